@@ -1,0 +1,59 @@
+/**
+ * A length as a whole number of ticks.
+ *
+ * 1 tick = 1/640 mm, so that 1 mm = 640 ticks and 1/128 in = 127 ticks are both exact (1 in = 25.4 mm exactly:
+ * International Yard and Pound Agreement, 1 July 1959; NIST SP 811 App. B).
+ */
+export type Ticks = number;
+
+/** The two systems a person can work in. */
+export type Units = 'us' | 'metric';
+
+export const TICKS_PER_MM = 640;
+export const TICKS_PER_INCH = 16_256;
+export const TICKS_PER_FOOT = 12 * TICKS_PER_INCH;
+export const TICKS_PER_METRE = 1000 * TICKS_PER_MM;
+
+/**
+ * The longest side of a room, ticks: 100 m. Below it the cross product of any two edges is an exact integer in a
+ * double (2 x (6.4e7)^2 < 2^53).
+ */
+export const LONGEST_SIDE: Ticks = 100 * TICKS_PER_METRE;
+
+/**
+ * The one rounding rule: to the nearest tick, halves away from zero. Everything that turns a real number into ticks
+ * goes through here; what must lie inside the room uses `floorToStep` afterwards.
+ */
+export function toTicks(value: number): Ticks {
+  return value < 0 ? -Math.round(-value) : Math.round(value);
+}
+
+/** Ticks of a length in inches, to the nearest tick (any multiple of 1/128 in is exact). */
+export function ticksOfInches(inches: number): Ticks {
+  return toTicks(inches * TICKS_PER_INCH);
+}
+
+/** Ticks of a length in millimetres, to the nearest tick (any multiple of 1/640 mm is exact). */
+export function ticksOfMm(mm: number): Ticks {
+  return toTicks(mm * TICKS_PER_MM);
+}
+
+/** Inches of a length in ticks: exact whenever the length is a multiple of 1/128 in. */
+export function inchesOf(ticks: Ticks): number {
+  return ticks / TICKS_PER_INCH;
+}
+
+/** Millimetres of a length in ticks. */
+export function mmOf(ticks: Ticks): number {
+  return ticks / TICKS_PER_MM;
+}
+
+/** The greatest multiple of `step` (ticks, > 0) that is not above `length`. */
+export function floorToStep(length: Ticks, step: Ticks): Ticks {
+  return Math.floor(length / step) * step;
+}
+
+/** The least multiple of `step` (ticks, > 0) that is not below `length`. */
+export function ceilToStep(length: Ticks, step: Ticks): Ticks {
+  return Math.ceil(length / step) * step;
+}

@@ -1,0 +1,63 @@
+/**
+ * Every trade rule: its name as a person types it, its default in each system, and where the default comes from.
+ * The product's own instructions come before all of them.
+ */
+import { type Ticks, ticksOfInches, ticksOfMm } from '../geometry/length';
+
+/** The rules of one floor, ticks unless said otherwise. */
+export interface Rules {
+  /** Space kept free at every wall, cut-out and jamb. */
+  readonly expansionGap: Ticks;
+  /** Least distance of end joints in neighbouring rows; exactly this is far enough. */
+  readonly minStagger: Ticks;
+  /** Least length of a first or last piece of a run longer than a plank; exactly this is long enough. */
+  readonly minPiece: Ticks;
+  /** Least width of a ripped first or last row; exactly this is wide enough. */
+  readonly minRip: Ticks;
+  /** Width of the saw cut. */
+  readonly kerf: Ticks;
+  /** Joints of rows i and i+2 nearer than this look aligned; they are avoided where that costs no plank. */
+  readonly alignedDistance: Ticks;
+  /** Cut lengths are planned in whole steps of this. */
+  readonly markingStep: Ticks;
+  readonly layDirection: LayDirection;
+  /** Whole planks bought on top of those the plan uses. */
+  readonly spare: number;
+}
+
+/** Rows along the room's length (x), its width (y), one of its walls (counted from 1), or turned by an angle. */
+export type LayDirection =
+  | { readonly along: 'length' | 'width' }
+  | { readonly along: 'wall'; readonly wallNumber: number }
+  /** Degrees anticlockwise from the room's length. */
+  | { readonly along: 'angle'; readonly degrees: number };
+
+export interface LengthRule {
+  readonly key: 'expansionGap' | 'minStagger' | 'minPiece' | 'minRip' | 'kerf' | 'alignedDistance' | 'markingStep';
+  /** The name typed in a `rules` range and shown in the sidebar. */
+  readonly name: string;
+  readonly us: Ticks;
+  readonly metric: Ticks;
+}
+
+export const LENGTH_RULES: readonly LengthRule[] = [
+  // Common practice: 1/4 to 1/2 in for floating floors; published values run from 1/4 in to 15 mm and grow with the span.
+  { key: 'expansionGap', name: 'expansion gap', us: ticksOfInches(3 / 8), metric: ticksOfMm(10) },
+  // Common practice: end joints at least 8 in apart. Source for planks 3 to 5 in wide: NWFA Installation Guidelines as
+  // revised 2008, 8 to 10 in, as quoted by the association's technical advisor in a trade magazine.
+  { key: 'minStagger', name: 'minimum stagger', us: ticksOfInches(8), metric: ticksOfMm(200) },
+  // Common practice: no end piece under 8 in.
+  { key: 'minPiece', name: 'minimum piece', us: ticksOfInches(8), metric: ticksOfMm(200) },
+  // Common practice: no wall row under 2 in (50 mm).
+  { key: 'minRip', name: 'minimum rip', us: ticksOfInches(2), metric: ticksOfMm(50) },
+  // Common practice: a full-kerf carbide blade cuts about 1/8 in.
+  { key: 'kerf', name: 'kerf', us: ticksOfInches(1 / 8), metric: ticksOfMm(3) },
+  // Our choice: nearer than this, joints two rows apart read as one line (the H pattern the trade avoids).
+  { key: 'alignedDistance', name: 'aligned-joint distance', us: ticksOfInches(2), metric: ticksOfMm(50) },
+  // Our choice: what a tape shows and a pencil marks.
+  { key: 'markingStep', name: 'marking step', us: ticksOfInches(1 / 16), metric: ticksOfMm(1) },
+];
+
+/** Names of the rules that are not lengths. */
+export const LAY_DIRECTION_RULE = 'lay direction';
+export const SPARE_RULE = 'spare';

@@ -1,0 +1,116 @@
+/**
+ * What a takeoff answers: plain JSON, everything the tabs, the drawing and the custom functions show. Lengths are
+ * ticks, points are in room coordinates (see `geometry/point.ts`), numbers a person sees count from 1.
+ */
+import type { CutPlan } from '../cutting/job';
+import type { Ticks, Units } from '../geometry/length';
+import type { Point } from '../geometry/point';
+import type { RoomEntry } from './entry';
+
+/** An entry that cannot be: one sentence, at the field it is about (`shape.walls.3.length`, `product.plankLength`). */
+export interface Problem {
+  readonly field: string;
+  readonly text: string;
+}
+
+export type TakeoffResult =
+  | { readonly status: 'planned'; readonly takeoff: Takeoff }
+  | { readonly status: 'problems'; readonly problems: readonly Problem[] };
+
+export interface Takeoff {
+  readonly entry: RoomEntry;
+  readonly units: Units;
+  /** The room as measured. */
+  readonly outline: readonly Point[];
+  readonly cutouts: readonly (readonly Point[])[];
+  readonly doorways: readonly DoorwayMark[];
+  /** What gets floor: outlines anticlockwise, holes clockwise, after the expansion gap. */
+  readonly floor: readonly (readonly Point[])[];
+  /** Degrees the rows are turned from the room's x axis, anticlockwise. */
+  readonly rowAngle: number;
+  readonly rows: readonly FloorRow[];
+  /** In laying order. */
+  readonly pieces: readonly FloorPiece[];
+  /** Every plank with what is cut from it, in the order in which it is first needed. */
+  readonly planks: readonly SawPlank[];
+  readonly plan: CutPlan;
+  readonly summary: Summary;
+  /** What the person should know though the floor can be laid: sentences. */
+  readonly notes: readonly string[];
+}
+
+export interface DoorwayMark {
+  readonly doorwayNumber: number;
+  readonly from: Point;
+  readonly to: Point;
+  readonly floor: 'transition' | 'goes on' | 'stays shut';
+}
+
+export interface FloorRow {
+  readonly rowNumber: number;
+  /** Width the row is laid at; less than a plank when it is ripped. */
+  readonly width: Ticks;
+  /** Width at its narrowest, where a slanted wall tapers it. */
+  readonly narrowest: Ticks;
+  readonly polygon: readonly Point[];
+}
+
+export type CutKind = 'crosscut' | 'rip' | 'angled crosscut' | 'notch';
+
+export interface FloorPiece {
+  /** `3-2` is row 3, piece 2, counted along the row. */
+  readonly label: string;
+  readonly rowNumber: number;
+  readonly runNumber: number;
+  readonly pieceNumber: number;
+  /** To the long point where an end is angled. */
+  readonly length: Ticks;
+  /** To the short point; equal to `length` when both ends are square. */
+  readonly shortPoint: Ticks;
+  /** Rip width at the left and right end; equal unless the piece is tapered. */
+  readonly widthLeft: Ticks;
+  readonly widthRight: Ticks;
+  readonly plankNumber: number;
+  readonly keeps: 'left end' | 'right end' | 'no end' | 'both ends';
+  /** Cut from the strip left by this first-row piece, if so. */
+  readonly stripOf: string;
+  readonly cuts: readonly CutKind[];
+  readonly polygon: readonly Point[];
+  /** What to mark on it, sentences: notches, angles, tapers. */
+  readonly marks: readonly string[];
+  /** Where the rest of the plank goes, in words: `to 4-1`, `waste 7 1/2"`, ``. */
+  readonly rest: string;
+}
+
+export interface SawPlank {
+  readonly plankNumber: number;
+  readonly pieces: readonly { readonly label: string; readonly length: Ticks; readonly keeps: FloorPiece['keeps'] }[];
+  /** Left over after all its cuts, kerfs taken off. */
+  readonly leftOver: Ticks;
+}
+
+export interface Summary {
+  /** Square ticks. */
+  readonly roomArea: number;
+  readonly floorArea: number;
+  readonly rowCount: number;
+  readonly firstRowWidth: Ticks;
+  readonly lastRowWidth: Ticks;
+  /** Planks of the plan, then with the spares of the rules. */
+  readonly plankCount: number;
+  readonly planksToBuy: number;
+  /** Null when the product does not say how many planks a box holds. */
+  readonly boxCount: number | null;
+  /** Fraction of the planks bought that does not end up in the floor. */
+  readonly waste: number;
+  readonly shortestPiece: Ticks;
+  /** Null when no two neighbouring rows have joints. */
+  readonly tightestStagger: Ticks | null;
+  readonly alignedJointCount: number;
+  readonly cutCount: number;
+  /** What area + 10 % would have ordered: planks, and boxes when known. */
+  readonly tenPercentPlanks: number;
+  readonly tenPercentBoxes: number | null;
+  /** `cannot be done with fewer`, or `at most n more than the fewest`. */
+  readonly proof: string;
+}
