@@ -1,0 +1,62 @@
+// Makes a fresh clone ready: node src/ensure.mjs [--browser]. Installs what is missing and nothing else.
+import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
+import { delimiter, join, resolve } from 'node:path';
+
+const root = resolve(import.meta.dirname, '..');
+const BROWSERS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
+
+/** Installs the locked packages when node_modules is not what the lock file says. */
+function ensurePackages() {
+  if (existsSync(join(root, 'node_modules/.package-lock.json')) && installedAsLocked()) return;
+  console.error('Installing the packages of package-lock.json ...');
+  const args = ['ci', '--no-audit', '--no-fund', '--loglevel=error'];
+  const { status } = spawnSync('npm', args, {
+    cwd: root,
+    stdio: ['ignore', 2, 2],
+    shell: process.platform === 'win32',
+  });
+  if (status !== 0) stop('The packages could not be installed: npm ci failed, its messages stand above.');
+}
+
+/** The lock file that npm leaves in node_modules lists what is really there. */
+function installedAsLocked() {
+  const wanted = packagesOf('package-lock.json');
+  const found = packagesOf('node_modules/.package-lock.json');
+  return Object.entries(wanted).every(
+    ([name, entry]) => name === '' || entry.optional || found[name]?.version === entry.version,
+  );
+}
+
+function packagesOf(file) {
+  return JSON.parse(readFileSync(join(root, file), 'utf8')).packages;
+}
+
+/** Installs Debian's Chromium when there is no browser and we may; tells what to do when we may not. */
+function ensureBrowser() {
+  if (process.env.CHROMIUM_PATH ? existsSync(process.env.CHROMIUM_PATH) : BROWSERS.some(onPath)) return;
+  const mayInstall = process.getuid?.() === 0 && onPath('apt-get');
+  if (!mayInstall) {
+    stop(
+      'The tests need Chromium and found none. Install it (Debian, Ubuntu: sudo apt-get install chromium) or set CHROMIUM_PATH to its file, then run npm test again.',
+    );
+  }
+  console.error('Installing Chromium with apt-get ...');
+  const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
+  const options = { stdio: ['ignore', 2, 2], env };
+  spawnSync('apt-get', ['update', '-qq'], options);
+  const { status } = spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], options);
+  if (status !== 0) stop('The tests need Chromium, and apt-get could not install it: its messages stand above.');
+}
+
+function onPath(program) {
+  return (process.env.PATH ?? '').split(delimiter).some((folder) => folder && existsSync(join(folder, program)));
+}
+
+function stop(sentence) {
+  console.error(sentence);
+  process.exit(1);
+}
+
+ensurePackages();
+if (process.argv.includes('--browser')) ensureBrowser();
