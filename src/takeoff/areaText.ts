@@ -8,7 +8,7 @@ import {
   type Units,
 } from '../geometry/length';
 import type { Typed } from './entry';
-import { looksLikeDate, plainText, type Ratio, ratioOf, takeNumber, valueOf } from './numberText';
+import { looksLikeDate, numberOf, plainText, type Ratio, ratioOf, takeNumber } from './numberText';
 import { squareMillimetresPer } from './unitLibrary';
 
 /**
@@ -108,7 +108,7 @@ function unitNamed(word: string, bare: number): number | undefined {
 }
 
 function inRange(area: Area): ReadArea {
-  return valueOf(area.count) * area.unit <= LARGEST_AREA ? { ok: true, area } : fault('too large');
+  return numberOf(area.count) * area.unit <= LARGEST_AREA ? { ok: true, area } : fault('too large');
 }
 
 function fault(why: AreaFault): ReadArea {

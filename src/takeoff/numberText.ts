@@ -96,7 +96,7 @@ export function ratioOf(value: number): Ratio {
 }
 
 /** The nearest double to a ratio. */
-export function valueOf(ratio: Ratio): number {
+export function numberOf(ratio: Ratio): number {
   return ratio.n / ratio.d;
 }
 

@@ -1,0 +1,159 @@
+/**
+ * Every sentence a person can be shown when something typed cannot be used: what, where, found, wanted. `where` is
+ * the name of the field or argument, with the row where it has several (`Wall 4`, `runs, row 3`); `found` is what
+ * stands there, as typed.
+ */
+import type { Units } from '../geometry/length';
+import type { AreaFault } from './areaText';
+import { bareUnitName, type LengthFault, type LengthScale } from './lengthText';
+import { numberText } from './numberText';
+
+/** What a cell or field holds, as it is quoted in a sentence. */
+export type Found = string | number;
+
+export type PercentageFault =
+  | 'blank'
+  | 'date'
+  | 'error value'
+  | 'not finite'
+  | 'not a percentage'
+  | 'negative'
+  | 'too large';
+
+export const problems = {
+  /** A length that cannot be read. */
+  length(where: string, found: Found, why: LengthFault, scale: LengthScale, units: Units): string {
+    return lengthSentences[why](where, quoted(found), wantedLength(scale, units), bareUnitName(scale, units));
+  },
+
+  lengthZero: (where: string) => `${where} is 0. Type a length greater than 0.`,
+
+  /** An area that cannot be read. */
+  area(where: string, found: Found, why: AreaFault, units: Units): string {
+    return areaSentences[why](where, quoted(found), wantedArea(units));
+  },
+
+  areaZero: (where: string) => `${where} is 0. Type an area greater than 0.`,
+
+  /** A percentage that cannot be read. */
+  percentage(where: string, found: Found, why: PercentageFault): string {
+    return percentageSentences[why](where, quoted(found));
+  },
+
+  /** Something that is counted: planks, boxes, spares. */
+  count: (where: string, found: Found) => `${where}: ${quoted(found)} is not a count. Type a whole number, 0 or more.`,
+
+  units: (found: Found) => `units: ${quoted(found)} is not a system of units. Type us (feet and inches) or metric.`,
+
+  text: (where: string) => `${where}: text is wanted, such as 12' 6 1/2" or 3.81 m.`,
+
+  /** Two ranges given together that differ in size. */
+  unequalRanges: (where: string, size: string, otherWhere: string, otherSize: string) =>
+    `${where} has ${size}, but ${otherWhere} has ${otherSize}. Give ranges of the same size, or single cells.`,
+
+  oneCell: (where: string, size: string) => `${where}: ${size} came, and one value is wanted. Give a single cell.`,
+
+  oneColumn: (where: string, size: string) =>
+    `${where}: ${size} came. Give a single column, or a single row, of cells.`,
+
+  emptyList: (where: string) => `${where} is blank. Give at least one row.`,
+
+  tooManyRows: (where: string, rowCount: number, most: number) =>
+    `${where} has ${rowCount} rows. At most ${most} are planned at once; split the floor into rooms.`,
+
+  rulesColumns: (size: string) =>
+    `rules: ${size} came. Give two columns, the name of a rule and its value, such as kerf and 1/8".`,
+
+  unknownRule: (where: string, found: Found, known: readonly string[]) =>
+    `${where}: ${quoted(found)} is not a rule. The rules are ${known.join(', ')}.`,
+
+  ruleTwice: (where: string, name: string) => `${where}: ${name} is given a second time. Give each rule once.`,
+
+  layDirection: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not a lay direction. Type length, width, a wall such as wall 3, or degrees such as 45.`,
+
+  wallsColumns: (size: string) =>
+    `walls: ${size} came. Give two columns: the length of each wall, and the turn at its end (R, L, or degrees to the right).`,
+
+  turn: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not a turn. Type R or L, or degrees: right positive, left negative.`,
+
+  firstPieceLongerThanPlank: (where: string, found: string, plankLength: string) =>
+    `${where}: a first piece of ${found} is longer than a plank of ${plankLength}. Type the length it is cut to.`,
+
+  firstPieceLongerThanRun: (where: string, found: string, run: string) =>
+    `${where}: a first piece of ${found} is longer than the run of ${run}. Type the length it is cut to.`,
+
+  gapTooWide: (where: string, gap: string, depth: string) =>
+    `${where}: a gap of ${gap} at both walls leaves nothing to lay of ${depth}. Type a smaller gap, or check the depth.`,
+
+  noFullRow: (where: string, plankWidth: string, laid: string) =>
+    `${where}: a plank of ${plankWidth} is wider than the ${laid} to be laid, so no row is a full plank. One row is ripped to fit.`,
+
+  /** A job without a legal plan, where a number was wanted. */
+  noLegalPlan: (brokenRule: string, plankCount: number) =>
+    `No plan meets all the rules. The nearest takes ${plankCount} planks: ${brokenRule} Change the rule, the plank length or the run.`,
+
+  /** Where the nearest plan breaks a rule. */
+  brokenRule: (where: string, rule: string, found: string, wanted: string) =>
+    `${where}: ${rule} is ${found}, ${wanted} is wanted.`,
+
+  /** Several problems in one cell: the first, and how many more. */
+  andMore: (first: string, moreCount: number) => (moreCount > 0 ? `${first} (and ${moreCount} more)` : first),
+};
+
+/** `"12-6"`, shortened when long; a number as it is. */
+function quoted(found: Found): string {
+  if (typeof found === 'number') return Math.abs(found) < 1e15 ? numberText(found, 6) : 'a number of that size';
+  return found.length > 40 ? `"${found.slice(0, 37)}..."` : `"${found}"`;
+}
+
+function wantedLength(scale: LengthScale, units: Units): string {
+  const us = scale === 'room' ? 'feet and inches such as 12\' 6"' : 'inches such as 7 1/2"';
+  const metric = scale === 'room' ? 'metres such as 3.81 m' : 'millimetres such as 190 mm';
+  return units === 'us' ? `${us}, or ${metric}` : `${metric}, or ${us}`;
+}
+
+function wantedArea(units: Units): string {
+  return units === 'us' ? 'square feet such as 132, or 12.3 m2' : 'square metres such as 12.3, or 132 sq ft';
+}
+
+const lengthSentences: Readonly<
+  Record<LengthFault, (where: string, found: string, wanted: string, bareUnit: string) => string>
+> = {
+  blank: (where, _, wanted) => `${where} is blank. Type ${wanted}.`,
+  date: (where) =>
+    `${where} is a date: the spreadsheet turns 5/8 into one. Type 5/8" with the inch mark, or 0.625, and clear the date format.`,
+  'error value': (where, found) => `${where}: the cell holds the error ${found}. Put that right first.`,
+  'not finite': (where, _, wanted) => `${where} is not a finite number. Type ${wanted}.`,
+  'not a length': (where, found, wanted) => `${where}: ${found} is not a length. Type ${wanted}.`,
+  'two readings': (where, found) =>
+    `${where}: ${found} can be read in two ways. Type 1234 or 1.234: no comma before three digits.`,
+  'part too big': (where, found) =>
+    `${where}: in ${found} the smaller part makes a whole one of the larger. Type inches below 12 after feet, or inches alone.`,
+  'unknown unit': (where, found, wanted) => `${where}: ${found} has a unit that is not one of length. Type ${wanted}.`,
+  negative: (where, found) => `${where}: ${found} is negative. Type a length of 0 or more.`,
+  'too long': (where, found, _, bareUnit) =>
+    `${where}: ${found} is longer than 100 m (328 ft). Check the unit: a bare number here is in ${bareUnit}.`,
+};
+
+const areaSentences: Readonly<Record<AreaFault, (where: string, found: string, wanted: string) => string>> = {
+  blank: (where, _, wanted) => `${where} is blank. Type ${wanted}.`,
+  date: (where) => `${where} is a date. Type the area as a number, and clear the date format.`,
+  'error value': lengthSentences['error value'] as (where: string, found: string) => string,
+  'not finite': (where, _, wanted) => `${where} is not a finite number. Type ${wanted}.`,
+  'not an area': (where, found, wanted) => `${where}: ${found} is not an area. Type ${wanted}.`,
+  'two readings': lengthSentences['two readings'] as (where: string, found: string) => string,
+  negative: (where, found) => `${where}: ${found} is negative. Type an area of 0 or more.`,
+  'too large': (where, found) => `${where}: ${found} is more than 10,000 m2 (107,639 sq ft). Check the unit.`,
+};
+
+const percentageSentences: Readonly<Record<PercentageFault, (where: string, found: string) => string>> = {
+  blank: (where) => `${where} is blank. Type a percentage such as 10%.`,
+  date: (where) => `${where} is a date. Type a percentage such as 10%, and clear the date format.`,
+  'error value': areaSentences['error value'] as (where: string, found: string) => string,
+  'not finite': (where) => `${where} is not a finite number. Type a percentage such as 10%.`,
+  'not a percentage': (where, found) => `${where}: ${found} is not a percentage. Type 10%, 10 or 0.1 for ten per cent.`,
+  negative: (where, found) => `${where}: ${found} is negative. Type a percentage of 0 or more.`,
+  'too large': (where, found) => `${where}: ${found} is more than 100 per cent. Type 10%, 10 or 0.1 for ten per cent.`,
+};
