@@ -11,8 +11,10 @@ export interface TabBlock {
   readonly cells: readonly (readonly Cell[])[];
   /** Pixels, one a column. */
   readonly columnWidths: readonly number[];
-  /** Pixels, one for all rows; 0 leaves the sheet's own. */
+  /** Pixels, one for all rows, or for `heightRows` alone; 0 leaves the sheet's own. */
   readonly rowHeight: number;
+  /** The rows `rowHeight` is meant for, such as those of a drawing between ordinary rows. */
+  readonly heightRows?: { readonly firstRowNumber: number; readonly rowCount: number };
   readonly frozenRows: number;
   readonly showGridlines: boolean;
   /** A4/letter, rows to columns. */
@@ -43,4 +45,55 @@ export interface Look {
   readonly size: number;
   readonly align: 'left' | 'center' | 'right';
   readonly wrap: boolean;
+}
+
+export const INK = '#1f2321';
+export const PAPER = '#ffffff';
+/** Behind every other line of a list: enough to lead the eye across a printed page. */
+export const BAND = '#efece4';
+/** Behind headings; ink on it stays readable in black and white. */
+export const HEADING = '#d6d0c0';
+
+/** Ordinary cells. */
+export const PLAIN: Look = { bold: false, background: PAPER, color: INK, size: 10, align: 'left', wrap: false };
+export const STRONG: Look = lookWith({ bold: true });
+/** First line of a tab. */
+export const TITLE: Look = lookWith({ bold: true, size: 14 });
+/** Headings of columns and of sections. */
+export const HEADED: Look = lookWith({ bold: true, background: HEADING });
+
+/** A look like another but for some features. */
+export function lookWith(changes: Partial<Look>, look: Look = PLAIN): Look {
+  return { ...look, ...changes };
+}
+
+export function blankCell(look: Look = PLAIN): Cell {
+  return { value: { kind: 'blank' }, look };
+}
+
+/** Text, shown as it is whatever it starts with. */
+export function textCell(text: string, look: Look = PLAIN): Cell {
+  return { value: { kind: 'text', text }, look };
+}
+
+/** @param format as the spreadsheet writes formats: `0`, `#,##0.00`, `0.0%` */
+export function numberCell(number: number, format: string, look: Look = PLAIN): Cell {
+  return { value: { kind: 'number', number, format }, look };
+}
+
+/** @param formula ours, starting with `=`; never made from what a person typed */
+export function formulaCell(formula: string, format: string, look: Look = PLAIN): Cell {
+  return { value: { kind: 'formula', formula, format }, look };
+}
+
+export function tickCell(ticked: boolean, look: Look = PLAIN): Cell {
+  return { value: { kind: 'tick', ticked }, look };
+}
+
+/** The same rows, each filled up with blank cells to `columnCount`; a blank cell takes the look of the row's last one. */
+export function filledRows(rows: readonly (readonly Cell[])[], columnCount: number): readonly (readonly Cell[])[] {
+  return rows.map((row) => {
+    const last = row.length > 0 ? row[row.length - 1].look : PLAIN;
+    return [...row, ...Array.from({ length: columnCount - row.length }, () => blankCell(last))];
+  });
 }
