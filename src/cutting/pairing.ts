@@ -1,0 +1,155 @@
+/**
+ * From first pieces to a plan: which pieces share a plank.
+ *
+ * Sweeping the places of `arcs.ts` from 1 to L and handing each stretch that begins the plank whose stretch has just
+ * ended is optimal for intervals (U. I. Gupta, D. T. Lee and J. Leung, 1979), whichever free plank is taken: so the
+ * plank is taken that leaves no rest, else the one that leaves the least.
+ */
+import type { BrokenRule, CutJob, KeptEnd, PlannedPiece, PlannedRow } from './job';
+import { lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from './prepared';
+
+interface Piece {
+  readonly run: number;
+  readonly length: number;
+  from: KeptEnd;
+  /** Where its stretch begins and ends on the plank. */
+  readonly begin: number;
+  readonly end: number;
+  plank: number;
+  twin: boolean;
+}
+
+/**
+ * Books every piece to a plank; planks are numbered in the order in which laying first needs them.
+ *
+ * @param at first piece of every run (the place of a run that is one piece)
+ */
+export function pairPieces(prepared: PreparedJob, at: Int32Array): { rows: PlannedRow[]; plankCount: number } {
+  const pieces = prepared.runs.map((run) => piecesOf(prepared, run, at[run.index]));
+  prepared.runs.forEach((run) => {
+    if (run.stripOf >= 0) takeStrips(pieces[run.index], pieces[run.stripOf]);
+  });
+  const own = pieces.flat().filter((piece) => !piece.twin);
+  sharePlanks(own);
+  prepared.runs.forEach((run) => {
+    if (run.stripOf >= 0) bookStrips(pieces[run.index], pieces[run.stripOf]);
+  });
+  const numberOf = new Map<number, number>();
+  const rows = prepared.rowRuns.map((indices) => ({
+    runs: indices.map((index) => pieces[index].map((piece) => planned(piece, numberOf))),
+  }));
+  return { rows, plankCount: numberOf.size };
+}
+
+function piecesOf(prepared: PreparedJob, run: PreparedRun, at: number): Piece[] {
+  const { plankLength: L, kerf } = prepared;
+  const piece = (length: number, from: KeptEnd, begin: number, end: number): Piece => {
+    const kept = length === L ? 'whole' : from;
+    return { run: run.index, length, from: kept, begin, end, plank: -1, twin: false };
+  };
+  if (run.isWallToWall) return [piece(run.length, 'middle', at - run.length - kerf, at)];
+  const last = lastPieceOf(run, at, L);
+  const wholes = Array.from({ length: wholesOf(run, at) }, () => piece(L, 'whole', -kerf, L));
+  return [piece(at, 'right', -kerf, at), ...wholes, piece(last, 'left', L - kerf - last, L)];
+}
+
+/**
+ * Which piece of the first row each piece of the last is a strip of: index into `siblings`, or -1. Whole with whole,
+ * then equal ends, then whatever wholes are left.
+ */
+export function stripSources(
+  pieces: readonly { readonly length: number; readonly from: KeptEnd }[],
+  siblings: readonly { readonly length: number; readonly from: KeptEnd }[],
+): number[] {
+  const used = siblings.map(() => false);
+  const sources = pieces.map(() => -1);
+  const match = (fits: (piece: (typeof pieces)[number], sibling: (typeof siblings)[number]) => boolean): void => {
+    pieces.forEach((piece, i) => {
+      if (sources[i] >= 0) return;
+      const j = siblings.findIndex((sibling, k) => !used[k] && sibling.length >= piece.length && fits(piece, sibling));
+      if (j < 0) return;
+      used[j] = true;
+      sources[i] = j;
+    });
+  };
+  match((piece, sibling) => piece.from === 'whole' && sibling.from === 'whole');
+  match((piece, sibling) => piece.from === sibling.from || piece.from === 'middle');
+  match((_, sibling) => sibling.from === 'whole');
+  return sources;
+}
+
+function takeStrips(pieces: Piece[], siblings: Piece[]): void {
+  stripSources(pieces, siblings).forEach((source, i) => {
+    if (source >= 0) pieces[i].twin = true;
+  });
+}
+
+function bookStrips(pieces: Piece[], siblings: Piece[]): void {
+  stripSources(pieces, siblings).forEach((source, i) => {
+    if (source < 0) return;
+    pieces[i].plank = siblings[source].plank;
+    if (pieces[i].from === 'middle')
+      pieces[i].from = siblings[source].from === 'whole' ? 'left' : siblings[source].from;
+  });
+}
+
+/** The sweep. Costs pieces x free planks. */
+function sharePlanks(pieces: readonly Piece[]): void {
+  const inOrder = [...pieces].sort((a, b) => a.begin - b.begin || b.end - a.end);
+  const ends: number[] = [];
+  for (const piece of inOrder) {
+    let best = -1;
+    for (let plank = 0; plank < ends.length; plank++) {
+      if (ends[plank] <= piece.begin && (best < 0 || ends[plank] > ends[best])) best = plank;
+    }
+    piece.plank = best < 0 ? ends.length : best;
+    ends[piece.plank] = piece.end;
+  }
+}
+
+function planned(piece: Piece, numberOf: Map<number, number>): PlannedPiece {
+  const plank = numberOf.get(piece.plank) ?? numberOf.size;
+  numberOf.set(piece.plank, plank);
+  return piece.twin
+    ? { length: piece.length, plank, from: piece.from, twin: true }
+    : { length: piece.length, plank, from: piece.from };
+}
+
+/** Every rule the rows break: one entry a run and rule, the worst place of it. */
+export function brokenRules(job: CutJob, rows: readonly PlannedRow[]): BrokenRule[] {
+  const broken: BrokenRule[] = [];
+  let before: number[] = [];
+  job.rows.forEach((row, rowIndex) => {
+    if (rowIndex > 0 && job.rows[rowIndex - 1].room !== row.room) before = [];
+    const joints: number[] = [];
+    row.runs.forEach((run, runIndex) => {
+      const pieces = rows[rowIndex].runs[runIndex];
+      const place = { rowIndex, runIndex };
+      const shortest =
+        run.length > job.plankLength ? Math.min(pieces[0].length, pieces[pieces.length - 1].length) : job.minPiece;
+      if (shortest < job.minPiece)
+        broken.push({ rule: 'minimum piece', ...place, found: shortest, wanted: job.minPiece });
+      const own = jointsOf(run.x, pieces);
+      const nearest = nearestOf(own, before);
+      if (nearest < job.minStagger)
+        broken.push({ rule: 'minimum stagger', ...place, found: nearest, wanted: job.minStagger });
+      joints.push(...own);
+    });
+    before = joints;
+  });
+  return broken;
+}
+
+function jointsOf(x: number, pieces: readonly PlannedPiece[]): number[] {
+  let at = x;
+  return pieces.slice(0, -1).map((piece) => {
+    at += piece.length;
+    return at;
+  });
+}
+
+function nearestOf(joints: readonly number[], others: readonly number[]): number {
+  let nearest = Number.POSITIVE_INFINITY;
+  for (const a of joints) for (const b of others) nearest = Math.min(nearest, Math.abs(a - b));
+  return nearest;
+}

@@ -1,0 +1,171 @@
+/**
+ * A job made ready for counting: each run as whole planks and a rest, with the first pieces it may have.
+ *
+ * A run longer than a plank is a first piece s, whole planks, and a last piece e. With length = quotient x L + rest
+ * (rest 1..L), s < rest leaves e = rest - s, s >= rest leaves e = L + rest - s and takes one whole plank less.
+ * A run not longer than a plank is one piece that may come from anywhere in a plank; it is given a place instead of a
+ * first piece (see `arcs.ts`), and the same formulas hold with quotient 0.
+ */
+import type { CutJob } from './job';
+
+export interface PreparedRun {
+  /** Place in `PreparedJob.runs`. */
+  readonly index: number;
+  readonly rowIndex: number;
+  readonly runIndex: number;
+  readonly room: number;
+  readonly x: number;
+  readonly length: number;
+  readonly quotient: number;
+  /** 1..plankLength. */
+  readonly rest: number;
+  /** One piece that touches walls at both ends. */
+  readonly isWallToWall: boolean;
+  /** Least end piece this run can keep to: the job's, or the most the run allows where that is less. */
+  readonly minPiece: number;
+  /** First pieces that may be: [lowFrom, lowTo] leave a last piece of rest - s, [highFrom, highTo] one of L + rest - s. */
+  readonly lowFrom: number;
+  readonly lowTo: number;
+  readonly highFrom: number;
+  readonly highTo: number;
+  /** The first-row run whose ripped-off strips may serve in this one; -1 where there is none. */
+  readonly stripOf: number;
+  /** The last-row run that may be served by strips of this one; -1 where there is none. */
+  readonly stripFor: number;
+}
+
+export interface PreparedJob {
+  readonly job: CutJob;
+  readonly plankLength: number;
+  readonly kerf: number;
+  readonly runs: readonly PreparedRun[];
+  /** Indices into `runs`, row by row. */
+  readonly rowRuns: readonly (readonly number[])[];
+  /** For each run, the runs of the rows before and after that must keep their joints away from its own. */
+  readonly neighbours: readonly (readonly number[])[];
+}
+
+/**
+ * Makes a job ready.
+ *
+ * @throws RangeError if a number is not whole or a length is not above 0: a caller's mistake, not a user's
+ */
+export function prepareJob(job: CutJob): PreparedJob {
+  requireWhole('plank length', job.plankLength, 1);
+  requireWhole('kerf', job.kerf, 0);
+  requireWhole('minimum piece', job.minPiece, 0);
+  requireWhole('minimum stagger', job.minStagger, 0);
+  requireWhole('aligned-joint distance', job.alignedDistance, 0);
+  const rowRuns: number[][] = [];
+  const strips = stripPartners(job);
+  const runs: PreparedRun[] = [];
+  job.rows.forEach((row, rowIndex) => {
+    rowRuns.push(row.runs.map((_, runIndex) => runs.length + runIndex));
+    row.runs.forEach((_, runIndex) => {
+      runs.push(prepareRun(job, rowIndex, runIndex, runs.length, strips));
+    });
+  });
+  return {
+    job,
+    plankLength: job.plankLength,
+    kerf: job.kerf,
+    runs,
+    rowRuns,
+    neighbours: runs.map((run) => neighboursOf(job, run, runs, rowRuns)),
+  };
+}
+
+function requireWhole(name: string, value: number, least: number): void {
+  if (!Number.isSafeInteger(value) || value < least) {
+    throw new RangeError(`The ${name} must be a whole number of at least ${least}, found ${value}.`);
+  }
+}
+
+function prepareRun(job: CutJob, rowIndex: number, runIndex: number, index: number, strips: Strips): PreparedRun {
+  const { x, length } = job.rows[rowIndex].runs[runIndex];
+  requireWhole('run length', length, 1);
+  requireWhole('place of a run', x, Number.MIN_SAFE_INTEGER);
+  const L = job.plankLength;
+  const isWallToWall = length <= L;
+  const rest = ((length - 1) % L) + 1;
+  // The end pieces of a run are most equal at (L + rest) / 2, so no run can keep to more than that.
+  const minPiece = isWallToWall ? 0 : Math.max(1, Math.min(job.minPiece, Math.floor((L + rest) / 2)));
+  return {
+    index,
+    rowIndex,
+    runIndex,
+    room: job.rows[rowIndex].room,
+    x,
+    length,
+    quotient: (length - rest) / L,
+    rest,
+    isWallToWall,
+    minPiece,
+    lowFrom: minPiece,
+    lowTo: isWallToWall ? -1 : rest - minPiece,
+    highFrom: Math.max(rest, minPiece),
+    highTo: isWallToWall ? L : Math.min(L, L + rest - minPiece),
+    stripOf: strips.of.get(index) ?? -1,
+    stripFor: strips.for.get(index) ?? -1,
+  };
+}
+
+interface Strips {
+  readonly of: ReadonlyMap<number, number>;
+  readonly for: ReadonlyMap<number, number>;
+}
+
+/** Pairs the runs of a ripped first row with those of the last, longest with longest, where both fit in a plank's width. */
+function stripPartners(job: CutJob): Strips {
+  const strips = { of: new Map<number, number>(), for: new Map<number, number>() };
+  const firstIndexOf: number[] = [];
+  job.rows.reduce((sum, row, i) => {
+    firstIndexOf[i] = sum;
+    return sum + row.runs.length;
+  }, 0);
+  const longestFirst = (row: number): number[] =>
+    job.rows[row].runs
+      .map((_, i) => i)
+      .sort((a, b) => job.rows[row].runs[b].length - job.rows[row].runs[a].length || a - b);
+  for (const [first, last] of job.ripPairs) {
+    if (job.rows[first].width + job.rows[last].width + job.kerf > job.plankWidth) continue;
+    const firstRuns = longestFirst(first);
+    longestFirst(last)
+      .slice(0, firstRuns.length)
+      .forEach((run, i) => {
+        strips.of.set(firstIndexOf[last] + run, firstIndexOf[first] + firstRuns[i]);
+        strips.for.set(firstIndexOf[first] + firstRuns[i], firstIndexOf[last] + run);
+      });
+  }
+  return strips;
+}
+
+function neighboursOf(
+  job: CutJob,
+  run: PreparedRun,
+  runs: readonly PreparedRun[],
+  rowRuns: readonly (readonly number[])[],
+): number[] {
+  if (run.isWallToWall || job.minStagger === 0) return [];
+  const near = [run.rowIndex - 1, run.rowIndex + 1].flatMap((row) => rowRuns[row] ?? []);
+  return near.filter((index) => {
+    const other = runs[index];
+    if (other.room !== run.room || other.isWallToWall) return false;
+    // Joints lie between the two end pieces; runs whose joints can never come near each other are no neighbours.
+    const gap = Math.max(
+      other.x + other.minPiece - (run.x + run.length - run.minPiece),
+      run.x + run.minPiece - (other.x + other.length - other.minPiece),
+    );
+    return gap < job.minStagger;
+  });
+}
+
+/** Length of the last piece of a run longer than a plank. */
+export function lastPieceOf(run: PreparedRun, firstPiece: number, plankLength: number): number {
+  return firstPiece < run.rest ? run.rest - firstPiece : plankLength + run.rest - firstPiece;
+}
+
+/** Whole planks between first and last piece of a run longer than a plank. */
+export function wholesOf(run: PreparedRun, firstPiece: number): number {
+  return firstPiece < run.rest ? run.quotient : run.quotient - 1;
+}
