@@ -45,7 +45,7 @@ export function cutStock(
 ): StockPlan {
   requireWhole('stock length', stockLength, 1);
   requireWhole('kerf', kerf, 0);
-  lengths.forEach((length) => requireWhole('piece length', length, 1));
+  for (const length of lengths) requireWhole('piece length', length, 1);
   if (lengths.some((length) => length > stockLength)) throw new RangeError('A piece is longer than the stick.');
   const order = lengths.map((_, index) => index).sort((a, b) => lengths[b] - lengths[a] || a - b);
   const demand = demandOf(
