@@ -40,6 +40,9 @@ export const problems = {
     return percentageSentences[why](where, quoted(found));
   },
 
+  tooManyBoxes: (where: string, most: number) =>
+    `${where}: the area takes more than ${most} boxes of that coverage. Check the area that one box covers.`,
+
   /** Something that is counted: planks, boxes, spares. */
   count: (where: string, found: Found) => `${where}: ${quoted(found)} is not a count. Type a whole number, 0 or more.`,
 
@@ -67,6 +70,9 @@ export const problems = {
   unknownRule: (where: string, found: Found, known: readonly string[]) =>
     `${where}: ${quoted(found)} is not a rule. The rules are ${known.join(', ')}.`,
 
+  ruleWithoutName: (where: string) =>
+    `${where}: a value stands beside a blank name. Type the name of the rule it is for.`,
+
   ruleTwice: (where: string, name: string) => `${where}: ${name} is given a second time. Give each rule once.`,
 
   layDirection: (where: string, found: Found) =>
@@ -77,6 +83,17 @@ export const problems = {
 
   turn: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is not a turn. Type R or L, or degrees: right positive, left negative.`,
+
+  wallNumber: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not a wall. Type its number, counted from 1.`,
+
+  noPlanksInBox: (where: string) => `${where} is 0. Type how many planks a box holds, or leave it blank.`,
+
+  boxCoverage: (where: string, found: Found, planks: number) =>
+    `${where}: ${quoted(found)} is ${numberText(planks, 2)} planks of this size, not a whole number. Check it, or type the planks per box.`,
+
+  firstRowTooWide: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is wider than a plank. Type the width it is ripped to, or leave it blank.`,
 
   firstPieceLongerThanPlank: (where: string, found: string, plankLength: string) =>
     `${where}: a first piece of ${found} is longer than a plank of ${plankLength}. Type the length it is cut to.`,

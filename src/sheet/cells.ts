@@ -1,0 +1,133 @@
+/**
+ * One cell's value -> one domain value, or why not. A cell comes as a number, text, a boolean, a date or blank; a
+ * blank is '' in a range and missing in an omitted argument. Nothing here asks for a class by name: the spreadsheet
+ * makes dates in a world of its own.
+ */
+import type { Ticks, Units } from '../geometry/length';
+import { type Area, readArea } from '../takeoff/areaText';
+import type { Typed } from '../takeoff/entry';
+import { type LengthScale, readLength, readOffset } from '../takeoff/lengthText';
+import { plainText, type Ratio, ratioOf, takeNumber } from '../takeoff/numberText';
+import { type Found, type PercentageFault, problems } from '../takeoff/problems';
+
+/** Why a cell cannot be used, as a sentence about the place it stands in. */
+export interface Fault {
+  /** The argument it is about, where the cell's own place does not tell. */
+  readonly argument?: string;
+  sentenceAt(where: string): string;
+}
+
+/** Reads one cell that is not blank. */
+export type Reader<T> = (cell: unknown, units: Units) => T | Fault;
+
+/** Whether a value read is a fault. */
+export function isFault(value: unknown): value is Fault {
+  return typeof value === 'object' && value !== null && 'sentenceAt' in value;
+}
+
+/** A cell without content, an omitted argument, or text of spaces only. */
+export function isBlank(cell: unknown): boolean {
+  return cell === '' || cell === null || cell === undefined || (typeof cell === 'string' && cell.trim() === '');
+}
+
+/** A date, whatever world it was made in. */
+export function isDate(cell: unknown): boolean {
+  return Object.prototype.toString.call(cell) === '[object Date]';
+}
+
+/** What a cell holds, for quoting in a sentence. */
+export function foundIn(cell: unknown): Found {
+  if (typeof cell === 'number' || typeof cell === 'string') return cell;
+  if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
+  return isDate(cell) ? 'a date' : '';
+}
+
+/** Reads lengths greater than 0; a bare number is in the unit of `scale`. */
+export function lengthAbove0(scale: LengthScale): Reader<Ticks> {
+  const read = length0OrMore(scale);
+  return (cell, units) => {
+    const ticks = read(cell, units);
+    return ticks === 0 ? { sentenceAt: problems.lengthZero } : ticks;
+  };
+}
+
+/** Reads lengths of 0 or more, such as a gap. */
+export function length0OrMore(scale: LengthScale): Reader<Ticks> {
+  return (cell, units) => lengthOf(cell, scale, units, readLength);
+}
+
+/** Reads lengths that may be negative, such as a change of width. */
+export function lengthEitherWay(scale: LengthScale): Reader<Ticks> {
+  return (cell, units) => lengthOf(cell, scale, units, readOffset);
+}
+
+/** Reads an area greater than 0. */
+export function areaAbove0(cell: unknown, units: Units): Area | Fault {
+  if (isDate(cell)) return { sentenceAt: (where) => problems.area(where, '', 'date', units) };
+  const read = readArea(typedOf(cell), units);
+  if (read.ok) return read.area.count.n > 0 ? read.area : { sentenceAt: problems.areaZero };
+  return { sentenceAt: (where) => problems.area(where, foundIn(cell), read.why, units) };
+}
+
+/**
+ * Reads a percentage as a ratio, exactly: a number is a fraction below 1 (a cell that shows 10% holds 0.1) and per cent
+ * from 1 up; text may carry a `%`. At most 100 per cent.
+ */
+export function percentage(cell: unknown): Ratio | Fault {
+  const read = isDate(cell) ? 'date' : typeof cell === 'number' ? ratioOfNumber(cell) : ratioOfText(typedOf(cell));
+  if (typeof read === 'string') return { sentenceAt: (where) => problems.percentage(where, foundIn(cell), read) };
+  if (read.n > read.d) return { sentenceAt: (where) => problems.percentage(where, foundIn(cell), 'too large') };
+  return read;
+}
+
+/** Reads a whole number, 0 or more. */
+export function count(cell: unknown): number | Fault {
+  const number = typeof cell === 'string' && !isBlank(cell) ? Number(cell.trim()) : cell;
+  const isCount = typeof number === 'number' && Number.isInteger(number) && number >= 0 && number <= 1e6;
+  return isCount ? number : { sentenceAt: (where) => problems.count(where, foundIn(cell)) };
+}
+
+/** Reads `us` or `metric`, any case. */
+export function unitsOf(cell: unknown): Units | Fault {
+  const text = typeof cell === 'string' ? cell.trim().toLowerCase() : '';
+  return text === 'us' || text === 'metric' ? text : { sentenceAt: () => problems.units(foundIn(cell)) };
+}
+
+/** A cell as typed; what is neither a number nor text is put as text that no reader takes for a number. */
+export function typedOf(cell: unknown): Typed {
+  return typeof cell === 'number' ? cell : String(foundIn(cell));
+}
+
+function lengthOf(cell: unknown, scale: LengthScale, units: Units, read: typeof readLength): Ticks | Fault {
+  if (isDate(cell)) return { sentenceAt: (where) => problems.length(where, '', 'date', scale, units) };
+  const length = read(typedOf(cell), scale, units);
+  if (length.ok) return length.ticks;
+  return { sentenceAt: (where) => problems.length(where, foundIn(cell), length.why, scale, units) };
+}
+
+function ratioOfNumber(value: number): Ratio | PercentageFault {
+  if (!Number.isFinite(value)) return 'not finite';
+  if (value < 0) return 'negative';
+  if (value > 100) return 'too large';
+  return fractionOrPerCent(ratioOf(value));
+}
+
+function ratioOfText(typed: Typed): Ratio | PercentageFault {
+  const text = plainText(String(typed));
+  if (text === '') return 'blank';
+  if (text.startsWith('#')) return 'error value';
+  if (text.startsWith('-')) return 'negative';
+  const number = takeNumber(text);
+  if (typeof number === 'string') return 'not a percentage';
+  const rest = number.rest.trim();
+  if (rest === '%') return perCent(number.value);
+  return rest === '' ? fractionOrPerCent(number.value) : 'not a percentage';
+}
+
+function fractionOrPerCent(value: Ratio): Ratio {
+  return value.n < value.d ? value : perCent(value);
+}
+
+function perCent({ n, d }: Ratio): Ratio {
+  return { n, d: 100 * d };
+}
