@@ -62,9 +62,7 @@ export function unitOf(degrees: number): { readonly degrees: number; readonly co
 function levelled(region: Region): Region {
   const heights = commonPlaces(region, (p) => p.y);
   const widths = commonPlaces(region, (p) => p.x);
-  const moved = region.map((outline) =>
-    outline.map(({ x, y }) => ({ x: widths.get(x) ?? x, y: heights.get(y) ?? y })),
-  );
+  const moved = region.map((outline) => outline.map(({ x, y }) => ({ x: widths.get(x) ?? x, y: heights.get(y) ?? y })));
   return moved.filter((outline) => signedAreaOf(outline) !== 0);
 }
 

@@ -1,0 +1,84 @@
+/** Cut-outs measured from a wall -> outlines in the room. */
+import { intersect, subtract } from '../geometry/combine';
+import { TICKS_PER_MM, type Ticks } from '../geometry/length';
+import { areaOf, type Outline, type Region } from '../geometry/polygon';
+import { bad, type Checked, good, type RoomFault, type RoomNote } from './faults';
+import type { MeasuredCutout } from './measured';
+import { placeAt, type Wall, wallNumbered } from './walls';
+
+/** Sides of the polygon drawn round a round cut-out: it stands off the circle by at most 2 % of the radius. */
+const ROUND_SIDES = 16;
+
+/** A cut-out against a wall is let into it by this much, so that no hairline of floor is left between the two. */
+const LET_IN: Ticks = TICKS_PER_MM;
+
+export interface Cutouts {
+  /** Anticlockwise, clipped to the room. */
+  readonly outlines: readonly Outline[];
+  readonly notes: readonly RoomNote[];
+}
+
+/**
+ * @param measured numbers count from 1 in this order
+ * @param room outline of the room less what is already taken away
+ */
+export function cutoutsOf(measured: readonly MeasuredCutout[], walls: readonly Wall[], room: Region): Checked<Cutouts> {
+  const faults: RoomFault[] = [];
+  const notes: RoomNote[] = [];
+  const outlines: Outline[] = [];
+  let left = room;
+  measured.forEach((cutout, i) => {
+    const cutoutNumber = i + 1;
+    const wall = wallNumbered(walls, cutout.wallNumber, 'cut-out', cutoutNumber);
+    if (wall.faults) {
+      faults.push(...wall.faults);
+      return;
+    }
+    const clipped = intersect([outlineOf(cutout, wall.value)], room);
+    if (clipped.length === 0) faults.push({ code: 'cut-out outside', cutoutNumber });
+    if (reachesOutside(cutout, clipped)) notes.push({ code: 'cut-out reaches outside', cutoutNumber });
+    outlines.push(...clipped);
+    const rest = subtract(left, clipped);
+    if (rest.length === 0 && left.length > 0) faults.push({ code: 'cut-out fills room', cutoutNumber });
+    left = rest;
+  });
+  return faults.length > 0 ? bad(...faults) : good({ outlines, notes });
+}
+
+function outlineOf(cutout: MeasuredCutout, wall: Wall): Outline {
+  return cutout.kind === 'round' ? roundOutline(cutout, wall) : rectangularOutline(cutout, wall);
+}
+
+/** At a slanted wall the corners go away from the middle, so the cut-out is never drawn smaller than measured. */
+function rectangularOutline({ along, off, length, depth }: MeasuredCutout, wall: Wall): Outline {
+  const middleAlong = along + length / 2;
+  const middleOff = off + depth / 2;
+  const middle = {
+    x: wall.from.x + middleAlong * wall.along.x + middleOff * wall.inward.x,
+    y: wall.from.y + middleAlong * wall.along.y + middleOff * wall.inward.y,
+  };
+  const near = off === 0 ? -LET_IN : off;
+  return [
+    placeAt(wall, along, near, middle),
+    placeAt(wall, along + length, near, middle),
+    placeAt(wall, along + length, off + depth, middle),
+    placeAt(wall, along, off + depth, middle),
+  ];
+}
+
+/** A regular polygon drawn round the circle, four of its sides square to the wall and level with it. */
+function roundOutline({ along, off, length: diameter }: MeasuredCutout, wall: Wall): Outline {
+  const radius = diameter / 2;
+  const toCorner = radius / Math.cos(Math.PI / ROUND_SIDES);
+  return Array.from({ length: ROUND_SIDES }, (_, i) => {
+    const angle = (Math.PI * (2 * i + 1)) / ROUND_SIDES;
+    return placeAt(wall, along + radius + toCorner * Math.cos(angle), off + radius + toCorner * Math.sin(angle));
+  });
+}
+
+/** Whether clipping took more than a hairline (2 mm along the edge) off a cut-out. */
+function reachesOutside({ kind, length, depth }: MeasuredCutout, clipped: Region): boolean {
+  const [whole, hairline] =
+    kind === 'round' ? [(length * length * Math.PI) / 4, 0] : [length * depth, 2 * (length + depth)];
+  return areaOf(clipped) < whole - hairline * 2 * TICKS_PER_MM;
+}

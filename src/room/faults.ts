@@ -1,0 +1,73 @@
+/** What can be wrong with a measured room, and what is worth knowing about a good one: codes with their numbers. */
+import type { Ticks } from '../geometry/length';
+
+/** Why no room can be made of the entry. Numbers of walls, cut-outs and doorways count from 1; lengths are ticks. */
+export type RoomFault =
+  | { readonly code: 'not above 0'; readonly what: MeasuredPart; readonly number: number; readonly found: Ticks }
+  /** A room needs at least three walls. */
+  | { readonly code: 'too few walls'; readonly found: number }
+  | { readonly code: 'turn missing'; readonly wallNumber: number }
+  /** All turns of a walk round a room add up to 360 degrees, right or left. */
+  | { readonly code: 'turns do not add up'; readonly found: number; readonly wanted: number }
+  /** Where the walk ends, seen from its start: `right` and `far` may be negative. */
+  | {
+      readonly code: 'does not close';
+      readonly right: Ticks;
+      readonly far: Ticks;
+      readonly by: Ticks;
+      readonly allowed: Ticks;
+    }
+  | { readonly code: 'walls meet'; readonly wallNumbers: readonly [number, number] }
+  /** No corners exist for this diagonal; it must lie strictly between the two. */
+  | { readonly code: 'diagonal'; readonly found: Ticks; readonly moreThan: Ticks; readonly lessThan: Ticks }
+  | { readonly code: 'diagonals disagree'; readonly found: Ticks; readonly wanted: Ticks; readonly by: Ticks }
+  | { readonly code: 'side too long'; readonly found: Ticks; readonly longest: Ticks }
+  /** Nothing was added, or everything was taken away again. */
+  | { readonly code: 'nothing left' }
+  | { readonly code: 'parts not connected'; readonly partCount: number }
+  | {
+      readonly code: 'no such wall';
+      readonly what: 'cut-out' | 'doorway';
+      readonly number: number;
+      readonly found: number;
+      readonly wallCount: number;
+    }
+  | { readonly code: 'cut-out outside'; readonly cutoutNumber: number }
+  | { readonly code: 'cut-out fills room'; readonly cutoutNumber: number }
+  /** The doorway begins before its wall or ends `end` along a wall of `wallLength`. */
+  | {
+      readonly code: 'doorway off its wall';
+      readonly doorwayNumber: number;
+      readonly wallNumber: number;
+      readonly start: Ticks;
+      readonly end: Ticks;
+      readonly wallLength: Ticks;
+    }
+  | { readonly code: 'doorways overlap'; readonly doorwayNumbers: readonly [number, number] }
+  /** The floor in the doorway would run back into the room it leaves. */
+  | { readonly code: 'doorway meets room'; readonly doorwayNumber: number };
+
+export type MeasuredPart = 'length' | 'width' | 'wall' | 'diagonal' | 'rectangle' | 'cut-out' | 'doorway';
+
+/** What was done with a room that could be made. */
+export type RoomNote =
+  /** The walk missed its start by this much; the walls took it, in proportion to their lengths. */
+  | { readonly code: 'misfit spread'; readonly right: Ticks; readonly far: Ticks; readonly by: Ticks }
+  /** The second diagonal is `by` off what the other five lengths give; all six took their share. */
+  | { readonly code: 'diagonals spread'; readonly by: Ticks }
+  /** The diagonal is within a tape reading of a square room's: the room is taken as square. */
+  | { readonly code: 'taken as square'; readonly by: Ticks }
+  | { readonly code: 'cut-out reaches outside'; readonly cutoutNumber: number }
+  /** Cut-outs divide the floor. */
+  | { readonly code: 'floor in parts'; readonly partCount: number };
+
+/** An answer or what is wrong with the entry. */
+export type Checked<T> = { readonly faults: readonly RoomFault[] } | { readonly faults: null; readonly value: T };
+
+export function good<T>(value: T): Checked<T> {
+  return { faults: null, value };
+}
+
+export function bad(...faults: readonly RoomFault[]): { readonly faults: readonly RoomFault[] } {
+  return { faults };
+}

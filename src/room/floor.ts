@@ -1,0 +1,14 @@
+/** What gets floor: the room and its doorways less the expansion gap. */
+import { insetOf } from '../geometry/inset';
+import type { Ticks } from '../geometry/length';
+import type { Region } from '../geometry/polygon';
+import { isOpenEdge } from './doorways';
+import type { Room } from './outline';
+
+/**
+ * Outlines anticlockwise, holes clockwise, ticks. The gap is taken off at every wall, cut-out and jamb, not at the end
+ * of the floor in a doorway. Empty when the gap eats the room.
+ */
+export function floorOf(room: Pick<Room, 'open' | 'openEnds'>, gap: Ticks): Region {
+  return insetOf(room.open, gap, (from, to) => isOpenEdge(room.openEnds, from, to));
+}

@@ -1,0 +1,72 @@
+/**
+ * A room as measured: the numbers a person typed, read into ticks, nothing drawn yet.
+ *
+ * Wall 1 is the far wall, run left to right as you face it, and the walls follow clockwise; a walk the other way round
+ * is taken as well. A rectangle's walls are 1 far, 2 right, 3 near, 4 left.
+ */
+import type { Ticks } from '../geometry/length';
+
+export interface MeasuredRoom {
+  readonly shape: MeasuredShape;
+  readonly cutouts: readonly MeasuredCutout[];
+  readonly doorways: readonly MeasuredDoorway[];
+}
+
+export type MeasuredShape =
+  | { readonly kind: 'rectangle'; readonly length: Ticks; readonly width: Ticks }
+  | MeasuredFourWalls
+  | { readonly kind: 'walls in order'; readonly walls: readonly MeasuredWall[] }
+  | { readonly kind: 'rectangles'; readonly rectangles: readonly MeasuredRectangle[] };
+
+/** Out of square: the diagonal runs from the start of wall 1 to the end of wall 2, the other from its end to that of 3. */
+export interface MeasuredFourWalls {
+  readonly kind: 'four walls';
+  readonly walls: readonly [Ticks, Ticks, Ticks, Ticks];
+  readonly diagonal: Ticks;
+  /** Null when not measured. */
+  readonly otherDiagonal: Ticks | null;
+}
+
+export interface MeasuredWall {
+  readonly length: Ticks;
+  /** Degrees turned at its end, to the right positive (R = 90, L = -90); null (or 0) where the last one is not given. */
+  readonly turn: number | null;
+}
+
+export interface MeasuredRectangle {
+  readonly change: 'add' | 'take away';
+  /** Offsets of its near left corner from a common corner; may be negative. */
+  readonly fromLeft: Ticks;
+  readonly fromNear: Ticks;
+  readonly length: Ticks;
+  readonly width: Ticks;
+}
+
+/** A part that gets no floor. */
+export interface MeasuredCutout {
+  readonly kind: 'rectangle' | 'round';
+  /** Counted from 1. */
+  readonly wallNumber: number;
+  /** From the start of the wall to its near side. */
+  readonly along: Ticks;
+  /** From the wall to its near side; 0 stands against the wall. */
+  readonly off: Ticks;
+  /** Along the wall; the diameter of a round one. */
+  readonly length: Ticks;
+  /** Away from the wall; of no meaning for a round one. */
+  readonly depth: Ticks;
+}
+
+export interface MeasuredDoorway {
+  /** Counted from 1. */
+  readonly wallNumber: number;
+  /** From the start of the wall to the first jamb. */
+  readonly along: Ticks;
+  readonly width: Ticks;
+  readonly floor: DoorwayFloor;
+  /** How far the floor runs into the doorway from the face of the wall; 0 = the floor keeps its gap to the wall's line. */
+  readonly depth: Ticks;
+}
+
+/** `stays shut`: no floor under the door; `transition`: the floor ends under it; `goes on`: into the next room. */
+export type DoorwayFloor = 'transition' | 'goes on' | 'stays shut';

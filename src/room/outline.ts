@@ -1,0 +1,129 @@
+/** A measured room as an outline with its walls, cut-outs and doorways. */
+import { subtract } from '../geometry/combine';
+import { LONGEST_SIDE, type Ticks } from '../geometry/length';
+import type { Point } from '../geometry/point';
+import { areaOf, boundsOf, type Outline, partsOf, type Region, signedAreaOf } from '../geometry/polygon';
+import type { WallCorners } from './corners';
+import { cutoutsOf } from './cutouts';
+import { type Doorway, doorwaysOf, type OpenEnd, openEndsOf, withTongues } from './doorways';
+import { bad, type Checked, good, type MeasuredPart, type RoomFault, type RoomNote } from './faults';
+import { cornersOfFourWalls } from './fourWalls';
+import type { MeasuredRoom, MeasuredShape } from './measured';
+import { cornersOfRectangles } from './rectangles';
+import { type Wall, wallsOf } from './walls';
+import { cornersOfWalk } from './wallWalk';
+
+export type { MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape } from './measured';
+
+export interface Room {
+  /** Anticlockwise, moved so that its lowest x and y are 0. */
+  readonly outline: Outline;
+  /** In the person's order. */
+  readonly walls: readonly Wall[];
+  /** Parts without floor, anticlockwise, clipped to the room. */
+  readonly cutouts: readonly Outline[];
+  readonly doorways: readonly Doorway[];
+  /** What the floor may fill before the gap: the outline with the floor in the doorways, less the cut-outs. */
+  readonly open: Region;
+  /** Edges of `open` where the floor ends without a wall: no gap is taken there. */
+  readonly openEnds: readonly OpenEnd[];
+  readonly notes: readonly RoomNote[];
+}
+
+export type RoomResult =
+  | { readonly kind: 'room'; readonly room: Room }
+  | { readonly kind: 'faults'; readonly faults: readonly RoomFault[] };
+
+/** The room of a measured entry, or everything that is wrong with it at the first step that finds a fault. */
+export function roomOf(measured: MeasuredRoom): RoomResult {
+  const sizes = sizeFaultsOf(measured);
+  const shape = sizes.length > 0 ? bad(...sizes) : cornersOfShape(measured.shape);
+  if (shape.faults) return { kind: 'faults', faults: shape.faults };
+  const placed = placedAtOrigin(shape.value);
+  if (placed.faults) return { kind: 'faults', faults: placed.faults };
+  return furnished(placed.value, measured);
+}
+
+/** Square ticks of the outline less its cut-outs, doorways not counted: what is usually called the room's area. */
+export function roomAreaOf(room: Room): number {
+  return areaOf(subtract([room.outline], room.cutouts));
+}
+
+function cornersOfShape(shape: MeasuredShape): Checked<WallCorners> {
+  switch (shape.kind) {
+    case 'rectangle':
+      return cornersOfRectangles([{ change: 'add', fromLeft: 0, fromNear: 0, ...shape }]);
+    case 'four walls':
+      return cornersOfFourWalls(shape);
+    case 'walls in order':
+      return cornersOfWalk(shape.walls);
+    case 'rectangles':
+      return cornersOfRectangles(shape.rectangles);
+  }
+}
+
+function placedAtOrigin(shape: WallCorners): Checked<WallCorners> {
+  const { x0, y0, x1, y1 } = boundsOf([shape.corners]);
+  const found = Math.max(x1 - x0, y1 - y0);
+  if (found > LONGEST_SIDE) return bad({ code: 'side too long', found, longest: LONGEST_SIDE });
+  const moved = (outline: Outline) => outline.map(({ x, y }): Point => ({ x: x - x0, y: y - y0 }));
+  return good({ ...shape, corners: moved(shape.corners), holes: shape.holes.map(moved) });
+}
+
+/** Puts cut-outs and doorways into the room. */
+function furnished(shape: WallCorners, measured: MeasuredRoom): RoomResult {
+  const { corners } = shape;
+  const isClockwise = signedAreaOf(corners) < 0;
+  // Either way the outline starts where wall 1 starts and runs anticlockwise.
+  const outline = isClockwise ? [corners[0], ...corners.slice(1).reverse()] : corners;
+  const walls = wallsOf(shape, isClockwise);
+  const cutouts = cutoutsOf(measured.cutouts, walls, subtract([outline], shape.holes));
+  const doorways = doorwaysOf(measured.doorways, walls, outline);
+  if (cutouts.faults || doorways.faults) {
+    return { kind: 'faults', faults: [...(cutouts.faults ?? []), ...(doorways.faults ?? [])] };
+  }
+  const allCutouts = [...shape.holes, ...cutouts.value.outlines];
+  const open = subtract(withTongues(walls, doorways.value), allCutouts);
+  const partCount = partsOf(open).length;
+  const notes: RoomNote[] = [...shape.notes, ...cutouts.value.notes];
+  if (partCount > 1) notes.push({ code: 'floor in parts', partCount });
+  const openEnds = openEndsOf(doorways.value);
+  return {
+    kind: 'room',
+    room: { outline, walls, cutouts: allCutouts, doorways: doorways.value, open, openEnds, notes },
+  };
+}
+
+/** Every measure that must be above 0 and is not. */
+function sizeFaultsOf({ shape, cutouts, doorways }: MeasuredRoom): RoomFault[] {
+  const faults: RoomFault[] = [];
+  const check = (what: MeasuredPart, number: number, ...sizes: readonly Ticks[]): void => {
+    const found = sizes.find((size) => !(size > 0));
+    if (found !== undefined) faults.push({ code: 'not above 0', what, number, found });
+  };
+  if (shape.kind === 'rectangle') {
+    check('length', 1, shape.length);
+    check('width', 1, shape.width);
+  } else if (shape.kind === 'four walls') {
+    shape.walls.forEach((length, i) => {
+      check('wall', i + 1, length);
+    });
+    check('diagonal', 1, shape.diagonal);
+    if (shape.otherDiagonal !== null) check('diagonal', 2, shape.otherDiagonal);
+  } else if (shape.kind === 'walls in order') {
+    shape.walls.forEach((wall, i) => {
+      check('wall', i + 1, wall.length);
+    });
+  } else {
+    shape.rectangles.forEach((rectangle, i) => {
+      check('rectangle', i + 1, rectangle.length, rectangle.width);
+    });
+  }
+  cutouts.forEach((cutout, i) => {
+    check('cut-out', i + 1, cutout.length, cutout.kind === 'round' ? 1 : cutout.depth);
+  });
+  doorways.forEach((doorway, i) => {
+    check('doorway', i + 1, doorway.width);
+  });
+  return faults;
+}

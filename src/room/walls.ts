@@ -1,0 +1,64 @@
+/** The walls of a room and places measured along them. */
+import { inwards } from '../geometry/inwards';
+import { type Ticks, toTicks } from '../geometry/length';
+import type { Point } from '../geometry/point';
+import type { WallCorners } from './corners';
+import { bad, type Checked, good } from './faults';
+
+export interface Wall {
+  /** Counted from 1, in the person's order. */
+  readonly wallNumber: number;
+  /** In the direction in which the person walked. */
+  readonly from: Point;
+  readonly to: Point;
+  /** As drawn, to the nearest tick. */
+  readonly length: Ticks;
+  /** As measured; a misfit that was spread makes the two differ. */
+  readonly measured: Ticks;
+  /** Unit direction from start to end, and from the wall into the room. */
+  readonly along: Direction;
+  readonly inward: Direction;
+}
+
+export interface Direction {
+  readonly x: number;
+  readonly y: number;
+}
+
+export function wallsOf({ corners, measured }: WallCorners, isClockwise: boolean): readonly Wall[] {
+  return corners.map((from, i) => {
+    const to = corners[(i + 1) % corners.length];
+    const exact = Math.sqrt((to.x - from.x) ** 2 + (to.y - from.y) ** 2);
+    const along = { x: (to.x - from.x) / exact, y: (to.y - from.y) / exact };
+    const inward = isClockwise ? { x: along.y, y: 0 - along.x } : { x: 0 - along.y, y: along.x };
+    return { wallNumber: i + 1, from, to, length: toTicks(exact), measured: measured[i], along, inward };
+  });
+}
+
+/** The wall a cut-out or doorway is measured from. */
+export function wallNumbered(
+  walls: readonly Wall[],
+  wallNumber: number,
+  what: 'cut-out' | 'doorway',
+  number: number,
+): Checked<Wall> {
+  const wall = walls.find((candidate) => candidate.wallNumber === wallNumber);
+  if (wall) return good(wall);
+  return bad({ code: 'no such wall', what, number, found: wallNumber, wallCount: walls.length });
+}
+
+/**
+ * The point `along` ticks from the start of a wall and `off` ticks into the room: exact at level and upright walls,
+ * else to the nearest tick, or away from `from` when that is given.
+ */
+export function placeAt(
+  wall: Wall,
+  along: number,
+  off: number,
+  from?: { readonly x: number; readonly y: number },
+): Point {
+  const x = wall.from.x + along * wall.along.x + off * wall.inward.x;
+  const y = wall.from.y + along * wall.along.y + off * wall.inward.y;
+  if (!from) return { x: toTicks(x), y: toTicks(y) };
+  return { x: inwards(x, x - from.x), y: inwards(y, y - from.y) };
+}
