@@ -1,0 +1,170 @@
+/**
+ * Files of cutting jobs: one JSON object with `instances`, each a job in whole numbers of one unit.
+ *
+ *   { "instances": [{ "id", "L", "W", "k", "m", "S", "T"?, "rows": [{ "room", "width"?, "runs": [{ "x", "R" }] }],
+ *     "twins"?: [[first row, last row]] }] }
+ *
+ * L plank length, W its width, k kerf, m minimum piece, S minimum stagger, T aligned-joint distance; x left end of a
+ * run in room coordinates, R its length. What else an instance carries (its category, known counts) is left alone.
+ */
+import type { CutJob, CutPlan, JobRow, PlannedRow } from '../cutting/job';
+
+/** A job and the name it goes by in its file. */
+export interface NamedJob {
+  readonly id: string;
+  readonly job: CutJob;
+}
+
+/** What was read from a file of jobs: the jobs that can be planned, and a sentence for each that cannot. */
+export interface JobFile {
+  readonly jobs: readonly NamedJob[];
+  readonly problems: readonly string[];
+}
+
+/** A plan as it stands in a file of plans. */
+export interface WrittenPlan {
+  readonly rows: readonly PlannedRow[];
+  readonly bound: number;
+  readonly stop: CutPlan['stop'];
+  /** Time the plan took, milliseconds. */
+  readonly ms: number;
+}
+
+/**
+ * Reads the text of a job file.
+ *
+ * @throws Error with a sentence when the text is no JSON or has no list of instances; single bad jobs are told in
+ *   `problems` and left out
+ */
+export function readJobFile(text: string): JobFile {
+  const instances = instancesOf(parsed(text));
+  const jobs: NamedJob[] = [];
+  const problems: string[] = [];
+  instances.forEach((instance, index) => {
+    const id = isObject(instance) && typeof instance.id === 'string' && instance.id !== '' ? instance.id : undefined;
+    const name = id === undefined ? `job ${index + 1} of the file` : `job "${id}"`;
+    const found = problemsOf(instance);
+    if (id === undefined) found.unshift('has no "id" text');
+    if (jobs.some((other) => other.id === id)) found.push('has the same "id" as one before it');
+    if (found.length === 0 && id !== undefined) jobs.push({ id, job: jobOf(instance as Instance) });
+    else problems.push(`${capital(name)} ${found.slice(0, MOST_PROBLEMS_TOLD).join('; ')}${andMore(found.length)}.`);
+  });
+  return { jobs, problems };
+}
+
+/** The job of an instance whose numbers are known to be in order. */
+export function jobOf(instance: Instance): CutJob {
+  return {
+    plankLength: instance.L,
+    plankWidth: instance.W,
+    kerf: instance.k,
+    minPiece: instance.m,
+    minStagger: instance.S,
+    alignedDistance: instance.T ?? 0,
+    rows: instance.rows.map(
+      (row): JobRow => ({
+        room: row.room,
+        width: row.width ?? instance.W,
+        runs: row.runs.map(({ x, R }) => ({ x, length: R })),
+      }),
+    ),
+    ripPairs: instance.twins ?? [],
+  };
+}
+
+/** The plan as it is written to a file: its pieces already have the file's form. */
+export function writtenPlan(plan: CutPlan, ms: number): WrittenPlan {
+  return { rows: plan.rows, bound: plan.bound, stop: plan.stop, ms: Math.round(ms * 1000) / 1000 };
+}
+
+/** An instance as it stands in a file, once its numbers are known to be in order. */
+export interface Instance {
+  readonly id: string;
+  readonly L: number;
+  readonly W: number;
+  readonly k: number;
+  readonly m: number;
+  readonly S: number;
+  readonly T?: number;
+  readonly rows: readonly {
+    readonly room: number;
+    readonly width?: number;
+    readonly runs: readonly { readonly x: number; readonly R: number }[];
+  }[];
+  readonly twins?: readonly (readonly [number, number])[];
+}
+
+const MOST_PROBLEMS_TOLD = 3;
+
+function parsed(text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch (error) {
+    throw new Error(`The file of jobs is not JSON: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
+
+function instancesOf(content: unknown): readonly unknown[] {
+  if (!isObject(content) || !Array.isArray(content.instances)) {
+    throw new Error('The file of jobs has no list "instances": an object such as { "instances": [...] } is wanted.');
+  }
+  if (content.instances.length === 0) throw new Error('The list "instances" of the file of jobs is empty.');
+  return content.instances;
+}
+
+function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** What is wrong with an instance, as ends of a sentence that begins with its name. */
+function problemsOf(instance: unknown): string[] {
+  if (!isObject(instance)) return ['is not an object'];
+  const problems: string[] = [];
+  const whole = (owner: Record<string, unknown>, key: string, least: number, where: string) => {
+    const value = owner[key];
+    if (Number.isSafeInteger(value) && (value as number) >= least) return;
+    problems.push(
+      `${where}needs "${key}", a whole number of at least ${least}, found ${JSON.stringify(value) ?? 'none'}`,
+    );
+  };
+  for (const [key, least] of [
+    ['L', 1],
+    ['W', 1],
+    ['k', 0],
+    ['m', 0],
+    ['S', 0],
+  ] as const)
+    whole(instance, key, least, '');
+  if (instance.T !== undefined) whole(instance, 'T', 0, '');
+  if (!Array.isArray(instance.rows) || instance.rows.length === 0) return [...problems, 'needs "rows", a list'];
+  instance.rows.forEach((row: unknown, index) => {
+    const where = `row ${index + 1} `;
+    if (!isObject(row) || !Array.isArray(row.runs) || row.runs.length === 0 || !row.runs.every(isObject)) {
+      problems.push(`${where}needs "runs", a list of { "x", "R" }`);
+      return;
+    }
+    whole(row, 'room', 0, where);
+    if (row.width !== undefined) whole(row, 'width', 1, where);
+    for (const run of row.runs) {
+      whole(run, 'R', 1, where);
+      whole(run, 'x', Number.MIN_SAFE_INTEGER, where);
+    }
+  });
+  return [...problems, ...twinProblems(instance.twins, instance.rows.length)];
+}
+
+function twinProblems(twins: unknown, rowCount: number): string[] {
+  if (twins === undefined) return [];
+  const isRow = (value: unknown) => Number.isInteger(value) && (value as number) >= 0 && (value as number) < rowCount;
+  const isPair = (pair: unknown) => Array.isArray(pair) && pair.length === 2 && pair.every(isRow);
+  if (Array.isArray(twins) && twins.every(isPair)) return [];
+  return [`needs "twins", a list of [first row, last row] from 0 to ${rowCount - 1}`];
+}
+
+function capital(text: string): string {
+  return text[0].toUpperCase() + text.slice(1);
+}
+
+function andMore(count: number): string {
+  return count > MOST_PROBLEMS_TOLD ? `; and ${count - MOST_PROBLEMS_TOLD} more` : '';
+}
