@@ -102,7 +102,9 @@ export function markedLengths(
  * run shorter than a step (the tip of a triangle) still gets a piece of one step.
  */
 function markedRun(units: readonly number[], length: Ticks, grid: Grid): Ticks[] {
-  const marked = units.map((u) => (u === grid.plankUnits ? grid.plankLength : floorToStep(u * grid.unit, grid.markingStep)));
+  const marked = units.map((u) =>
+    u === grid.plankUnits ? grid.plankLength : floorToStep(u * grid.unit, grid.markingStep),
+  );
   const last = marked.length - 1;
   if (units[last] === grid.plankUnits) return marked.map(toTicks);
   const before = marked.slice(0, last).reduce((sum, piece) => sum + piece, 0);

@@ -46,6 +46,45 @@ export const problems = {
   /** Something that is counted: planks, boxes, spares. */
   count: (where: string, found: Found) => `${where}: ${quoted(found)} is not a count. Type a whole number, 0 or more.`,
 
+  /** Something that is measured but has no unit to type: minutes, hours, how many. */
+  number: (where: string, found: Found) => `${where}: ${quoted(found)} is not a number. Type a number, 0 or more.`,
+
+  price: (where: string, found: Found) => `${where}: ${quoted(found)} is not an amount of money. Type it such as 74.50.`,
+
+  date: (where: string, found: Found) => `${where}: ${quoted(found)} is not a date. Type year, month and day such as 2026-12-05.`,
+
+  choice: (where: string, found: Found, choices: readonly string[]) =>
+    `${where}: ${quoted(found)} is not a choice. Choose ${choices.join(', ')}.`,
+
+  /** Wood that has no coefficient; `fits` are the species that a short name could mean. */
+  species: (where: string, found: Found, fits: readonly string[]) =>
+    fits.length > 0
+      ? `${where}: ${quoted(found)} may be ${fits.join(', ')}. Type one of them in full.`
+      : `${where}: ${quoted(found)} has no coefficient here. Type a species such as white oak, red oak or sugar maple, or its coefficient such as 0.0037.`,
+
+  coefficientRange: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not a coefficient of wood. Type one between 0 and 0.02 for each point of moisture, such as 0.0037.`,
+
+  moistureRange: (where: string, found: Found, driest: number, wettest: number) =>
+    `${where}: ${quoted(found)} is outside ${driest} to ${wettest} per cent, where the published coefficients hold. Type a moisture content in that range.`,
+
+  temperature: (where: string, found: Found, units: Units) =>
+    `${where}: ${quoted(found)} is outside the published table. Type ${units === 'us' ? '30 to 270 degrees Fahrenheit' : '-1 to 132 degrees Celsius'}.`,
+
+  rollTooNarrow: (where: string) => `${where} is under 4 in (100 mm). Check the unit: a bare number here is in feet or metres.`,
+
+  overlapTooWide: (where: string) => `${where} is as wide as the roll, so no strip would cover anything. Type a smaller overlap.`,
+
+  degrees: (where: string, found: Found) => `${where}: ${quoted(found)} is not a temperature. Type degrees such as 70.`,
+
+  tooManyPieces: (where: string, count: number, most: number) =>
+    `${where}: about ${count} pieces would be cut. At most ${most} are; check the unit of the stick's length.`,
+
+  tooManyStrips: (where: string, count: number, most: number) =>
+    `${where}: the floor would take about ${count} strips. At most ${most} are laid out; check the roll's width and length.`,
+
+  labourBy: (where: string) => `${where}: what the rate is for is blank. Choose area, piece, hour, trim, door or job.`,
+
   units: (found: Found) => `units: ${quoted(found)} is not a system of units. Type us (feet and inches) or metric.`,
 
   text: (where: string) => `${where}: text is wanted, such as 12' 6 1/2" or 3.81 m.`,

@@ -1,0 +1,275 @@
+/**
+ * A room entry, read once: every field into ticks, counts and choices, or into a problem at that field. What the
+ * numbers make together (a room that crosses itself, a gap that eats it) is found later, by `room/` and `takeoff.ts`.
+ */
+import type { Ticks, Units } from '../geometry/length';
+import {
+  LAY_DIRECTION_RULE,
+  type LayDirection,
+  LENGTH_RULES,
+  type LengthRule,
+  type Rules,
+  SPARE_RULE,
+} from '../layout/rules';
+import type { MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape, MeasuredWall } from '../room/measured';
+import { readArea } from './areaText';
+import type {
+  CutoutEntry,
+  DoorwayEntry,
+  ProductEntry,
+  RoomEntry,
+  RulesEntry,
+  ShapeEntry,
+  Typed,
+  WallEntry,
+} from './entry';
+import { type HouseReader, houseReader } from './houseReader';
+import { readOffset } from './lengthText';
+import { numberOf, plainText } from './numberText';
+import { problems } from './problems';
+import type { Problem } from './result';
+
+export interface Product {
+  readonly name: string;
+  readonly plankLength: Ticks;
+  readonly plankWidth: Ticks;
+  /** 0 when not given. */
+  readonly thickness: Ticks;
+  /** Null when the entry does not tell. */
+  readonly planksPerBox: number | null;
+}
+
+/** Where to start and what to save; the other rules are in `Rules`. */
+export interface StartChoice {
+  readonly startSide: 'near' | 'far' | 'best';
+  readonly firstRow: Ticks | 'auto' | 'best';
+  readonly reuseStrips: boolean;
+}
+
+export interface ReadRoom {
+  readonly name: string;
+  readonly units: Units;
+  readonly measured: MeasuredRoom;
+  readonly product: Product;
+  readonly rules: Rules;
+  readonly start: StartChoice;
+}
+
+/** The entry in ticks, or every problem in it: `room` is null when there is one. */
+export function readRoom(entry: RoomEntry): { readonly room: ReadRoom | null; readonly problems: readonly Problem[] } {
+  const reader = houseReader(entry.units);
+  const measured: MeasuredRoom = {
+    shape: readShape(entry.shape, entry.units, reader),
+    cutouts: entry.cutouts.map((cutout, i) => readCutout(cutout, i, reader)),
+    doorways: entry.doorways.map((doorway, i) => readDoorway(doorway, i, reader)),
+  };
+  const product = readProduct(entry.product, entry.units, reader);
+  const rules = readRules(entry.rules, entry.units, reader);
+  const start = readStart(entry.rules, product, reader);
+  if (reader.problems.length > 0) return { room: null, problems: reader.problems };
+  return { room: { name: String(entry.name), units: entry.units, measured, product, rules, start }, problems: [] };
+}
+
+function readShape(shape: ShapeEntry, units: Units, reader: HouseReader): MeasuredShape {
+  const side = (field: string, where: string, typed: Typed) =>
+    reader.neededLength(`shape.${field}`, where, typed, 'room');
+  switch (shape.kind) {
+    case 'rectangle':
+      return {
+        kind: shape.kind,
+        length: side('length', 'Length', shape.length),
+        width: side('width', 'Width', shape.width),
+      };
+    case 'four walls': {
+      const [far, right, near, left] = shape.walls.map((wall, i) => side(`walls.${i}`, `Wall ${i + 1}`, wall));
+      return {
+        kind: shape.kind,
+        walls: [far, right, near, left],
+        diagonal: side('diagonal', 'Diagonal', shape.diagonal),
+        otherDiagonal: reader.length('shape.otherDiagonal', 'Other diagonal', shape.otherDiagonal, 'room'),
+      };
+    }
+    case 'walls in order':
+      return { kind: shape.kind, walls: shape.walls.map((_, i) => readWall(shape.walls, i, reader)) };
+    case 'rectangles':
+      return {
+        kind: shape.kind,
+        rectangles: shape.rectangles.map((rectangle, i) => ({
+          change: rectangle.change,
+          fromLeft: readFrom(
+            `rectangles.${i}.fromLeft`,
+            `Rectangle ${i + 1}, from left`,
+            rectangle.fromLeft,
+            units,
+            reader,
+          ),
+          fromNear: readFrom(
+            `rectangles.${i}.fromNear`,
+            `Rectangle ${i + 1}, from near`,
+            rectangle.fromNear,
+            units,
+            reader,
+          ),
+          length: side(`rectangles.${i}.length`, `Rectangle ${i + 1}, length`, rectangle.length),
+          width: side(`rectangles.${i}.width`, `Rectangle ${i + 1}, width`, rectangle.width),
+        })),
+      };
+  }
+}
+
+function readWall(walls: readonly WallEntry[], index: number, reader: HouseReader): MeasuredWall {
+  const { length, turn } = walls[index];
+  const degrees = degreesOfTurn(turn);
+  const where = `Turn after wall ${index + 1}`;
+  const isLast = index === walls.length - 1;
+  if (degrees === null && !(isLast && String(turn).trim() === ''))
+    reader.fail(`shape.walls.${index}.turn`, problems.turn(where, turn));
+  return {
+    length: reader.neededLength(`shape.walls.${index}.length`, `Wall ${index + 1}`, length, 'room'),
+    turn: degrees,
+  };
+}
+
+/** Degrees of a turn, right positive: `R`, `L`, or a number of degrees from -180 to 180; null for anything else. */
+export function degreesOfTurn(typed: Typed): number | null {
+  const text = plainText(String(typed))
+    .replace(/\s*(?:°|deg|degrees)$/, '')
+    .trim();
+  if (text === 'r' || text === 'right') return 90;
+  if (text === 'l' || text === 'left') return -90;
+  const degrees = /^[+-]?\d+(?:[.,]\d+)?$/.test(text) ? Number(text.replace(',', '.')) : Number.NaN;
+  return Math.abs(degrees) < 180 ? degrees : null;
+}
+
+/** An offset of a rectangle from the common corner: blank is 0, negative lies to the left or nearer. */
+function readFrom(field: string, where: string, typed: Typed, units: Units, reader: HouseReader): Ticks {
+  if (String(typed).trim() === '') return 0;
+  const read = readOffset(typed, 'room', units);
+  if (read.ok) return read.ticks;
+  reader.fail(`shape.${field}`, problems.length(where, typed, read.why, 'room', units));
+  return 0;
+}
+
+function readCutout(cutout: CutoutEntry, index: number, reader: HouseReader): MeasuredCutout {
+  const field = `cutouts.${index}`;
+  const where = `Cut-out ${index + 1}`;
+  const round = cutout.kind === 'round';
+  const length = reader.neededLength(
+    `${field}.length`,
+    `${where}, ${round ? 'diameter' : 'length'}`,
+    cutout.length,
+    'room',
+  );
+  return {
+    kind: cutout.kind,
+    wallNumber: readWallNumber(`${field}.wall`, `${where}, wall`, cutout.wall, reader),
+    along: reader.length(`${field}.along`, `${where}, along the wall`, cutout.along, 'room') ?? 0,
+    off: reader.length(`${field}.off`, `${where}, off the wall`, cutout.off, 'room') ?? 0,
+    length,
+    depth: round ? length : reader.neededLength(`${field}.depth`, `${where}, depth`, cutout.depth, 'room'),
+  };
+}
+
+function readDoorway(doorway: DoorwayEntry, index: number, reader: HouseReader): MeasuredDoorway {
+  const field = `doorways.${index}`;
+  const where = `Doorway ${index + 1}`;
+  return {
+    wallNumber: readWallNumber(`${field}.wall`, `${where}, wall`, doorway.wall, reader),
+    along: reader.length(`${field}.along`, `${where}, along the wall`, doorway.along, 'room') ?? 0,
+    width: reader.neededLength(`${field}.width`, `${where}, width`, doorway.width, 'room'),
+    depth: reader.length(`${field}.depth`, `${where}, depth`, doorway.depth, 'room') ?? 0,
+    floor: doorway.floor,
+  };
+}
+
+/** A wall's number, counted from 1; whether the room has that wall is known only when its outline is. */
+function readWallNumber(field: string, where: string, typed: Typed, reader: HouseReader): number {
+  const number = reader.count(field, where, typed);
+  if (number !== null && number >= 1) return number;
+  if (number !== null || String(typed).trim() === '') reader.fail(field, problems.wallNumber(where, typed));
+  return 1;
+}
+
+function readProduct(product: ProductEntry, units: Units, reader: HouseReader): Product {
+  const plankLength = reader.neededLength('product.plankLength', 'Plank length', product.plankLength, 'plank');
+  const plankWidth = reader.neededLength('product.plankWidth', 'Plank width', product.plankWidth, 'plank');
+  return {
+    name: String(product.name),
+    plankLength,
+    plankWidth,
+    thickness: reader.length('product.thickness', 'Thickness', product.thickness, 'plank') ?? 0,
+    planksPerBox: readPlanksPerBox(product, plankLength * plankWidth, units, reader),
+  };
+}
+
+/** How far from whole the planks of a box may come out when told by its coverage: printed sizes are rounded. */
+const BOX_ROUNDING = 0.03;
+
+function readPlanksPerBox(product: ProductEntry, plankArea: number, units: Units, reader: HouseReader): number | null {
+  const counted = reader.count('product.planksPerBox', 'Planks per box', product.planksPerBox);
+  if (counted === 0) reader.fail('product.planksPerBox', problems.noPlanksInBox('Planks per box'));
+  if (counted !== null || String(product.boxCoverage).trim() === '') return counted;
+  const coverage = readArea(product.boxCoverage, units);
+  if (!coverage.ok)
+    reader.fail('product.boxCoverage', problems.area('Box coverage', product.boxCoverage, coverage.why, units));
+  if (!coverage.ok || plankArea === 0) return null;
+  const planks = (numberOf(coverage.area.count) * coverage.area.unit) / plankArea;
+  const whole = Math.round(planks);
+  if (whole >= 1 && Math.abs(planks - whole) <= BOX_ROUNDING * whole) return whole;
+  reader.fail('product.boxCoverage', problems.boxCoverage('Box coverage', product.boxCoverage, planks));
+  return null;
+}
+
+/** The rules of a floor, blanks filled with the defaults of the person's units. */
+export function readRules(rules: RulesEntry, units: Units, reader: HouseReader): Rules {
+  const length = (rule: LengthRule): Ticks => {
+    const typed = rules[rule.key];
+    const field = `rules.${rule.key}`;
+    if (String(typed).trim() === '') return units === 'us' ? rule.us : rule.metric;
+    if (rule.key === 'markingStep') return reader.neededLength(field, rule.name, typed, 'plank');
+    return reader.length(field, rule.name, typed, 'plank') ?? 0;
+  };
+  const lengths = Object.fromEntries(LENGTH_RULES.map((rule) => [rule.key, length(rule)])) as Record<
+    LengthRule['key'],
+    Ticks
+  >;
+  return {
+    ...lengths,
+    layDirection: readDirection(rules.layDirection, reader),
+    spare: reader.count('rules.spare', SPARE_RULE, rules.spare) ?? 0,
+  };
+}
+
+function readDirection(typed: Typed, reader: HouseReader): LayDirection {
+  const direction = layDirectionOf(typed);
+  if (direction === null) reader.fail('rules.layDirection', problems.layDirection(LAY_DIRECTION_RULE, typed));
+  return direction ?? { along: 'length' };
+}
+
+/** `length` (also blank), `width`, `wall 3`, or degrees anticlockwise from the room's length; null for anything else. */
+export function layDirectionOf(typed: Typed): LayDirection | null {
+  const text = plainText(String(typed));
+  if (text === '' || text === 'length') return { along: 'length' };
+  if (text === 'width') return { along: 'width' };
+  const wall = /^wall ?([1-9]\d*)$/.exec(text);
+  if (wall) return { along: 'wall', wallNumber: Number(wall[1]) };
+  const degrees = degreesOfTurn(typed);
+  return degrees === null || /[rl]/.test(text) ? null : { along: 'angle', degrees };
+}
+
+function readStart(rules: RulesEntry, product: Product, reader: HouseReader): StartChoice {
+  return {
+    startSide: rules.startSide || 'near',
+    firstRow: readFirstRow(rules.firstRow, product, reader),
+    reuseStrips: rules.reuseStrips !== 'no',
+  };
+}
+
+function readFirstRow(typed: Typed, product: Product, reader: HouseReader): StartChoice['firstRow'] {
+  const text = plainText(String(typed));
+  if (text === '' || text === 'auto') return 'auto';
+  if (text === 'best') return 'best';
+  const width = reader.neededLength('rules.firstRow', 'First row', typed, 'plank');
+  if (width > product.plankWidth) reader.fail('rules.firstRow', problems.firstRowTooWide('First row', typed));
+  return width;
+}
