@@ -1,0 +1,97 @@
+/**
+ * Which tabs are ours. A tab is ours when its developer metadata says so, never because of its name: a person may
+ * rename our tab, or have one of their own with the name we would like.
+ */
+
+type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+const OWNER_KEY = 'plank-ledger';
+/** Marks a tab that is still being written; one that is found later was left by a run that was cut off. */
+const UNFINISHED = 'unfinished';
+
+/** The longest tab name the spreadsheet service takes, characters. From memory; nothing depends on more. */
+const LONGEST_NAME = 100;
+
+/**
+ * Characters that a downloaded workbook file, or a formula that names the tab, has trouble with. The colon is left:
+ * it reads well, and a name that holds one is quoted in formulas anyway.
+ */
+const REPLACED: Readonly<Record<string, string>> = {
+  "'": '’',
+  '/': '-',
+  '\\': '-',
+  '[': '(',
+  ']': ')',
+  '*': 'x',
+  '?': '.',
+};
+
+/**
+ * Our tab with this mark, or null. A person may have copied it, and the copy carries the mark too: then the one that
+ * has the wanted name is taken, else the first.
+ */
+export function ownedTab(spreadsheet: Spreadsheet, mark: string, title: string): Sheet | null {
+  const found = tabsMarked(spreadsheet, mark);
+  if (found.length < 2) return found[0] ?? null;
+  const wanted = tabName(title);
+  return found.find((sheet) => sheet.getName() === wanted) ?? found[0];
+}
+
+/** Puts in a tab at the end, ours but unfinished, under a name nobody has. */
+export function insertUnfinishedTab(spreadsheet: Spreadsheet, title: string): Sheet {
+  const sheets = spreadsheet.getSheets();
+  const sheet = spreadsheet.insertSheet(freeName(sheets, `Filling ${title}`), sheets.length);
+  sheet.addDeveloperMetadata(OWNER_KEY, UNFINISHED);
+  return sheet;
+}
+
+/** Gives the unfinished tab its mark and its name, or `name (2)` when a tab of that name is there already. */
+export function finishTab(spreadsheet: Spreadsheet, sheet: Sheet, mark: string, title: string): void {
+  sheet.setName(freeName(spreadsheet.getSheets(), title));
+  for (const metadata of marksOf(spreadsheet, UNFINISHED)) metadata.setValue(mark);
+}
+
+/** Takes away what a run that was cut off has left. Only under the lock: nobody else is writing then. */
+export function removeUnfinishedTabs(spreadsheet: Spreadsheet): void {
+  for (const sheet of tabsMarked(spreadsheet, UNFINISHED)) spreadsheet.deleteSheet(sheet);
+}
+
+/** A title as a tab can be named: awkward characters replaced, at most 100 characters, no half emoji at the end. */
+export function tabName(title: string, longest: number = LONGEST_NAME): string {
+  const plain = title
+    .replace(/[\s\p{Cc}]+/gu, ' ')
+    .replace(/['/\\[\]*?]/g, (character) => REPLACED[character])
+    .trim();
+  if (plain.length <= longest) return plain;
+  let kept = '';
+  for (const character of plain) {
+    if (kept.length + character.length >= longest) break;
+    kept += character;
+  }
+  return `${kept.trim()}…`;
+}
+
+/** Names that differ only in capitals count as the same. */
+function freeName(sheets: readonly Sheet[], title: string): string {
+  const taken = sheets.map((sheet) => sheet.getName().toLowerCase());
+  let name = tabName(title);
+  for (let copy = 2; taken.indexOf(name.toLowerCase()) >= 0; copy++) {
+    const suffix = ` (${copy})`;
+    name = tabName(title, LONGEST_NAME - suffix.length) + suffix;
+  }
+  return name;
+}
+
+function tabsMarked(spreadsheet: Spreadsheet, mark: string): Sheet[] {
+  const found: Sheet[] = [];
+  for (const metadata of marksOf(spreadsheet, mark)) {
+    const sheet = metadata.getLocation().getSheet();
+    if (sheet) found.push(sheet);
+  }
+  return found;
+}
+
+function marksOf(spreadsheet: Spreadsheet, mark: string) {
+  return spreadsheet.createDeveloperMetadataFinder().withKey(OWNER_KEY).withValue(mark).find();
+}

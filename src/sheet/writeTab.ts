@@ -1,0 +1,156 @@
+/**
+ * Writes a tab. The number of service calls does not depend on the number of rows: every look and every value goes
+ * out as one rectangle.
+ *
+ * A tab is always written aside first, whole. Only then does it take its place: a new one by its name and mark, an old
+ * one by a single copy over it. So a failure on the way leaves the old tab as it was, and what other tabs say about
+ * ours (`='Cut list: Den'!D2`) stays true, which it would not if the old tab were deleted.
+ */
+import { finishTab, insertUnfinishedTab, ownedTab, removeUnfinishedTabs } from './ownedTabs';
+import type { Cell, Look, TabBlock } from './tabs/block';
+
+type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
+
+/** What a cell gives when it is read; a date comes as an object. */
+export type CellContent = string | number | boolean | object | null;
+
+const ORDINARY_ROW_HEIGHT = 21;
+const AUTOMATIC = 'General';
+const PLAIN_TEXT = '@';
+
+/** The cells of our tab with this mark as they are now, or no rows when there is none. */
+export function readTab(spreadsheet: Spreadsheet, mark: string, title: string): readonly (readonly CellContent[])[] {
+  const sheet = ownedTab(spreadsheet, mark, title);
+  return sheet ? sheet.getDataRange().getValues() : [];
+}
+
+/**
+ * Writes the block into our tab of that mark, or into a new one. To be called under the lock of `oneAtATime`.
+ *
+ * @returns the name of the tab
+ * @throws whatever the service throws; the old tab is whole then
+ */
+export function writeTab(spreadsheet: Spreadsheet, block: TabBlock): string {
+  removeUnfinishedTabs(spreadsheet);
+  const shown = spreadsheet.getActiveSheet();
+  const old = ownedTab(spreadsheet, block.mark, block.title);
+  try {
+    const fresh = insertUnfinishedTab(spreadsheet, block.title);
+    writeCells(fresh, block);
+    if (old) {
+      copyOver(fresh, old, block);
+      removeUnfinishedTabs(spreadsheet);
+      return old.getName();
+    }
+    setLayout(fresh, block);
+    SpreadsheetApp.flush();
+    finishTab(spreadsheet, fresh, block.mark, block.title);
+    SpreadsheetApp.flush();
+    return fresh.getName();
+  } catch (failure) {
+    removeAfterFailure(spreadsheet);
+    throw failure;
+  } finally {
+    // A new tab comes to the front by itself; the person stays where they were.
+    spreadsheet.setActiveSheet(shown);
+  }
+}
+
+/** The first failure is the one to tell: a second one here would hide it. What is left goes at the next filling. */
+function removeAfterFailure(spreadsheet: Spreadsheet): void {
+  try {
+    removeUnfinishedTabs(spreadsheet);
+  } catch (_) {}
+}
+
+/**
+ * Values before formats: in a cell of automatic format a leading apostrophe is taken as the mark of text and does not
+ * become part of it, whatever follows. In a cell that is plain text already the service may keep it as a character.
+ * Plain text as format comes after, so that what a person types there later is not turned into a date either.
+ */
+function writeCells(sheet: Sheet, block: TabBlock): void {
+  const { cells } = block;
+  const columnCount = cells[0].length;
+  if (cells.some((row) => row.length !== columnCount)) throw new Error('Internal: the rows of a tab differ in length.');
+  makeRoom(sheet, cells.length, columnCount);
+  const looks = <T>(feature: (look: Look) => T): T[][] => cells.map((row) => row.map((cell) => feature(cell.look)));
+  const range = sheet.getRange(1, 1, cells.length, columnCount);
+  range.setValues(cells.map((row) => row.map(writtenValue)));
+  range.setNumberFormats(cells.map((row) => row.map(formatOf)));
+  range.setBackgrounds(looks((look) => look.background));
+  range.setFontColors(looks((look) => look.color));
+  range.setFontWeights(looks((look) => (look.bold ? 'bold' : 'normal')));
+  range.setFontSizes(looks((look) => look.size));
+  range.setHorizontalAlignments(looks((look) => look.align));
+  range.setWraps(looks((look) => look.wrap));
+  setTickBoxes(sheet, block);
+}
+
+function makeRoom(sheet: Sheet, rowCount: number, columnCount: number): void {
+  const rows = sheet.getMaxRows();
+  const columns = sheet.getMaxColumns();
+  if (rows < rowCount) sheet.insertRowsAfter(rows, rowCount - rows);
+  if (columns < columnCount) sheet.insertColumnsAfter(columns, columnCount - columns);
+}
+
+function writtenValue({ value }: Cell): string | number | boolean {
+  switch (value.kind) {
+    case 'blank':
+      return '';
+    case 'text':
+      return value.text === '' ? '' : `'${value.text}`;
+    case 'number':
+      if (!Number.isFinite(value.number)) throw new Error('Internal: a number of a tab is not finite.');
+      return value.number;
+    case 'formula':
+      return value.formula;
+    case 'tick':
+      return value.ticked;
+  }
+}
+
+function formatOf({ value }: Cell): string {
+  if (value.kind === 'text') return PLAIN_TEXT;
+  return value.kind === 'number' || value.kind === 'formula' ? value.format : AUTOMATIC;
+}
+
+function setTickBoxes(sheet: Sheet, { cells }: TabBlock): void {
+  const box = SpreadsheetApp.newDataValidation().requireCheckbox().build();
+  const boxes = cells.map((row) => row.map((cell) => (cell.value.kind === 'tick' ? box : null)));
+  sheet.getRange(1, 1, cells.length, cells[0].length).setDataValidations(boxes);
+}
+
+/** Widths, heights and what stays in view. One call for each run of columns of one width. */
+function setLayout(sheet: Sheet, block: TabBlock): void {
+  const widths = block.columnWidths;
+  for (let from = 0, to = 0; from < widths.length; from = to) {
+    while (to < widths.length && widths[to] === widths[from]) to++;
+    sheet.setColumnWidths(from + 1, to - from, widths[from]);
+  }
+  if (block.rowHeight > 0) {
+    const rows = block.heightRows ?? { firstRowNumber: 1, rowCount: block.cells.length };
+    // Rows of an earlier, taller drawing.
+    sheet.setRowHeightsForced(1, sheet.getMaxRows(), ORDINARY_ROW_HEIGHT);
+    sheet.setRowHeightsForced(rows.firstRowNumber, rows.rowCount, block.rowHeight);
+  }
+  sheet.setFrozenRows(block.frozenRows);
+  sheet.setHiddenGridlines(!block.showGridlines);
+}
+
+/** Both tabs are brought to one size, so that a single copy replaces everything the old one held. */
+function copyOver(fresh: Sheet, old: Sheet, block: TabBlock): void {
+  makeRoom(old, block.cells.length, block.cells[0].length);
+  const rowCount = old.getMaxRows();
+  const columnCount = old.getMaxColumns();
+  makeRoom(fresh, rowCount, columnCount);
+  const target = old.getRange(1, 1, rowCount, columnCount);
+  // The service sends writes in bundles: what is to fail shall fail before the old tab is touched.
+  SpreadsheetApp.flush();
+  fresh.getRange(1, 1, rowCount, columnCount).copyTo(target);
+  // Whether a copy carries the tick boxes along, and takes away those of the old tab, is not documented.
+  target.clearDataValidations();
+  setTickBoxes(old, block);
+  setLayout(old, block);
+  SpreadsheetApp.flush();
+}
