@@ -1,0 +1,68 @@
+/**
+ * The fewest planks that any legal plan of a job could use: three bounds from cheap to dear.
+ */
+import { type BoundRuns, boundRunsOf } from './boundRuns';
+import type { CutJob } from './job';
+import { pricedRunsOf } from './pricedRuns';
+import { planksShownByPrices } from './prices';
+
+export interface BoundOptions {
+  /** Planks of a plan at hand: nothing above it is looked for. */
+  readonly upTo?: number;
+  /** 1 is what an ordinary room gets; more of it may raise the bound. */
+  readonly effort?: number;
+}
+
+/** Pricings for effort 1. */
+const PRICINGS = 40;
+/** Jobs with more cells (runs x units of a plank) than this are not priced: they would not fit in memory. */
+const MOST_CELLS = 2 ** 23;
+
+/**
+ * A number of planks that no legal plan of `job` can do with fewer than: never above the truth, since every step of
+ * the proof is made in whole numbers. The same job and options give the same answer everywhere.
+ *
+ * It speaks of legal plans. Where the rules cannot be met it answers what a plan needs that fills the runs and heeds
+ * neither minimum piece nor stagger.
+ */
+export function fewestPossible(
+  job: CutJob,
+  { upTo = Number.POSITIVE_INFINITY, effort = 1 }: BoundOptions = {},
+): number {
+  const runs = boundRunsOf(job);
+  let known = planksByLength(runs);
+  if (known >= upTo) return known;
+  known = Math.max(known, planksByChains(runs));
+  if (known >= upTo || (runs.runs.length + 1) * job.plankLength > MOST_CELLS) return known;
+  const shown = planksShownByPrices(pricedRunsOf(runs), { known, upTo, pricings: Math.ceil(PRICINGS * effort) });
+  return shown === Number.POSITIVE_INFINITY ? planksByLength(runs) : shown;
+}
+
+/**
+ * Length and kerf: give every piece its kerf and every plank one more, and count each run as few pieces as it can be.
+ * Heeds no rule of the floor.
+ */
+function planksByLength({ plankLength, kerf, runs, shortLengths }: BoundRuns): number {
+  const longs = runs.reduce((sum, { length }) => sum + length + kerf * Math.ceil(length / plankLength), 0);
+  const shorts = shortLengths.reduce((sum, { length, count }) => sum + count * (length + kerf), 0);
+  return Math.ceil((longs + shorts) / (plankLength + kerf));
+}
+
+/**
+ * Runs of one remainder r, without stagger: each saves a plank by beginning where another ended, and a chain of runs
+ * that do so moves the first joint by r + kerf a run until the minimum piece stops it. (Exact for equal rows without
+ * stagger when r < 2 x minimum piece; when r takes all but less than a minimum piece of a plank, nothing is saved.)
+ *
+ * @returns 0 where neither case applies
+ */
+function planksByChains({ plankLength, kerf, minPiece, runs, shortLengths }: BoundRuns): number {
+  const rest = runs[0]?.rest ?? 0;
+  if (rest === 0 || shortLengths.length > 0 || runs.some((run) => run.rest !== rest)) return 0;
+  const wholePlanks = runs.reduce((sum, run) => sum + run.quotient, 0);
+  if (rest >= 2 * minPiece) return rest > plankLength - minPiece - kerf ? wholePlanks + runs.length : 0;
+  const lowest = Math.max(minPiece, rest);
+  const highest = Math.min(plankLength, plankLength + rest - minPiece);
+  if (lowest > highest) return 0;
+  const chainLength = 1 + Math.floor((highest - lowest) / (rest + kerf));
+  return wholePlanks + Math.ceil(runs.length / chainLength);
+}

@@ -1,0 +1,334 @@
+/**
+ * The cheapest way to lay all runs when every unit of a plank has its price.
+ *
+ * Prices on the units of [0, span] that sum to 1 turn the deepest overlap (see `boundRuns.ts`) into a weighted mean of
+ * overlaps, which no plan can exceed: the least total price of all runs is a lower bound on planks. (Lagrangian
+ * relaxation; equally the dual of Koenig's cover of the threshold graph of first and last pieces, wall-to-wall pieces
+ * included.) The least total is found exactly, by dynamic programming along the forest of runs on every whole unit.
+ */
+import type { BoundRun, BoundRuns } from './boundRuns';
+
+/** Prices are whole numbers: every cost is an exact integer in a double. */
+const PRICE_OF_A_PLANK = 2 ** 20;
+
+export interface PricedRuns {
+  /** Units of the line that carries a price: plank length + kerf. */
+  readonly span: number;
+  /** Cells one pricing passes over, for counting steps. */
+  readonly work: number;
+  /** Planks that every plan needs beside the overlap: whole planks of the long runs. */
+  readonly wholePlanks: number;
+  /**
+   * Prices all runs. `prices[1..span]` >= 0 in any scale.
+   *
+   * @returns planks every legal plan must use, exact up to the rounding of the prices, which only lowers it; null when
+   *   some run cannot be laid at all
+   */
+  readonly price: (prices: Float64Array) => PricedPlanks | null;
+  /** Overlap at every unit of [1..span] under the choice of the last pricing, without `wholePlanks`. */
+  readonly overlap: (out: Int32Array) => void;
+}
+
+export interface PricedPlanks {
+  /** For steering only. */
+  readonly planks: number;
+  /** `planks` rounded up, in integers. */
+  readonly bound: number;
+}
+
+/** Working memory of one job. */
+interface Table {
+  readonly job: BoundRuns;
+  readonly span: number;
+  /** Sum of the prices of the first so many units. */
+  readonly priceTo: Float64Array;
+  /** Cost of a run by its first piece, one array for each remainder of length; Infinity where not allowed. */
+  readonly costOfRest: Map<number, Float64Array>;
+  /** Least cost of a run and its children by its first piece. */
+  readonly totals: readonly Float64Array[];
+  /** The cheapest first piece of each run when nothing above it is fixed, and then the chosen one. */
+  readonly cheapest: Int32Array;
+  readonly chosen: Int32Array;
+  readonly shortAt: Int32Array;
+  readonly blockForward: Float64Array;
+  readonly blockBackward: Float64Array;
+  readonly aboveReach: Float64Array;
+  readonly belowReach: Float64Array;
+}
+
+export function pricedRunsOf(job: BoundRuns): PricedRuns {
+  const table = tableOf(job);
+  const wholePlanks = job.runs.reduce((sum, run) => sum + run.quotient, 0);
+  return {
+    span: table.span,
+    work: (3 * job.runs.length + job.shortLengths.length + table.costOfRest.size + 1) * table.span,
+    wholePlanks,
+    price: (prices) => {
+      const plank = setPrices(table, prices);
+      const cost = leastCost(table, plank);
+      if (cost === Number.POSITIVE_INFINITY) return null;
+      const part = cost % plank;
+      return { planks: wholePlanks + cost / plank, bound: wholePlanks + (cost - part) / plank + (part > 0 ? 1 : 0) };
+    },
+    overlap: (out) => overlapOf(table, out),
+  };
+}
+
+function tableOf(job: BoundRuns): Table {
+  const span = job.plankLength + job.kerf;
+  const cells = job.plankLength + 1;
+  const emptyCost = (): Float64Array => new Float64Array(cells).fill(Number.POSITIVE_INFINITY);
+  return {
+    job,
+    span,
+    priceTo: new Float64Array(span + 1),
+    costOfRest: new Map(job.runs.map((run) => [run.rest, emptyCost()])),
+    totals: job.runs.map(emptyCost),
+    cheapest: new Int32Array(job.runs.length),
+    chosen: new Int32Array(job.runs.length),
+    shortAt: new Int32Array(job.shortLengths.length),
+    blockForward: new Float64Array(2 * cells),
+    blockBackward: new Float64Array(2 * cells),
+    aboveReach: new Float64Array(cells),
+    belowReach: new Float64Array(cells),
+  };
+}
+
+/** Rounds the prices down to whole numbers; answers what a whole plank costs then. */
+function setPrices({ priceTo, span }: Table, prices: Float64Array): number {
+  let sum = 0;
+  for (let unit = 1; unit <= span; unit += 1) sum += prices[unit] as number;
+  const scale = PRICE_OF_A_PLANK / sum;
+  let plank = 0;
+  for (let unit = 1; unit <= span; unit += 1) {
+    plank += Math.floor((prices[unit] as number) * scale);
+    priceTo[unit] = plank;
+  }
+  return plank;
+}
+
+function leastCost(table: Table, plank: number): number {
+  const { job, totals, costOfRest, cheapest } = table;
+  for (const [rest, costs] of costOfRest) setCosts(table, { rest, costs, plank });
+  job.runs.forEach(({ rest }, index) => {
+    totals[index]?.set(costOfRest.get(rest) as Float64Array);
+  });
+  let cost = 0;
+  for (let index = job.runs.length - 1; index >= 0; index -= 1) {
+    const total = totals[index] as Float64Array;
+    const best = cheapestOf(total);
+    if (best === 0) return Number.POSITIVE_INFINITY;
+    cheapest[index] = best;
+    // What a run costs at the least is taken out at once; its parent is told only what it costs more.
+    cost += total[best] as number;
+    if ((job.runs[index] as BoundRun).parent >= 0) tellParent(table, index);
+  }
+  chooseAll(table);
+  return cost + shortCost(table);
+}
+
+/** A run's cost without its whole planks: the prices its first and last piece cover, less the plank between. */
+function setCosts(table: Table, { rest, costs, plank }: { rest: number; costs: Float64Array; plank: number }): void {
+  const { priceTo, job } = table;
+  const { plankLength, kerf, minPiece } = job;
+  // First and last piece share one plank's length ...
+  for (let first = minPiece; first <= rest - minPiece; first += 1) {
+    costs[first] = plank + (priceTo[first + kerf] as number) - (priceTo[plankLength - rest + first] as number);
+  }
+  // ... or take one plank more than the whole ones, whose cost is taken off.
+  const longest = Math.min(plankLength, plankLength + rest - minPiece);
+  for (let first = Math.max(minPiece, rest); first <= longest; first += 1) {
+    costs[first] = (priceTo[first + kerf] as number) - (priceTo[first - rest] as number);
+  }
+}
+
+/** Index from 1 of the least entry; 0 when all are Infinity. */
+function cheapestOf(total: Float64Array): number {
+  let best = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (let first = 1; first < total.length; first += 1) {
+    const cost = total[first] as number;
+    if (cost < least) {
+      least = cost;
+      best = first;
+    }
+  }
+  return best;
+}
+
+/**
+ * Adds to the parent's totals what the run `index` costs above its least where the parent's joints shut out its
+ * cheapest first piece: for the 2 x stagger - 1 first pieces of the parent whose joints come too near.
+ *
+ * Least cost outside a window that slides round a circle: prefix and suffix minima of blocks of one window's length
+ * (van Herk, 1992; Gil and Werman, 1993), O(plank length) a run whatever the stagger.
+ */
+function tellParent(table: Table, index: number): void {
+  const { job, totals, cheapest, blockForward, blockBackward, aboveReach, belowReach } = table;
+  const stagger = staggerOf(job);
+  const run = job.runs[index] as BoundRun;
+  const parent = job.runs[run.parent] as BoundRun;
+  const total = totals[index] as Float64Array;
+  const above = totals[run.parent] as Float64Array;
+  const best = cheapest[index] as number;
+  const least = total[best] as number;
+  const reach = job.plankLength - 2 * stagger + 1;
+  slideMinima(table, { total, best, reach });
+  reachMinima(table, { run, parent, total });
+  for (let offset = 1 - stagger; offset < stagger; offset += 1) {
+    const first = wrap(run.x + best - offset - parent.x, job.plankLength);
+    const before = above[first] as number;
+    if (before === Number.POSITIVE_INFINITY) continue;
+    const [from, to] = shutOffsets(job, { run, parent, first });
+    if (offset < from || offset > to) continue;
+    const start = stagger - offset;
+    let cost = Math.min(blockBackward[start] as number, blockForward[start + reach - 1] as number);
+    if (to < stagger - 1) cost = Math.min(cost, aboveReach[stagger - 1 - to] as number);
+    if (from > 1 - stagger) cost = Math.min(cost, belowReach[from + stagger - 1] as number);
+    above[first] = before + cost - least;
+  }
+}
+
+/** More than half a plank cannot be kept on both sides of a joint; asking for less only lowers the bound. */
+function staggerOf({ minStagger, plankLength }: BoundRuns): number {
+  return Math.min(minStagger, Math.floor(plankLength / 2));
+}
+
+/** The first piece, 1 to `plankLength`, whose joints lie at `at` from the run's start or whole planks beside it. */
+function wrap(at: number, plankLength: number): number {
+  const first = at % plankLength;
+  return first > 0 ? first : first + plankLength;
+}
+
+/**
+ * The offsets from the parent's joints, none further than the stagger, at which a joint of the run would stand inside
+ * the stagger. Fewer than all of them near the ends of the runs, where one has no joint beside the other's.
+ */
+function shutOffsets(
+  { plankLength, minPiece, minStagger }: BoundRuns,
+  { run, parent, first }: { run: BoundRun; parent: BoundRun; first: number },
+): readonly [number, number] {
+  const stagger = Math.min(minStagger, Math.floor(plankLength / 2));
+  const firstJoint = parent.x + first;
+  const lastJoint = parent.x + parent.length - wrap(parent.length - first, plankLength);
+  const from = run.x + minPiece - lastJoint;
+  const to = run.x + run.length - minPiece - firstJoint;
+  return [Math.max(1 - stagger, from), Math.min(stagger - 1, to)];
+}
+
+/** Block minima of `total` read round the circle from the place after `best`, blocks of `reach` places. */
+function slideMinima(
+  { blockForward, blockBackward }: Table,
+  { total, best, reach }: { total: Float64Array; best: number; reach: number },
+): void {
+  const plankLength = total.length - 1;
+  for (let start = 1; start < plankLength; start += reach) {
+    const end = Math.min(start + reach, plankLength);
+    let least = Number.POSITIVE_INFINITY;
+    for (let place = start, at = wrap(best + start, plankLength); place < end; place += 1) {
+      const cost = total[at] as number;
+      if (cost < least) least = cost;
+      blockForward[place] = least;
+      at = at === plankLength ? 1 : at + 1;
+    }
+    least = Number.POSITIVE_INFINITY;
+    for (let place = end - 1, at = wrap(best + end - 1, plankLength); place >= start; place -= 1) {
+      const cost = total[at] as number;
+      if (cost < least) least = cost;
+      blockBackward[place] = least;
+      at = at === 1 ? plankLength : at - 1;
+    }
+  }
+}
+
+/** Running minima of the run's costs outwards from its last and from its first possible joint. */
+function reachMinima(
+  { job, aboveReach, belowReach }: Table,
+  { run, parent, total }: { run: BoundRun; parent: BoundRun; total: Float64Array },
+): void {
+  const { plankLength, minPiece } = job;
+  const stagger = staggerOf(job);
+  if (parent.x + plankLength + stagger > run.x + run.length - minPiece) {
+    let at = wrap(run.length - minPiece, plankLength);
+    let least = Number.POSITIVE_INFINITY;
+    for (let count = 1; count <= 2 * stagger - 2; count += 1) {
+      at = at === plankLength ? 1 : at + 1;
+      least = Math.min(least, total[at] as number);
+      aboveReach[count] = least;
+    }
+  }
+  if (parent.x + parent.length - plankLength - stagger < run.x + minPiece) {
+    let at = wrap(minPiece, plankLength);
+    let least = Number.POSITIVE_INFINITY;
+    for (let count = 1; count <= 2 * stagger - 2; count += 1) {
+      at = at === 1 ? plankLength : at - 1;
+      least = Math.min(least, total[at] as number);
+      belowReach[count] = least;
+    }
+  }
+}
+
+/** From the roots down: the cheapest first piece that the parent's choice allows. */
+function chooseAll({ job, totals, cheapest, chosen }: Table): void {
+  const { plankLength } = job;
+  job.runs.forEach((run, index) => {
+    const best = cheapest[index] as number;
+    chosen[index] = best;
+    if (run.parent < 0) return;
+    const parent = job.runs[run.parent] as BoundRun;
+    const first = chosen[run.parent] as number;
+    const [from, to] = shutOffsets(job, { run, parent, first });
+    const joint = parent.x + first;
+    const ahead = wrap(run.x + best - joint, plankLength) % plankLength;
+    const isShut = (ahead >= from && ahead <= to) || (ahead - plankLength >= from && ahead - plankLength <= to);
+    if (!isShut) return;
+    const total = totals[index] as Float64Array;
+    let least = Number.POSITIVE_INFINITY;
+    let at = wrap(joint + to - run.x, plankLength);
+    for (let count = plankLength - 1 - to + from; count > 0; count -= 1) {
+      at = at === plankLength ? 1 : at + 1;
+      if ((total[at] as number) >= least) continue;
+      least = total[at] as number;
+      chosen[index] = at;
+    }
+  });
+}
+
+/** Wall-to-wall pieces: each lies where its stretch is cheapest. */
+function shortCost({ job, span, priceTo, shortAt }: Table): number {
+  let sum = 0;
+  job.shortLengths.forEach(({ length, count }, index) => {
+    let least = Number.POSITIVE_INFINITY;
+    for (let at = 0, end = length + job.kerf; end <= span; at += 1, end += 1) {
+      const cost = (priceTo[end] as number) - (priceTo[at] as number);
+      if (cost >= least) continue;
+      least = cost;
+      shortAt[index] = at;
+    }
+    sum += count * least;
+  });
+  return sum;
+}
+
+function overlapOf({ job, span, chosen, shortAt }: Table, out: Int32Array): void {
+  const { kerf, plankLength } = job;
+  out.fill(0);
+  const lay = (from: number, to: number, count: number): void => {
+    out[from] = (out[from] as number) + count;
+    if (to < span) out[to + 1] = (out[to + 1] as number) - count;
+  };
+  job.runs.forEach(({ rest }, index) => {
+    const first = chosen[index] as number;
+    if (first >= rest) {
+      lay(first - rest + 1, first + kerf, 1);
+    } else {
+      lay(1, first + kerf, 1);
+      lay(plankLength - rest + first + 1, span, 1);
+    }
+  });
+  job.shortLengths.forEach(({ length, count }, index) => {
+    const at = shortAt[index] as number;
+    lay(at + 1, at + length + kerf, count);
+  });
+  for (let unit = 2; unit <= span; unit += 1) out[unit] = (out[unit] as number) + (out[unit - 1] as number);
+}

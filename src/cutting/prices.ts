@@ -1,0 +1,113 @@
+/**
+ * Better and better prices for the units of a plank, until no more planks can be shown to be needed.
+ *
+ * Every pricing answers with a way to lay the runs, and its overlap is a cut: good prices must make it, and every
+ * other way seen, cost more than the bound that is to be shown. Prices are moved onto those cuts one after another by
+ * multiplying (entropic projection: Bregman 1967; in the manner of multiplicative weights), which needs some twenty
+ * pricings where plain subgradient steps need hundreds.
+ *
+ * Only additions, multiplications and divisions: the same everywhere, to the last bit.
+ */
+import type { PricedRuns } from './pricedRuns';
+
+export interface PriceSearch {
+  /** Planks already known to be needed, >= 0. */
+  readonly known: number;
+  /** Nothing above this is of use: a plan with so many planks is at hand. */
+  readonly upTo: number;
+  /** Most pricings, >= 1. */
+  readonly pricings: number;
+}
+
+/** How far past a whole number of planks prices aim. */
+const MARGIN = 0.05;
+const CUTS_KEPT = 40;
+const SWEEPS = 6;
+/** The largest factor between two prices in one move is about e to this. */
+const LONGEST_MOVE = 4;
+const LEAST_PRICE = 1e-9;
+
+/** The overlap of one way to lay the runs, unit by unit, less its least. */
+interface Cut {
+  readonly overlap: Int32Array;
+  readonly least: number;
+  readonly most: number;
+}
+
+/**
+ * The most planks that prices can show to be needed.
+ *
+ * @returns whole planks, at least `known`; Infinity when some run cannot be laid under the rules
+ */
+export function planksShownByPrices(priced: PricedRuns, { known, upTo, pricings }: PriceSearch): number {
+  const prices = new Float64Array(priced.span + 1).fill(1 / priced.span);
+  const cuts: Cut[] = [];
+  let shown = known;
+  for (let count = 0; count < pricings && shown < upTo; count += 1) {
+    const priceOfAll = priced.price(prices);
+    if (!priceOfAll) return Number.POSITIVE_INFINITY;
+    shown = Math.max(shown, priceOfAll.bound);
+    cuts.push(cutOf(priced));
+    if (cuts.length > CUTS_KEPT) cuts.shift();
+    const aim = shown + MARGIN - priced.wholePlanks;
+    for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
+      if (!moveOntoCuts(prices, cuts, aim)) break;
+    }
+  }
+  return shown;
+}
+
+function cutOf(priced: PricedRuns): Cut {
+  const overlap = new Int32Array(priced.span + 1);
+  priced.overlap(overlap);
+  let least = overlap[1] as number;
+  let most = least;
+  for (let unit = 2; unit <= priced.span; unit += 1) {
+    least = Math.min(least, overlap[unit] as number);
+    most = Math.max(most, overlap[unit] as number);
+  }
+  for (let unit = 1; unit <= priced.span; unit += 1) overlap[unit] = (overlap[unit] as number) - least;
+  return { overlap, least, most: most - least };
+}
+
+/** One sweep, latest cut first; answers whether any cut cost less than `aim`. */
+function moveOntoCuts(prices: Float64Array, cuts: readonly Cut[], aim: number): boolean {
+  let moved = false;
+  for (let index = cuts.length - 1; index >= 0; index -= 1) {
+    if (moveOntoCut(prices, cuts[index] as Cut, aim)) moved = true;
+  }
+  return moved;
+}
+
+/** A Newton step of the projection: the shortfall over the variance of the overlap. */
+function moveOntoCut(prices: Float64Array, { overlap, least, most }: Cut, aim: number): boolean {
+  let sum = 0;
+  let mean = 0;
+  let square = 0;
+  for (let unit = 1; unit < prices.length; unit += 1) {
+    const price = prices[unit] as number;
+    const depth = overlap[unit] as number;
+    sum += price;
+    mean += price * depth;
+    square += price * depth * depth;
+  }
+  mean /= sum;
+  const shortfall = aim - least - mean;
+  if (shortfall <= 1e-6 || most === 0) return false;
+  const variance = Math.max(square / sum - mean * mean, 1e-9);
+  const factors = powers(Math.min(shortfall / variance, LONGEST_MOVE / most), most);
+  for (let unit = 1; unit < prices.length; unit += 1) {
+    const price = ((prices[unit] as number) / sum) * (factors[overlap[unit] as number] as number);
+    prices[unit] = Math.max(price, LEAST_PRICE);
+  }
+  return true;
+}
+
+/** e to the 0, rate, 2 x rate ... about: (1 + rate/2) / (1 - rate/2), multiplied up. */
+function powers(rate: number, most: number): Float64Array {
+  const small = Math.min(rate, 1);
+  const base = (1 + small / 2) / (1 - small / 2);
+  const factors = new Float64Array(most + 1).fill(1);
+  for (let index = 1; index <= most; index += 1) factors[index] = (factors[index - 1] as number) * base;
+  return factors;
+}
