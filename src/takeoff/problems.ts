@@ -49,9 +49,11 @@ export const problems = {
   /** Something that is measured but has no unit to type: minutes, hours, how many. */
   number: (where: string, found: Found) => `${where}: ${quoted(found)} is not a number. Type a number, 0 or more.`,
 
-  price: (where: string, found: Found) => `${where}: ${quoted(found)} is not an amount of money. Type it such as 74.50.`,
+  price: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not an amount of money. Type it such as 74.50.`,
 
-  date: (where: string, found: Found) => `${where}: ${quoted(found)} is not a date. Type year, month and day such as 2026-12-05.`,
+  date: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not a date. Type year, month and day such as 2026-12-05.`,
 
   choice: (where: string, found: Found, choices: readonly string[]) =>
     `${where}: ${quoted(found)} is not a choice. Choose ${choices.join(', ')}.`,
@@ -71,11 +73,14 @@ export const problems = {
   temperature: (where: string, found: Found, units: Units) =>
     `${where}: ${quoted(found)} is outside the published table. Type ${units === 'us' ? '30 to 270 degrees Fahrenheit' : '-1 to 132 degrees Celsius'}.`,
 
-  rollTooNarrow: (where: string) => `${where} is under 4 in (100 mm). Check the unit: a bare number here is in feet or metres.`,
+  rollTooNarrow: (where: string) =>
+    `${where} is under 4 in (100 mm). Check the unit: a bare number here is in feet or metres.`,
 
-  overlapTooWide: (where: string) => `${where} is as wide as the roll, so no strip would cover anything. Type a smaller overlap.`,
+  overlapTooWide: (where: string) =>
+    `${where} is as wide as the roll, so no strip would cover anything. Type a smaller overlap.`,
 
-  degrees: (where: string, found: Found) => `${where}: ${quoted(found)} is not a temperature. Type degrees such as 70.`,
+  degrees: (where: string, found: Found) =>
+    `${where}${found === '' ? ' is blank' : `: ${quoted(found)} is not a temperature`}. Type degrees such as 70.`,
 
   tooManyPieces: (where: string, count: number, most: number) =>
     `${where}: about ${count} pieces would be cut. At most ${most} are; check the unit of the stick's length.`,

@@ -1,0 +1,195 @@
+/** Custom functions for what is ordered besides planks, and for wood that moves. */
+import type { Ticks, Units } from '../geometry/length';
+import { LENGTH_RULES, type LengthRule } from '../layout/rules';
+import { COLDEST_FAHRENHEIT, fahrenheitOf, HOTTEST_FAHRENHEIT, moistureContent } from '../takeoff/moisture';
+import {
+  coefficientOf,
+  DRIEST_MOISTURE,
+  LARGEST_COEFFICIENT,
+  WETTEST_MOISTURE,
+  widthChange,
+} from '../takeoff/movement';
+import { problems } from '../takeoff/problems';
+import { cutTrim } from '../takeoff/trim';
+import { MOST_STRIPS, rollsFor, stripsOf } from '../takeoff/underlay';
+import { answersOf, type CellAnswer, listOf, oneOrGrid, singleValues } from './arguments';
+import { type Fault, foundIn, isFault, length0OrMore, lengthAbove0, percentage, typedOf } from './cells';
+import { lengthNumber } from './lengthFunctions';
+
+/**
+ * Rolls of underlay or film for a rectangular room: strips side by side, along whichever way takes fewer rolls, a strip
+ * cut from any roll, a strip longer than the roll joined end to end.
+ * Example: PLANK_UNDERLAY(20, 12, 4, 25) is 3: three strips of 20 feet, one from each roll of 25.
+ * Any argument may be a range: ranges of one size go together, a blank row answers blank.
+ *
+ * @param {number|string|range} length Length of the room: feet (metres with "metric"), or text such as 12' 6 1/2" or 3.81 m.
+ * @param {number|string|range} width Width of the room: feet (metres), or text with its own units.
+ * @param {number|string|range} roll_width Width of the roll: feet (metres), or text such as 40".
+ * @param {number|string|range} roll_length Length of the roll: feet (metres), or text.
+ * @param {number|string|range} [overlap] How far a strip covers its neighbour: inches (millimetres), or text. Blank means butted.
+ * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
+ * @return {number} Rolls to buy, a whole number.
+ * @customfunction
+ */
+export function PLANK_UNDERLAY(
+  length: unknown,
+  width: unknown,
+  roll_width: unknown,
+  roll_length: unknown,
+  overlap?: unknown,
+  units?: unknown,
+): CellAnswer | CellAnswer[][] {
+  const table = {
+    length: { given: length, read: lengthAbove0('room') },
+    width: { given: width, read: lengthAbove0('room') },
+    roll_width: { given: roll_width, read: lengthAbove0('room') },
+    roll_length: { given: roll_length, read: lengthAbove0('room') },
+    overlap: { given: overlap, read: length0OrMore('plank'), whenBlank: () => 0 },
+  };
+  return oneOrGrid(answersOf(table, units, rollsOfRoom));
+}
+
+/**
+ * Fewest sticks of trim that give all lengths, with the saw cut between pieces. A length longer than a stick is made of
+ * several.
+ * Example: PLANK_TRIM(A2:A9, 16) for the walls of a room and sticks of 16 feet.
+ *
+ * @param {range} lengths Lengths wanted, a cell each: feet (metres with "metric"), or text such as 12' 6 1/2" or 3.81 m. Blank cells are ignored.
+ * @param {number|string} stock_length Length of a stick: feet (metres), or text.
+ * @param {number|string} [kerf] Width of the saw cut: inches (millimetres), or text such as 1/8". Blank means 1/8 in (3 mm).
+ * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
+ * @return {number} Sticks to buy, a whole number.
+ * @customfunction
+ */
+export function PLANK_TRIM(lengths: unknown, stock_length: unknown, kerf?: unknown, units?: unknown): number {
+  const table = {
+    stock_length: { given: stock_length, read: lengthAbove0('room') },
+    kerf: { given: kerf, read: length0OrMore('plank'), whenBlank: defaultKerf },
+  };
+  const { values, units: system } = singleValues(table, units);
+  const wanted = listOf('lengths', lengths, lengthAbove0('room'), system).filter((length) => length !== null);
+  const walls = wanted.map((length) => ({ label: '', length, mitres: 0 }));
+  const pieceCount = walls.reduce((sum, wall) => sum + Math.ceil(wall.length / values.stock_length), 0);
+  if (pieceCount > MOST_STRIPS) throw new Error(problems.tooManyPieces('lengths', pieceCount, MOST_STRIPS));
+  return cutTrim(walls, values.stock_length, values.kerf, 0).stickCount;
+}
+
+/**
+ * How much a board's width changes between two moisture contents: width x coefficient x (to - from). Negative when it
+ * shrinks. For wood across the grain, between 6 and 14 per cent (USDA Wood Handbook, equation 13-2).
+ * Example: PLANK_MOVEMENT(5, "white oak", 6, 9) is 0.05475 inches.
+ * Any argument may be a range: ranges of one size go together, a blank row answers blank.
+ *
+ * @param {number|string|range} width Width of the board: inches (millimetres with "metric"), or text such as 5 1/4" or 130 mm.
+ * @param {string|number|range} species_or_coefficient A species such as white oak, black cherry or sugar maple, flat-sawn unless "quarter-sawn" is added; or its coefficient such as 0.0037.
+ * @param {number|string|range} moisture_from Moisture content before: 6, 6% or 0.06.
+ * @param {number|string|range} moisture_to Moisture content after.
+ * @param {string} [units] "us" for inches, "metric" for millimetres. Blank means "us".
+ * @return {number} Change of width in inches or millimetres.
+ * @customfunction
+ */
+export function PLANK_MOVEMENT(
+  width: unknown,
+  species_or_coefficient: unknown,
+  moisture_from: unknown,
+  moisture_to: unknown,
+  units?: unknown,
+): CellAnswer | CellAnswer[][] {
+  const table = {
+    width: { given: width, read: lengthAbove0('plank') },
+    species_or_coefficient: { given: species_or_coefficient, read: coefficient },
+    moisture_from: { given: moisture_from, read: moisture },
+    moisture_to: { given: moisture_to, read: moisture },
+  };
+  return oneOrGrid(
+    answersOf(table, units, (board, system) => {
+      const size = lengthNumber(board.width, system);
+      return widthChange(size, board.species_or_coefficient, board.moisture_from, board.moisture_to);
+    }),
+  );
+}
+
+/**
+ * Moisture content that wood comes to in air of a temperature and humidity, per cent of its dry weight (USDA Forest
+ * Products Laboratory, FPL-RN-0268).
+ * Example: PLANK_EMC(70, 50) is 9.2 when rounded: wood in a room at 70 degrees Fahrenheit and 50 per cent humidity.
+ * Any argument may be a range: ranges of one size go together, a blank row answers blank.
+ *
+ * @param {number|range} temperature Air temperature: degrees Fahrenheit (Celsius with "metric").
+ * @param {number|string|range} humidity Relative humidity: 50, 50% or 0.5.
+ * @param {string} [units] "us" for Fahrenheit, "metric" for Celsius. Blank means "us".
+ * @return {number} Moisture content in per cent: 9.2 means 9.2 per cent.
+ * @customfunction
+ */
+export function PLANK_EMC(temperature: unknown, humidity: unknown, units?: unknown): CellAnswer | CellAnswer[][] {
+  const table = {
+    temperature: { given: temperature, read: fahrenheit },
+    humidity: { given: humidity, read: percentage },
+  };
+  return oneOrGrid(answersOf(table, units, (air) => moistureContent(air.temperature, air.humidity.n / air.humidity.d)));
+}
+
+interface RoomAndRoll {
+  readonly length: Ticks;
+  readonly width: Ticks;
+  readonly roll_width: Ticks;
+  readonly roll_length: Ticks;
+  readonly overlap: Ticks;
+}
+
+/** Rolls along either way; the fewer counts, where `stripsOf` would take the less length. */
+function rollsOfRoom({ length, width, roll_width, roll_length, overlap }: RoomAndRoll): number | Fault {
+  const roll = { width: roll_width, length: roll_length, overlap };
+  if (overlap >= Math.min(roll_width, roll_length)) return { argument: 'overlap', sentenceAt: problems.overlapTooWide };
+  const across = Math.ceil(Math.max(length, width) / (roll_width - overlap));
+  const stripCount = across * Math.ceil(Math.max(length, width) / (roll_length - overlap));
+  if (stripCount > MOST_STRIPS) {
+    return { argument: 'roll_width', sentenceAt: (where) => problems.tooManyStrips(where, stripCount, MOST_STRIPS) };
+  }
+  const corners = [
+    { x: 0, y: 0 },
+    { x: length, y: 0 },
+    { x: length, y: width },
+    { x: 0, y: width },
+  ];
+  const ways = (['length', 'width'] as const).map((way) => rollsFor(stripsOf([corners], roll, way).strips, roll));
+  return Math.min(...ways);
+}
+
+function defaultKerf(units: Units): Ticks {
+  const rule = LENGTH_RULES.find((known) => known.key === 'kerf') as LengthRule;
+  return units === 'us' ? rule.us : rule.metric;
+}
+
+/** Reads a species by name, or a coefficient above 0. */
+function coefficient(cell: unknown): number | Fault {
+  if (typeof cell === 'number') {
+    if (cell > 0 && cell <= LARGEST_COEFFICIENT) return cell;
+    return { sentenceAt: (where) => problems.coefficientRange(where, cell) };
+  }
+  const found = coefficientOf(String(typedOf(cell)));
+  if (typeof found === 'number') return found;
+  return { sentenceAt: (where) => problems.species(where, foundIn(cell), found) };
+}
+
+/** Reads a moisture content in per cent, where the coefficients hold. */
+function moisture(cell: unknown): number | Fault {
+  const read = percentage(cell);
+  if (isFault(read)) return read;
+  const percent = (100 * read.n) / read.d;
+  if (percent >= DRIEST_MOISTURE && percent <= WETTEST_MOISTURE) return percent;
+  return {
+    sentenceAt: (where) => problems.moistureRange(where, foundIn(cell), DRIEST_MOISTURE, WETTEST_MOISTURE),
+  };
+}
+
+/** Reads a temperature in the sheet's own degrees, as Fahrenheit. */
+function fahrenheit(cell: unknown, units: Units): number | Fault {
+  const degrees = typeof cell === 'string' && cell.trim() !== '' ? Number(cell) : cell;
+  if (typeof degrees !== 'number' || !Number.isFinite(degrees)) {
+    return { sentenceAt: (where) => problems.degrees(where, foundIn(cell)) };
+  }
+  const converted = units === 'us' ? degrees : fahrenheitOf(degrees);
+  if (converted >= COLDEST_FAHRENHEIT && converted <= HOTTEST_FAHRENHEIT) return converted;
+  return { sentenceAt: (where) => problems.temperature(where, foundIn(cell), units) };
+}

@@ -1,0 +1,240 @@
+/** The whole job once read: lengths in ticks, rates as fractions, null where a field is blank and has no default. */
+import type { Ticks, Units } from '../geometry/length';
+import type { DayNumber } from './calendar';
+import type { HomeownerEntry, LabourEntry } from './houseEntry';
+import type { Terms } from './money';
+import { type Product, readRoom } from './readRoom';
+import type { Takeoff } from './result';
+import type { Roll, StripDirection } from './underlay';
+
+/** A price as typed, in the currency; null when the field is blank. */
+export type Price = number | null;
+
+export interface House {
+  readonly units: Units;
+  readonly currency: string;
+  readonly shareOffcuts: boolean;
+  readonly floors: readonly FloorTerms[];
+  readonly underlay: RollGoods | null;
+  readonly film: RollGoods | null;
+  readonly tape: Tape | null;
+  readonly trims: readonly Trim[];
+  readonly transitions: readonly Transition[];
+  readonly doorways: readonly DoorwayWork[];
+  readonly appliances: readonly Appliance[];
+  readonly stairs: readonly Stair[];
+  readonly spacers: Spacers | null;
+  readonly extras: readonly Extra[];
+  readonly site: Site;
+  readonly labour: readonly Labour[];
+  /** Null when every field of the pace is blank. */
+  readonly pace: Pace | null;
+  readonly terms: Terms;
+  /** Whether a tax or margin was entered at all. */
+  readonly taxEntered: boolean;
+  readonly schedule: Schedule;
+  readonly homeowner: HomeownerEntry;
+  readonly validUntil: DayNumber | null;
+}
+
+export interface FloorTerms {
+  readonly product: string;
+  /** Fraction of the planks the plan uses. */
+  readonly misCuts: number;
+  readonly keep: number;
+  readonly underlay: '' | 'laid' | 'attached' | 'none';
+  readonly film: '' | 'yes' | 'no';
+  readonly fastening: 'floating' | 'glued' | 'nailed';
+  /** Hours. */
+  readonly acclimatise: number | null;
+  readonly flatness: string;
+  /** Change of width per point of moisture. */
+  readonly coefficient: number | null;
+  /** Per cent. */
+  readonly moisture: number | null;
+}
+
+export interface RollGoods {
+  readonly name: string;
+  readonly roll: Roll;
+  readonly direction: StripDirection | '';
+  readonly thickness: Ticks;
+  readonly price: Price;
+}
+
+export interface Tape {
+  readonly name: string;
+  readonly length: Ticks;
+  readonly allowance: number;
+  readonly price: Price;
+}
+
+export interface Trim {
+  readonly name: string;
+  readonly rooms: readonly string[];
+  readonly putBack: boolean;
+  /** 0 when put back. */
+  readonly stockLength: Ticks;
+  readonly kerf: Ticks;
+  readonly thickness: Ticks;
+  readonly height: Ticks | null;
+  readonly aroundCutouts: boolean;
+  readonly spare: number;
+  readonly price: Price;
+}
+
+export interface Transition {
+  readonly kind: string;
+  readonly stockLength: Ticks;
+  readonly price: Price;
+}
+
+export interface DoorwayWork {
+  readonly room: string;
+  readonly doorwayNumber: number;
+  readonly neighbour: string;
+  readonly neighbourHeight: Ticks | null;
+  readonly soft: boolean;
+  readonly transition: string;
+  readonly doorBottom: Ticks | null;
+  readonly thresholdTop: Ticks | null;
+}
+
+export interface Appliance {
+  readonly name: string;
+  readonly room: string;
+  readonly opening: Ticks;
+  readonly height: Ticks;
+}
+
+export interface Stair {
+  readonly name: string;
+  readonly room: string;
+  readonly floorAt: 'foot' | 'head';
+  readonly riser: Ticks;
+  readonly others: Ticks;
+}
+
+export interface Spacers {
+  readonly apart: Ticks;
+  readonly perPack: number;
+  readonly price: Price;
+}
+
+export interface Extra {
+  readonly name: string;
+  readonly quantity: number;
+  readonly unit: string;
+  readonly price: Price;
+}
+
+export interface Site {
+  readonly subfloor: '' | 'wood' | 'concrete';
+  /** Per cent, as are the humidities. */
+  readonly subfloorMoisture: number | null;
+  readonly fahrenheit: number | null;
+  readonly humidityLow: number | null;
+  readonly humidityHigh: number | null;
+  readonly builtYear: number | null;
+  readonly doorClearance: Ticks;
+}
+
+export interface Labour {
+  readonly work: string;
+  readonly by: Exclude<LabourEntry['by'], ''>;
+  readonly rate: Price;
+}
+
+/** Minutes. */
+export interface Pace {
+  readonly perRoom: number;
+  readonly perRow: number;
+  readonly perCut: number;
+  readonly perNotch: number;
+  readonly perDoorway: number;
+}
+
+export interface Schedule {
+  readonly start: DayNumber | null;
+  readonly hoursPerDay: number | null;
+  readonly people: number;
+  readonly deliveryDays: number | null;
+}
+
+/** All rooms of the job, planned, and the planks each product takes in them. */
+export interface PlannedHouse {
+  readonly rooms: readonly Takeoff[];
+  readonly products: readonly PlannedProduct[];
+}
+
+export interface PlannedProduct {
+  readonly name: string;
+  /** Planks for all its rooms, without any spare. */
+  readonly plankCount: number;
+  /** `cannot be done with fewer`, or how many more than the fewest it may be. */
+  readonly proof: string;
+}
+
+/** The rooms planned one by one: each from its own planks. */
+export function roomsOnTheirOwn(rooms: readonly Takeoff[]): PlannedHouse {
+  const names = [...new Set(rooms.map((room) => nameKey(room.entry.product.name)))];
+  const products = names.map((key): PlannedProduct => {
+    const own = rooms.filter((room) => nameKey(room.entry.product.name) === key);
+    return {
+      name: own[0].entry.product.name,
+      plankCount: own.reduce((count, room) => count + room.summary.plankCount, 0),
+      proof: own.length === 1 ? own[0].summary.proof : 'each room from its own planks',
+    };
+  });
+  return { rooms, products };
+}
+
+/** Names are the same in any case and with any spaces around them. */
+export function nameKey(name: string): string {
+  return String(name).trim().toLowerCase();
+}
+
+/** One room of the job with everything the order needs to know about it. */
+export interface LaidRoom {
+  readonly name: string;
+  readonly takeoff: Takeoff;
+  readonly product: Product;
+  readonly terms: FloorTerms;
+  /** Null where none is laid. */
+  readonly underlay: RollGoods | null;
+  readonly film: RollGoods | null;
+  /** New floor above the subfloor, ticks: planks and underlay. */
+  readonly height: Ticks;
+}
+
+/** Rooms with what the job adds to their products. */
+export function laidRooms(house: House, rooms: readonly Takeoff[]): readonly LaidRoom[] {
+  return rooms.map((takeoff): LaidRoom => {
+    const { room } = readRoom(takeoff.entry);
+    if (!room) throw new Error(`Internal: ${takeoff.entry.name} was planned, and cannot be read.`);
+    const terms = termsOfProduct(house, room.product.name);
+    const underlay = terms.underlay === '' || terms.underlay === 'laid' ? house.underlay : null;
+    const film = terms.film === 'no' ? null : house.film;
+    const height = room.product.thickness + (underlay?.thickness ?? 0);
+    return { name: takeoff.entry.name, takeoff, product: room.product, terms, underlay, film, height };
+  });
+}
+
+/** What the job adds to a product; nothing when it has no line of its own. */
+export function termsOfProduct(house: House, product: string): FloorTerms {
+  const terms = house.floors.find((floor) => nameKey(floor.product) === nameKey(product));
+  return terms ?? { ...NO_TERMS, product };
+}
+
+const NO_TERMS: FloorTerms = {
+  product: '',
+  misCuts: 0,
+  keep: 0,
+  underlay: '',
+  film: '',
+  fastening: 'floating',
+  acclimatise: null,
+  flatness: '',
+  coefficient: null,
+  moisture: null,
+};

@@ -1,0 +1,110 @@
+/** Goods from a roll laid in strips over the floor: underlay, vapour film. */
+import { cutStock } from '../cutting/stock';
+import type { Ticks } from '../geometry/length';
+import type { Point } from '../geometry/point';
+import { boundsOf, partsOf, type Region } from '../geometry/polygon';
+import { levelStripOf } from '../geometry/strip';
+
+/** A roll, ticks. `overlap` is what a strip covers of its neighbour and, end to end, of the strip before; 0 = butted. */
+export interface Roll {
+  readonly width: Ticks;
+  readonly length: Ticks;
+  readonly overlap: Ticks;
+}
+
+/** Our choice: more strips than this is a slip of units, and would be slow to lay out. */
+export const MOST_STRIPS = 5000;
+
+/** Strips along the room's length (x) or its width (y). */
+export type StripDirection = 'length' | 'width';
+
+/** How one room is covered. */
+export interface StripPlan {
+  readonly direction: StripDirection;
+  /** Length of each strip to cut, none longer than the roll, in laying order, ticks. */
+  readonly strips: readonly Ticks[];
+  /** Length of all joints between strips, side by side and end to end: what tape has to cover. */
+  readonly seamLength: Ticks;
+}
+
+/**
+ * Strips for one room, its cut-outs taken away: along the way asked for, or along the way that takes the least length
+ * of roll; from the wall that takes less.
+ *
+ * Each strip reaches over the room's whole extent within its width, so a recess is covered as far as it goes and the
+ * part of a strip that crosses open ground outside the room is not cut.
+ *
+ * @throws RangeError if the overlap is not below the roll's width and length
+ */
+export function stripsOf(floor: Region, roll: Roll, direction: StripDirection | ''): StripPlan {
+  if (!(roll.overlap < Math.min(roll.width, roll.length))) throw new RangeError('The overlap is as wide as the roll.');
+  const directions: readonly StripDirection[] = direction === '' ? ['length', 'width'] : [direction];
+  const plans = directions.flatMap((way) => {
+    const turned = way === 'length' ? floor : flipped(floor, ({ x, y }) => ({ x: y, y: x }));
+    const fromOtherWall = flipped(turned, ({ x, y }) => ({ x, y: -y }));
+    return [stripPlan(turned, roll, way), stripPlan(fromOtherWall, roll, way)];
+  });
+  return plans.reduce((best, plan) => (isLess(plan, best) ? plan : best));
+}
+
+/** Rolls that give all strips, a strip cut from any roll; the kerf of a knife is nothing. */
+export function rollsFor(strips: readonly Ticks[], roll: Roll): number {
+  return cutStock(strips, roll.length, 0).count;
+}
+
+function isLess(a: StripPlan, b: StripPlan): boolean {
+  const [lengthA, lengthB] = [sum(a.strips), sum(b.strips)];
+  return lengthA !== lengthB ? lengthA < lengthB : a.strips.length < b.strips.length;
+}
+
+/** A region seen in a mirror: its outlines run the other way round, so they are turned back. */
+function flipped(region: Region, flip: (point: Point) => Point): Region {
+  return region.map((outline) => outline.map(flip).reverse());
+}
+
+/** Strips along x, from the least y upwards. */
+function stripPlan(floor: Region, roll: Roll, direction: StripDirection): StripPlan {
+  const { y0, y1 } = boundsOf(floor);
+  const strips: Ticks[] = [];
+  let seamLength = 0;
+  for (let y = y0; y === y0 || y + roll.overlap < y1; y += roll.width - roll.overlap) {
+    // A butted seam is measured in a band of one tick.
+    if (y > y0) seamLength += sum(reachesOf(floor, y, y + Math.max(1, roll.overlap)));
+    for (const reach of reachesOf(floor, y, Math.min(y + roll.width, y1))) {
+      const pieces = splitStrip(reach, roll);
+      strips.push(...pieces);
+      seamLength += (pieces.length - 1) * roll.width;
+    }
+  }
+  return { direction, strips, seamLength };
+}
+
+/** A strip longer than the roll: whole rolls and a rest, each overlapping the one before. */
+function splitStrip(length: Ticks, roll: Roll): Ticks[] {
+  const pieces: Ticks[] = [];
+  let left = length;
+  while (left > roll.length) {
+    pieces.push(roll.length);
+    left -= roll.length - roll.overlap;
+  }
+  return [...pieces, left];
+}
+
+/** How far a region reaches along x between two heights: a length for each part that stands clear of the others. */
+function reachesOf(floor: Region, bottom: Ticks, top: Ticks): readonly Ticks[] {
+  const spans = partsOf(levelStripOf(floor, bottom, top)).map(({ outline }) => boundsOf([outline]));
+  spans.sort((a, b) => a.x0 - b.x0);
+  const reaches: Ticks[] = [];
+  let reached = Number.NEGATIVE_INFINITY;
+  for (const { x0, x1 } of spans) {
+    const isApart = x0 > reached;
+    if (isApart) reaches.push(x1 - x0);
+    if (!isApart && x1 > reached) reaches[reaches.length - 1] += x1 - reached;
+    reached = Math.max(reached, x1);
+  }
+  return reaches;
+}
+
+function sum(values: readonly number[]): number {
+  return values.reduce((total, value) => total + value, 0);
+}
