@@ -116,41 +116,57 @@ function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
+/** The numbers of an instance, and the least each may be. */
+const NUMBERS: readonly (readonly [key: string, least: number])[] = [
+  ['L', 1],
+  ['W', 1],
+  ['k', 0],
+  ['m', 0],
+  ['S', 0],
+];
+
 /** What is wrong with an instance, as ends of a sentence that begins with its name. */
 function problemsOf(instance: unknown): string[] {
   if (!isObject(instance)) return ['is not an object'];
-  const problems: string[] = [];
-  const whole = (owner: Record<string, unknown>, key: string, least: number, where: string) => {
-    const value = owner[key];
-    if (Number.isSafeInteger(value) && (value as number) >= least) return;
-    problems.push(
-      `${where}needs "${key}", a whole number of at least ${least}, found ${JSON.stringify(value) ?? 'none'}`,
-    );
-  };
-  for (const [key, least] of [
-    ['L', 1],
-    ['W', 1],
-    ['k', 0],
-    ['m', 0],
-    ['S', 0],
-  ] as const)
-    whole(instance, key, least, '');
-  if (instance.T !== undefined) whole(instance, 'T', 0, '');
-  if (!Array.isArray(instance.rows) || instance.rows.length === 0) return [...problems, 'needs "rows", a list'];
-  instance.rows.forEach((row: unknown, index) => {
-    const where = `row ${index + 1} `;
-    if (!isObject(row) || !Array.isArray(row.runs) || row.runs.length === 0 || !row.runs.every(isObject)) {
-      problems.push(`${where}needs "runs", a list of { "x", "R" }`);
-      return;
-    }
-    whole(row, 'room', 0, where);
-    if (row.width !== undefined) whole(row, 'width', 1, where);
-    for (const run of row.runs) {
-      whole(run, 'R', 1, where);
-      whole(run, 'x', Number.MIN_SAFE_INTEGER, where);
-    }
-  });
-  return [...problems, ...twinProblems(instance.twins, instance.rows.length)];
+  const numbers = NUMBERS.flatMap(([key, least]) => wholeNumberProblem(instance, key, least));
+  if (instance.T !== undefined) numbers.push(...wholeNumberProblem(instance, 'T', 0));
+  if (!Array.isArray(instance.rows) || instance.rows.length === 0) return [...numbers, 'needs "rows", a list'];
+  const rows: readonly unknown[] = instance.rows;
+  const rowProblems = rows.flatMap((row, index) => rowProblemsOf(row).map((found) => `row ${index + 1} ${found}`));
+  if (rowProblems.length > 0) return [...numbers, ...rowProblems];
+  return [...numbers, ...roomProblems(rows as Instance['rows']), ...twinProblems(instance.twins, rows.length)];
+}
+
+function wholeNumberProblem(owner: Record<string, unknown>, key: string, least: number): string[] {
+  const value = owner[key];
+  if (Number.isSafeInteger(value) && (value as number) >= least) return [];
+  const atLeast = least === Number.MIN_SAFE_INTEGER ? '' : ` of at least ${least}`;
+  return [`needs "${key}", a whole number${atLeast}, found ${JSON.stringify(value) ?? 'none'}`];
+}
+
+function rowProblemsOf(row: unknown): string[] {
+  if (!isObject(row) || !Array.isArray(row.runs) || row.runs.length === 0) return ['needs "runs", a list'];
+  const runs: readonly unknown[] = row.runs;
+  if (!runs.every(isObject)) return ['needs each of its "runs" to be { "x", "R" }'];
+  return [
+    ...wholeNumberProblem(row, 'room', 0),
+    ...(row.width === undefined ? [] : wholeNumberProblem(row, 'width', 1)),
+    ...runs.flatMap((run) => [
+      ...wholeNumberProblem(run, 'x', Number.MIN_SAFE_INTEGER),
+      ...wholeNumberProblem(run, 'R', 1),
+    ]),
+  ];
+}
+
+/** Rows of a room have to follow one another, or stagger would be held against the wrong row. */
+function roomProblems(rows: Instance['rows']): string[] {
+  const left = new Set<number>();
+  for (let i = 1; i < rows.length; i++) {
+    if (rows[i].room === rows[i - 1].room) continue;
+    left.add(rows[i - 1].room);
+    if (left.has(rows[i].room)) return [`has rows of room ${rows[i].room} apart from one another, at row ${i + 1}`];
+  }
+  return [];
 }
 
 function twinProblems(twins: unknown, rowCount: number): string[] {

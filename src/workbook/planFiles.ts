@@ -1,0 +1,166 @@
+/**
+ * Plans every job of a file, for benchmarks, for judging from outside, and for trying the search on one's own jobs:
+ *
+ *   npm run plan -- --cases FILE --out FILE [--effort N]
+ *
+ * The file of plans is `{ "plans": { id: { rows, bound, stop, ms } } }`; the forms are told in `jobFiles.ts`.
+ */
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+import type { CutPlan } from '../cutting/job';
+import { checkCutPlan } from '../cutting/ledger';
+import { planCuts } from '../cutting/search';
+import { type NamedJob, readJobFile, type WrittenPlan, writtenPlan } from './jobFiles';
+
+/** What the command was asked to do. Paths as typed. */
+export interface PlanRequest {
+  readonly source: { readonly kind: 'cases'; readonly path: string };
+  readonly out: string;
+  readonly effort: number;
+}
+
+const USAGE = 'Use: npm run plan -- --cases FILE --out FILE [--effort N]';
+
+/** Each option takes one value: what stands for it in messages. */
+const OPTIONS: Readonly<Record<string, string>> = {
+  '--cases': 'the file of jobs to plan',
+  '--out': 'the file to write the plans to',
+  '--effort': 'a number above 0 that multiplies the work the search may do; 1 where it is missing',
+};
+
+/**
+ * Runs the command.
+ *
+ * @param args what was typed after the command
+ * @param say where a line of the report goes
+ * @param folder what relative paths start from
+ * @returns the exit code: 0 when every job was planned, 1 when something could not be read, planned or written
+ */
+export function planFiles(args: readonly string[], say: (line: string) => void, folder: string): number {
+  try {
+    const request = readPlanRequest(args);
+    return planCases(request, say, folder);
+  } catch (error) {
+    say(error instanceof Error ? error.message : String(error));
+    return 1;
+  }
+}
+
+/**
+ * Reads the arguments.
+ *
+ * @throws Error with a sentence and the usage when an option is unknown, repeated, missing or without its value
+ */
+export function readPlanRequest(args: readonly string[]): PlanRequest {
+  const values = new Map<string, string>();
+  for (let i = 0; i < args.length; i += 2) {
+    const option = args[i];
+    if (!(option in OPTIONS)) throw new Error(`There is no option "${option}". ${USAGE}`);
+    if (values.has(option)) throw new Error(`${option} stands twice. ${USAGE}`);
+    const value = args[i + 1];
+    if (value === undefined || value in OPTIONS) throw new Error(`${option} needs ${OPTIONS[option]}. ${USAGE}`);
+    values.set(option, value);
+  }
+  const wanted = (option: string): string => {
+    const value = values.get(option);
+    if (value === undefined) throw new Error(`${option} is missing: ${OPTIONS[option]}. ${USAGE}`);
+    return value;
+  };
+  const effort = Number(values.get('--effort') ?? 1);
+  if (!(effort > 0 && effort < Infinity)) {
+    throw new Error(`--effort is "${values.get('--effort')}". It needs ${OPTIONS['--effort']}.`);
+  }
+  return { source: { kind: 'cases', path: wanted('--cases') }, out: wanted('--out'), effort };
+}
+
+function planCases(request: PlanRequest, say: (line: string) => void, folder: string): number {
+  const { jobs, problems } = readJobFile(readText(resolve(folder, request.source.path)));
+  const failures = [...problems];
+  const plans: Record<string, WrittenPlan> = {};
+  for (const named of jobs) {
+    try {
+      const plan = planned(named, request.effort);
+      plans[named.id] = plan.written;
+      failures.push(...plan.breaches);
+      if (plan.note) say(plan.note);
+    } catch (error) {
+      failures.push(
+        `Job "${named.id}" could not be planned: ${error instanceof Error ? error.message : String(error)}`,
+      );
+    }
+  }
+  writeText(resolve(folder, request.out), `${JSON.stringify({ plans })}\n`);
+  for (const failure of failures) say(failure);
+  say(`${summaryOf(Object.values(plans))} Written to ${request.out}.`);
+  return failures.length === 0 ? 0 : 1;
+}
+
+interface JudgedPlan {
+  readonly written: WrittenPlan;
+  /** Laws the plan breaks without saying so: a mistake of ours. */
+  readonly breaches: readonly string[];
+  /** What the person should know of a job that no plan can meet. */
+  readonly note?: string;
+}
+
+/** One plan, timed, and judged before it is handed on. */
+function planned({ id, job }: NamedJob, effort: number): JudgedPlan {
+  const start = performance.now();
+  const plan = planCuts(job, { effort });
+  const ms = performance.now() - start;
+  const breaches = checkCutPlan(job, plan).map((breach) => `Job "${id}": the plan breaks a law: ${breach}`);
+  const written = writtenPlan(plan, ms);
+  if (plan.broken.length === 0) return { written, breaches };
+  return {
+    written,
+    breaches,
+    note: `Job "${id}": no plan keeps every rule; the nearest one breaks ${brokenRules(plan)}.`,
+  };
+}
+
+function brokenRules(plan: CutPlan): string {
+  return plan.broken
+    .map(({ rule, rowIndex, found, wanted }) => `the ${rule} in row ${rowIndex + 1} (${found} of ${wanted})`)
+    .join(', ');
+}
+
+function summaryOf(plans: readonly WrittenPlan[]): string {
+  const proved = plans.filter((plan) => plan.stop === 'proved fewest').length;
+  const seconds = plans.reduce((sum, plan) => sum + plan.ms, 0) / 1000;
+  const jobs = plans.length === 1 ? '1 job' : `${plans.length} jobs`;
+  return `${jobs} planned in ${seconds.toFixed(2)} s, ${proved} proved fewest.`;
+}
+
+function readText(path: string): string {
+  try {
+    return readFileSync(path, 'utf8');
+  } catch (error) {
+    throw new Error(`The file of jobs cannot be read: ${path} (${codeOf(error)}).`);
+  }
+}
+
+function writeText(path: string, text: string): void {
+  try {
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, text);
+  } catch (error) {
+    throw new Error(`The file of plans cannot be written: ${path} (${codeOf(error)}).`);
+  }
+}
+
+/** The system's word for a failure, made plain where it is a common one. */
+function codeOf(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+  const plain: Readonly<Record<string, string>> = {
+    ENOENT: 'there is no such file',
+    EISDIR: 'it is a folder',
+    EACCES: 'it may not be opened',
+  };
+  return plain[code] ?? code;
+}
+
+if (process.argv[1]?.endsWith('planFiles.ts')) {
+  // npm runs scripts in the project's folder and keeps the one the person stands in.
+  const folder = (process.env.npm_lifecycle_event && process.env.INIT_CWD) || process.cwd();
+  process.exitCode = planFiles(process.argv.slice(2), (line) => process.stdout.write(`${line}\n`), folder);
+}
