@@ -116,7 +116,7 @@ export function listOf<T>(name: string, given: unknown, read: Reader<T>, units: 
   if (cells.length > 1 && cells[0].length > 1) throw new Error(problems.oneColumn(name, sizeText(cells)));
   const list = cells.length > 1 ? cells.map((row) => row[0]) : cells[0];
   const noted: Noted = { first: '', count: 0 };
-  const values = list.slice(0, filledCount(list)).map((cell, index) => {
+  const values = list.slice(0, filledCount(list, isBlank)).map((cell, index) => {
     if (isBlank(cell)) return null;
     const value = read(cell, units);
     if (!isFault(value)) return value;
@@ -139,6 +139,13 @@ export function cellsOf(given: unknown): readonly (readonly unknown[])[] {
 export function sizeText(cells: readonly (readonly unknown[])[]): string {
   const counted = (n: number, noun: string) => `${n} ${noun}${n === 1 ? '' : 's'}`;
   return `${counted(cells.length, 'row')} and ${counted(cells[0].length, 'column')}`;
+}
+
+/** How many there are up to the last that is not blank. */
+export function filledCount<T>(list: readonly T[], isBlankItem: (item: T) => boolean): number {
+  let length = list.length;
+  while (length > 0 && isBlankItem(list[length - 1])) length -= 1;
+  return length;
 }
 
 /** Throws what was noted, if anything was. */
@@ -177,12 +184,6 @@ function rowCountOf(mustBeFilled: readonly Column[], shape: Shape): number {
   let rowCount = shape.rowCount;
   while (rowCount > 1 && !isFilled(rowCount - 1)) rowCount -= 1;
   return rowCount;
-}
-
-function filledCount(list: readonly unknown[]): number {
-  let length = list.length;
-  while (length > 0 && isBlank(list[length - 1])) length -= 1;
-  return length;
 }
 
 /** Reads one cell of every argument and answers it; '' when something was noted instead. */

@@ -3,12 +3,15 @@
  * blank is '' in a range and missing in an omitted argument. Nothing here asks for a class by name: the spreadsheet
  * makes dates in a world of its own.
  */
-import type { Ticks, Units } from '../geometry/length';
+import { TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
 import { type Area, readArea } from '../takeoff/areaText';
 import type { Typed } from '../takeoff/entry';
 import { type LengthScale, readLength, readOffset } from '../takeoff/lengthText';
 import { plainText, type Ratio, ratioOf, takeNumber } from '../takeoff/numberText';
 import { type Found, type PercentageFault, problems } from '../takeoff/problems';
+
+/** Our choice: a bare number under 10 mm is a slip of units, and would make millions of pieces. */
+const SMALLEST_PLANK_SIDE: Ticks = 10 * TICKS_PER_MM;
 
 /** Why a cell cannot be used, as a sentence about the place it stands in. */
 export interface Fault {
@@ -19,6 +22,11 @@ export interface Fault {
 
 /** Reads one cell that is not blank. */
 export type Reader<T> = (cell: unknown, units: Units) => T | Fault;
+
+/** A fault about another argument than the first. */
+export function faultIn(argument: string, sentenceAt: (where: string) => string): Fault {
+  return { argument, sentenceAt };
+}
 
 /** Whether a value read is a fault. */
 export function isFault(value: unknown): value is Fault {
@@ -49,6 +57,13 @@ export function lengthAbove0(scale: LengthScale): Reader<Ticks> {
     const ticks = read(cell, units);
     return ticks === 0 ? { sentenceAt: problems.lengthZero } : ticks;
   };
+}
+
+/** Reads the length or width of a plank: no smaller than any floor is laid from. */
+export function plankSide(cell: unknown, units: Units): Ticks | Fault {
+  const ticks = lengthAbove0('plank')(cell, units);
+  if (isFault(ticks) || ticks >= SMALLEST_PLANK_SIDE) return ticks;
+  return { sentenceAt: (where) => problems.plankTooSmall(where, foundIn(cell), units) };
 }
 
 /** Reads lengths of 0 or more, such as a gap. */

@@ -1,13 +1,5 @@
-// Placeholder, to be replaced whole: it lets the add-on be built before the custom functions are written.
-
-/**
- * Area of a rectangular room.
- *
- * @param {number} length Length of the room, feet.
- * @param {number} width Width of the room, feet.
- * @return {number} Square feet.
- * @customfunction
- */
-export function PLANK_AREA(length: number, width: number): number {
-  return length * width;
-}
+/** The custom functions, by subject. Each is documented, for the person who types it, where it is written. */
+export { PLANK_AREA, PLANK_BOXES, PLANK_ROOM_AREA } from './areaFunctions';
+export { PLANK_COUNT, PLANK_CUTS, PLANK_OFFCUTS } from './cutFunctions';
+export { PLANK_LENGTH, PLANK_LENGTH_TEXT } from './lengthFunctions';
+export { PLANK_LAST_ROW, PLANK_ROWS, PLANK_STAGGER } from './rowFunctions';

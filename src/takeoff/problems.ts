@@ -139,6 +139,13 @@ export const problems = {
   firstRowTooWide: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is wider than a plank. Type the width it is ripped to, or leave it blank.`,
 
+  plankTooSmall: (where: string, found: Found, units: Units) =>
+    `${where}: ${quoted(found)} is under 10 mm (3/8 in). Check the unit: a bare number here is in ${bareUnitName('plank', units)}.`,
+
+  /** Runs that would take more pieces than are planned at once. */
+  tooManyPlanks: (where: string, plankCount: number, most: number) =>
+    `${where} would take about ${plankCount} planks. At most ${most} are planned at once; check the units, or split the floor into rooms.`,
+
   firstPieceLongerThanPlank: (where: string, found: string, plankLength: string) =>
     `${where}: a first piece of ${found} is longer than a plank of ${plankLength}. Type the length it is cut to.`,
 

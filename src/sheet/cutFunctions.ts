@@ -1,0 +1,113 @@
+/** Custom functions that plan cuts: which piece comes from which plank, and how many planks that takes. */
+import type { RoomEntry } from '../takeoff/entry';
+import { problems } from '../takeoff/problems';
+import { takeoff } from '../takeoff/takeoff';
+import { answersOf, type CellAnswer, cellsOf, oneOrGrid, singleValues } from './arguments';
+import { faultIn, lengthAbove0, plankSide, typedOf } from './cells';
+import { cutTable } from './cutTable';
+import { brokenRuleText, offcutTable, plannedRuns } from './offcutTable';
+import { rulesEntryOf, runRules } from './rulesRange';
+
+/**
+ * Plans the end cuts of rows so that offcuts are used again with as few planks as can be, and answers a table, a line
+ * a row: row, first piece, cut from, whole planks, last piece, cut from, left over. Lengths are inches, or millimetres
+ * with units "metric".
+ * First pieces keep the plank's right end and last pieces its left end, so that all ends lock.
+ * Example: PLANK_OFFCUTS(A2:A20, 47.25, F2:G6) with the length of every row in feet in A2:A20.
+ *
+ * @param {range} runs Length to be covered in each row: feet (metres with "metric"), or text such as 12' 6 1/2". One column or one row of cells.
+ * @param {number|string} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
+ * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, kerf, aligned-joint distance, marking step, spare. A bare number is inches (millimetres). A rule left out has its default: stagger and piece 8 in (200 mm), kerf 1/8 in (3 mm), marking step 1/16 in (1 mm); an expansion gap is taken off both ends only where it is given.
+ * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
+ * @return {range} The table, with a heading.
+ * @customfunction
+ */
+export function PLANK_OFFCUTS(runs: unknown, plank_length: unknown, rules?: unknown, units?: unknown): CellAnswer[][] {
+  const table = { plank_length: { given: plank_length, read: plankSide } };
+  const { values, units: system } = singleValues(table, units);
+  return offcutTable(plannedRuns(runs, values.plank_length, runRules(rules, system), system), system);
+}
+
+/**
+ * Planks that rows take when every offcut is used again where it can be: what PLANK_OFFCUTS plans, plus the spare
+ * planks of the rules.
+ * Example: PLANK_COUNT(A2:A20, 47.25) with the length of every row in feet in A2:A20.
+ *
+ * @param {range} runs Length to be covered in each row: feet (metres with "metric"), or text such as 12' 6 1/2". One column or one row of cells.
+ * @param {number|string|range} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m. A range compares plank lengths, an answer each.
+ * @param {range} [rules] Two columns, name and value, as for PLANK_OFFCUTS; spare adds whole planks.
+ * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
+ * @return {number} Planks, a whole number.
+ * @customfunction
+ */
+export function PLANK_COUNT(
+  runs: unknown,
+  plank_length: unknown,
+  rules?: unknown,
+  units?: unknown,
+): CellAnswer | CellAnswer[][] {
+  const table = { plank_length: { given: plank_length, read: plankSide } };
+  return oneOrGrid(
+    answersOf(table, units, (given, system) => {
+      const planned = plannedRuns(runs, given.plank_length, runRules(rules, system), system);
+      const { broken, plankCount } = planned.plan;
+      if (broken.length === 0) return plankCount + planned.rules.spare;
+      const sentence = problems.noLegalPlan(brokenRuleText(planned, broken[0], system), plankCount);
+      return faultIn('runs', () => sentence);
+    }),
+  );
+}
+
+/**
+ * The whole cut list of a rectangular room: a line a piece, in the order of laying: row, piece, length, width, plank
+ * it is cut from, end it keeps, where the rest of the plank goes, notes. Lengths are inches, or millimetres with units
+ * "metric".
+ * Rows lie along the length unless the rules say otherwise; the first row is a full plank wide unless the last would
+ * come out under the minimum rip.
+ * Example: PLANK_CUTS(12, 10, 47.25, 7.5)
+ *
+ * @param {number|string} length Length of the room, wall to wall: feet (metres with "metric"), or text such as 12' 6 1/2".
+ * @param {number|string} width Width of the room, wall to wall: feet (metres), or text with its own units.
+ * @param {number|string} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
+ * @param {number|string} plank_width Width of a plank's face: inches (millimetres), or text with its own units.
+ * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, minimum rip, kerf, aligned-joint distance, marking step, lay direction (length or width), spare. A bare number is inches (millimetres). Defaults: gap 3/8 in (10 mm), stagger and piece 8 in (200 mm), rip 2 in (50 mm), kerf 1/8 in (3 mm), marking step 1/16 in (1 mm).
+ * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
+ * @return {range} The cut list, with a heading.
+ * @customfunction
+ */
+export function PLANK_CUTS(
+  length: unknown,
+  width: unknown,
+  plank_length: unknown,
+  plank_width: unknown,
+  rules?: unknown,
+  units?: unknown,
+): CellAnswer[][] {
+  const table = {
+    length: { given: length, read: lengthAbove0('room') },
+    width: { given: width, read: lengthAbove0('room') },
+    plank_length: { given: plank_length, read: plankSide },
+    plank_width: { given: plank_width, read: plankSide },
+  };
+  const system = singleValues(table, units).units;
+  const typed = (given: unknown) => typedOf(cellsOf(given)[0][0]);
+  const entry: RoomEntry = {
+    name: '',
+    units: system,
+    shape: { kind: 'rectangle', length: typed(length), width: typed(width) },
+    cutouts: [],
+    doorways: [],
+    product: {
+      name: '',
+      kind: 'laminate',
+      plankLength: typed(plank_length),
+      plankWidth: typed(plank_width),
+      thickness: '',
+      planksPerBox: '',
+      boxCoverage: '',
+      pricePerBox: '',
+    },
+    rules: rulesEntryOf(rules, system),
+  };
+  return cutTable(takeoff(entry), system);
+}

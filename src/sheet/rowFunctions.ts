@@ -1,0 +1,145 @@
+/** Custom functions for rows: their number, the first and last width, and how end joints are staggered. */
+import type { Ticks, Units } from '../geometry/length';
+import { rowsAcross } from '../layout/rips';
+import { LENGTH_RULES, type LengthRule } from '../layout/rules';
+import { lengthText } from '../takeoff/lengthText';
+import { problems } from '../takeoff/problems';
+import { type Argument, answersOf, type CellAnswer, cellsOf, oneOrGrid, sizeText } from './arguments';
+import { type Fault, faultIn, isFault, length0OrMore, lengthAbove0, plankSide } from './cells';
+import { lengthNumber } from './lengthFunctions';
+import { staggerVerdicts, startedRow } from './staggerVerdicts';
+
+/**
+ * Width of the last row when the first row is a full plank: what is left of the depth, less the gap at both walls.
+ * Answers inches, or millimetres with units "metric".
+ * Example: PLANK_LAST_ROW(10, 7.5, 0.25) is 7: ten feet less half an inch is 15 rows of 7 1/2 and 7 inches.
+ *
+ * @param {number|string|range} depth Depth of the room across the rows, wall to wall: feet (metres with "metric"), or text such as 10' 4 1/2" or 3.81 m.
+ * @param {number|string|range} plank_width Width of a plank's face: inches (millimetres), or text such as 7 1/2".
+ * @param {number|string|range} [gap] Expansion gap at each of the two walls: inches (millimetres). Blank means 3/8 in (10 mm).
+ * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
+ * @return {number} Inches or millimetres.
+ * @customfunction
+ */
+export function PLANK_LAST_ROW(
+  depth: unknown,
+  plank_width: unknown,
+  gap?: unknown,
+  units?: unknown,
+): CellAnswer | CellAnswer[][] {
+  return oneOrGrid(
+    answersOf(depthTable(depth, plank_width, gap), units, (room, system) => {
+      const laid = laidDepth(room.depth, room.gap, system);
+      if (isFault(laid)) return laid;
+      if (laid < room.plank_width) return noFullRow(room.plank_width, laid, system);
+      return lengthNumber(rowsAcross(laid, room.plank_width, 0).last, system);
+    }),
+  );
+}
+
+/**
+ * How many rows a room takes and how wide the first and the last come out: one line of rows, first-row width,
+ * last-row width, note. The first row is a full plank unless the last would be under min_rip; then both are ripped to
+ * the same width. Widths are inches, or millimetres with units "metric".
+ * Example: PLANK_ROWS(10, 7.5, 0.375) is 16, 7.5, 6.75, first row full.
+ *
+ * @param {number|string|range} depth Depth of the room across the rows, wall to wall: feet (metres with "metric"), or text such as 10' 4 1/2" or 3.81 m. A column answers a line for each cell.
+ * @param {number|string|range} plank_width Width of a plank's face: inches (millimetres), or text such as 7 1/2".
+ * @param {number|string|range} [gap] Expansion gap at each of the two walls: inches (millimetres). Blank means 3/8 in (10 mm).
+ * @param {number|string|range} [min_rip] Narrowest row you will lay: inches (millimetres). Blank means 2 in (50 mm).
+ * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
+ * @return {range} Rows, first-row width, last-row width, note.
+ * @customfunction
+ */
+export function PLANK_ROWS(
+  depth: unknown,
+  plank_width: unknown,
+  gap?: unknown,
+  min_rip?: unknown,
+  units?: unknown,
+): CellAnswer[][] {
+  const table = {
+    ...depthTable(depth, plank_width, gap),
+    min_rip: { given: min_rip, read: length0OrMore('plank'), whenBlank: defaultOf('minRip') },
+  };
+  const lines = answersOf(table, units, (room, system) => {
+    const laid = laidDepth(room.depth, room.gap, system);
+    return isFault(laid) ? laid : rowsLine(laid, room.plank_width, room.min_rip, system);
+  });
+  if (lines[0].length > 1) throw new Error(problems.oneColumn('depth', sizeText(lines)));
+  return lines.map(([line]) => (line === '' ? ['', '', '', ''] : [...line]));
+}
+
+/**
+ * Whether the end joints of each row are far enough from those of the row before, when all rows start at the same
+ * wall: a verdict a row, OK or which joint is too near which and by how much.
+ * Example: PLANK_STAGGER(A2:A10, 47.25, 8, 12.5) with the first pieces of nine rows in A2:A10, the rows 12 1/2 feet long.
+ *
+ * @param {range} first_pieces Length of the first piece in each row: inches (millimetres with "metric"), or text such as 23 5/8". One column or one row of cells.
+ * @param {number|string|range} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
+ * @param {number|string|range} [min_stagger] Least distance between joints of neighbouring rows: inches (millimetres); exactly this is far enough. Blank means 8 in (200 mm).
+ * @param {number|string|range} [run] Length to be covered in the rows: feet (metres), or text. With it the last joints are counted as they fall; blank takes the rows as long.
+ * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
+ * @return {range} A verdict for each row; blank for a blank row.
+ * @customfunction
+ */
+export function PLANK_STAGGER(
+  first_pieces: unknown,
+  plank_length: unknown,
+  min_stagger?: unknown,
+  run?: unknown,
+  units?: unknown,
+): CellAnswer | CellAnswer[][] {
+  const cells = cellsOf(first_pieces);
+  if (cells.length > 1 && cells[0].length > 1) throw new Error(problems.oneColumn('first_pieces', sizeText(cells)));
+  const table = {
+    first_pieces: { given: first_pieces, read: lengthAbove0('plank') },
+    plank_length: { given: plank_length, read: plankSide },
+    min_stagger: { given: min_stagger, read: length0OrMore('plank'), whenBlank: defaultOf('minStagger') },
+    run: optionalRun(run),
+  };
+  return oneOrGrid(staggerVerdicts(answersOf(table, units, startedRow)));
+}
+
+function depthTable(depth: unknown, plankWidth: unknown, gap: unknown) {
+  return {
+    depth: { given: depth, read: lengthAbove0('room') },
+    plank_width: { given: plankWidth, read: plankSide },
+    gap: { given: gap, read: length0OrMore('plank'), whenBlank: defaultOf('expansionGap') },
+  };
+}
+
+function defaultOf(key: LengthRule['key']): (units: Units) => Ticks {
+  return (units) => (LENGTH_RULES.find((rule) => rule.key === key) as LengthRule)[units];
+}
+
+function optionalRun(given: unknown): Argument<Ticks | null> {
+  return { given, read: lengthAbove0('room'), whenBlank: () => null };
+}
+
+/** What is left of a depth to lay, the gap taken off at both walls. */
+function laidDepth(depth: Ticks, gap: Ticks, units: Units): Ticks | Fault {
+  if (depth > 2 * gap) return depth - 2 * gap;
+  return faultIn('gap', (where) =>
+    problems.gapTooWide(where, lengthText(gap, units, 'piece'), lengthText(depth, units, 'room')),
+  );
+}
+
+function noFullRow(plankWidth: Ticks, laid: Ticks, units: Units): Fault {
+  return faultIn('plank_width', (where) =>
+    problems.noFullRow(where, lengthText(plankWidth, units, 'piece'), lengthText(laid, units, 'piece')),
+  );
+}
+
+function rowsLine(laid: Ticks, plankWidth: Ticks, minRip: Ticks, units: Units): CellAnswer[] {
+  const { rowCount, first, last, lastAfterFull } = rowsAcross(laid, plankWidth, minRip);
+  const show = (width: Ticks) => lengthText(width, units, 'piece');
+  const note =
+    rowCount === 1 && first < plankWidth
+      ? `one row, ripped to ${show(first)}`
+      : first === plankWidth
+        ? 'first row full'
+        : `first row ripped: after a full one the last would be ${show(lastAfterFull)}`;
+  const slim = last < minRip ? `; the last row is under the minimum rip of ${show(minRip)}` : '';
+  return [rowCount, lengthNumber(first, units), lengthNumber(last, units), note + slim];
+}

@@ -1,0 +1,49 @@
+/** The `walls` argument: two columns, a row a wall, its length and the turn at its end. */
+import type { Units } from '../geometry/length';
+import { signedAreaOf } from '../geometry/polygon';
+import type { MeasuredWall } from '../room/measured';
+import { cornersOfWalk } from '../room/wallWalk';
+import { problems } from '../takeoff/problems';
+import { degreesOfTurn } from '../takeoff/readRoom';
+import { roomFaultText } from '../takeoff/roomProblems';
+import { cellsOf, filledCount, sizeText } from './arguments';
+import { type Fault, foundIn, isBlank, isFault, lengthAbove0, typedOf } from './cells';
+
+/**
+ * Area inside the walls, square ticks.
+ *
+ * @throws Error with the first problem as its message: a cell that cannot be read, or walls that make no room
+ */
+export function walledArea(given: unknown, units: Units): number {
+  const walk = cornersOfWalk(wallsOf(given, units));
+  if (walk.faults === null) return Math.abs(signedAreaOf(walk.value.corners));
+  const [first, ...more] = walk.faults;
+  throw new Error(problems.andMore(roomFaultText(first, units), more.length));
+}
+
+function wallsOf(given: unknown, units: Units): readonly MeasuredWall[] {
+  const rows = cellsOf(given);
+  const wallCount = filledCount(rows, (row) => row.every(isBlank));
+  if (wallCount === 0) throw new Error(problems.emptyList('walls'));
+  if (rows[0].length !== 2) throw new Error(problems.wallsColumns(sizeText(rows)));
+  const sentences: string[] = [];
+  const noteOr = <T>(value: T | Fault, where: string, otherwise: T): T => {
+    if (!isFault(value)) return value;
+    sentences.push(value.sentenceAt(where));
+    return otherwise;
+  };
+  const readLength = lengthAbove0('room');
+  const walls = rows.slice(0, wallCount).map(([length, turn], index) => ({
+    length: noteOr(readLength(isBlank(length) ? '' : length, units), `Wall ${index + 1}`, 0),
+    turn: noteOr(turnOf(turn), `Turn after wall ${index + 1}`, null),
+  }));
+  if (sentences.length > 0) throw new Error(problems.andMore(sentences[0], sentences.length - 1));
+  return walls;
+}
+
+/** Null for a blank turn: only the last wall may have one. */
+function turnOf(cell: unknown): number | null | Fault {
+  if (isBlank(cell)) return null;
+  const degrees = degreesOfTurn(typedOf(cell));
+  return degrees ?? { sentenceAt: (where) => problems.turn(where, foundIn(cell)) };
+}
