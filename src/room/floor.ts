@@ -1,4 +1,5 @@
 /** What gets floor: the room and its doorways less the expansion gap. */
+import { subtract } from '../geometry/combine';
 import { insetOf } from '../geometry/inset';
 import type { Ticks } from '../geometry/length';
 import type { Region } from '../geometry/polygon';
@@ -11,4 +12,9 @@ import type { Room } from './outline';
  */
 export function floorOf(room: Pick<Room, 'open' | 'openEnds'>, gap: Ticks): Region {
   return insetOf(room.open, gap, (from, to) => isOpenEdge(room.openEnds, from, to));
+}
+
+/** The floor without what runs into doorways: between its extremes the rows are counted out. */
+export function bodyOf(room: Pick<Room, 'outline' | 'cutouts'>, gap: Ticks): Region {
+  return insetOf(subtract([room.outline], room.cutouts), gap);
 }

@@ -1,0 +1,145 @@
+/**
+ * A floor divided into rows, and rows into runs.
+ *
+ * The laying frame: rows run along x, row 1 lies at the bottom against the start wall, the planks' tongues look away
+ * from that wall or towards it as the product says, and pieces are laid from left to right as one looks away from the
+ * start wall. Common practice: the first row stands with its tongue side to the start wall, cut off or not.
+ */
+import type { Ticks } from '../geometry/length';
+import { boundsOf, type Part, partsOf, type Region } from '../geometry/polygon';
+import { levelStripOf } from '../geometry/strip';
+import { type Frame, frameOf, regionToFrame } from '../geometry/turn';
+import { firstRowOf } from './firstRow';
+import { narrowestOf, type Place } from './narrowest';
+
+export interface RowOptions {
+  readonly plankWidth: Ticks;
+  readonly minRip: Ticks;
+  /** Direction of the rows, degrees anticlockwise from x of the room. */
+  readonly degrees: number;
+  /** The side of the floor the first row lies on, seen along the rows: `near` is below them, `far` above. */
+  readonly startSide: 'near' | 'far';
+  /** Width of the first row, > 0 and at most a plank; `auto` = by `firstRowOf`. */
+  readonly firstRow: Ticks | 'auto';
+  /** An automatic rip of the first row is a whole number of these; 1 by default. */
+  readonly markingStep?: Ticks;
+  /**
+   * The floor without what runs into doorways: from its lowest to its highest place the rows are counted out, so that
+   * the first row starts at the wall and not in a doorway. The whole floor when not given.
+   */
+  readonly body?: Region;
+}
+
+export interface RowLayout {
+  /** From the room to the laying frame and back. */
+  readonly frame: Frame;
+  /** The floor in the laying frame; its body begins at x = 0 and y = 0. */
+  readonly floor: Region;
+  /** Of the body: across the rows and along them. */
+  readonly depth: Ticks;
+  readonly length: Ticks;
+  readonly plankWidth: Ticks;
+  /** Width given to the first row against the start wall, and what that leaves for the row at the opposite wall. */
+  readonly firstWidth: Ticks;
+  readonly lastWidth: Ticks;
+  /** In laying order. A doorway deeper than the planks reach gets rows of its own. */
+  readonly rows: readonly Row[];
+}
+
+export interface Row {
+  /** Counted from 1. */
+  readonly rowNumber: number;
+  /** The planks' place: from y0 (start side) to y1, less than a plank apart where the floor ends first. */
+  readonly y0: Ticks;
+  readonly y1: Ticks;
+  /** Width the row is laid at: that of its widest place. */
+  readonly width: Ticks;
+  /** Its narrowest place, angled ends not counted. */
+  readonly narrowest: Place;
+  /** From left to right; at least one. */
+  readonly runs: readonly Run[];
+}
+
+/** One unbroken wall-to-wall stretch of a row. */
+export interface Run {
+  /** Counted from 1 in its row. */
+  readonly runNumber: number;
+  /** To its outermost places, long points included. */
+  readonly x0: Ticks;
+  readonly x1: Ticks;
+  readonly part: Part;
+  readonly narrowest: Place;
+}
+
+/** More rows than this are a plank width misread. */
+const MOST_ROWS = 20_000;
+
+/**
+ * The rows of a floor.
+ *
+ * @param floor in the room; must not be empty
+ * @throws RangeError for a floor without area, a plank without width, or more than 20,000 rows
+ */
+export function rowsOf(floor: Region, options: RowOptions): RowLayout {
+  const { plankWidth, minRip } = options;
+  const body = options.body && options.body.length > 0 ? options.body : floor;
+  const frame = frameOf(body, options.degrees + (options.startSide === 'far' ? 180 : 0));
+  const turned = regionToFrame(frame, floor);
+  const { x1: length, y1: depth } = boundsOf(regionToFrame(frame, body));
+  const first =
+    options.firstRow === 'auto'
+      ? firstRowOf(depth, plankWidth, minRip, options.markingStep).first
+      : Math.min(options.firstRow, plankWidth, depth);
+  const rows = rowsAcross(turned, bandsOf(turned, first, plankWidth));
+  const beyond = (depth - first) % plankWidth;
+  const lastWidth = depth <= first ? depth : beyond || plankWidth;
+  return { frame, floor: turned, depth, length, plankWidth, firstWidth: first, lastWidth, rows };
+}
+
+/** Heights between which planks lie, from the lowest place of the floor to its highest; one band starts at `first`. */
+function bandsOf(floor: Region, first: Ticks, plankWidth: Ticks): readonly (readonly [Ticks, Ticks])[] {
+  const { y0, y1 } = boundsOf(floor);
+  const before = Math.ceil((first - y0) / plankWidth);
+  const after = Math.ceil((y1 - first) / plankWidth);
+  if (!(before + after <= MOST_ROWS)) throw new RangeError(`${before + after} rows`);
+  return Array.from({ length: before + after }, (_, i) => {
+    const low = first + (i - before) * plankWidth;
+    return [Math.max(low, y0), Math.min(low + plankWidth, y1)] as const;
+  });
+}
+
+function rowsAcross(floor: Region, bands: readonly (readonly [Ticks, Ticks])[]): readonly Row[] {
+  const rows: Row[] = [];
+  for (const [y0, y1] of bands) {
+    const runs = runsOf(levelStripOf(floor, y0, y1));
+    if (runs.length === 0) continue;
+    const width = Math.max(...runs.map((run) => heightOf(run.part)));
+    const narrowest = runs.map((run) => run.narrowest).reduce((a, b) => (b.width < a.width ? b : a));
+    rows.push({ rowNumber: rows.length + 1, y0, y1, width, narrowest, runs });
+  }
+  return rows;
+}
+
+function runsOf(strip: Region): readonly Run[] {
+  return partsOf(strip)
+    .map((part) => ({ part, ...boundsOf([part.outline]) }))
+    .sort((a, b) => a.x0 - b.x0 || a.y0 - b.y0)
+    .map(({ part, x0, x1 }, i) => ({ runNumber: i + 1, x0, x1, part, narrowest: narrowestOf(part) }));
+}
+
+function heightOf({ outline }: Part): Ticks {
+  const { y0, y1 } = boundsOf([outline]);
+  return y1 - y0;
+}
+
+/** Runs whose narrowest place is under the minimum rip: the person has to know before the planks are cut. */
+export function narrowRunsOf(
+  layout: RowLayout,
+  minRip: Ticks,
+): readonly { readonly rowNumber: number; readonly runNumber: number; readonly place: Place }[] {
+  return layout.rows.flatMap(({ rowNumber, runs }) =>
+    runs
+      .filter((run) => run.narrowest.width < minRip)
+      .map(({ runNumber, narrowest }) => ({ rowNumber, runNumber, place: narrowest })),
+  );
+}
