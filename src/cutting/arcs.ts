@@ -14,37 +14,30 @@
  */
 import type { PreparedJob, PreparedRun } from './prepared';
 
-/** Cover of every place 1..L; place 0 and L + 1 are not used. Whole planks of the quotients are counted apart. */
-export interface Loads {
-  readonly depth: Int32Array;
-  readonly plankLength: number;
-}
-
-export function emptyLoads(prepared: PreparedJob): Loads {
-  return { depth: new Int32Array(prepared.plankLength + 2), plankLength: prepared.plankLength };
-}
-
 /** Adds (`by` = 1) or takes away (-1) the arc of `run` that ends at `at`. Costs the length of the arc. */
-export function addArc(loads: Loads, run: PreparedRun, at: number, kerf: number, by: number): void {
-  const start = at - run.rest - kerf;
+export function addArc(depth: Int32Array, run: PreparedRun, at: number, prepared: PreparedJob, by: number): void {
+  const L = prepared.plankLength;
+  const start = at - run.rest - prepared.kerf;
   if (at >= run.rest) {
-    addStretch(loads, start, at, by);
+    addStretch(depth, start, at, by);
     return;
   }
-  addStretch(loads, 0, at, by);
-  addStretch(loads, start + loads.plankLength, loads.plankLength, by);
+  addStretch(depth, 0, at, by);
+  addStretch(depth, start + L, L, by);
 }
 
 /** Adds `by` to the places after `from` up to `to`. */
-export function addStretch(loads: Loads, from: number, to: number, by: number): void {
-  const { depth } = loads;
+export function addStretch(depth: Int32Array, from: number, to: number, by: number): void {
   for (let a = Math.max(0, from) + 1; a <= to; a++) depth[a] += by;
 }
 
-/** The deepest cover: planks beyond the whole planks of the quotients. */
-export function deepestOf(loads: Loads): number {
-  const { depth, plankLength } = loads;
-  let deepest = 0;
-  for (let a = 1; a <= plankLength; a++) if (depth[a] > deepest) deepest = depth[a];
-  return deepest;
+/**
+ * The price of laying an arc, from prices of single places.
+ *
+ * @param sums prices of the places 1..a together, at every a
+ * @param reach rest + kerf of the run
+ */
+export function priceOfArc(sums: Float64Array, at: number, rest: number, reach: number, L: number): number {
+  if (at >= rest) return sums[at] - sums[Math.max(0, at - reach)];
+  return sums[at] + sums[L] - sums[Math.max(0, at + L - reach)];
 }

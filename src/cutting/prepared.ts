@@ -32,6 +32,8 @@ export interface PreparedRun {
   readonly stripOf: number;
   /** The last-row run that may be served by strips of this one; -1 where there is none. */
   readonly stripFor: number;
+  /** Served by strips alone when it is laid exactly as the run they come from, and so always laid like it. */
+  readonly isTied: boolean;
 }
 
 export interface PreparedJob {
@@ -107,17 +109,19 @@ function prepareRun(job: CutJob, rowIndex: number, runIndex: number, index: numb
     highTo: isWallToWall ? L : Math.min(L, L + rest - minPiece),
     stripOf: strips.of.get(index) ?? -1,
     stripFor: strips.for.get(index) ?? -1,
+    isTied: strips.tied.has(index),
   };
 }
 
 interface Strips {
   readonly of: ReadonlyMap<number, number>;
   readonly for: ReadonlyMap<number, number>;
+  readonly tied: ReadonlySet<number>;
 }
 
 /** Pairs the runs of a ripped first row with those of the last, longest with longest, where both fit in a plank's width. */
 function stripPartners(job: CutJob): Strips {
-  const strips = { of: new Map<number, number>(), for: new Map<number, number>() };
+  const strips = { of: new Map<number, number>(), for: new Map<number, number>(), tied: new Set<number>() };
   const firstIndexOf: number[] = [];
   job.rows.reduce((sum, row, i) => {
     firstIndexOf[i] = sum;
@@ -135,6 +139,8 @@ function stripPartners(job: CutJob): Strips {
       .forEach((run, i) => {
         strips.of.set(firstIndexOf[last] + run, firstIndexOf[first] + firstRuns[i]);
         strips.for.set(firstIndexOf[first] + firstRuns[i], firstIndexOf[last] + run);
+        const isAlike = job.rows[first].runs[firstRuns[i]].length === job.rows[last].runs[run].length;
+        if (isAlike && Math.abs(last - first) > 1) strips.tied.add(firstIndexOf[last] + run);
       });
   }
   return strips;

@@ -1,11 +1,16 @@
 /** FRONT DOOR of the planner: the fewest planks a floor can be laid with, and which pieces share them. */
-import { addArc, emptyLoads, type Loads } from './arcs';
+import { fewestPossible } from './bound';
 import type { CutJob, CutPlan } from './job';
+import { emptyPrices, levelByDepth, levelTo } from './levelling';
 import { brokenRules, pairPieces } from './pairing';
-import { type PreparedJob, type PreparedRun, prepareJob } from './prepared';
-import { markForbidden } from './stagger';
+import { prepareJob } from './prepared';
+import { emptyTrial, plankCountOf, type Trial } from './trial';
 
-const SWEEPS = 6;
+/** Places visited at effort 1, for each run. */
+const STEPS_A_RUN = 300_000;
+const LEAST_STEPS = 6_000_000;
+/** Share of the steps spent before the dear bound is reckoned. */
+const QUICK_SHARE = 0.1;
 
 /**
  * Plans the cuts of a floor.
@@ -14,69 +19,37 @@ const SWEEPS = 6;
  * @returns a legal plan; where no plan is legal, the nearest one, with the rules it breaks
  * @throws RangeError if a number of the job is not whole or a run is not longer than 0
  */
-export function planCuts(job: CutJob, _options: { effort?: number } = {}): CutPlan {
+export function planCuts(job: CutJob, options: { effort?: number } = {}): CutPlan {
   const prepared = prepareJob(job);
-  const { at, steps } = levelled(prepared);
+  const trial = emptyTrial(prepared);
+  const stepLimit = Math.max(LEAST_STEPS, STEPS_A_RUN * prepared.runs.length) * (options.effort ?? 1);
+  const { at, bound } = fewestPlanks(trial, stepLimit);
   const { rows, plankCount } = pairPieces(prepared, at);
-  const bound = lengthBound(job);
   return {
     rows,
     plankCount,
     bound,
     stop: bound === plankCount ? 'proved fewest' : 'step limit',
-    steps,
+    steps: trial.steps,
     broken: brokenRules(job, rows),
   };
 }
 
-/** Only until the real bound stands. */
-function lengthBound(job: CutJob): number {
-  const strips = new Set(job.ripPairs.map(([, last]) => last));
-  const rows = job.rows.filter((_, i) => !strips.has(i));
-  return Math.ceil(rows.flatMap((row) => row.runs).reduce((sum, run) => sum + run.length, 0) / job.plankLength);
-}
-
-/** Lays the runs one by one where the load is least, then again and again with all others in place. */
-function levelled(prepared: PreparedJob): { at: Int32Array; steps: number } {
-  const at = new Int32Array(prepared.runs.length);
-  const loads = emptyLoads(prepared);
-  let steps = 0;
-  for (let sweep = 0; sweep < SWEEPS; sweep++) {
-    for (const run of prepared.runs) {
-      if (at[run.index] > 0 && run.stripOf < 0) addArc(loads, run, at[run.index], prepared.kerf, -1);
-      at[run.index] = bestPlace(prepared, loads, run, at);
-      if (run.stripOf < 0) addArc(loads, run, at[run.index], prepared.kerf, 1);
-      steps += prepared.plankLength;
+/** The best choice of first pieces found: one plank fewer, until the bound or the limit of steps is reached. */
+function fewestPlanks(trial: Trial, stepLimit: number): { at: Int32Array; bound: number } {
+  const { job, plankLength } = trial.prepared;
+  const prices = emptyPrices(plankLength);
+  levelByDepth(trial, prices, 3);
+  const best = { at: trial.at.slice(), count: plankCountOf(trial) };
+  const lower = (bound: number, limit: number): void => {
+    while (best.count > bound && levelTo(trial, prices, best.count - 1, limit)) {
+      best.at = trial.at.slice();
+      best.count = plankCountOf(trial);
     }
-  }
-  return { at, steps };
-}
-
-function bestPlace(prepared: PreparedJob, loads: Loads, run: PreparedRun, at: Int32Array): number {
-  const L = prepared.plankLength;
-  const sums = new Float64Array(L + 1);
-  for (let a = 1; a <= L; a++) sums[a] = sums[a - 1] + loads.depth[a];
-  const marks = new Int32Array(L + 2);
-  for (const other of prepared.neighbours[run.index]) {
-    if (at[other] > 0) markForbidden(marks, run, prepared.runs[other], at[other], prepared);
-  }
-  let best = 0;
-  let least = Number.POSITIVE_INFINITY;
-  let forbidden = 0;
-  const reach = run.rest + prepared.kerf;
-  for (let s = 1; s <= L; s++) {
-    forbidden += marks[s];
-    if (!((s >= run.lowFrom && s <= run.lowTo) || (s >= run.highFrom && s <= run.highTo))) continue;
-    const own =
-      s >= run.rest
-        ? sums[s] - sums[Math.max(0, s - reach)]
-        : sums[s] + sums[L] - sums[Math.max(0, Math.min(L, s + L - reach))];
-    const tied = run.stripOf >= 0 && s !== at[run.stripOf] ? 1e6 : 0;
-    const cost = forbidden * 1e9 + own + tied;
-    if (cost < least) {
-      least = cost;
-      best = s;
-    }
-  }
-  return best;
+  };
+  // The cheap bound first: most floors reach it, and never pay for the dear one.
+  lower(fewestPossible(job, { upTo: 0 }), stepLimit * QUICK_SHARE);
+  const bound = fewestPossible(job, { upTo: best.count });
+  lower(bound, stepLimit);
+  return { at: best.at, bound };
 }
