@@ -1,2 +1,7 @@
-/** Builds the three files of the add-on into `folder` (dist by default) and returns their texts by name. */
-export function buildAddOn(folder?: string): Promise<Record<'Code.js' | 'Sidebar.html' | 'appsscript.json', string>>;
+export type AddOnFiles = Record<'Code.js' | 'Sidebar.html' | 'appsscript.json', string>;
+
+/** The texts of the three files, by name. */
+export function addOnFiles(): Promise<AddOnFiles>;
+
+/** Writes the three files into `folder` and returns their texts. */
+export function buildAddOn(folder: string): Promise<AddOnFiles>;

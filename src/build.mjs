@@ -21,13 +21,18 @@ const common = {
   logLevel: 'error',
 };
 
-/** Builds dist/Code.js, dist/Sidebar.html and dist/appsscript.json into `folder`. */
-export async function buildAddOn(folder = join(root, 'dist')) {
-  const files = {
+/** The texts of the three files, by name. */
+export async function addOnFiles() {
+  return {
     'Code.js': await codeFile(),
     'Sidebar.html': await sidebarFile(),
     'appsscript.json': read('src/appsscript.json'),
   };
+}
+
+/** Writes the three files into `folder` and returns their texts. */
+export async function buildAddOn(folder) {
+  const files = await addOnFiles();
   mkdirSync(folder, { recursive: true });
   for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
   return files;

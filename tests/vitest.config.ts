@@ -5,7 +5,6 @@ export default defineConfig({
   root: resolve(import.meta.dirname, '..'),
   test: {
     include: ['tests/**/*.test.ts'],
-    globalSetup: ['tests/support/builtAddOn.ts'],
     // The last line says how many passed: CI and people read the same one.
     reporters: ['default', 'tests/support/closingLine.ts'],
     testTimeout: 30_000,

@@ -1,0 +1,66 @@
+/** Values that a script writes become what a person would have typed, as on the platform. */
+import { isDate, serialOf } from '../customFunctions';
+import type { CellEdit, Zone } from '../engine';
+import { type Book, cellKey, extrasOf } from './book';
+
+const MOST_CHARACTERS = 50_000;
+const DATE_FORMAT = 'm/d/yyyy';
+
+/** The edit that writes one value into a cell: text is read as if typed, unless the cell's format is plain text. */
+export function valueEdit(book: Book, tabId: string, row: number, column: number, value: unknown): CellEdit {
+  const place = { kind: 'cell', tabId, row, column } as const;
+  const { plainText } = extrasOf(book, tabId);
+  const isPlain = plainText.has(cellKey(row, column)) || book.engine.format(tabId, row, column) === '@';
+  if (isDate(value)) {
+    const format = book.engine.format(tabId, row, column) || DATE_FORMAT;
+    return { ...place, content: String(serialOf(value)), format };
+  }
+  if (typeof value !== 'string') return { ...place, content: plainContent(value) };
+  if (value.length > MOST_CHARACTERS) {
+    throw new Error(`Your input contains more than the maximum of ${MOST_CHARACTERS} characters in a single cell.`);
+  }
+  if (!isPlain) return { ...place, content: typedText(value) };
+  return plainTextEdit(place, value.startsWith("'") ? value.slice(1) : value, plainText);
+}
+
+/** The engine takes `=` for a formula even in a plain-text cell, so such a text is kept by an apostrophe instead. */
+function plainTextEdit(place: Omit<CellEdit, 'content'>, text: string, plainText: Set<string>): CellEdit {
+  const key = cellKey(place.row, place.column);
+  if (!text.startsWith('=')) {
+    plainText.delete(key);
+    return { ...place, content: text, format: '@' };
+  }
+  plainText.add(key);
+  return { ...place, content: `'${text}`, format: '' };
+}
+
+function plainContent(value: unknown): string {
+  if (value === null || value === undefined) return '';
+  if (typeof value === 'boolean') return value ? 'TRUE' : 'FALSE';
+  if (typeof value === 'number') return Number.isFinite(value) ? String(value) : '#NUM!';
+  return String(value);
+}
+
+/** A leading plus starts a formula too, unless a plain number follows. */
+function typedText(text: string): string {
+  return text.startsWith('+') && Number.isNaN(Number(text)) ? `=${text.slice(1)}` : text;
+}
+
+/**
+ * Checks that rows fit a range. @throws Error in the platform's words
+ * @param what the platform calls them `data`
+ */
+export function checkShape(rows: readonly (readonly unknown[])[], zone: Zone): void {
+  const rowCount = zone.bottom - zone.top + 1;
+  const columnCount = zone.right - zone.left + 1;
+  if (!Array.isArray(rows) || !rows.every((row) => Array.isArray(row))) {
+    throw new Error("The parameters (number[]) don't match the method signature for SpreadsheetApp.Range.setValues.");
+  }
+  if (rows.length !== rowCount) throw new Error(mismatch('rows', rows.length, rowCount));
+  const wrong = rows.find((row) => row.length !== columnCount);
+  if (wrong) throw new Error(mismatch('columns', wrong.length, columnCount));
+}
+
+function mismatch(what: 'rows' | 'columns', found: number, wanted: number): string {
+  return `The number of ${what} in the data does not match the number of ${what} in the range. The data has ${found} but the range has ${wanted}.`;
+}
