@@ -9,8 +9,8 @@ import type { Ticks } from '../geometry/length';
 import { boundsOf, type Part, partsOf, type Region } from '../geometry/polygon';
 import { levelStripOf } from '../geometry/strip';
 import { type Frame, frameOf, regionToFrame } from '../geometry/turn';
-import { firstRowOf } from './firstRow';
 import { narrowestOf, type Place } from './narrowest';
+import { rowsAcross, rowsAfterFirst } from './rips';
 
 export interface RowOptions {
   readonly plankWidth: Ticks;
@@ -19,7 +19,7 @@ export interface RowOptions {
   readonly degrees: number;
   /** The side of the floor the first row lies on, seen along the rows: `near` is below them, `far` above. */
   readonly startSide: 'near' | 'far';
-  /** Width of the first row, > 0 and at most a plank; `auto` = by `firstRowOf`. */
+  /** Width of the first row, > 0 and at most a plank; `auto` = by `rowsAcross`. */
   readonly firstRow: Ticks | 'auto';
   /** An automatic rip of the first row is a whole number of these; 1 by default. */
   readonly markingStep?: Ticks;
@@ -88,11 +88,10 @@ export function rowsOf(floor: Region, options: RowOptions): RowLayout {
   const { x1: length, y1: depth } = boundsOf(regionToFrame(frame, body));
   const first =
     options.firstRow === 'auto'
-      ? firstRowOf(depth, plankWidth, minRip, options.markingStep).first
+      ? rowsAcross(depth, plankWidth, minRip, options.markingStep).first
       : Math.min(options.firstRow, plankWidth, depth);
-  const rows = rowsAcross(turned, bandsOf(turned, first, plankWidth));
-  const beyond = (depth - first) % plankWidth;
-  const lastWidth = depth <= first ? depth : beyond || plankWidth;
+  const rows = rowsIn(turned, bandsOf(turned, first, plankWidth));
+  const lastWidth = rowsAfterFirst(depth, plankWidth, first).last;
   return { frame, floor: turned, depth, length, plankWidth, firstWidth: first, lastWidth, rows };
 }
 
@@ -108,7 +107,7 @@ function bandsOf(floor: Region, first: Ticks, plankWidth: Ticks): readonly (read
   });
 }
 
-function rowsAcross(floor: Region, bands: readonly (readonly [Ticks, Ticks])[]): readonly Row[] {
+function rowsIn(floor: Region, bands: readonly (readonly [Ticks, Ticks])[]): readonly Row[] {
   const rows: Row[] = [];
   for (const [y0, y1] of bands) {
     const runs = runsOf(levelStripOf(floor, y0, y1));

@@ -37,8 +37,10 @@ function closedWalk(walls: readonly MeasuredWall[]): Checked<WallCorners> {
   const legs = legsOf(walls);
   const end = endOf(legs);
   const by = toTicks(Math.sqrt(end.x * end.x + end.y * end.y));
-  const right = toTicks(end.x);
-  const far = toTicks(end.y);
+  // A walk to the left is turned half round when it is drawn (`farSideUp`), and so is what it misses.
+  const heading = walls.reduce((sum, wall) => sum + (wall.turn ?? 0), 0) < 0 ? -1 : 1;
+  const right = 0 + heading * toTicks(end.x);
+  const far = 0 + heading * toTicks(end.y);
   const allowed = allowedMisfit(legs.reduce((sum, leg) => sum + leg.length, 0));
   if (by > allowed) return bad({ code: 'does not close', right, far, by, allowed });
   const corners = farSideUp(cornersOfLegs(spread(legs, takersOf(legs, by), end)));
