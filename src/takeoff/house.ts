@@ -1,5 +1,6 @@
 /** The whole job once read: lengths in ticks, rates as fractions, null where a field is blank and has no default. */
 import type { Ticks, Units } from '../geometry/length';
+import type { MeasuredShape } from '../room/outline';
 import type { DayNumber } from './calendar';
 import type { HomeownerEntry, LabourEntry } from './houseEntry';
 import type { Terms } from './money';
@@ -205,6 +206,8 @@ export interface LaidRoom {
   readonly film: RollGoods | null;
   /** New floor above the subfloor, ticks: planks and underlay. */
   readonly height: Ticks;
+  /** Whether its walls are counted clockwise, as they are unless the room was walked the other way round. */
+  readonly isClockwise: boolean;
 }
 
 /** Rooms with what the job adds to their products. */
@@ -216,8 +219,13 @@ export function laidRooms(house: House, rooms: readonly Takeoff[]): readonly Lai
     const underlay = terms.underlay === '' || terms.underlay === 'laid' ? house.underlay : null;
     const film = terms.film === 'no' ? null : house.film;
     const height = room.product.thickness + (underlay?.thickness ?? 0);
-    return { name: takeoff.entry.name, takeoff, product: room.product, terms, underlay, film, height };
+    const isClockwise = isWalkedClockwise(room.measured.shape);
+    return { name: takeoff.entry.name, takeoff, product: room.product, terms, underlay, film, height, isClockwise };
   });
+}
+
+function isWalkedClockwise(shape: MeasuredShape): boolean {
+  return shape.kind !== 'walls in order' || shape.walls.reduce((turned, wall) => turned + (wall.turn ?? 0), 0) >= 0;
 }
 
 /** What the job adds to a product; nothing when it has no line of its own. */

@@ -1,11 +1,12 @@
 /** Trim along the walls: what each wall needs, and the fewest sticks that give it. */
 import { cutStock } from '../cutting/stock';
+import { subtract } from '../geometry/combine';
 import type { Ticks } from '../geometry/length';
 import { type Point, sideOf } from '../geometry/point';
 
 /** A length of wall between two corners or casings. */
 export interface TrimLength {
-  /** `wall 3`, `wall 3 (2)` where a doorway divides it, `cut-out 1`. */
+  /** `wall 3`, `wall 3 (2)` where a doorway or a hearth divides it, `cut-out 1`. */
   readonly label: string;
   /** Along the wall, ticks. */
   readonly length: Ticks;
@@ -43,35 +44,33 @@ export interface WalledRoom {
   readonly outline: readonly Point[];
   readonly cutouts: readonly (readonly Point[])[];
   readonly doorways: readonly { readonly from: Point; readonly to: Point }[];
+  /** Whether its walls are counted clockwise, as they are unless the room was walked the other way round. */
+  readonly isClockwise: boolean;
 }
 
 /** Our choice: an outline with more corners than this stands for a round column. */
 const MOST_SQUARE_CORNERS = 8;
-/** How near a jamb or a cut-out's corner must lie to a wall to be on it: what rounding on a slanted wall may move. */
+/** How near a point must lie to a wall to be on it: what rounding on a slanted wall may move. */
 const ON_WALL: Ticks = 640;
 /** Common practice: no trim piece under a foot where two could be made alike. */
 const SHORTEST_SCARF: Ticks = 12 * 16_256;
 
 /**
- * Trim wanted along the outline, less doorways and what stands against a wall.
+ * Trim wanted along every edge of the floor, less doorways.
  *
  * @param thickness of the trim, ticks; each outside corner adds it to the lengths that meet there
- * @param aroundCutouts whether trim also goes round columns and hearths where they do not touch a wall
+ * @param aroundCutouts whether trim also goes round columns and hearths; it never goes behind them
  */
 export function trimRunOf(room: WalledRoom, thickness: Ticks, aroundCutouts: boolean): TrimRun {
-  const open = room.doorways.map(({ from, to }): Gap => [from, to]);
-  const rings = aroundCutouts ? room.cutouts.filter((ring) => ring.length <= MOST_SQUARE_CORNERS) : [];
-  const round = aroundCutouts ? room.cutouts.filter((ring) => ring.length > MOST_SQUARE_CORNERS) : [];
-  const walls = ringTrim(room.outline, 'wall', [...open, ...room.cutouts.flatMap(edgesOf)], thickness);
-  const around = rings.map((ring, i) =>
-    ringTrim(clockwise(ring), `cut-out ${i + 1} side`, edgesOf(room.outline), thickness),
-  );
-  const all = [walls, ...around];
+  const rings = subtract([room.outline], room.cutouts).map((ring) => sidesOf(ring, room, aroundCutouts));
+  const turns = rings.map(turnsOf);
+  const lengths = rings.flatMap((sides, i) => lengthsOf(sides, turns[i], thickness));
+  const round = rings.flat().filter((side) => side.isRound);
   return {
-    lengths: all.flatMap((part) => part.lengths),
-    insideCorners: all.reduce((count, part) => count + part.insideCorners, 0),
-    outsideCorners: all.reduce((count, part) => count + part.outsideCorners, 0),
-    roundLength: Math.ceil(round.flatMap(edgesOf).reduce((length, [a, b]) => length + distance(a, b), 0)),
+    lengths: numbered(lengths),
+    insideCorners: turns.flat().filter((turn) => turn > 0).length,
+    outsideCorners: turns.flat().filter((turn) => turn < 0).length,
+    roundLength: aroundCutouts ? wholeTicks(round.reduce((length, side) => length + side.size, 0)) : 0,
   };
 }
 
@@ -110,39 +109,86 @@ function piecesOf({ label, length, mitres }: TrimLength, stockLength: Ticks, thi
   return [...pieces, left].map((piece) => ({ label, length: piece, scarfed: pieces.length > 0 }));
 }
 
-type Gap = readonly [Point, Point];
+type Edge = readonly [Point, Point];
 
-type RingTrim = Omit<TrimRun, 'roundLength'>;
+/** One edge of the floor, and what of it gets trim, as distances from its start. */
+interface Side {
+  readonly edge: Edge;
+  readonly size: number;
+  readonly label: string;
+  readonly parts: readonly (readonly [number, number])[];
+  /** An edge of a round cut-out. */
+  readonly isRound: boolean;
+}
 
-/** Trim along one ring with the floor on its left: a left turn is an inside corner, a right turn an outside one. */
-function ringTrim(ring: readonly Point[], name: string, gaps: readonly Gap[], thickness: Ticks): RingTrim {
-  const count = ring.length;
-  const walls = edgesOf(ring).map(([a, b]) => ({ size: distance(a, b), parts: trimmedParts(a, b, gaps) }));
-  const turns = ring.map((corner, i) => {
-    const [before, after] = [walls[(i + count - 1) % count], walls[i]];
-    const meets = before.parts.some(([, to]) => to === before.size) && after.parts.some(([from]) => from === 0);
-    return meets ? turnAt(ring[(i + count - 1) % count], corner, ring[(i + 1) % count]) : 0;
+/** The edges of one ring, the floor on its left. */
+function sidesOf(ring: readonly Point[], room: WalledRoom, aroundCutouts: boolean): Side[] {
+  const walls = edgesOf(room.outline);
+  const openings = room.doorways.map(({ from, to }): Edge => [from, to]);
+  return edgesOf(ring).map((edge): Side => {
+    const size = distance(...edge);
+    const wallIndex = walls.findIndex((wall) => liesOn(edge, wall));
+    if (wallIndex >= 0) {
+      const label = `wall ${wallNumberOf(wallIndex, walls.length, room.isClockwise)}`;
+      return { edge, size, label, parts: trimmedParts(edge, size, openings), isRound: false };
+    }
+    const cutoutIndex = room.cutouts.findIndex((cutout) => edgesOf(cutout).some((side) => liesOn(edge, side)));
+    const isRound = (room.cutouts[cutoutIndex]?.length ?? 0) > MOST_SQUARE_CORNERS;
+    const parts = aroundCutouts && !isRound ? [[0, size] as const] : [];
+    return { edge, size, label: `cut-out ${cutoutIndex + 1}`, parts, isRound };
   });
+}
+
+/** Turns at the start of each side where trim meets trim, radians, left (an inside corner) positive; 0 elsewhere. */
+function turnsOf(sides: readonly Side[]): number[] {
+  return sides.map((side, i) => {
+    const before = sides[(i + sides.length - 1) % sides.length];
+    const meets = before.parts.some(([, to]) => to === before.size) && side.parts.some(([from]) => from === 0);
+    return meets ? turnAt(before.edge[0], ...side.edge) : 0;
+  });
+}
+
+function lengthsOf(sides: readonly Side[], turns: readonly number[], thickness: Ticks): TrimLength[] {
   const mitres = turns.map((turn) => (turn < 0 ? thickness * Math.tan(-turn / 2) : 0));
-  const lengths = walls.flatMap(({ size, parts }, i) =>
-    parts.map(([from, to], j): TrimLength => {
-      const past = (from === 0 ? mitres[i] : 0) + (to === size ? mitres[(i + 1) % count] : 0);
-      const label = `${name} ${wallNumberOf(i, count)}${parts.length > 1 ? ` (${j + 1})` : ''}`;
+  return sides.flatMap(({ size, label, parts }, i) =>
+    parts.map(([from, to]): TrimLength => {
+      const past = (from === 0 ? mitres[i] : 0) + (to === size ? mitres[(i + 1) % sides.length] : 0);
       return { label, length: wholeTicks(to - from), mitres: wholeTicks(past) };
     }),
   );
-  const insideCorners = turns.filter((turn) => turn > 0).length;
-  return { lengths, insideCorners, outsideCorners: turns.filter((turn) => turn < 0).length };
 }
 
-/** What is left of the wall a -> b, as distances from a, once the gaps that lie on it are taken out. */
-function trimmedParts(a: Point, b: Point, gaps: readonly Gap[]): (readonly [number, number])[] {
-  const size = distance(a, b);
-  const along = (p: Point) => ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / size;
-  const off = (p: Point) => Math.abs((p.x - a.x) * (b.y - a.y) - (p.y - a.y) * (b.x - a.x)) / size;
-  const taken = gaps
-    .filter((gap) => gap.every((point) => off(point) <= ON_WALL))
-    .map(([from, to]) => [Math.min(along(from), along(to)), Math.max(along(from), along(to))] as const)
+/** `wall 3 (1)`, `wall 3 (2)` where a wall or cut-out has several lengths. */
+function numbered(lengths: readonly TrimLength[]): TrimLength[] {
+  return lengths.map((length, i) => {
+    const sameBefore = lengths.slice(0, i).filter((other) => other.label === length.label).length;
+    const isAlone = lengths.filter((other) => other.label === length.label).length === 1;
+    return isAlone ? length : { ...length, label: `${length.label} (${sameBefore + 1})` };
+  });
+}
+
+function liesOn(edge: Edge, [a, b]: Edge): boolean {
+  return edge.every((point) => offLine(a, b, point) <= ON_WALL && isBetween(a, b, point));
+}
+
+function offLine(a: Point, b: Point, p: Point): number {
+  return Math.abs((p.x - a.x) * (b.y - a.y) - (p.y - a.y) * (b.x - a.x)) / distance(a, b);
+}
+
+function isBetween(a: Point, b: Point, p: Point): boolean {
+  const along = alongLine(a, b, p);
+  return along >= -ON_WALL && along <= distance(a, b) + ON_WALL;
+}
+
+function alongLine(a: Point, b: Point, p: Point): number {
+  return ((p.x - a.x) * (b.x - a.x) + (p.y - a.y) * (b.y - a.y)) / distance(a, b);
+}
+
+/** What is left of an edge, as distances from its start, once the openings that lie on it are taken out. */
+function trimmedParts([a, b]: Edge, size: number, openings: readonly Edge[]): (readonly [number, number])[] {
+  const taken = openings
+    .filter((opening) => opening.every((point) => offLine(a, b, point) <= ON_WALL))
+    .map((opening) => opening.map((point) => alongLine(a, b, point)).sort((one, other) => one - other))
     .filter(([from, to]) => to > 0 && from < size)
     .sort((one, other) => one[0] - other[0]);
   const parts: (readonly [number, number])[] = [];
@@ -162,14 +208,8 @@ function turnAt(a: Point, b: Point, c: Point): number {
   return turn - 2 * Math.PI * Math.round(turn / (2 * Math.PI));
 }
 
-function edgesOf(ring: readonly Point[]): Gap[] {
+function edgesOf(ring: readonly Point[]): Edge[] {
   return ring.map((point, i) => [point, ring[(i + 1) % ring.length]]);
-}
-
-/** A cut-out walked so that the floor around it lies on the left. */
-function clockwise(ring: readonly Point[]): readonly Point[] {
-  const doubleArea = edgesOf(ring).reduce((area, [a, b]) => area + a.x * b.y - b.x * a.y, 0);
-  return doubleArea > 0 ? [...ring].reverse() : ring;
 }
 
 function distance(a: Point, b: Point): number {
@@ -181,10 +221,7 @@ function wholeTicks(length: number): Ticks {
   return Math.ceil(length - 1e-6);
 }
 
-/**
- * Number of the wall along an edge of an outline: walls are counted clockwise from the far one, the outline runs
- * anticlockwise from the same corner.
- */
-function wallNumberOf(edgeIndex: number, count: number): number {
-  return ((2 * count - 2 - edgeIndex) % count) + 1;
+/** Number of the wall along an edge: the outline starts where wall 1 starts and runs anticlockwise. */
+function wallNumberOf(edgeIndex: number, count: number, isClockwise: boolean): number {
+  return isClockwise ? count - edgeIndex : edgeIndex + 1;
 }

@@ -6,7 +6,7 @@ import { type House, type LaidRoom, nameKey, type Trim } from './house';
 import { lengthText } from './lengthText';
 import { wholeUp } from './money';
 import { type OrderLine, orderLine } from './orderLine';
-import { cutTrim, type TrimCuts, type TrimLength, type TrimRun, trimRunOf } from './trim';
+import { cutTrim, type TrimCuts, type TrimLength, type TrimRun, trimRunOf, type WalledRoom } from './trim';
 
 /** One sort of trim in one room. */
 export interface TrimOfRoom {
@@ -28,10 +28,10 @@ export function trimsOfRooms(house: House, rooms: readonly LaidRoom[]): readonly
   return house.trims.flatMap((trim) => {
     const wanted = trim.rooms.map(nameKey);
     const own = rooms.filter((room) => wanted.length === 0 || wanted.includes(nameKey(room.name)));
-    return own.map(({ name, takeoff }) => ({
-      room: name,
+    return own.map((room) => ({
+      room: room.name,
       trim,
-      run: trimRunOf(takeoff, trim.thickness, trim.aroundCutouts),
+      run: trimRunOf(walledRoom(room), trim.thickness, trim.aroundCutouts),
     }));
   });
 }
@@ -90,7 +90,7 @@ export function transitionOrders(house: House, doorways: readonly DoorwayPlan[])
 export function spacerLines(house: House, rooms: readonly LaidRoom[]): readonly OrderLine[] {
   const { spacers } = house;
   if (!spacers) return [];
-  const walls = rooms.map(({ takeoff }) => trimRunOf({ ...takeoff, doorways: [] }, 0, true));
+  const walls = rooms.map((room) => trimRunOf({ ...walledRoom(room), doorways: [] }, 0, true));
   const count = walls.reduce((sum, { lengths, roundLength }) => {
     const length = lengths.reduce((total, wall) => total + wall.length, roundLength);
     return sum + wholeUp(length / spacers.apart);
@@ -117,4 +117,9 @@ export function trimMeasure(
   const walls = trims.flatMap((part) => part.run.lengths);
   const total = walls.reduce((sum, wall) => sum + wall.length, 0);
   return { length: roomMeasure(total, house.units), unit: roomUnit(house.units) };
+}
+
+function walledRoom({ takeoff, isClockwise }: LaidRoom): WalledRoom {
+  const { outline, cutouts, doorways } = takeoff;
+  return { outline, cutouts, doorways, isClockwise };
 }
