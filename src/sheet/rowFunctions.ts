@@ -1,6 +1,6 @@
 /** Custom functions for rows: their number, the first and last width, and how end joints are staggered. */
 import type { Ticks, Units } from '../geometry/length';
-import { rowsAcross } from '../layout/rips';
+import { type RowsNote, rowsAcross } from '../layout/rips';
 import { LENGTH_RULES, type LengthRule } from '../layout/rules';
 import { lengthText } from '../takeoff/lengthText';
 import { problems } from '../takeoff/problems';
@@ -41,7 +41,7 @@ export function PLANK_LAST_ROW(
  * How many rows a room takes and how wide the first and the last come out: one line of rows, first-row width,
  * last-row width, note. The first row is a full plank unless the last would be under min_rip; then both are ripped to
  * the same width. Widths are inches, or millimetres with units "metric".
- * Example: PLANK_ROWS(10, 7.5, 0.375) is 16, 7.5, 6.75, first row full.
+ * Example: PLANK_ROWS(10, 7.5, 0.375) is 16, 7.5, 6.75, first row full, last row ripped.
  *
  * @param {number|string|range} depth Depth of the room across the rows, wall to wall: feet (metres with "metric"), or text such as 10' 4 1/2" or 3.81 m. A column answers a line for each cell.
  * @param {number|string|range} plank_width Width of a plank's face: inches (millimetres), or text such as 7 1/2".
@@ -132,14 +132,15 @@ function noFullRow(plankWidth: Ticks, laid: Ticks, units: Units): Fault {
 }
 
 function rowsLine(laid: Ticks, plankWidth: Ticks, minRip: Ticks, units: Units): CellAnswer[] {
-  const { rowCount, first, last, lastAfterFull } = rowsAcross(laid, plankWidth, minRip);
+  const rows = rowsAcross(laid, plankWidth, minRip);
   const show = (width: Ticks) => lengthText(width, units, 'piece');
-  const note =
-    rowCount === 1 && first < plankWidth
-      ? `one row, ripped to ${show(first)}`
-      : first === plankWidth
-        ? 'first row full'
-        : `first row ripped: after a full one the last would be ${show(lastAfterFull)}`;
-  const slim = last < minRip ? `; the last row is under the minimum rip of ${show(minRip)}` : '';
-  return [rowCount, lengthNumber(first, units), lengthNumber(last, units), note + slim];
+  const alike = rows.rowCount === 1 ? 'one row, ripped' : 'first and last row ripped alike';
+  const notes: Readonly<Record<RowsNote, string>> = {
+    'all rows full': 'all rows full',
+    'last row ripped': 'first row full, last row ripped',
+    'first and last row alike': `${alike}: after a full first row the last would be ${show(rows.lastAfterFull)}`,
+    'one row': 'one row, ripped',
+    'under the minimum rip': `${alike}, under the minimum rip of ${show(minRip)}`,
+  };
+  return [rows.rowCount, lengthNumber(rows.first, units), lengthNumber(rows.last, units), notes[rows.note]];
 }

@@ -1,5 +1,5 @@
 /** The `rules` argument: two columns, name and value, in any order; blanks leave a rule at its default. */
-import type { Ticks, Units } from '../geometry/length';
+import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
 import { LAY_DIRECTION_RULE, LENGTH_RULES, type LengthRule, type Rules, SPARE_RULE } from '../layout/rules';
 import type { RulesEntry, Typed } from '../takeoff/entry';
 import { problems } from '../takeoff/problems';
@@ -7,6 +7,10 @@ import { cellsOf, sizeText } from './arguments';
 import { count, type Fault, foundIn, isBlank, isFault, length0OrMore, lengthAbove0, typedOf } from './cells';
 
 const RULE_NAMES: readonly string[] = [...LENGTH_RULES.map((rule) => rule.name), LAY_DIRECTION_RULE, SPARE_RULE];
+
+/** Our choice: between what a sharp pencil can mark and what still fits a floor together. */
+const FINEST_STEP: Ticks = TICKS_PER_MM / 4;
+const COARSEST_STEP: Ticks = TICKS_PER_INCH;
 
 /** One rule as given: read where it is a length (ticks) or a count, and as typed. */
 interface GivenRule {
@@ -88,8 +92,10 @@ function readValue(name: string, cell: unknown, units: Units): number | Fault {
   if (name === SPARE_RULE) return count(cell);
   const rule = LENGTH_RULES.find((candidate) => candidate.name === name);
   if (rule === undefined) return 0;
-  const read = rule.key === 'markingStep' ? lengthAbove0('plank') : length0OrMore('plank');
-  return read(cell, units);
+  if (rule.key !== 'markingStep') return length0OrMore('plank')(cell, units);
+  const step = lengthAbove0('plank')(cell, units);
+  if (isFault(step) || (step >= FINEST_STEP && step <= COARSEST_STEP)) return step;
+  return { sentenceAt: (where) => problems.markingStep(where, foundIn(cell), units) };
 }
 
 /** The rule's own name, however its words are spaced, capitalised or joined; undefined if there is none. */

@@ -9,6 +9,9 @@ import { roomFaultText } from '../takeoff/roomProblems';
 import { cellsOf, filledCount, sizeText } from './arguments';
 import { type Fault, foundIn, isBlank, isFault, lengthAbove0, typedOf } from './cells';
 
+/** Our choice: many more than any room has; every wall is held against every other. */
+const MOST_WALLS = 1000;
+
 /**
  * Area inside the walls, square ticks.
  *
@@ -25,6 +28,7 @@ function wallsOf(given: unknown, units: Units): readonly MeasuredWall[] {
   const rows = cellsOf(given);
   const wallCount = filledCount(rows, (row) => row.every(isBlank));
   if (wallCount === 0) throw new Error(problems.emptyList('walls'));
+  if (wallCount > MOST_WALLS) throw new Error(problems.tooManyRows('walls', wallCount, MOST_WALLS));
   if (rows[0].length !== 2) throw new Error(problems.wallsColumns(sizeText(rows)));
   const sentences: string[] = [];
   const noteOr = <T>(value: T | Fault, where: string, otherwise: T): T => {

@@ -119,6 +119,9 @@ export const problems = {
 
   ruleTwice: (where: string, name: string) => `${where}: ${name} is given a second time. Give each rule once.`,
 
+  markingStep: (where: string, found: Found, units: Units) =>
+    `${where}: ${quoted(found)} is no step to mark cuts in. Type a length from 0.25 mm to 1 in, such as ${units === 'us' ? '1/16"' : '1 mm'}.`,
+
   layDirection: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is not a lay direction. Type length, width, a wall such as wall 3, or degrees such as 45.`,
 
@@ -145,6 +148,18 @@ export const problems = {
   /** Runs that would take more pieces than are planned at once. */
   tooManyPlanks: (where: string, plankCount: number, most: number) =>
     `${where} would take about ${plankCount} planks. At most ${most} are planned at once; check the units, or split the floor into rooms.`,
+
+  stepTooFine: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} makes more than 20,000 steps in a plank. Type a step that a pencil can mark, such as 1/16" or 1 mm.`,
+
+  gapEatsRoom: (where: string, gap: string) =>
+    `${where}: a gap of ${gap} at every wall leaves no floor to lay. Type a smaller gap, or check the room.`,
+
+  noSuchWall: (where: string, found: number, wallCount: number) =>
+    `${where}: wall ${found} is asked for, but the room has ${wallCount} walls. Type a number from 1 to ${wallCount}.`,
+
+  rowsTooMany: (where: string, rowCount: number, most: number) =>
+    `${where}: this room would take ${rowCount} rows. At most ${most} are planned at once; check the units of plank and room.`,
 
   firstPieceLongerThanPlank: (where: string, found: string, plankLength: string) =>
     `${where}: a first piece of ${found} is longer than a plank of ${plankLength}. Type the length it is cut to.`,

@@ -1,0 +1,193 @@
+import { describe, expect, test } from 'vitest';
+import { PLANK_COUNT, PLANK_CUTS, PLANK_OFFCUTS } from '../../src/sheet/functions';
+import { refusalOf } from '../support/refusal';
+
+const column = (...cells: unknown[]) => cells.map((cell) => [cell]);
+const rows = (call: () => unknown) => call() as (number | string)[][];
+
+describe('PLANK_COUNT', () => {
+  const loose = [
+    ['minimum stagger', 0],
+    ['minimum piece', 0],
+    ['kerf', 0],
+  ];
+
+  test.each([
+    ['a run of one plank', [column('48"'), 48], 1],
+    ['a run of two planks and a half', [column('120"'), 48], 3],
+    // First pieces keep the right end, last pieces the left: one plank gives one of each, 20 + 28 = 48.
+    ['two runs that share a plank', [column('68"', '76"'), 48, loose], 3],
+    ['a kerf leaves no room for both', [column('68"', '76"'), 48, [...loose.slice(0, 2), ['kerf', '1/8"']]], 4],
+    ['runs shorter than a plank, cut from one', [column('20"', '28"'), 48, loose], 1],
+    ['a gap taken off both ends where it is given', [column('97"'), 48, [['expansion gap', 0.5]]], 2],
+    ['and not where it is not', [column('96"'), 48], 2],
+    ['spare planks on top', [column('96"'), 48, [['spare', 3]]], 5],
+    ['a row of cells', [[['96"', '', '48"']], 48], 3],
+    ['metric', [column(2.4), 1200, '', 'metric'], 2],
+    [
+      'rule names in any case, rows in any order, blanks ignored',
+      [
+        column('97"'),
+        48,
+        [
+          ['', ''],
+          ['KERF', ''],
+          ['Expansion-Gap', '1/2"'],
+        ],
+      ],
+      2,
+    ],
+  ])('%s', (_, call, planks) => {
+    expect(PLANK_COUNT(...(call as [unknown, unknown]))).toBe(planks);
+  });
+
+  test('a range of plank lengths answers a count each', () => {
+    expect(PLANK_COUNT(column('96"'), [[48, 32, 24]])).toEqual([[2, 3, 4]]);
+  });
+
+  test.each([
+    [
+      'an unknown rule',
+      [column(12), 48, [['stager', 8]]],
+      /^rules, row 1: "stager" is not a rule\. The rules are expansion gap, minimum stagger, minimum piece, minimum rip, kerf, aligned-joint distance, marking step, lay direction, spare\.$/,
+    ],
+    [
+      'a rule given twice',
+      [
+        column(12),
+        48,
+        [
+          ['kerf', 0],
+          ['Kerf', 1],
+        ],
+      ],
+      /^rules, row 2: kerf is given a second time/,
+    ],
+    ['a value without a name', [column(12), 48, [['', 8]]], /^rules, row 1: a value stands beside a blank name/],
+    ['a value that is none', [column(12), 48, [['kerf', 'thin']]], /^rules, row 1, kerf: "thin" is not a length/],
+    ['half a spare plank', [column(12), 48, [['spare', 0.5]]], /^rules, row 1, spare: 0\.5 is not a count/],
+    ['rules in one column', [column(12), 48, [['kerf'], [0]]], /^rules: 2 rows and 1 column came/],
+    ['a single cell for rules', [column(12), 48, 'kerf'], /^rules: 1 row and 1 column came/],
+    [
+      'a step nobody can mark',
+      [column(12), 48, [['marking step', '0.01 mm']]],
+      /^rules, row 1, marking step: "0\.01 mm" is no step to mark cuts in/,
+    ],
+    [
+      'a gap that eats a run',
+      [column(12, '1"'), 48, [['expansion gap', 0.5]]],
+      /^runs, row 2: a gap of 1\/2" at both walls leaves nothing/,
+    ],
+    ['a run that cannot be read', [column(12, 'x'), 48], /^runs, row 2: "x" is not a length/],
+    ['no runs', [column('', ''), 48], /^runs is blank/],
+    [
+      'runs in two columns',
+      [
+        [
+          [1, 2],
+          [3, 4],
+        ],
+        48,
+      ],
+      /^runs: 2 rows and 2 columns came/,
+    ],
+    // 49.2 in is a plank of 47 1/4 and less than 2 in; two pieces of 8 in and more fit: 24.6 + 24.6. With a minimum of
+    // 30 in no two pieces do.
+    [
+      'rules no plan can meet',
+      [column('49"'), 48, [['minimum piece', 30]]],
+      /^No plan meets all the rules\. The nearest takes \d planks: runs, row 1: minimum piece is .*, 30" is wanted\./,
+    ],
+    [
+      'more planks than are planned',
+      [column(...Array.from({ length: 10 }, () => 300)), '1/2"'],
+      /^runs would take about 72000 planks\. At most 50000/,
+    ],
+    ['thousands of rows', [Array.from({ length: 2001 }, () => [12]), 48], /^runs has 2001 rows\. At most 2000/],
+  ])('%s is told', (_, call, sentence) => {
+    expect(refusalOf(() => PLANK_COUNT(...(call as [unknown, unknown])))).toMatch(sentence);
+  });
+});
+
+describe('PLANK_OFFCUTS', () => {
+  const runs = ['12\' 6"', '12\' 4"', '', '12\' 1/2"', 11, 12];
+  const table = rows(() => PLANK_OFFCUTS(column(...runs), 47.25));
+  const lines = table.slice(1).filter((line) => line[0] !== '');
+
+  test('has a heading, and a line in the place of every row', () => {
+    expect(table[0]).toEqual(['row', 'first piece', 'cut from', 'whole planks', 'last piece', 'cut from', 'left over']);
+    expect(table.slice(1).map((line) => line[0])).toEqual([1, 2, '', 4, 5, 6]);
+  });
+
+  test('the pieces of every row add up to its run', () => {
+    const sums = lines.map((line) => Number(line[1]) + 47.25 * Number(line[3]) + Number(line[4]));
+    expect(sums).toEqual([150, 148, 144.5, 132, 144]);
+  });
+
+  test('end pieces are 8 in or more, and joints of neighbouring rows 8 in apart', () => {
+    const joints = lines.map((line) => {
+      expect(Math.min(Number(line[1]), Number(line[4]))).toBeGreaterThanOrEqual(8);
+      return Array.from({ length: Number(line[3]) + 1 }, (_, k) => Number(line[1]) + 47.25 * k);
+    });
+    for (let i = 1; i < joints.length; i++) {
+      for (const a of joints[i]) for (const b of joints[i - 1]) expect(Math.abs(a - b)).toBeGreaterThanOrEqual(8);
+    }
+  });
+
+  test('a piece from an offcut names the row and plank it comes from, and both fit with a kerf', () => {
+    const cutFrom = lines.flatMap((line) => [
+      { row: line[0], length: Number(line[1]), text: String(line[2]) },
+      { row: line[0], length: Number(line[4]), text: String(line[5]) },
+    ]);
+    const offcuts = cutFrom.filter(({ text }) => text.startsWith('offcut'));
+    expect(offcuts.length).toBeGreaterThan(0);
+    for (const { length, text } of offcuts) {
+      const [, row, plank] = /^offcut of (?:row (\d+)|this row) \(plank (\d+)\)$/.exec(text) as RegExpExecArray;
+      const parent = cutFrom.find((piece) => piece.text === `plank ${plank}`);
+      expect(parent && length + parent.length + 1 / 8).toBeLessThanOrEqual(47.25);
+      if (row) expect(parent?.row).toBe(Number(row));
+    }
+  });
+
+  test('what is bought is what is laid, cut away and left over', () => {
+    const count = PLANK_COUNT(column(...runs), 47.25) as number;
+    const laid = 150 + 148 + 144.5 + 132 + 144;
+    const leftOver = lines.reduce((sum, line) => sum + Number(line[6]), 0);
+    const kerfs = count * 47.25 - laid - leftOver;
+    // One kerf of 1/8 in at most for each end piece.
+    expect(kerfs).toBeGreaterThanOrEqual(0);
+    expect(kerfs).toBeLessThanOrEqual((2 * lines.length) / 8);
+  });
+
+  test('a row that no plan can lay is told below the table', () => {
+    const odd = rows(() => PLANK_OFFCUTS(column('49"'), 48, [['minimum piece', 30]]));
+    expect(odd[odd.length - 1][0]).toMatch(/^runs, row 1: minimum piece is .*, 30" is wanted\.$/);
+  });
+
+  test('a plank length in several cells is told', () => {
+    expect(refusalOf(() => PLANK_OFFCUTS(column(12), [[48], [36]]))).toBe(
+      'plank_length: 2 rows and 1 column came, and one value is wanted. Give a single cell.',
+    );
+  });
+});
+
+describe('PLANK_CUTS', () => {
+  test('covers the room less its gaps, row by row', () => {
+    const table = rows(() => PLANK_CUTS(12, 10, 47.25, 7.5));
+    expect(table[0]).toEqual(['row', 'piece', 'length', 'width', 'plank', 'keeps', 'rest', 'notes']);
+    const pieces = table.slice(1).filter((line) => typeof line[0] === 'number');
+    // 144 - 0.75 along the rows; 120 - 0.75 = 15 x 7.5 + 6.75 across them.
+    for (let row = 1; row <= 16; row++) {
+      const own = pieces.filter((line) => line[0] === row);
+      expect(own.reduce((sum, line) => sum + Number(line[2]), 0)).toBeCloseTo(143.25, 9);
+      expect(own.every((line) => line[3] === (row === 16 ? 6.75 : 7.5))).toBe(true);
+    }
+    expect(pieces.every((line) => Number(line[0]) <= 16)).toBe(true);
+  });
+
+  test('problems of the entry are told', () => {
+    expect(refusalOf(() => PLANK_CUTS(12, 10, 47.25, 7.5, [['lay direction', 'sideways']]))).toMatch(
+      /lay direction: "sideways" is not a lay direction/,
+    );
+  });
+});
