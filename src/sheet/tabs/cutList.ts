@@ -19,6 +19,7 @@ import {
   textCell,
   tickCell,
 } from './block';
+import { brokenLines } from './brokenLines';
 import { CAUTIONS } from './cautions';
 import { CUT_HEADINGS, type KeptMarks, LAY_HEADINGS, markKey, NOTHING_KEPT } from './keptMarks';
 
@@ -110,7 +111,7 @@ function plural(number: number, one: string, many = `${one}s`): string {
 }
 
 function noteRows(notes: readonly string[]): Row[] {
-  return notes.flatMap((note) => brokenLines(note).map((line) => [textCell(line, STRONG)]));
+  return notes.flatMap((note) => brokenLines(note, LINE_LETTERS).map((line) => [textCell(line, STRONG)]));
 }
 
 function headingRow(headings: readonly string[]): Row {
@@ -212,22 +213,11 @@ function footRows(): Row[] {
     ...notes.map((line) => [textCell(line)]),
     [],
     [textCell('Before you cut', TITLE)],
-    ...CAUTIONS.flatMap((caution) => brokenLines(caution).map((line) => [textCell(line)])),
+    ...CAUTIONS.flatMap((caution) => brokenLines(caution, LINE_LETTERS).map((line) => [textCell(line)])),
   ];
 }
 
 function banded(cells: Row, isBand: boolean): Row {
   if (!isBand) return cells;
   return cells.map((cell) => ({ ...cell, look: { ...cell.look, background: BAND } }));
-}
-
-/** A sentence in lines that fit across the page, broken between words. */
-function brokenLines(text: string): string[] {
-  const lines = [''];
-  for (const word of text.split(' ')) {
-    const last = lines.length - 1;
-    if (lines[last].length + word.length + 1 > LINE_LETTERS) lines.push(`  ${word}`);
-    else lines[last] = lines[last] === '' ? word : `${lines[last]} ${word}`;
-  }
-  return lines;
 }
