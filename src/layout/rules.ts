@@ -61,3 +61,27 @@ export const LENGTH_RULES: readonly LengthRule[] = [
 /** Names of the rules that are not lengths. */
 export const LAY_DIRECTION_RULE = 'lay direction';
 export const SPARE_RULE = 'spare';
+
+/** How far a floor of a kind may run without an expansion joint; null = no limit of its own. */
+export interface RunLimitRule {
+  readonly along: Ticks | null;
+  readonly across: Ticks | null;
+  /** What the published figures span, and for whom. */
+  readonly range: string;
+}
+
+/**
+ * Defaults only: published figures differ between makers, and the product's own instructions decide.
+ */
+export const RUN_LIMITS: Readonly<Record<'laminate' | 'engineered wood' | 'solid wood' | 'rigid vinyl', RunLimitRule>> =
+  {
+    // Source: two laminate makers' instructions, 12 m along and 8 m across; others say 8 m or 13 m either way.
+    laminate: { along: ticksOfMm(12_000), across: ticksOfMm(8_000), range: '8 to 13 m' },
+    // Common practice: floating wood floors 25 to 30 ft, as wood-floor retailers advise; the lower figure is taken.
+    'engineered wood': { along: ticksOfInches(300), across: ticksOfInches(300), range: '25 to 30 ft' },
+    // Common practice: as for engineered across the boards; along the grain wood hardly moves.
+    'solid wood': { along: null, across: ticksOfInches(300), range: '25 to 30 ft across' },
+    // Source: a rigid-core maker's manual, revision of 27 June 2022, p. 6: 85 ft either way, 30 ft in rooms that are not
+    // kept at room temperature.
+    'rigid vinyl': { along: ticksOfInches(1020), across: ticksOfInches(1020), range: '85 ft; 30 ft in unheated rooms' },
+  };
