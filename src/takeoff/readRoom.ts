@@ -41,6 +41,8 @@ export interface Product {
 
 /** Where to start and what to save; the other rules are in `Rules`. */
 export interface StartChoice {
+  /** The rules' lay direction, or whichever is best. */
+  readonly direction: 'as ruled' | 'best';
   readonly startSide: 'near' | 'far' | 'best';
   readonly firstRow: Ticks | 'auto' | 'best';
   readonly reuseStrips: boolean;
@@ -246,10 +248,10 @@ function readDirection(typed: Typed, reader: HouseReader): LayDirection {
   return direction ?? { along: 'length' };
 }
 
-/** `length` (also blank), `width`, `wall 3`, or degrees anticlockwise from the room's length; null for anything else. */
+/** `length` (also blank and `best`, see `StartChoice`), `width`, `wall 3`, or degrees anticlockwise from the room's length; null for anything else. */
 export function layDirectionOf(typed: Typed): LayDirection | null {
   const text = plainText(String(typed));
-  if (text === '' || text === 'length') return { along: 'length' };
+  if (text === '' || text === 'length' || text === 'best') return { along: 'length' };
   if (text === 'width') return { along: 'width' };
   const wall = /^wall ?([1-9]\d*)$/.exec(text);
   if (wall) return { along: 'wall', wallNumber: Number(wall[1]) };
@@ -259,16 +261,21 @@ export function layDirectionOf(typed: Typed): LayDirection | null {
 
 function readStart(rules: RulesEntry, product: Product, reader: HouseReader): StartChoice {
   return {
+    direction: isBest(rules.layDirection) ? 'best' : 'as ruled',
     startSide: rules.startSide || 'near',
     firstRow: readFirstRow(rules.firstRow, product, reader),
     reuseStrips: rules.reuseStrips !== 'no',
   };
 }
 
+function isBest(typed: Typed): boolean {
+  return plainText(String(typed)) === 'best';
+}
+
 function readFirstRow(typed: Typed, product: Product, reader: HouseReader): StartChoice['firstRow'] {
   const text = plainText(String(typed));
   if (text === '' || text === 'auto') return 'auto';
-  if (text === 'best') return 'best';
+  if (isBest(typed)) return 'best';
   const width = reader.neededLength('rules.firstRow', 'First row', typed, 'plank');
   if (width > product.plankWidth) reader.fail('rules.firstRow', problems.firstRowTooWide('First row', typed));
   return width;

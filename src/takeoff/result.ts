@@ -35,8 +35,26 @@ export interface Takeoff {
   readonly planks: readonly SawPlank[];
   readonly plan: CutPlan;
   readonly summary: Summary;
+  /** The ways to lay it that were compared, the best first; one line when none was left open. */
+  readonly ways: readonly WayLine[];
   /** What the person should know though the floor can be laid: sentences. */
   readonly notes: readonly string[];
+}
+
+/** One way to lay a floor with what it comes to. */
+export interface WayLine {
+  /** Degrees the rows are turned from the room's x axis, anticlockwise. */
+  readonly degrees: number;
+  readonly startSide: 'near' | 'far';
+  readonly rowCount: number;
+  readonly firstRowWidth: Ticks;
+  readonly lastRowWidth: Ticks;
+  /** Runs under the minimum rip somewhere. */
+  readonly narrowRunCount: number;
+  readonly plankCount: number;
+  readonly bound: number;
+  readonly shortestPiece: Ticks;
+  readonly isChosen: boolean;
 }
 
 export interface DoorwayMark {
@@ -72,10 +90,12 @@ export interface FloorPiece {
   readonly widthRight: Ticks;
   readonly plankNumber: number;
   readonly keeps: 'left end' | 'right end' | 'no end' | 'both ends';
-  /** Cut from the strip left by this first-row piece, if so. */
+  /** Label of the first-row piece of the same plank whose tongue-side strip it is cut from; '' if none. */
   readonly stripOf: string;
   readonly cuts: readonly CutKind[];
   readonly polygon: readonly Point[];
+  /** Holes in it, and parts that a cut-out divides off. */
+  readonly holes: readonly (readonly Point[])[];
   /** What to mark on it, sentences: notches, angles, tapers. */
   readonly marks: readonly string[];
   /** Where the rest of the plank goes, in words: `to 4-1`, `waste 7 1/2"`, ``. */

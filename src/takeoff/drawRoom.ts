@@ -1,0 +1,77 @@
+/** A room as read -> its outline and what of it gets floor. Or the problems of the room. */
+import { subtract } from '../geometry/combine';
+import { insetOf } from '../geometry/inset';
+import { boundsOf, type Region } from '../geometry/polygon';
+import type { RoomFault } from '../room/faults';
+import { floorOf } from '../room/floor';
+import { type Room, roomOf } from '../room/outline';
+import type { RoomEntry } from './entry';
+import { fieldOfFault } from './faultField';
+import { lengthText } from './lengthText';
+import { problems } from './problems';
+import { type ReadRoom, readRoom } from './readRoom';
+import type { Problem } from './result';
+import { roomFaultText } from './roomProblems';
+
+/** A room with its floor, before a way to lay it is chosen. */
+export interface DrawnRoom {
+  readonly entry: RoomEntry;
+  readonly read: ReadRoom;
+  readonly room: Room;
+  /** What gets floor, in the room. */
+  readonly floor: Region;
+  /** The floor without what runs into doorways: rows are counted out from the walls. */
+  readonly body: Region;
+}
+
+/** More rows, or units in a plank, than this are a measure in the wrong unit; the search would not end in time. */
+const MOST_ROWS = 1000;
+const MOST_STEPS = 20_000;
+
+/** Reads and draws a room: an outline and what of it gets floor. */
+export function drawRoom(entry: RoomEntry): { readonly room: DrawnRoom | null; readonly problems: readonly Problem[] } {
+  const { room: read, problems: found } = readRoom(entry);
+  if (read === null) return { room: null, problems: found };
+  const sizes = sizeProblemsOf(read, entry);
+  if (sizes.length > 0) return { room: null, problems: sizes };
+  const drawn = roomOf(read.measured);
+  if (drawn.kind === 'faults') {
+    return { room: null, problems: drawn.faults.map((fault) => faultProblem(fault, entry)) };
+  }
+  const floor = floorOf(drawn.room, read.rules.expansionGap);
+  const unfit = unfitProblemsOf(read, drawn.room, floor);
+  if (unfit.length > 0) return { room: null, problems: unfit };
+  const body = insetOf(subtract([drawn.room.outline], drawn.room.cutouts), read.rules.expansionGap);
+  return { room: { entry, read, room: drawn.room, floor, body }, problems: [] };
+}
+
+function faultProblem(fault: RoomFault, entry: RoomEntry): Problem {
+  return { field: fieldOfFault(fault, entry.shape.kind), text: roomFaultText(fault, entry.units) };
+}
+
+function sizeProblemsOf({ rules, product }: ReadRoom, entry: RoomEntry): readonly Problem[] {
+  if (product.plankLength / rules.markingStep <= MOST_STEPS) return [];
+  const text = problems.stepTooFine('marking step', entry.rules.markingStep);
+  return [{ field: 'rules.markingStep', text }];
+}
+
+/** What reading could not see: a gap that eats the room, a wall that is not there, a plank in the wrong unit. */
+function unfitProblemsOf(read: ReadRoom, room: Room, floor: Region): readonly Problem[] {
+  if (floor.length === 0) {
+    return [
+      {
+        field: 'rules.expansionGap',
+        text: problems.gapEatsRoom('expansion gap', lengthText(read.rules.expansionGap, read.units, 'piece')),
+      },
+    ];
+  }
+  const { layDirection } = read.rules;
+  if (layDirection.along === 'wall' && layDirection.wallNumber > room.walls.length) {
+    const text = problems.noSuchWall('lay direction', layDirection.wallNumber, room.walls.length);
+    return [{ field: 'rules.layDirection', text }];
+  }
+  const { x0, y0, x1, y1 } = boundsOf(floor);
+  const rowCount = Math.ceil(Math.max(x1 - x0, y1 - y0) / read.product.plankWidth);
+  if (rowCount <= MOST_ROWS) return [];
+  return [{ field: 'product.plankWidth', text: problems.rowsTooMany('Plank width', rowCount, MOST_ROWS) }];
+}

@@ -1,0 +1,82 @@
+/** What a person should know about a floor though it can be laid: sentences. */
+import type { BrokenRule } from '../cutting/job';
+import type { Ticks, Units } from '../geometry/length';
+import { narrowRunsOf } from '../layout/rows';
+import type { RoomNote } from '../room/faults';
+import { lengthText } from './lengthText';
+import type { PlannedFloors } from './planFloors';
+import { problems } from './problems';
+
+/** Rules that could not be met first, then the room, the rows, the doorways. */
+export function notesOf(planned: PlannedFloors, floorIndex: number): readonly string[] {
+  const { read, room, layout } = planned.floors[floorIndex];
+  const show = (length: Ticks) => lengthText(length, read.units, 'piece');
+  return [
+    ...brokenNotes(planned, floorIndex, read.units),
+    ...room.notes.map((note) => roomNote(note, read.units)),
+    ...narrowNotes(planned, floorIndex, show),
+    ...gridNotes(planned, show),
+    ...(layout.rows.length === 1 ? [`The floor is one row, ${show(layout.rows[0].width)} wide.`] : []),
+    ...casingNotes(planned, floorIndex, show),
+  ];
+}
+
+type Show = (length: Ticks) => string;
+
+function brokenNotes({ markedPlan, firstRows }: PlannedFloors, floorIndex: number, units: Units): readonly string[] {
+  const [from, to] = [firstRows[floorIndex], firstRows[floorIndex + 1]];
+  const here = markedPlan.broken.filter((broken) => broken.rowIndex >= from && broken.rowIndex < to);
+  const sentences = here.map((broken) => brokenRuleText(broken, broken.rowIndex - from + 1, units));
+  const shown = sentences.slice(0, 3);
+  const more = sentences.length - shown.length;
+  return more > 0 ? [...shown, `The same in ${more} more ${more === 1 ? 'place' : 'places'}.`] : shown;
+}
+
+/** `Row 3: minimum stagger is 6", 8" is wanted.` Lengths of `broken` in ticks. */
+export function brokenRuleText({ rule, found, wanted }: BrokenRule, rowNumber: number, units: Units): string {
+  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  return problems.brokenRule(`Row ${rowNumber}`, rule, show(found), show(wanted));
+}
+
+function roomNote(note: RoomNote, units: Units): string {
+  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  switch (note.code) {
+    case 'misfit spread':
+      return `The walls missed their start by ${show(note.by)}; each took its share. Measure again if that is more than your tape allows.`;
+    case 'diagonals spread':
+      return `The two diagonals disagree by ${show(note.by)} with the walls; all six took their share.`;
+    case 'taken as square':
+      return 'The diagonal is that of a square corner to within a tape reading: the room is taken as square.';
+    case 'cut-out reaches outside':
+      return `Cut-out ${note.cutoutNumber} reaches outside the room; the part inside counts.`;
+    case 'floor in parts':
+      return `The cut-outs divide the floor into ${note.partCount} parts.`;
+  }
+}
+
+function narrowNotes(planned: PlannedFloors, floorIndex: number, show: Show): readonly string[] {
+  const { read, layout } = planned.floors[floorIndex];
+  const { minRip } = read.rules;
+  const narrow = narrowRunsOf(layout, minRip);
+  const sentence = ({ rowNumber, place }: (typeof narrow)[number]) =>
+    `Row ${rowNumber} is ${show(place.width)} at its narrowest, under the minimum rip of ${show(minRip)}.`;
+  const shown = narrow.slice(0, 3).map(sentence);
+  return narrow.length > 3 ? [...shown, `${narrow.length - 3} more rows are under it somewhere.`] : shown;
+}
+
+function gridNotes({ grid }: PlannedFloors, show: Show): readonly string[] {
+  if (grid.unit === grid.markingStep) return [];
+  const { plankLength, markingStep } = grid;
+  return [
+    `A plank of ${show(plankLength)} is not a whole number of marking steps of ${show(markingStep)}: staggers and pieces are kept a step or two longer, so that marked lengths still meet the rules.`,
+  ];
+}
+
+function casingNotes(planned: PlannedFloors, floorIndex: number, show: Show): readonly string[] {
+  const { read, room } = planned.floors[floorIndex];
+  const open = room.doorways.filter((doorway) => doorway.tongue !== null);
+  if (open.length === 0) return [];
+  const height = read.product.thickness > 0 ? `${show(read.product.thickness)} (the plank)` : "the plank's thickness";
+  const which = open.map((doorway) => doorway.doorwayNumber).join(', ');
+  return [`Doorway ${which}: undercut the casings by ${height} plus the underlay, so that the floor slides under.`];
+}

@@ -1,0 +1,76 @@
+/** Floors laid from the same planks -> one cut plan, and that plan as it is marked. */
+import type { CutJob, CutPlan } from '../cutting/job';
+import { type Ledger, ledgerOf } from '../cutting/ledger';
+import { planCuts } from '../cutting/search';
+import type { Ticks } from '../geometry/length';
+import { cutJobOf, type Grid, markedLengths } from './cutJob';
+import type { LaidFloor } from './ways';
+
+export interface PlannedFloors {
+  readonly floors: readonly LaidFloor[];
+  /** In units of the grid, as the search sees it. */
+  readonly job: CutJob;
+  readonly plan: CutPlan;
+  readonly grid: Grid;
+  /** The same in ticks, with pieces as long as they are marked; runs are as long as their pieces. */
+  readonly markedJob: CutJob;
+  readonly markedPlan: CutPlan;
+  readonly ledger: Ledger;
+  /** Index in the job's rows of each floor's first row, and after the last floor the number of rows. */
+  readonly firstRows: readonly number[];
+}
+
+/**
+ * Plans floors that share their planks; the product and rules of the first count for all.
+ *
+ * @param floors at least one; all of one plank size
+ */
+export function planFloors(floors: readonly LaidFloor[]): PlannedFloors {
+  const { product, rules, start } = floors[0].read;
+  const rooms = floors.map((floor) => floor.layout.rows);
+  const { job, grid } = cutJobOf(rooms, product.plankLength, product.plankWidth, rules, start.reuseStrips);
+  const plan = planCuts(job);
+  const lengths = markedLengths(plan, rooms.flat(), 0, grid);
+  const markedJob = jobInTicks(job, floors, lengths);
+  const markedPlan = planInTicks(plan, lengths, grid);
+  const firstRows = [0];
+  for (const rows of rooms) firstRows.push(firstRows[firstRows.length - 1] + rows.length);
+  return { floors, job, plan, grid, markedJob, markedPlan, ledger: ledgerOf(markedJob, markedPlan), firstRows };
+}
+
+function jobInTicks(
+  job: CutJob,
+  floors: readonly LaidFloor[],
+  lengths: readonly (readonly (readonly Ticks[])[])[],
+): CutJob {
+  const { product, rules } = floors[0].read;
+  const rows = floors.flatMap((floor, room) => floor.layout.rows.map(({ width, runs }) => ({ room, width, runs })));
+  return {
+    plankLength: product.plankLength,
+    plankWidth: product.plankWidth,
+    kerf: rules.kerf,
+    minPiece: rules.minPiece,
+    minStagger: rules.minStagger,
+    alignedDistance: rules.alignedDistance,
+    rows: rows.map((row, i) => ({
+      room: row.room,
+      width: row.width,
+      runs: row.runs.map((run, j) => ({ x: run.x0, length: lengths[i][j].reduce((sum, piece) => sum + piece, 0) })),
+    })),
+    ripPairs: job.ripPairs,
+  };
+}
+
+function planInTicks(plan: CutPlan, lengths: readonly (readonly (readonly Ticks[])[])[], grid: Grid): CutPlan {
+  return {
+    ...plan,
+    rows: plan.rows.map((row, i) => ({
+      runs: row.runs.map((run, j) => run.map((piece, k) => ({ ...piece, length: lengths[i][j][k] }))),
+    })),
+    broken: plan.broken.map((broken) => ({
+      ...broken,
+      found: broken.found * grid.unit,
+      wanted: broken.wanted * grid.unit,
+    })),
+  };
+}
