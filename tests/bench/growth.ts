@@ -1,0 +1,74 @@
+/** How the time grows with the rows: seeded rooms, rectangular and L-shaped, from 10 to 1,000 rows. */
+import type { CutJob, JobRow } from '../../src/cutting/job';
+import { type SeededRandom, seededRandom } from '../support/seededRandom';
+import { type Measured, measure } from './measure';
+import { medianOf, sumOf, textTable } from './textTable';
+
+const ROW_COUNTS = [10, 20, 50, 100, 200, 500, 1000];
+const ROOMS_OF_EACH = 3;
+
+/** Lines of the table. */
+export function growthTable(effort: number): string[] {
+  const rows = ROW_COUNTS.map((rowCount) => [
+    rowCount,
+    ...summaryOf(measureRooms(rowCount, rectangularRoom, effort)),
+    ...summaryOf(measureRooms(rowCount, lShapedRoom, effort)),
+  ]);
+  const columns = ['ms', 'slowest', 'steps', 'proved', 'over bound'].map((heading) => ({
+    heading,
+    decimals: heading === 'ms' || heading === 'slowest' ? 1 : 0,
+  }));
+  const shaped = (shape: string) => columns.map((column) => ({ ...column, heading: `${shape} ${column.heading}` }));
+  return textTable([{ heading: 'rows' }, ...shaped('rectangle'), ...shaped('L')], rows);
+}
+
+function measureRooms(
+  rowCount: number,
+  room: (random: SeededRandom, rows: number) => CutJob,
+  effort: number,
+): Measured[] {
+  return Array.from({ length: ROOMS_OF_EACH }, (_, n) => {
+    const random = seededRandom(rowCount * 31 + n + 1);
+    return measure(`a room of ${rowCount} rows`, room(random, rowCount), effort);
+  });
+}
+
+/** Median and slowest of the median times, median steps, rooms proved, planks over the bound in all. */
+function summaryOf(rooms: readonly Measured[]): number[] {
+  const times = rooms.map(({ median }) => median);
+  return [
+    medianOf(times),
+    Math.max(...times),
+    medianOf(rooms.map(({ plan }) => plan.steps)),
+    rooms.filter(({ plan }) => plan.stop === 'proved fewest').length,
+    sumOf(rooms.map(({ plan }) => plan.plankCount - plan.bound)),
+  ];
+}
+
+function jobOf(rows: readonly JobRow[]): CutJob {
+  return {
+    plankLength: 1285,
+    plankWidth: 192,
+    kerf: 3,
+    minPiece: 200,
+    minStagger: 200,
+    alignedDistance: 50,
+    rows,
+    ripPairs: [],
+  };
+}
+
+function rectangularRoom(random: SeededRandom, rowCount: number): CutJob {
+  const length = random.whole(3000, 9000);
+  return jobOf(Array.from({ length: rowCount }, () => ({ room: 0, width: 192, runs: [{ x: 0, length }] })));
+}
+
+/** The short leg lies at the left or at the right, and takes a third to two thirds of the rows. */
+function lShapedRoom(random: SeededRandom, rowCount: number): CutJob {
+  const long = random.whole(4000, 9000);
+  const short = random.whole(1800, long - 1000);
+  const x = random.whole(0, 1) * (long - short);
+  const longRows = Math.round((rowCount * random.whole(33, 67)) / 100);
+  const runs = (i: number) => (i < longRows ? [{ x: 0, length: long }] : [{ x, length: short }]);
+  return jobOf(Array.from({ length: rowCount }, (_, i) => ({ room: 0, width: 192, runs: runs(i) })));
+}
