@@ -19,19 +19,31 @@ export interface DayTask {
 
 export interface Timing {
   readonly start: DayNumber | null;
+  /** Boxes in the rooms: the longest acclimatisation before the start, at least a day. */
+  readonly delivered: DayNumber | null;
   /** Days of work one after another; null while hours or hours a day are missing. */
   readonly workDays: number | null;
   readonly finish: DayNumber | null;
 }
 
 /** How long the work takes: hours of all rooms over people and hours a day, whole days up, weekends not left out. */
-export function timingOf(house: House, hours: readonly RoomHours[]): Timing {
+export function timingOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomHours[]): Timing {
   const { start, hoursPerDay, people } = house.schedule;
+  const delivered = start === null ? null : start - daysToAcclimatise(rooms);
   const known = hoursPerDay !== null && hours.length > 0 && hours.every((room) => room.hours !== null);
-  if (!known) return { start, workDays: null, finish: null };
+  if (!known) return { start, delivered, workDays: null, finish: null };
   const total = hours.reduce((sum, room) => sum + (room.hours ?? 0), 0);
   const workDays = Math.max(1, Math.ceil(Math.round((total / (hoursPerDay * people)) * 100) / 100));
-  return { start, workDays, finish: start === null ? null : start + workDays - 1 };
+  return { start, delivered, workDays, finish: start === null ? null : start + workDays - 1 };
+}
+
+/** Whole days, at least one. */
+function daysToAcclimatise(rooms: readonly LaidRoom[]): number {
+  return Math.max(1, Math.ceil(longestAcclimatisation(rooms) / 24));
+}
+
+function longestAcclimatisation(rooms: readonly LaidRoom[]): number {
+  return Math.max(0, ...rooms.map((room) => room.terms.acclimatise ?? 0));
 }
 
 /** The tick list, earliest first. */
@@ -41,19 +53,18 @@ export function dayList(
   doorways: readonly DoorwayPlan[],
   trims: readonly TrimOfRoom[],
 ): readonly DayTask[] {
-  const days = Math.ceil(Math.max(0, ...rooms.map((room) => room.terms.acclimatise ?? 0)) / 24);
-  const delivered = -Math.max(days, 1);
+  const hours = longestAcclimatisation(rooms);
+  const delivered = -daysToAcclimatise(rooms);
+  const lying =
+    hours > 0
+      ? `Boxes in the rooms by now, closed and flat, for ${numberText(hours, 1)} hours.`
+      : 'Boxes in the house by now.';
   const { deliveryDays } = house.schedule;
   const tasks: (readonly [number, string])[] = [
     ...(deliveryDays === null
       ? []
       : [[delivered - deliveryDays, `Order by today: delivery takes ${deliveryDays} days.`] as const]),
-    [
-      delivered,
-      days > 0
-        ? `Boxes in the rooms by now, closed and flat: ${days * 24} hours before the start.`
-        : 'Boxes in the house by now.',
-    ],
+    [delivered, lying],
     [-1, 'Measure flatness and moisture; see before you begin.'],
     [-1, `Clear and sweep the rooms: ${rooms.map((room) => room.name).join(', ')}.`],
     ...trims.map((part) => [-1, trimTask(part)] as const),

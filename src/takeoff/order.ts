@@ -74,7 +74,7 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     missing: missingFrom([...materials, ...labour], doorways),
     before: beforeYouBegin(house, rooms, trims),
     days: dayList(house, rooms, doorways, trims),
-    timing: timingOf(house, hours),
+    timing: timingOf(house, rooms, hours),
   };
 }
 

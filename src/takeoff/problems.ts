@@ -88,6 +88,19 @@ export const problems = {
   tooManyStrips: (where: string, count: number, most: number) =>
     `${where}: the floor would take about ${count} strips. At most ${most} are laid out; check the roll's width and length.`,
 
+  /** A problem of one room of several. */
+  inRoom: (room: string, sentence: string) => `${room}: ${sentence}`,
+
+  productsDiffer: (product: string, room: string, otherRoom: string) =>
+    `${otherRoom}: its product is named "${product}" as in ${room}, but its planks or boxes differ. Give each product a name of its own, or the same measures.`,
+
+  sameRoomName: (room: string) => `${room}: two rooms have this name. Give each a name of its own.`,
+
+  noRooms: () => 'No room is saved yet. Fill a cut list first: its room is saved with it.',
+
+  noSuchRoom: (room: string, known: readonly string[]) =>
+    `${room}: no room of this name is saved. Saved are ${known.join(', ')}.`,
+
   labourBy: (where: string) => `${where}: what the rate is for is blank. Choose area, piece, hour, trim, door or job.`,
 
   units: (found: Found) => `units: ${quoted(found)} is not a system of units. Type us (feet and inches) or metric.`,
