@@ -4,7 +4,7 @@ import { boxesFor, MOST_BOXES } from '../takeoff/boxes';
 import type { Ratio } from '../takeoff/numberText';
 import { problems } from '../takeoff/problems';
 import { type Argument, answersOf, type CellAnswer, oneOrGrid } from './arguments';
-import { areaAbove0, faultIn, lengthAbove0, percentage } from './cells';
+import { areaAbove0, exactLengthAbove0, faultIn, percentage } from './cells';
 import { walledArea } from './wallsRange';
 
 /**
@@ -27,8 +27,8 @@ export function PLANK_AREA(
   units?: unknown,
 ): CellAnswer | CellAnswer[][] {
   const table = {
-    length: { given: length, read: lengthAbove0('room') },
-    width: { given: width, read: lengthAbove0('room') },
+    length: { given: length, read: exactLengthAbove0('room') },
+    width: { given: width, read: exactLengthAbove0('room') },
     waste: wasteArgument(waste),
   };
   return oneOrGrid(

@@ -3,11 +3,11 @@
  * blank is '' in a range and missing in an omitted argument. Nothing here asks for a class by name: the spreadsheet
  * makes dates in a world of its own.
  */
-import { TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
+import { TICKS_PER_MM, type Ticks, toTicks, type Units } from '../geometry/length';
 import { type Area, readArea } from '../takeoff/areaText';
 import type { Typed } from '../takeoff/entry';
-import { type LengthScale, readLength, readOffset } from '../takeoff/lengthText';
-import { plainText, type Ratio, ratioOf, takeNumber } from '../takeoff/numberText';
+import { type LengthScale, readExactly } from '../takeoff/lengthText';
+import { numberOf, plainText, type Ratio, ratioOf, takeNumber } from '../takeoff/numberText';
 import { type Found, type PercentageFault, problems } from '../takeoff/problems';
 
 /** Our choice: a bare number under 10 mm is a slip of units, and would make millions of pieces. */
@@ -50,13 +50,9 @@ export function foundIn(cell: unknown): Found {
   return isDate(cell) ? 'a date' : '';
 }
 
-/** Reads lengths greater than 0; a bare number is in the unit of `scale`. */
+/** Reads lengths greater than 0, ticks; a bare number is in the unit of `scale`. */
 export function lengthAbove0(scale: LengthScale): Reader<Ticks> {
-  const read = length0OrMore(scale);
-  return (cell, units) => {
-    const ticks = read(cell, units);
-    return ticks === 0 ? { sentenceAt: problems.lengthZero } : ticks;
-  };
+  return rounded(exactLengthAbove0(scale));
 }
 
 /** Reads the length or width of a plank: no smaller than any floor is laid from. */
@@ -66,14 +62,32 @@ export function plankSide(cell: unknown, units: Units): Ticks | Fault {
   return { sentenceAt: (where) => problems.plankTooSmall(where, foundIn(cell), units) };
 }
 
-/** Reads lengths of 0 or more, such as a gap. */
+/** Reads lengths of 0 or more, such as a gap, ticks. */
 export function length0OrMore(scale: LengthScale): Reader<Ticks> {
-  return (cell, units) => lengthOf(cell, scale, units, readLength);
+  return rounded(exactLength0OrMore(scale));
 }
 
-/** Reads lengths that may be negative, such as a change of width. */
+/** Reads lengths that may be negative, such as a change of width, ticks. */
 export function lengthEitherWay(scale: LengthScale): Reader<Ticks> {
-  return (cell, units) => lengthOf(cell, scale, units, readOffset);
+  return rounded((cell, units) => exactLength(cell, scale, units));
+}
+
+/** Reads lengths greater than 0 in ticks before they are rounded; less than half a tick is 0. */
+export function exactLengthAbove0(scale: LengthScale): Reader<Ratio> {
+  const read = exactLength0OrMore(scale);
+  return (cell, units) => {
+    const exact = read(cell, units);
+    return !isFault(exact) && toTicks(numberOf(exact)) === 0 ? { sentenceAt: problems.lengthZero } : exact;
+  };
+}
+
+/** Reads lengths of 0 or more in ticks before they are rounded. */
+export function exactLength0OrMore(scale: LengthScale): Reader<Ratio> {
+  return (cell, units) => {
+    const exact = exactLength(cell, scale, units);
+    if (isFault(exact) || exact.n >= 0) return exact;
+    return { sentenceAt: (where) => problems.length(where, foundIn(cell), 'negative', scale, units) };
+  };
 }
 
 /** Reads an area greater than 0. */
@@ -113,11 +127,18 @@ export function typedOf(cell: unknown): Typed {
   return typeof cell === 'number' ? cell : String(foundIn(cell));
 }
 
-function lengthOf(cell: unknown, scale: LengthScale, units: Units, read: typeof readLength): Ticks | Fault {
+function exactLength(cell: unknown, scale: LengthScale, units: Units): Ratio | Fault {
   if (isDate(cell)) return { sentenceAt: (where) => problems.length(where, '', 'date', scale, units) };
-  const length = read(typedOf(cell), scale, units);
-  if (length.ok) return length.ticks;
-  return { sentenceAt: (where) => problems.length(where, foundIn(cell), length.why, scale, units) };
+  const read = readExactly(typedOf(cell), scale, units);
+  if (read.ok) return read.exact;
+  return { sentenceAt: (where) => problems.length(where, foundIn(cell), read.why, scale, units) };
+}
+
+function rounded(read: Reader<Ratio>): Reader<Ticks> {
+  return (cell, units) => {
+    const exact = read(cell, units);
+    return isFault(exact) ? exact : toTicks(numberOf(exact));
+  };
 }
 
 function ratioOfNumber(value: number): Ratio | PercentageFault {

@@ -1,8 +1,9 @@
 /** Custom functions between text and numbers for lengths. */
-import { inchesOf, mmOf, type Ticks, type Units } from '../geometry/length';
+import { inchesOf, mmOf, TICKS_PER_INCH, TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
 import { lengthText } from '../takeoff/lengthText';
+import type { Ratio } from '../takeoff/numberText';
 import { answersOf, type CellAnswer, oneOrGrid } from './arguments';
-import { length0OrMore, lengthEitherWay } from './cells';
+import { exactLength0OrMore, lengthEitherWay } from './cells';
 
 /**
  * Reads a length as the trade writes it and answers a number to calculate with: inches, or millimetres with units
@@ -15,8 +16,8 @@ import { length0OrMore, lengthEitherWay } from './cells';
  * @customfunction
  */
 export function PLANK_LENGTH(text: unknown, units?: unknown): CellAnswer | CellAnswer[][] {
-  const table = { text: { given: text, read: length0OrMore('plank') } };
-  return oneOrGrid(answersOf(table, units, (given, system) => lengthNumber(given.text, system)));
+  const table = { text: { given: text, read: exactLength0OrMore('plank') } };
+  return oneOrGrid(answersOf(table, units, (given, system) => exactNumber(given.text, system)));
 }
 
 /**
@@ -33,7 +34,15 @@ export function PLANK_LENGTH_TEXT(value: unknown, units?: unknown): CellAnswer |
   return oneOrGrid(answersOf(table, units, (given, system) => lengthText(given.value, system, 'piece')));
 }
 
-/** A length as a function answers with it: inches or millimetres. */
+/**
+ * A length as a function answers with it: inches or millimetres. What is no whole 1/128 in or 0.1 mm was rounded to a
+ * tick (0.00006 in), so it is given to 4 decimals in inches and 3 in millimetres, and 3.6 in does not come out as 3.60002.
+ */
 export function lengthNumber(ticks: Ticks, units: Units): number {
-  return units === 'us' ? inchesOf(ticks) : mmOf(ticks);
+  if (units === 'us') return ticks % 127 === 0 ? inchesOf(ticks) : Math.round(inchesOf(ticks) * 1e4) / 1e4;
+  return ticks % 64 === 0 ? mmOf(ticks) : Math.round(mmOf(ticks) * 1e3) / 1e3;
+}
+
+function exactNumber({ n, d }: Ratio, units: Units): number {
+  return n / (d * (units === 'us' ? TICKS_PER_INCH : TICKS_PER_MM));
 }

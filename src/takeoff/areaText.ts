@@ -1,12 +1,5 @@
 /** Areas as the trade writes them: `132 sq ft`, `12.3 m²` -> an exact area. */
-import {
-  TICKS_PER_FOOT,
-  TICKS_PER_INCH,
-  TICKS_PER_METRE,
-  TICKS_PER_MM,
-  type Ticks,
-  type Units,
-} from '../geometry/length';
+import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE, TICKS_PER_MM, type Units } from '../geometry/length';
 import type { Typed } from './entry';
 import { looksLikeDate, numberOf, plainText, type Ratio, ratioOf, takeNumber } from './numberText';
 import { squareMillimetresPer } from './unitLibrary';
@@ -74,9 +67,9 @@ export function readArea(typed: Typed, units: Units): ReadArea {
   return inRange({ count: number.value, unit });
 }
 
-/** The area of a rectangle, sides in ticks. */
-export function rectangleArea(length: Ticks, width: Ticks): Area {
-  return { count: { n: length * width, d: 1 }, unit: 1 };
+/** The area of a rectangle, sides in ticks before rounding, so that 10.3 ft by 10 ft is 103. */
+export function rectangleArea(length: Ratio, width: Ratio): Area {
+  return { count: { n: length.n * width.n, d: length.d * width.d }, unit: 1 };
 }
 
 /** An area of a whole number of square ticks. */

@@ -13,7 +13,7 @@ import {
   type Units,
 } from '../geometry/length';
 import type { Typed } from './entry';
-import { looksLikeDate, numberText, plainText, type Ratio, takeNumber } from './numberText';
+import { looksLikeDate, numberOf, numberText, plainText, type Ratio, ratioOf, takeNumber } from './numberText';
 import { millimetresPer } from './unitLibrary';
 
 /** What a bare number means: feet or metres where a room is measured, inches or millimetres where a plank is. */
@@ -39,6 +39,11 @@ export type LengthFault =
 
 export type ReadLength =
   | { readonly ok: true; readonly ticks: Ticks }
+  | { readonly ok: false; readonly why: LengthFault };
+
+/** A length in ticks as one number over another; `n` is negative for a length to the other side. */
+export type ReadExactly =
+  | { readonly ok: true; readonly exact: Ratio }
   | { readonly ok: false; readonly why: LengthFault };
 
 /** `room`: feet and inches, or metres. `piece`: inches, or millimetres. */
@@ -85,9 +90,15 @@ export function readLength(typed: Typed, scale: LengthScale, units: Units): Read
 
 /** Reads a length that may lie to either side, such as an offset from a corner: like `readLength`, negatives allowed. */
 export function readOffset(typed: Typed, scale: LengthScale, units: Units): ReadLength {
+  const read = readExactly(typed, scale, units);
+  return read.ok ? { ok: true, ticks: toTicks(numberOf(read.exact)) } : read;
+}
+
+/** Reads a length, negatives allowed, before it is rounded: 40.1 in is no whole number of ticks. */
+export function readExactly(typed: Typed, scale: LengthScale, units: Units): ReadExactly {
   const bare = bareUnit(scale, units);
   if (typeof typed === 'number') {
-    return Number.isFinite(typed) ? inRange(toTicks(typed * bare.ticks)) : fault('not finite');
+    return Number.isFinite(typed) ? inRange(typed < 0, exactTicks(Math.abs(typed), bare)) : fault('not finite');
   }
   const text = plainText(typed);
   if (text === '') return fault('blank');
@@ -95,9 +106,9 @@ export function readOffset(typed: Typed, scale: LengthScale, units: Units): Read
   if (looksLikeDate(text)) return fault('date');
   const unsigned = text.replace(/^[-+] ?/, '');
   const parts = partsOf(unsigned);
-  const read = typeof parts === 'string' ? fault(parts) : lengthOfParts(parts, bare);
-  const settled = !read.ok && read.why === 'not a length' ? (byLibrary(unsigned) ?? read) : read;
-  return settled.ok && text.startsWith('-') ? inRange(-settled.ticks) : settled;
+  const read = typeof parts === 'string' ? parts : lengthOfParts(parts, bare);
+  const settled = read === 'not a length' ? (byLibrary(unsigned) ?? read) : read;
+  return typeof settled === 'string' ? fault(settled) : inRange(text.startsWith('-'), settled);
 }
 
 /** What a bare number is measured in. */
@@ -119,13 +130,23 @@ export function lengthText(ticks: Ticks, units: Units, style: LengthStyle): stri
   return sign + (style === 'room' ? `${numberText(steps / 1000, 3)} m` : `${steps} mm`);
 }
 
-function fault(why: LengthFault): ReadLength {
+function fault(why: LengthFault): { readonly ok: false; readonly why: LengthFault } {
   return { ok: false, why };
 }
 
-function inRange(ticks: Ticks): ReadLength {
-  if (!(Math.abs(ticks) <= LONGEST_SIDE)) return fault('too long');
-  return { ok: true, ticks: ticks === 0 ? 0 : ticks };
+function inRange(isNegative: boolean, size: Ratio): ReadExactly {
+  if (!(numberOf(size) <= LONGEST_SIDE)) return fault('too long');
+  return { ok: true, exact: isNegative && size.n > 0 ? { n: -size.n, d: size.d } : size };
+}
+
+/**
+ * A cell's number in ticks. One that shows in 15 digits is that decimal; any other is a sum of the sheet's own, such as
+ * 12 + 1/3, and stays the double it is.
+ */
+function exactTicks(value: number, unit: LengthUnit): Ratio {
+  const decimal = ratioOf(value);
+  if (numberOf(decimal) !== value) return { n: value * unit.ticks, d: 1 };
+  return { n: decimal.n * unit.ticks, d: decimal.d };
 }
 
 function bareUnit(scale: LengthScale, units: Units): LengthUnit {
@@ -150,22 +171,22 @@ function partsOf(text: string): readonly Part[] | LengthFault {
   return parts;
 }
 
-function lengthOfParts(parts: readonly Part[], bare: LengthUnit): ReadLength {
+function lengthOfParts(parts: readonly Part[], bare: LengthUnit): Ratio | LengthFault {
   let whole: Ticks = 0;
   let before: LengthUnit | undefined;
   for (const [index, part] of parts.entries()) {
     const isLast = index === parts.length - 1;
     const unit = part.word === '' ? unitOfBare(before, isLast, bare) : unitNamed(part.word);
-    if (unit === undefined) return fault('not a length');
-    if (before && (unit.system !== before.system || unit.ticks >= before.ticks)) return fault('not a length');
+    if (unit === undefined) return 'not a length';
+    if (before && (unit.system !== before.system || unit.ticks >= before.ticks)) return 'not a length';
     const ticks = part.value.n * unit.ticks;
-    if (before && ticks >= before.ticks * part.value.d) return fault('part too big');
-    if (isLast) return inRange(toTicks((whole * part.value.d + ticks) / part.value.d));
-    if (part.value.d !== 1) return fault('not a length');
+    if (before && ticks >= before.ticks * part.value.d) return 'part too big';
+    if (isLast) return { n: whole * part.value.d + ticks, d: part.value.d };
+    if (part.value.d !== 1) return 'not a length';
     whole += ticks;
     before = unit;
   }
-  return fault('not a length');
+  return 'not a length';
 }
 
 /**
@@ -183,12 +204,12 @@ function unitNamed(word: string | undefined): LengthUnit | undefined {
 }
 
 /** One number and one word that is not ours: `2 rods`, `1.5e3 mm`. Undefined if the text has another form. */
-function byLibrary(text: string): ReadLength | undefined {
+function byLibrary(text: string): Ratio | LengthFault | undefined {
   const match = /^((?:\d+\.?\d*|\.\d+)(?:e[-+]?\d{1,3})?) ?([a-z]+)\.?$/.exec(text);
   if (!match) return undefined;
   const millimetres = millimetresPer(match[2]);
-  if (millimetres === undefined) return fault('unknown unit');
-  return inRange(toTicks(Number(match[1]) * millimetres * TICKS_PER_MM));
+  if (millimetres === undefined) return 'unknown unit';
+  return { n: toTicks(Number(match[1]) * millimetres * TICKS_PER_MM), d: 1 };
 }
 
 /** Sixteenths of an inch as feet and inches. */

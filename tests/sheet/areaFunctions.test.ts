@@ -14,6 +14,9 @@ describe('PLANK_AREA', () => {
     ['feet and inches as text', ['12\' 6"', '10'], 125],
     ['metres as text in a sheet of feet', ['3.048 m', 10], 100],
     ['feet as text in a sheet of metres', ['10 ft', '10 ft', '', 'metric'], 9.290304],
+    ['decimal feet lose nothing', [10.1, 10.1], 102.01],
+    ['nor do they with waste', [10.3, 10, 0.1], 113.3],
+    ['a third of a foot reckoned by the sheet', [1 + 2 / 3, 3], 5],
     ['units in capitals', [4, 3, '', 'METRIC'], 12],
     ['a range of one cell', [[[12]], [[10]]], 120],
   ])('%s', (_, call, answer) => {
@@ -222,6 +225,8 @@ describe('PLANK_BOXES is exact', () => {
     ['a little over is one box more', [7.2001, 2.4], 4],
     ['33 of 1.1 is 30', [33, 1.1], 30],
     ['1.1 times 1.1 in boxes of 1.21 is 1', [1.1, 1.21, 0.1], 1],
+    ['an area of decimal feet in boxes of it is 1', [PLANK_AREA(10.3, 10), 103], 1],
+    ['a third reckoned by the sheet, times three, is 1', [PLANK_AREA(1 + 2 / 3, 3), 5], 1],
     ['square metres in boxes of square feet', ['9.290304 m2', '10 sq ft'], 10],
     ['square yards', ['9 sq yd', 81], 1],
     ['a large hall', [99_999.9, 0.1], 999_999],

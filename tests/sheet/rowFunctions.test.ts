@@ -11,6 +11,10 @@ describe('PLANK_LAST_ROW', () => {
     // 3000 - 20 = 2980 = 15 x 192 + 100
     ['a blank gap is 10 mm', [3, 192, '', 'metric'], 100],
     ['depths that rows fill have a full last row', [10, 7.5, 0], 7.5],
+    // 10.3 ft = 123.6 in
+    ['decimal feet', [10.3, 7.5, 0], 3.6],
+    // 12 2/3 ft = 152 in = 19 x 8
+    ['two thirds of a foot reckoned by the sheet', [12 + 2 / 3, 8, 0], 8],
     ['a gap as text', [10, 7.5, '1/4"'], 7],
     ['a depth as text', ['9\' 11 1/2"', 7.5, 0], 7],
   ])('%s', (_, call, answer) => {
