@@ -5,3 +5,6 @@ export function addOnFiles(): Promise<AddOnFiles>;
 
 /** Writes the three files into `folder` and returns their texts. */
 export function buildAddOn(folder: string): Promise<AddOnFiles>;
+
+/** The folder of this project. */
+export const projectFolder: string;

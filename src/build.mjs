@@ -1,16 +1,17 @@
 // Builds the three files of the add-on: node src/build.mjs [FOLDER]. The same sources give the same bytes in any folder.
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, relative, resolve } from 'node:path';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'acorn';
 import { build, transform } from 'esbuild';
 
-const root = resolve(import.meta.dirname, '..');
+/** The folder of this project: the nearest one upwards with a package.json, wherever the running script lies in it. */
+export const projectFolder = nearestPackage(import.meta.dirname);
 /** Where the bundle keeps its exports; the declared functions below it call in there. */
 const INNER_NAME = '__plankLedger';
 
 const common = {
-  absWorkingDir: root,
+  absWorkingDir: projectFolder,
   bundle: true,
   write: false,
   metafile: true,
@@ -78,7 +79,7 @@ function outerFunction(name, declarations) {
 /** Every `export function` of these files that has a help block: name -> { help, parameters }. */
 async function declaredFunctions(files) {
   const found = new Map();
-  for (const file of files.filter((name) => !name.includes('node_modules')).toSorted()) {
+  for (const file of files.filter((name) => name.startsWith('src/')).toSorted()) {
     const source = read(file);
     const parameters = await parametersOf(source);
     for (const match of source.matchAll(/(\/\*\*(?:[^*]|\*(?!\/))*\*\/)\s*export function (\w+)\s*\(/g)) {
@@ -157,12 +158,19 @@ function packageNotice(folder) {
   return `Contains parts of ${name} ${version} (${license}), bundled and minified:\n\n${text.trim()}`;
 }
 
+function nearestPackage(folder) {
+  if (existsSync(join(folder, 'package.json'))) return folder;
+  if (dirname(folder) === folder)
+    throw new Error('No package.json above the running script: it lies outside the project');
+  return nearestPackage(dirname(folder));
+}
+
 function read(file) {
-  return readFileSync(join(root, file), 'utf8').replaceAll('\r\n', '\n');
+  return readFileSync(join(projectFolder, file), 'utf8').replaceAll('\r\n', '\n');
 }
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  const folder = resolve(process.argv[2] ?? join(root, 'dist'));
+  const folder = resolve(process.argv[2] ?? join(projectFolder, 'dist'));
   const files = await buildAddOn(folder);
   for (const [name, text] of Object.entries(files)) {
     console.log(

@@ -1,3 +1,13 @@
 /** What the outside may call: the custom functions, then what the menu and the sidebar call. Re-exports only. */
-export { PLANK_AREA } from './sheet/functions';
-export { onInstall, onOpen, showSidebar } from './sheet/menu';
+export * from './sheet/functions';
+export {
+  fillCutList,
+  fillFloorPlan,
+  listRooms,
+  onInstall,
+  onOpen,
+  openLedger,
+  saveRoom,
+  showTab,
+  startUnits,
+} from './sheet/menu';

@@ -1,0 +1,136 @@
+import { existsSync } from 'node:fs';
+import { type Browser, chromium, type Page } from 'playwright-core';
+import { addOnFiles } from '../../src/build.mjs';
+import { servePage } from '../../src/workbook/server';
+
+const PLACES = [
+  '/usr/bin/chromium',
+  '/usr/bin/chromium-browser',
+  '/usr/bin/google-chrome',
+  '/usr/bin/google-chrome-stable',
+];
+
+/** The page of the embedded workbook in a real browser, with the grid worked as a person works it. */
+export interface WorkbookPage {
+  readonly page: Page;
+  /** Errors the page has reported since it was opened. */
+  readonly errors: readonly string[];
+  /** Types into a cell of the tab in front, followed by Enter. */
+  typeInto(a1: string, text: string): Promise<void>;
+  /** What a cell shows, in the tab in front unless a tab is named. */
+  shownIn(a1: string, tabName?: string): Promise<string>;
+  /** Everything a tab shows, rows of texts. */
+  tab(tabName: string): Promise<string[][]>;
+  tabNames(): Promise<string[]>;
+  /** The words of the box that appears when a person points at a cell. */
+  pointedAt(a1: string): Promise<string>;
+  /** The sidebar's frame, for locators inside it. */
+  sidebar(): ReturnType<Page['frameLocator']>;
+  screenshot(file: string): Promise<void>;
+  /** Writes the page as it would be printed. */
+  print(file: string): Promise<void>;
+  close(): Promise<void>;
+}
+
+export interface PageOptions {
+  readonly width?: number;
+  readonly height?: number;
+  readonly locale?: string;
+}
+
+/** Builds the add-on, serves the page and opens it. */
+export async function openWorkbookPage(options: PageOptions = {}): Promise<WorkbookPage> {
+  const server = await servePage(await addOnFiles(), 0);
+  const browser = await launch();
+  const viewport = { width: options.width ?? 1400, height: options.height ?? 900 };
+  const page = await browser.newPage({ viewport });
+  const errors: string[] = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
+  await page.goto(`${server.address}?locale=${options.locale ?? 'en_US'}`);
+  await page.waitForSelector('body[data-ready]');
+  return {
+    page,
+    errors,
+    ...gridWork(page),
+    sidebar: () => page.frameLocator('#sidebar iframe'),
+    screenshot: async (file) => void (await page.screenshot({ path: file })),
+    print: async (file) => void (await page.pdf({ path: file, format: 'A4' })),
+    close: async () => {
+      await browser.close();
+      await server.close();
+    },
+  };
+}
+
+/** The browser that the tests drive: CHROMIUM_PATH, or where Debian and others put it. */
+export function launch(): Promise<Browser> {
+  const executablePath = process.env.CHROMIUM_PATH ?? PLACES.find((place) => existsSync(place));
+  if (!executablePath) throw new Error('No Chromium found: install it or set CHROMIUM_PATH to its file');
+  const args = ['--no-sandbox', '--disable-gpu', '--disable-background-networking'];
+  return chromium.launch({ executablePath, args });
+}
+
+function gridWork(page: Page) {
+  const select = (a1: string) =>
+    page.evaluate((address) => {
+      const { spreadsheetApp } = window.plankLedger.workbook;
+      spreadsheetApp.getActiveSheet().getRange(address).activate();
+    }, a1);
+  return {
+    async typeInto(a1: string, text: string) {
+      await select(a1);
+      // The grid listens to keys in a hidden field of its own, which has the focus after a click on the canvas.
+      await page.focus('.o-grid-composer [contenteditable], .o-grid [contenteditable]');
+      await page.keyboard.type(text);
+      await page.keyboard.press('Enter');
+    },
+    shownIn: (a1: string, tabName?: string) =>
+      page.evaluate(
+        ([address, name]) => {
+          const app = window.plankLedger.workbook.spreadsheetApp;
+          const sheet = name ? app.getActiveSpreadsheet().getSheetByName(name) : app.getActiveSheet();
+          if (!sheet) throw new Error(`There is no tab ${name}`);
+          return sheet.getRange(address as string).getDisplayValue();
+        },
+        [a1, tabName],
+      ),
+    tab: (tabName: string) =>
+      page.evaluate((name) => {
+        const sheet = window.plankLedger.workbook.spreadsheetApp.getActiveSpreadsheet().getSheetByName(name);
+        if (!sheet) throw new Error(`There is no tab ${name}`);
+        return sheet.getDataRange().getDisplayValues();
+      }, tabName),
+    tabNames: () =>
+      page.evaluate(() =>
+        window.plankLedger.workbook.spreadsheetApp
+          .getActiveSpreadsheet()
+          .getSheets()
+          .map((sheet) => sheet.getName()),
+      ),
+    async pointedAt(a1: string) {
+      const spot = await page.evaluate((address) => {
+        const { spreadsheetApp, engine } = window.plankLedger.workbook;
+        const range = spreadsheetApp.getActiveSheet().getRange(address);
+        const zone = {
+          top: range.getRow() - 1,
+          bottom: range.getRow() - 1,
+          left: range.getColumn() - 1,
+          right: range.getColumn() - 1,
+        };
+        return engine.model.getters.getVisibleRect(zone);
+      }, a1);
+      const canvas = await page.locator('.o-grid canvas').first().boundingBox();
+      if (!canvas) throw new Error('The grid is not on the page');
+      const [x, y] = [canvas.x + spot.x + spot.width / 2, canvas.y + spot.y + spot.height / 2];
+      await page.mouse.move(x, y, { steps: 4 });
+      return (await page.locator('.o-error-tooltip-message').textContent()) ?? '';
+    },
+  };
+}
+
+declare global {
+  interface Window {
+    readonly plankLedger: import('../../src/workbook/page/page').PageHandle;
+  }
+}
