@@ -37,7 +37,7 @@ export function addStretch(depth: Int32Array, from: number, to: number, by: numb
  * @param sums prices of the places 1..a together, at every a
  * @param reach rest + kerf of the run
  */
-export function priceOfArc(sums: Float64Array, at: number, rest: number, reach: number, L: number): number {
+export function priceOfArc(sums: Int32Array, at: number, rest: number, reach: number, L: number): number {
   if (at >= rest) return sums[at] - sums[Math.max(0, at - reach)];
   return sums[at] + sums[L] - sums[Math.max(0, at + L - reach)];
 }

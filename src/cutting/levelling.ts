@@ -8,29 +8,36 @@
  * Lagrangian relaxation found by play.
  */
 import { priceOfArc } from './arcs';
+import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
 import { lastPieceOf, type PreparedJob, type PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
-import { markForbidden } from './stagger';
+import { findOpenings, noOpenings, type Openings } from './stagger';
 import { lay, lift, plankCountOf, stripDue, type Trial } from './trial';
 
-/** Price of a first piece that a neighbouring joint forbids: above any sum of prices of places. */
-export const FORBIDDEN_PRICE = 2 ** 42;
+/** Moves after which all prices start again: what was learnt about one arrangement misleads in another. */
+const MOVES_A_ROUND = 1000;
+/** Per cent of moves that aim at a place too deep; the others lift any run. */
+const AIMED_SHARE = 40;
+/** Per cent of moves that take a block of rows. */
+const BLOCK_SHARE = 5;
+const LARGEST_BLOCK = 3;
 
 /** Room for one move's arithmetic, made once. */
 export interface Prices {
   /** Price of one more cover of each place 1..L. */
-  readonly ofPlace: Float64Array;
+  readonly ofPlace: Int32Array;
   /** Sums of them over 1..a. */
-  readonly sums: Float64Array;
-  /** How many neighbouring joints forbid each first piece. */
-  readonly forbidden: Int32Array;
+  readonly sums: Int32Array;
+  readonly openings: Openings;
+  readonly block: BlockRoom;
 }
 
 export function emptyPrices(plankLength: number): Prices {
   return {
-    ofPlace: new Float64Array(plankLength + 2),
-    sums: new Float64Array(plankLength + 2),
-    forbidden: new Int32Array(plankLength + 2),
+    ofPlace: new Int32Array(plankLength + 2),
+    sums: new Int32Array(plankLength + 2),
+    openings: noOpenings(),
+    block: emptyBlockRoom(plankLength, LARGEST_BLOCK),
   };
 }
 
@@ -42,7 +49,7 @@ export function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void
     for (const run of prepared.runs) {
       if (run.isTied) continue;
       if (trial.at[run.index] > 0) lift(trial, run);
-      for (let a = 1; a <= prepared.plankLength; a++) sums[a] = sums[a - 1] + depth[a];
+      for (let a = 1, sum = 0; a <= prepared.plankLength; a++) sums[a] = sum += depth[a];
       lay(trial, run, cheapestPlace(trial, run, prices));
     }
   }
@@ -54,26 +61,65 @@ export function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void
  * @returns whether it was found; the trial is then laid so, else it is wherever the search was when the steps ran out
  */
 export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit: number): boolean {
-  const { prepared, depth } = trial;
-  const { ofPlace, sums } = prices;
-  const L = prepared.plankLength;
-  ofPlace.fill(1);
-  let lastMoved = -1;
-  while (trial.steps < stepLimit) {
+  let last = -1;
+  for (let move = 0; trial.steps < stepLimit; move++) {
+    if (move % MOVES_A_ROUND === 0) prices.ofPlace.fill(1);
     const limit = planks - trial.wholes;
-    const place = drawDeepPlace(trial, limit, ofPlace);
+    const place = drawDeepPlace(trial, limit, prices.ofPlace);
     if (place === 0) return true;
-    const run = drawRun(trial, place, lastMoved);
-    lastMoved = run.index;
+    const run = drawRun(trial, place, last);
+    last = run.index;
+    if (mayBeInBlock(run) && drawBelow(trial.seeded, 100) < BLOCK_SHARE) {
+      moveBlock(trial, prices, run, limit);
+      continue;
+    }
     lift(trial, run);
-    for (let a = 1; a <= L; a++) sums[a] = sums[a - 1] + (depth[a] >= limit ? ofPlace[a] : 0);
+    sumPrices(trial, prices, limit);
     lay(trial, run, cheapestPlace(trial, run, prices));
   }
   return plankCountOf(trial) <= planks;
 }
 
+/** Sums the prices of places at the limit or above it. */
+function sumPrices(trial: Trial, { ofPlace, sums }: Prices, limit: number): void {
+  const { depth, prepared } = trial;
+  // The shift makes a mask of the comparison depth >= limit, which no processor can foretell.
+  for (let a = 1, sum = 0; a <= prepared.plankLength; a++) {
+    sum += ofPlace[a] & ((limit - 1 - depth[a]) >> 31);
+    sums[a] = sum;
+  }
+}
+
+/** Runs that strips concern move alone. */
+function mayBeInBlock(run: PreparedRun): boolean {
+  return !run.isWallToWall && run.stripOf < 0 && run.stripFor < 0;
+}
+
+function moveBlock(trial: Trial, prices: Prices, start: PreparedRun, limit: number): void {
+  const path = extendPath(trial, [start], {
+    direction: drawBelow(trial.seeded, 2) * 2 - 1,
+    size: 2 + drawBelow(trial.seeded, LARGEST_BLOCK - 1),
+    free: mayBeInBlock,
+  });
+  const before = path.map((run) => trial.at[run.index]);
+  const price = priceOfExcess(trial, prices.ofPlace, limit);
+  for (const run of path) lift(trial, run);
+  sumPrices(trial, prices, limit);
+  chooseBlock(trial, path, prices.sums, prices.block);
+  for (const run of path) lay(trial, run, trial.at[run.index]);
+  if (priceOfExcess(trial, prices.ofPlace, limit) <= price) return;
+  for (const run of path) lift(trial, run);
+  path.forEach((run, i) => lay(trial, run, before[i]));
+}
+
+function priceOfExcess({ depth, prepared }: Trial, ofPlace: Int32Array, limit: number): number {
+  let price = 0;
+  for (let a = 1; a <= prepared.plankLength; a++) if (depth[a] > limit) price += (depth[a] - limit) * ofPlace[a];
+  return price;
+}
+
 /** Raises the price of every place deeper than `limit` and draws one of them, the deeper the likelier; 0 for none. */
-function drawDeepPlace(trial: Trial, limit: number, ofPlace: Float64Array): number {
+function drawDeepPlace(trial: Trial, limit: number, ofPlace: Int32Array): number {
   const { depth, prepared, seeded } = trial;
   let excess = 0;
   let drawn = 0;
@@ -93,7 +139,7 @@ function drawRun(trial: Trial, place: number, lastMoved: number): PreparedRun {
   const { runs } = prepared;
   let drawn = -1;
   let count = 0;
-  if (drawBelow(seeded, 10) < 7) {
+  if (drawBelow(seeded, 100) < AIMED_SHARE) {
     for (const run of runs) {
       if (run.isTied || run.index === lastMoved || !covers(prepared, run, trial.at[run.index], place)) continue;
       count++;
@@ -110,78 +156,106 @@ function covers(prepared: PreparedJob, run: PreparedRun, at: number, place: numb
   return place <= at || place > start + prepared.plankLength;
 }
 
-/** The first piece that costs least, any of them if there are several. Two or three passes over the places. */
-export function cheapestPlace(trial: Trial, run: PreparedRun, prices: Prices): number {
-  const { prepared } = trial;
+/** The first piece that costs least, any of them if there are several: one pass over the open places. */
+function cheapestPlace(trial: Trial, run: PreparedRun, prices: Prices): number {
+  const { prepared, seeded } = trial;
+  const { openings } = prices;
   trial.steps += prepared.plankLength;
-  sumForbidden(trial, run, prices.forbidden);
+  findOpenings(openings, run, trial);
+  if (openings.count === 0) openLeastForbidden(openings, run, prepared.plankLength);
   if (run.stripOf >= 0) return cheapestStripPlace(trial, run, prices);
-  const found = { at: 0, price: Number.POSITIVE_INFINITY, ties: 0 };
-  scan(trial, run, prices, run.lowFrom, run.lowTo, found);
-  scan(trial, run, prices, run.highFrom, run.highTo, found);
+  const found = { price: Number.POSITIVE_INFINITY, ties: 0, chosen: -1, at: 0 };
+  scanOpenings(prepared, run, prices, found);
+  found.chosen = drawBelow(seeded, found.ties);
+  found.ties = 0;
+  scanOpenings(prepared, run, prices, found);
   return found.at;
 }
 
 interface Found {
-  at: number;
   price: number;
   ties: number;
+  /** Which of the places that cost least is taken, in the second pass. */
+  chosen: number;
+  at: number;
 }
 
-function scan(trial: Trial, run: PreparedRun, prices: Prices, from: number, to: number, found: Found): void {
-  const { prepared, seeded } = trial;
+function scanOpenings(prepared: PreparedJob, run: PreparedRun, prices: Prices, found: Found): void {
+  const { openings, sums } = prices;
   const L = prepared.plankLength;
   const reach = run.rest + prepared.kerf;
-  const { sums, forbidden } = prices;
-  let { at, price, ties } = found;
-  for (let s = from; s <= to; s++) {
-    const own = priceOfArc(sums, s, run.rest, reach, L) + FORBIDDEN_PRICE * forbidden[s];
-    if (own > price) continue;
-    ties = own < price ? 1 : ties + 1;
-    if (own < price || drawBelow(seeded, ties) === 0) at = s;
-    price = own;
+  for (let i = 0; i < openings.count; i++) {
+    const from = openings.from[i];
+    const to = openings.to[i];
+    // Arcs that pass the end of the plank, arcs cut off at its start, and all others.
+    const isLow = from < run.rest;
+    scan(sums, from, isLow ? to : from - 1, L - reach, sums[L], found);
+    scan(sums, isLow ? to + 1 : Math.max(from, reach), to, -reach, 0, found);
+    if (!isLow) scan(sums, from, Math.min(to, reach - 1), -L - 1, 0, found);
   }
-  found.at = at;
+}
+
+/** Prices of the arcs that end at from..to and begin `shift` further on, or at the start where that is before it. */
+function scan(sums: Int32Array, from: number, to: number, shift: number, added: number, found: Found): void {
+  let { price, ties } = found;
+  for (let s = from; s <= to; s++) {
+    const begin = s + shift;
+    const own = sums[s] + added - (begin > 0 ? sums[begin] : 0);
+    if (own > price) continue;
+    if (own < price) {
+      price = own;
+      ties = 0;
+    }
+    if (ties === found.chosen) found.at = s;
+    ties++;
+  }
   found.price = price;
   found.ties = ties;
 }
 
-/** How many joints of neighbours forbid each first piece of `run`, those of a run tied to it included. */
-export function sumForbidden(trial: Trial, run: PreparedRun, forbidden: Int32Array): void {
-  const { prepared } = trial;
-  forbidden.fill(0);
-  markNeighbours(trial, run, forbidden);
-  if (run.stripFor >= 0 && prepared.runs[run.stripFor].isTied)
-    markNeighbours(trial, prepared.runs[run.stripFor], forbidden);
-  for (let s = 1; s <= prepared.plankLength; s++) forbidden[s] += forbidden[s - 1];
-}
-
-function markNeighbours(trial: Trial, run: PreparedRun, marks: Int32Array): void {
-  const { prepared, at } = trial;
-  for (const index of prepared.neighbours[run.index]) {
-    if (at[index] > 0) markForbidden(marks, run, prepared.runs[index], at[index], prepared);
+/** Where nothing is open: the first pieces that the fewest neighbouring joints forbid. */
+function openLeastForbidden(openings: Openings, run: PreparedRun, L: number): void {
+  const { windows } = openings;
+  const changes = new Int32Array(L + 2);
+  for (let i = 0; i < windows.count; i++) {
+    changes[windows.from[i]]++;
+    changes[windows.to[i] + 1]--;
+  }
+  let least = Number.POSITIVE_INFINITY;
+  for (let s = 1; s <= L; s++) {
+    changes[s] += changes[s - 1];
+    const isAllowed = (s >= run.lowFrom && s <= run.lowTo) || (s >= run.highFrom && s <= run.highTo);
+    if (!isAllowed || changes[s] > least) continue;
+    if (changes[s] < least) openings.count = 0;
+    least = changes[s];
+    openings.from[openings.count] = s;
+    openings.to[openings.count] = s;
+    openings.count++;
   }
 }
 
 /** The same for a last-row run that strips may serve in part: only what they leave costs anything. */
 function cheapestStripPlace(trial: Trial, run: PreparedRun, prices: Prices): number {
-  const { prepared, at } = trial;
-  const { sums, forbidden } = prices;
-  const L = prepared.plankLength;
+  const { openings } = prices;
   let best = 0;
   let least = Number.POSITIVE_INFINITY;
-  for (let s = 1; s <= run.highTo; s++) {
-    if (s < run.lowFrom || (s > run.lowTo && s < run.highFrom)) continue;
-    const due = stripDue(prepared, run, s, at[run.stripOf]);
-    const arc = priceOfArc(sums, s, run.rest, run.rest + prepared.kerf, L);
-    const begin = Math.max(0, L - prepared.kerf - (run.isWallToWall ? 0 : lastPieceOf(run, s, L)));
-    const ends = run.isWallToWall
-      ? arc * Number(due.first)
-      : sums[s] * Number(due.first) + (sums[L] - sums[begin]) * Number(due.last);
-    const price = ends + sums[L] * due.wholes + FORBIDDEN_PRICE * forbidden[s];
-    if (price >= least) continue;
-    least = price;
-    best = s;
+  for (let i = 0; i < openings.count; i++) {
+    for (let s = openings.from[i]; s <= openings.to[i]; s++) {
+      const price = priceOfStripRun(trial, run, s, prices.sums);
+      if (price >= least) continue;
+      least = price;
+      best = s;
+    }
   }
   return best;
+}
+
+function priceOfStripRun(trial: Trial, run: PreparedRun, s: number, sums: Int32Array): number {
+  const { prepared, at } = trial;
+  const L = prepared.plankLength;
+  const due = stripDue(prepared, run, s, at[run.stripOf]);
+  const wholes = sums[L] * due.wholes;
+  if (run.isWallToWall) return wholes + (due.first ? priceOfArc(sums, s, run.rest, run.rest + prepared.kerf, L) : 0);
+  const begin = Math.max(0, L - prepared.kerf - lastPieceOf(run, s, L));
+  return wholes + (due.first ? sums[s] : 0) + (due.last ? sums[L] - sums[begin] : 0);
 }

@@ -2,6 +2,7 @@
 import { fewestPossible } from './bound';
 import type { CutJob, CutPlan } from './job';
 import { emptyPrices, levelByDepth, levelTo } from './levelling';
+import { keepStagger } from './nearest';
 import { brokenRules, pairPieces } from './pairing';
 import { prepareJob } from './prepared';
 import { emptyTrial, plankCountOf, type Trial } from './trial';
@@ -10,7 +11,7 @@ import { emptyTrial, plankCountOf, type Trial } from './trial';
 const STEPS_A_RUN = 300_000;
 const LEAST_STEPS = 6_000_000;
 /** Share of the steps spent before the dear bound is reckoned. */
-const QUICK_SHARE = 0.1;
+const QUICK_SHARE = 0.04;
 
 /**
  * Plans the cuts of a floor.
@@ -40,6 +41,7 @@ function fewestPlanks(trial: Trial, stepLimit: number): { at: Int32Array; bound:
   const { job, plankLength } = trial.prepared;
   const prices = emptyPrices(plankLength);
   levelByDepth(trial, prices, 3);
+  keepStagger(trial);
   const best = { at: trial.at.slice(), count: plankCountOf(trial) };
   const lower = (bound: number, limit: number): void => {
     while (best.count > bound && levelTo(trial, prices, best.count - 1, limit)) {

@@ -10,6 +10,8 @@ export interface Trial {
   readonly prepared: PreparedJob;
   /** First piece of every run, the place of a run that is one piece; 0 while it is not laid. */
   readonly at: Int32Array;
+  /** Stagger each run keeps from its neighbours: the job's, or less where a room cannot keep that. */
+  readonly stagger: Int32Array;
   /** How many stretches of cut pieces cover each place 1..L. */
   readonly depth: Int32Array;
   /** Whole planks that no stretch accounts for. */
@@ -23,6 +25,7 @@ export function emptyTrial(prepared: PreparedJob): Trial {
   return {
     prepared,
     at: new Int32Array(prepared.runs.length),
+    stagger: new Int32Array(prepared.runs.length).fill(prepared.job.minStagger),
     depth: new Int32Array(prepared.plankLength + 2),
     wholes: 0,
     seeded: seededFrom(prepared.runs.length * 2_654_435 + prepared.plankLength),
@@ -54,11 +57,11 @@ function changeLoad(trial: Trial, run: PreparedRun, by: number): void {
   if (run.stripFor >= 0) changeStripLoad(trial, trial.prepared.runs[run.stripFor], by);
 }
 
-/** Puts a whole choice in place of the one laid. */
+/** Puts a whole choice in place of whatever was laid. */
 export function layAll(trial: Trial, at: Int32Array): void {
   trial.depth.fill(0);
   trial.wholes = 0;
-  trial.at.set(at);
+  if (at !== trial.at) trial.at.set(at);
   for (const run of trial.prepared.runs) if (run.stripOf < 0) changeLoad(trial, run, 1);
 }
 
@@ -113,7 +116,7 @@ function endsOf(run: PreparedRun, at: number, L: number): { first: number; last:
 
 function changeStripLoad(trial: Trial, run: PreparedRun, by: number): void {
   const { prepared, at } = trial;
-  if (run.isTied || at[run.index] === 0) return;
+  if (run.isTied || at[run.index] === 0 || at[run.stripOf] === 0) return;
   const due = stripDue(prepared, run, at[run.index], at[run.stripOf]);
   const L = prepared.plankLength;
   trial.wholes += by * due.wholes;
