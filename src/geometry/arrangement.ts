@@ -6,7 +6,7 @@
  * edges are looked at again until none cross. That ends: a cut edge stays inside its own box of whole coordinates.
  */
 import { inwards, xAtHeight, yAtWidth } from './inwards';
-import { type Point, sideOf } from './point';
+import { isSamePoint, type Point, sideOf } from './point';
 
 /** An edge as it was given, inside on its left. Parts of one edge know each other by it. */
 export interface SourceEdge {
@@ -91,12 +91,8 @@ function isBetween(s: Segment, p: Point): boolean {
   return isBefore(s.a, p) && isBefore(p, s.b);
 }
 
-function isSame(p: Point, q: Point): boolean {
-  return p.x === q.x && p.y === q.y;
-}
-
 function addCut(s: Segment, place: Point, cuts: Point[]): void {
-  if (!isSame(place, s.a) && !isSame(place, s.b)) cuts.push(place);
+  if (!isSamePoint(place, s.a) && !isSamePoint(place, s.b)) cuts.push(place);
 }
 
 /** Where two segments cross, whole, towards the inside of both edges. Exact where one of them is level or upright. */
@@ -134,7 +130,7 @@ function cutAt(segment: Segment, cuts: Point[]): Segment[] {
   const stops = [a, ...cuts.sort((p, q) => far(p) - far(q)), b];
   const parts: Segment[] = [];
   for (let i = 0; i + 1 < stops.length; i++) {
-    if (!isSame(stops[i], stops[i + 1])) parts.push(segmentOf(stops[i], stops[i + 1], first, second, source));
+    if (!isSamePoint(stops[i], stops[i + 1])) parts.push(segmentOf(stops[i], stops[i + 1], first, second, source));
   }
   return parts;
 }
@@ -144,7 +140,7 @@ function merged(segments: Segment[]): Segment[] {
   const result: Segment[] = [];
   for (const segment of segments) {
     const before = result[result.length - 1];
-    if (before && isSame(before.a, segment.a) && isSame(before.b, segment.b)) {
+    if (before && isSamePoint(before.a, segment.a) && isSamePoint(before.b, segment.b)) {
       const first = before.first + segment.first;
       result[result.length - 1] = { ...before, first, second: before.second + segment.second };
     } else {

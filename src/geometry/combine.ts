@@ -7,7 +7,7 @@
  * themselves. A place is inside an operand when its outlines turn round it (winding number not 0).
  */
 import { arrange, type Segment, type SourceEdge, segmentOf } from './arrangement';
-import { type Point, sideOf } from './point';
+import { isSamePoint, type Point, sideOf } from './point';
 import { type Outline, type Region, signedAreaOf } from './polygon';
 
 /** Everything that is in one of the two. */
@@ -59,7 +59,7 @@ function segmentsOf(region: Region, first: number, second: number): Segment[] {
   for (const outline of region) {
     outline.forEach((from, i) => {
       const to = outline[(i + 1) % outline.length];
-      if (from.x !== to.x || from.y !== to.y) segments.push(segmentOf(from, to, first, second, { from, to }));
+      if (!isSamePoint(from, to)) segments.push(segmentOf(from, to, first, second, { from, to }));
     });
   }
   return segments;

@@ -18,3 +18,7 @@ export function sideOf(a: Point, b: Point, c: Point): -1 | 0 | 1 {
   if (cross > 0) return 1;
   return cross < 0 ? -1 : 0;
 }
+
+export function isSamePoint(a: Point, b: Point): boolean {
+  return a.x === b.x && a.y === b.y;
+}

@@ -1,6 +1,6 @@
 /** Outlines and regions of whole-tick corners: area, bounds, contains, simple or not. All answers are exact. */
 import type { Ticks } from './length';
-import { type Point, sideOf } from './point';
+import { isSamePoint, type Point, sideOf } from './point';
 
 /** Corners in order; the last is joined to the first. */
 export type Outline = readonly Point[];
@@ -92,11 +92,12 @@ function edgesMeet(a: Point, b: Point, c: Point, d: Point): boolean {
  */
 export function firstMeeting(outline: Outline): readonly [number, number] | null {
   const count = outline.length;
+  const lengthless = outline.findIndex((a, i) => isSamePoint(a, outline[(i + 1) % count]));
+  if (lengthless >= 0) return [lengthless, lengthless];
   for (let i = 0; i < count; i++) {
     const a = outline[i];
     const b = outline[(i + 1) % count];
     const c = outline[(i + 2) % count];
-    if (a.x === b.x && a.y === b.y) return [i, i];
     if (isOnEdge(a, b, c) || isOnEdge(b, c, a)) return [i, (i + 1) % count];
     for (let j = i + 2; j < count - (i === 0 ? 1 : 0); j++) {
       if (edgesMeet(a, b, outline[j], outline[(j + 1) % count])) return [i, j];

@@ -2,7 +2,7 @@
 import { tidy } from './combine';
 import { xAtHeight, yAtWidth } from './inwards';
 import type { Ticks } from './length';
-import type { Point } from './point';
+import { isSamePoint, type Point } from './point';
 import { type Outline, type Region, signedAreaOf } from './polygon';
 
 /** A cutting line: upright at x, or level at y. */
@@ -23,15 +23,18 @@ export function uprightStripOf(region: Region, x0: Ticks, x1: Ticks): Region {
  * the line, the corner is rounded inwards along the line, the same for the parts on both sides.
  *
  * Each outline is divided into the chains that lie strictly on the side; a chain closed along the line is an outline
- * of the answer. Only a chain that turns clockwise lies inside another one, and then the two are joined by `tidy`.
+ * of the answer. Only what turns clockwise lies inside another outline: where such a chain, or a hole on the line, meets
+ * it there, the two are joined by `tidy`.
  */
 export function sideOfLine(region: Region, line: CutLine, side: 1 | -1): Region {
   const kept: Outline[] = [];
   let needsTidying = false;
   for (const outline of region) {
     const heights = outline.map((p) => side * ('x' in line ? p.x - line.x : p.y - line.y));
-    if (heights.every((height) => height >= 0)) kept.push(outline);
-    else {
+    if (heights.every((height) => height >= 0)) {
+      kept.push(outline);
+      if (heights.includes(0) && signedAreaOf(outline) < 0) needsTidying = true;
+    } else {
       for (const chain of chainsOf(outline, heights, line)) {
         const area = signedAreaOf(chain);
         if (area !== 0) kept.push(chain);
@@ -68,8 +71,5 @@ function pointOnLine(from: Point, to: Point, line: CutLine): Point {
 }
 
 function withoutRepeats(outline: Outline): Outline {
-  return outline.filter((p, i) => {
-    const before = outline[(i + outline.length - 1) % outline.length];
-    return p.x !== before.x || p.y !== before.y;
-  });
+  return outline.filter((p, i) => !isSamePoint(p, outline[(i + outline.length - 1) % outline.length]));
 }

@@ -120,11 +120,7 @@ export function withTongues(walls: readonly Wall[], doorways: readonly Doorway[]
     const spliced = inOrder.flatMap(({ from, to, tongue }) => (tongue ? [from, tongue.endFrom, tongue.endTo, to] : []));
     return [wall.from, ...spliced];
   });
-  const outline = walk.filter((p, i) => {
-    const next = walk[(i + 1) % walk.length];
-    return p.x !== next.x || p.y !== next.y;
-  });
-  return tidy([outline]);
+  return tidy([walk]);
 }
 
 /** The edges where the floor ends in its doorways. */

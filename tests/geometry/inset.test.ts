@@ -1,0 +1,161 @@
+import { EndType, inflatePaths, JoinType } from 'clipper2-ts';
+import { describe, expect, test } from 'vitest';
+import { insetOf } from '../../src/geometry/inset';
+import type { Point } from '../../src/geometry/point';
+import { areaOf, boundsOf, contains, type Outline, partsOf, type Region } from '../../src/geometry/polygon';
+import { differenceArea, perimeterOf, unlikeArea } from '../support/areaOracle';
+import { crookedRegion, rectangle, squareRegion } from '../support/randomRooms';
+import { seededRandom } from '../support/seededRandom';
+
+function libraryInset(region: Region, gap: number): Region {
+  const paths = region.map((outline) => outline.map(({ x, y }) => ({ x, y })));
+  return inflatePaths(paths, -gap, JoinType.Miter, EndType.Polygon, 2);
+}
+
+const ROOM = 4_000_000;
+const GAP = 6400;
+
+describe('against Clipper2', () => {
+  test('right-angled rooms lose the same strips to the square tick', () => {
+    let compared = 0;
+    for (let seed = 1; seed <= 900; seed++) {
+      const region = squareRegion(seededRandom(seed), ROOM, 64_000);
+      // Where parts touch in a corner the library rounds off differently; rooms do not fall apart like that.
+      if (partsOf(region).length !== 1 || touchesItself(region)) continue;
+      compared += 1;
+      expect(unlikeArea(insetOf(region, GAP), libraryInset(region, GAP))).toBe(0);
+    }
+    expect(compared).toBeGreaterThan(200);
+  });
+
+  test('crooked rooms lose the same strips but for tips cut off past the mitre limit', () => {
+    for (let seed = 1; seed <= 400; seed++) {
+      const region = crookedRegion(seededRandom(seed), ROOM);
+      const slack = 4 * perimeterOf(region) + region.flat().length * GAP * GAP * 2;
+      expect(unlikeArea(insetOf(region, GAP), libraryInset(region, GAP))).toBeLessThanOrEqual(slack);
+    }
+  });
+});
+
+function touchesItself(region: Region): boolean {
+  const corners = region.flat().map(({ x, y }) => `${x} ${y}`);
+  return new Set(corners).size < corners.length;
+}
+
+function distanceTo(region: Region, p: Point): number {
+  const distances = region.flatMap((outline) =>
+    outline.map((a, i) => {
+      const b = outline[(i + 1) % outline.length];
+      const [dx, dy] = [b.x - a.x, b.y - a.y];
+      const share = ((p.x - a.x) * dx + (p.y - a.y) * dy) / (dx * dx + dy * dy);
+      const at = Math.min(1, Math.max(0, share));
+      return Math.sqrt((p.x - a.x - at * dx) ** 2 + (p.y - a.y - at * dy) ** 2);
+    }),
+  );
+  return Math.min(...distances);
+}
+
+describe('distance from the walls', () => {
+  test('no corner of what is left is nearer than the gap, and what is twice as far is left', () => {
+    let [corners, places] = [0, 0];
+    for (let seed = 1; seed <= 400; seed++) {
+      const random = seededRandom(seed);
+      const region = crookedRegion(random, ROOM);
+      const rest = insetOf(region, GAP);
+      for (const corner of rest.flat()) {
+        corners += 1;
+        expect(distanceTo(region, corner)).toBeGreaterThan(GAP - 2);
+      }
+      for (let i = 0; i < 12; i++) {
+        const place = { x: random.whole(0, ROOM), y: random.whole(0, ROOM) };
+        if (!contains(region, place) || distanceTo(region, place) < 2 * GAP) continue;
+        places += 1;
+        expect(contains(rest, place)).toBe(true);
+      }
+    }
+    expect(Math.min(corners, places)).toBeGreaterThan(1000);
+  });
+
+  test('a wider gap never adds floor', () => {
+    for (let seed = 1; seed <= 200; seed++) {
+      const region = crookedRegion(seededRandom(seed), ROOM);
+      const [narrow, wide] = [insetOf(region, GAP), insetOf(region, 3 * GAP)];
+      expect(differenceArea(wide, narrow)).toBeLessThanOrEqual(2 * perimeterOf(region));
+    }
+  });
+});
+
+describe('by hand', () => {
+  const p = (x: number, y: number) => ({ x, y });
+  const sorted = (outline: Outline) => outline.map(({ x, y }) => `${x} ${y}`).sort();
+
+  test('a rectangle, a column and a step keep their right angles', () => {
+    expect(insetOf([rectangle(0, 0, 100, 60)], 10)).toEqual([rectangle(10, 10, 80, 40)]);
+    const column: Region = [rectangle(0, 0, 100, 60), [...rectangle(40, 20, 20, 20)].reverse()];
+    expect(insetOf(column, 5).map(sorted)).toEqual([
+      sorted(rectangle(5, 5, 90, 50)),
+      sorted([...rectangle(35, 15, 30, 30)]),
+    ]);
+    const step: Region = [[p(0, 0), p(100, 0), p(100, 60), p(50, 60), p(50, 30), p(0, 30)]];
+    // Floor: the outline moved 5 in on every side; the inside corner of the step keeps its right angle.
+    expect(insetOf(step, 5).map(sorted)).toEqual([
+      sorted([p(5, 5), p(95, 5), p(95, 55), p(55, 55), p(55, 25), p(5, 25)]),
+    ]);
+  });
+
+  test('a 3-4-5 slope moves by the gap square to itself', () => {
+    // The slope from (400, 0) to (0, 300) moved in by 60: 3x + 4y = 1200 - 5 x 60 = 900; the other two walls by 60.
+    // It meets x = 60 at y = (900 - 180) / 4 = 180 and y = 60 at x = (900 - 240) / 3 = 220.
+    expect(insetOf([[p(0, 0), p(400, 0), p(0, 300)]], 60).map(sorted)).toEqual([
+      sorted([p(60, 60), p(220, 60), p(60, 180)]),
+    ]);
+  });
+
+  test('what is narrower than two gaps vanishes, a neck parts the room', () => {
+    expect(insetOf([rectangle(0, 0, 100, 20)], 10)).toEqual([]);
+    expect(insetOf([rectangle(0, 0, 100, 21)], 10)).toEqual([rectangle(10, 10, 80, 1)]);
+    const neck: Region = [
+      [
+        p(0, 0),
+        p(40, 0),
+        p(40, 10),
+        p(60, 10),
+        p(60, 0),
+        p(100, 0),
+        p(100, 40),
+        p(60, 40),
+        p(60, 28),
+        p(40, 28),
+        p(40, 40),
+        p(0, 40),
+      ],
+    ];
+    expect(partsOf(insetOf(neck, 9))).toHaveLength(2);
+    expect(partsOf(insetOf(neck, 8))).toHaveLength(1);
+  });
+
+  test('an open edge keeps its floor, the jambs beside it lose theirs', () => {
+    // A room of 100 by 50 with a doorway 20 wide and 8 deep below it; the floor ends at y = -8 without a gap.
+    const room: Region = [[p(0, 0), p(40, 0), p(40, -8), p(60, -8), p(60, 0), p(100, 0), p(100, 50), p(0, 50)]];
+    const rest = insetOf(room, 5, (from, to) => from.y === -8 && to.y === -8);
+    expect(rest.map(sorted)).toEqual([
+      sorted([p(5, 5), p(45, 5), p(45, -8), p(55, -8), p(55, 5), p(95, 5), p(95, 45), p(5, 45)]),
+    ]);
+  });
+
+  test('round a sharp tip the gap is cut off square to it, never nearer than the gap', () => {
+    // A spike 2 wide and 40 long standing into the room.
+    const spike: Region = [[p(0, 0), p(490, 0), p(500, 400), p(510, 0), p(1000, 0), p(1000, 1000), p(0, 1000)]];
+    const rest = insetOf(spike, 50);
+    expect(Math.min(...rest.flat().map((corner) => distanceTo(spike, corner)))).toBeGreaterThan(48);
+    expect(contains(rest, p(500, 400 + 48))).toBe(false);
+    expect(contains(rest, p(500, 400 + 52))).toBe(true);
+  });
+
+  test('no gap changes nothing', () => {
+    const region = crookedRegion(seededRandom(3), ROOM);
+    expect(insetOf(region, 0)).toBe(region);
+    expect(boundsOf(insetOf(region, 1)).x0).toBeGreaterThan(boundsOf(region).x0);
+    expect(areaOf(insetOf(region, ROOM))).toBe(0);
+  });
+});
