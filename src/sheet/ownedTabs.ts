@@ -42,7 +42,13 @@ export function ownedTab(spreadsheet: Spreadsheet, mark: string, title: string):
 export function insertUnfinishedTab(spreadsheet: Spreadsheet, title: string): Sheet {
   const sheets = spreadsheet.getSheets();
   const sheet = spreadsheet.insertSheet(freeName(sheets, `Filling ${title}`), sheets.length);
-  sheet.addDeveloperMetadata(OWNER_KEY, UNFINISHED);
+  try {
+    sheet.addDeveloperMetadata(OWNER_KEY, UNFINISHED);
+  } catch (failure) {
+    // Without its mark nothing would tell it from a person's own tab later.
+    spreadsheet.deleteSheet(sheet);
+    throw failure;
+  }
   return sheet;
 }
 

@@ -42,7 +42,7 @@ const MOST_LISTED = 60;
  */
 export const PIECE_TINTS: readonly (readonly [string, string])[] = [
   ['#fdf8ec', '#d3bd86'],
-  ['#d9e2dc', '#93aa9f'],
+  ['#d5dfd8', '#93aa9f'],
 ];
 export const WALL_COLOR = '#3d4441';
 export const CUTOUT_COLOR = '#787878';

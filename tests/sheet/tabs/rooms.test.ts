@@ -76,6 +76,9 @@ const entry: fc.Arbitrary<RoomEntry> = fc.record({
       width: typed,
       floor: fc.constantFrom('transition' as const, 'goes on' as const, 'stays shut' as const),
       depth: typed,
+      leadsTo: name,
+      itsDoorway: typed,
+      wallThickness: typed,
     }),
     { maxLength: 3 },
   ),
@@ -107,6 +110,9 @@ const entry: fc.Arbitrary<RoomEntry> = fc.record({
     firstRow: typed,
     reuseStrips: fc.constantFrom('' as const, 'yes' as const, 'no' as const),
     spare: typed,
+    longestAlong: typed,
+    longestAcross: typed,
+    gapBySpan: typed,
   }),
 });
 
@@ -243,7 +249,16 @@ describe('the Rooms tab', () => {
   });
 
   test('a doorway whose cells were cleared is gone, and the next moves up', () => {
-    const doorway = (wall: number) => ({ wall, along: 1, width: 3, floor: 'transition' as const, depth: '' });
+    const doorway = (wall: number) => ({
+      wall,
+      along: 1,
+      width: 3,
+      floor: 'transition' as const,
+      depth: '',
+      leadsTo: '',
+      itsDoorway: '',
+      wallThickness: '',
+    });
     const values = blockValues(roomsBlock([roomColumn({ ...smallEntry, doorways: [doorway(1), doorway(2)] })]));
     const cleared = values.map((row) => (String(row[0]).startsWith('Doorway 1') ? [row[0], ''] : row));
     expect(entriesFromCells(cleared).rooms[0].entry?.doorways).toEqual([doorway(2)]);
