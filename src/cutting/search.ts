@@ -5,7 +5,8 @@ import { emptyPrices, levelByDepth, levelTo } from './levelling';
 import { keepStagger } from './nearest';
 import { brokenRules, pairPieces } from './pairing';
 import { prepareJob } from './prepared';
-import { emptyTrial, plankCountOf, type Trial } from './trial';
+import { polish } from './polish';
+import { emptyTrial, layAll, plankCountOf, type Trial } from './trial';
 
 /** Places visited at effort 1, for each run. */
 const STEPS_A_RUN = 300_000;
@@ -25,7 +26,9 @@ export function planCuts(job: CutJob, options: { effort?: number } = {}): CutPla
   const trial = emptyTrial(prepared);
   const stepLimit = Math.max(LEAST_STEPS, STEPS_A_RUN * prepared.runs.length) * (options.effort ?? 1);
   const { at, bound } = fewestPlanks(trial, stepLimit);
-  const { rows, plankCount } = pairPieces(prepared, at);
+  layAll(trial, at);
+  const polished = polish(trial, plankCountOf(trial), 400 + 40 * prepared.runs.length);
+  const { rows, plankCount } = pairPieces(prepared, polished);
   return {
     rows,
     plankCount,
