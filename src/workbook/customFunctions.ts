@@ -17,16 +17,20 @@ export function findCustomFunctions(code: string): CustomFunction[] {
   const declared = code.matchAll(/(\/\*\*(?:[^*]|\*(?!\/))*\*\/)\s*function (\w+)\(([^)]*)\)/g);
   return [...declared]
     .filter((match) => /@customfunction\b/.test(match[1] ?? ''))
-    .map((match) => describe(match[2] ?? '', match[1] ?? ''));
+    .map(([, help = '', name = '', declared = '']) => describe(name, help, declared.split(/[\s,]+/).filter(Boolean)));
 }
 
-function describe(name: string, help: string): CustomFunction {
+function describe(name: string, help: string, declared: readonly string[]): CustomFunction {
   const text = help.slice(3, -2).replace(/^[ \t]*\* ?/gm, '');
   const [introduction = '', ...tags] = text.split(/^@/m);
+  const documented = tags.filter((tag) => tag.startsWith('param')).map(readParameter);
   return {
     name,
     description: oneLine(introduction),
-    parameters: tags.filter((tag) => tag.startsWith('param')).map(readParameter),
+    parameters: declared.map(
+      (parameter) =>
+        documented.find((found) => found.name === parameter) ?? { name: parameter, description: '', optional: true },
+    ),
   };
 }
 

@@ -10,7 +10,7 @@ type Value = string | number;
 interface DemoPart {
   readonly at: string;
   readonly rows: readonly (readonly Value[])[];
-  readonly kind?: 'title' | 'heading' | 'entry' | 'money' | 'percent';
+  readonly kind?: 'title' | 'caption' | 'heading' | 'entry' | 'money' | 'percent';
 }
 
 const TAB = 'Estimate';
@@ -94,12 +94,13 @@ export const DEMO_PARTS: readonly DemoPart[] = [
     kind: 'entry',
   },
 
-  { at: 'D18', rows: [['Cut list of the study: it takes the room it needs']], kind: 'heading' },
+  { at: 'D18', rows: [['Cut list of the study: it takes the room it needs']], kind: 'caption' },
   { at: 'D19', rows: [['=PLANK_CUTS(B10,C10,B5,C5,J5:K8)']] },
 ];
 
 const PAINTED: Readonly<Record<NonNullable<DemoPart['kind']>, string>> = {
   title: '#ffffff',
+  caption: '#ffffff',
   heading: '#e9e2d4',
   entry: '#fff6c9',
   money: '#fff6c9',
@@ -118,7 +119,7 @@ export function fillDemo({ engine, spreadsheetApp }: Pick<Workbook, 'engine' | '
     range.setValues(rows.map((row) => [...row]));
     if (kind) range.setBackground(PAINTED[kind]);
     if (kind === 'title') range.setFontSize(14);
-    if (kind === 'title' || kind === 'heading') range.setFontWeight('bold');
+    if (kind === 'title' || kind === 'caption' || kind === 'heading') range.setFontWeight('bold');
     if (kind === 'money') range.setNumberFormat('#,##0.00');
   }
   sheet.getRange('D9:E12').setNumberFormat('0.0');

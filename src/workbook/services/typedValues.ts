@@ -1,6 +1,7 @@
 /** Values that a script writes become what a person would have typed, as on the platform. */
 import { isDate, serialOf } from '../customFunctions';
 import type { CellEdit, Zone } from '../engine';
+import { LOCALES } from '../locales';
 import { type Book, cellKey, extrasOf } from './book';
 
 const MOST_CHARACTERS = 50_000;
@@ -19,7 +20,7 @@ export function valueEdit(book: Book, tabId: string, row: number, column: number
   if (value.length > MOST_CHARACTERS) {
     throw new Error(`Your input contains more than the maximum of ${MOST_CHARACTERS} characters in a single cell.`);
   }
-  if (!isPlain) return { ...place, content: typedText(value) };
+  if (!isPlain) return { ...place, content: typedText(value, decimalSeparator(book)) };
   return plainTextEdit(place, value.startsWith("'") ? value.slice(1) : value, plainText);
 }
 
@@ -41,9 +42,17 @@ function plainContent(value: unknown): string {
   return String(value);
 }
 
-/** A leading plus starts a formula too, unless a plain number follows. */
-function typedText(text: string): string {
+/**
+ * A leading plus starts a formula too, unless a plain number follows; a number is typed with the separator of the
+ * spreadsheet's locale, while the engine is told numbers with a point.
+ */
+function typedText(text: string, separator: string): string {
+  if (separator === ',' && /^[+-]?[\d.]*\d,\d+%?$/.test(text)) return text.replaceAll('.', '').replace(',', '.');
   return text.startsWith('+') && Number.isNaN(Number(text)) ? `=${text.slice(1)}` : text;
+}
+
+function decimalSeparator(book: Book): string {
+  return LOCALES[book.settings.locale]?.decimalSeparator ?? '.';
 }
 
 /**
