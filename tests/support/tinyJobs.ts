@@ -14,8 +14,12 @@ export function tinyJob(seed: number): CutJob {
   const ripPairs: [number, number][] = [];
   for (let room = 0; room < roomCount; room += 1) {
     const rowCount = random.whole(1, roomCount === 2 ? 2 : 5);
-    if (rowCount > 1 && random.whole(1, 2) === 1) ripPairs.push([rows.length, rows.length + rowCount - 1]);
-    rows.push(...rowsOfRoom(random, { room, rowCount, plankLength }));
+    const isRipped = rowCount > 1 && rowCount < 4 && random.whole(1, 3) > 1;
+    if (isRipped) ripPairs.push([rows.length, rows.length + rowCount - 1]);
+    // What strips may serve makes many plans: shorter runs keep their number small.
+    const longest = (isRipped ? 2 : 3) * plankLength;
+    const mostRuns = rowCount > 2 || roomCount > 1 ? 1 : 2;
+    rows.push(...rowsOfRoom(random, { room, rowCount, plankLength, longest, mostRuns }));
   }
   return {
     plankLength,
@@ -31,22 +35,29 @@ export function tinyJob(seed: number): CutJob {
 
 function rowsOfRoom(
   random: SeededRandom,
-  { room, rowCount, plankLength }: { room: number; rowCount: number; plankLength: number },
+  {
+    room,
+    rowCount,
+    ...lengths
+  }: { room: number; rowCount: number; plankLength: number; longest: number; mostRuns: number },
 ): JobRow[] {
-  const usual = randomRuns(random, plankLength, rowCount);
+  const usual = randomRuns(random, lengths);
   return Array.from({ length: rowCount }, (_, row) => ({
     room,
     width: row === 0 || row === rowCount - 1 ? random.whole(2, 6) : 8,
-    runs: random.whole(1, 3) === 1 ? randomRuns(random, plankLength, rowCount) : usual,
+    runs: random.whole(1, 3) === 1 ? randomRuns(random, lengths) : usual,
   }));
 }
 
-function randomRuns(random: SeededRandom, plankLength: number, rowCount: number): JobRun[] {
+function randomRuns(
+  random: SeededRandom,
+  { plankLength, longest, mostRuns }: { plankLength: number; longest: number; mostRuns: number },
+): JobRun[] {
   const runs: JobRun[] = [];
   let x = random.whole(0, 2);
-  for (let count = random.whole(1, 4) === 1 && rowCount < 5 ? 2 : 1; count > 0; count -= 1) {
+  for (let count = random.whole(1, 3) === 1 ? mostRuns : 1; count > 0; count -= 1) {
     const isShort = random.whole(1, 3) === 1;
-    const length = isShort ? random.whole(1, plankLength) : random.whole(plankLength + 1, 3 * plankLength);
+    const length = isShort ? random.whole(1, plankLength) : random.whole(plankLength + 1, longest);
     runs.push({ x, length });
     x += length + random.whole(1, 3);
   }
