@@ -2,4 +2,5 @@
 export { PLANK_AREA, PLANK_BOXES, PLANK_ROOM_AREA } from './areaFunctions';
 export { PLANK_COUNT, PLANK_CUTS, PLANK_OFFCUTS } from './cutFunctions';
 export { PLANK_LENGTH, PLANK_LENGTH_TEXT } from './lengthFunctions';
+export { PLANK_EMC, PLANK_MOVEMENT, PLANK_TRIM, PLANK_UNDERLAY } from './orderFunctions';
 export { PLANK_LAST_ROW, PLANK_ROWS, PLANK_STAGGER } from './rowFunctions';

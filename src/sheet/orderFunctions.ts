@@ -13,7 +13,7 @@ import { problems } from '../takeoff/problems';
 import { cutTrim } from '../takeoff/trim';
 import { MOST_STRIPS, rollsFor, stripsOf } from '../takeoff/underlay';
 import { answersOf, type CellAnswer, listOf, oneOrGrid, singleValues } from './arguments';
-import { type Fault, foundIn, isFault, length0OrMore, lengthAbove0, percentage, typedOf } from './cells';
+import { type Fault, foundIn, isFault, length0OrMore, lengthAbove0, percentage } from './cells';
 import { lengthNumber } from './lengthFunctions';
 
 /**
@@ -167,7 +167,7 @@ function coefficient(cell: unknown): number | Fault {
     if (cell > 0 && cell <= LARGEST_COEFFICIENT) return cell;
     return { sentenceAt: (where) => problems.coefficientRange(where, cell) };
   }
-  const found = coefficientOf(String(typedOf(cell)));
+  const found = typeof cell === 'string' ? coefficientOf(cell) : [];
   if (typeof found === 'number') return found;
   return { sentenceAt: (where) => problems.species(where, foundIn(cell), found) };
 }

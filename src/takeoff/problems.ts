@@ -59,10 +59,12 @@ export const problems = {
     `${where}: ${quoted(found)} is not a choice. Choose ${choices.join(', ')}.`,
 
   /** Wood that has no coefficient; `fits` are the species that a short name could mean. */
-  species: (where: string, found: Found, fits: readonly string[]) =>
-    fits.length > 0
-      ? `${where}: ${quoted(found)} may be ${fits.join(', ')}. Type one of them in full.`
-      : `${where}: ${quoted(found)} has no coefficient here. Type a species such as white oak, red oak or sugar maple, or its coefficient such as 0.0037.`,
+  species(where: string, found: Found, fits: readonly string[]): string {
+    const wanted = 'Type a species such as white oak, red oak or sugar maple, or its coefficient such as 0.0037.';
+    if (found === '') return `${where} is blank. ${wanted}`;
+    if (fits.length > 0) return `${where}: ${quoted(found)} may be ${fits.join(', ')}. Type one of them in full.`;
+    return `${where}: ${quoted(found)} has no coefficient here. ${wanted}`;
+  },
 
   coefficientRange: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is not a coefficient of wood. Type one between 0 and 0.02 for each point of moisture, such as 0.0037.`,
@@ -94,6 +96,16 @@ export const problems = {
   productsDiffer: (product: string, room: string, otherRoom: string) =>
     `${otherRoom}: its product is named "${product}" as in ${room}, but its planks or boxes differ. Give each product a name of its own, or the same measures.`,
 
+  productsColumns: (size: string) =>
+    `products: ${size} came. Give three to five columns: name, plank length, plank width, planks in a box, price of a box.`,
+
+  tooManyProducts: (found: number, most: number) =>
+    `products: ${found} were given. At most ${most} are compared at once; give fewer rows.`,
+
+  /** A note in the cut list of a room that shares its planks. */
+  sharedPlanks: (otherRooms: readonly string[]) =>
+    `Cut from the same planks as ${otherRooms.join(', ')}: keep all their lists together, and order from the Order tab.`,
+
   sameRoomName: (room: string) => `${room}: two rooms have this name. Give each a name of its own.`,
 
   noRooms: () => 'No room is saved yet. Fill a cut list first: its room is saved with it.',
@@ -104,8 +116,6 @@ export const problems = {
   labourBy: (where: string) => `${where}: what the rate is for is blank. Choose area, piece, hour, trim, door or job.`,
 
   units: (found: Found) => `units: ${quoted(found)} is not a system of units. Type us (feet and inches) or metric.`,
-
-  text: (where: string) => `${where}: text is wanted, such as 12' 6 1/2" or 3.81 m.`,
 
   /** Two ranges given together that differ in size. */
   unequalRanges: (where: string, size: string, otherWhere: string, otherSize: string) =>
@@ -173,6 +183,9 @@ export const problems = {
 
   rowsTooMany: (where: string, rowCount: number, most: number) =>
     `${where}: this room would take ${rowCount} rows. At most ${most} are planned at once; check the units of plank and room.`,
+
+  noRoomBehind: (where: string, found: string) =>
+    `${where}: the floor is to go on into ${quoted(found)}, which is not among these rooms. Type the name of a room that is laid with it.`,
 
   firstPieceLongerThanPlank: (where: string, found: string, plankLength: string) =>
     `${where}: a first piece of ${found} is longer than a plank of ${plankLength}. Type the length it is cut to.`,

@@ -1,0 +1,373 @@
+/** What every custom function owes: help that is true, and a sentence for whatever cannot be used. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { runInNewContext } from 'node:vm';
+import { describe, expect, test } from 'vitest';
+import * as functions from '../../src/sheet/functions';
+import { refusalOf } from '../support/refusal';
+
+type Call = (...cells: unknown[]) => unknown;
+
+/** What an argument takes; `list` is one column of lengths, `walls` and `rules` have two. */
+type Kind =
+  | 'length'
+  | 'gap'
+  | 'area'
+  | 'percentage'
+  | 'species'
+  | 'degrees'
+  | 'any length'
+  | 'list'
+  | 'walls'
+  | 'rules'
+  | 'products'
+  | 'units';
+
+interface Sample {
+  /** Name, kind and a good value of each argument; an optional one has `blank: true`. */
+  readonly arguments: readonly {
+    readonly name: string;
+    readonly kind: Kind;
+    readonly good: unknown;
+    readonly blank?: true;
+  }[];
+  /** Whether its single values may be ranges that go together. */
+  readonly byCell: boolean;
+}
+
+const needed = (name: string, kind: Kind, good: unknown) => ({ name, kind, good });
+const optional = (name: string, kind: Kind, good: unknown) => ({ name, kind, good, blank: true as const });
+const column = (...cells: unknown[]) => cells.map((cell) => [cell]);
+const waste = optional('waste', 'percentage', 0.1);
+const units = optional('units', 'units', 'us');
+const rules = optional('rules', 'rules', [['kerf', 0.125]]);
+const plankLength = needed('plank_length', 'length', 47.25);
+const plankWidth = needed('plank_width', 'length', 7.5);
+const length = needed('length', 'length', 12);
+const width = needed('width', 'length', 10);
+const depth = needed('depth', 'length', 10);
+const gap = optional('gap', 'gap', 0.25);
+const runs = needed('runs', 'list', column(12, 11.5, 12));
+const square = [
+  [12, 'R'],
+  [10, 'R'],
+  [12, 'R'],
+  [10, 'R'],
+];
+
+const SAMPLES: Readonly<Record<string, Sample>> = {
+  PLANK_AREA: { arguments: [length, width, waste, units], byCell: true },
+  PLANK_ROOM_AREA: { arguments: [needed('walls', 'walls', square), waste, units], byCell: false },
+  PLANK_BOXES: {
+    arguments: [needed('area', 'area', 120), needed('box_coverage', 'area', 24), waste, units],
+    byCell: true,
+  },
+  PLANK_LAST_ROW: { arguments: [depth, plankWidth, gap, units], byCell: true },
+  PLANK_ROWS: { arguments: [depth, plankWidth, gap, optional('min_rip', 'gap', 2), units], byCell: true },
+  PLANK_STAGGER: {
+    arguments: [
+      needed('first_pieces', 'list', column(40, 30, 20)),
+      plankLength,
+      optional('min_stagger', 'gap', 8),
+      optional('run', 'length', 12),
+      units,
+    ],
+    byCell: false,
+  },
+  PLANK_OFFCUTS: { arguments: [runs, plankLength, rules, units], byCell: false },
+  PLANK_COUNT: { arguments: [runs, plankLength, rules, units], byCell: false },
+  PLANK_CUTS: { arguments: [length, width, plankLength, plankWidth, rules, units], byCell: false },
+  PLANK_LENGTH: { arguments: [needed('text', 'gap', '12\' 6 1/2"'), units], byCell: true },
+  PLANK_LENGTH_TEXT: { arguments: [needed('value', 'any length', 6.5), units], byCell: true },
+  PLANK_UNDERLAY: {
+    arguments: [
+      length,
+      width,
+      needed('roll_width', 'length', 4),
+      needed('roll_length', 'length', 25),
+      optional('overlap', 'gap', 2),
+      units,
+    ],
+    byCell: true,
+  },
+  PLANK_TRIM: {
+    arguments: [
+      needed('lengths', 'list', column(12, 10, 12, 10)),
+      needed('stock_length', 'length', 16),
+      optional('kerf', 'gap', 0.125),
+      units,
+    ],
+    byCell: false,
+  },
+  PLANK_MOVEMENT: {
+    arguments: [
+      needed('width', 'length', 5),
+      needed('species_or_coefficient', 'species', 'white oak'),
+      needed('moisture_from', 'percentage', 6),
+      needed('moisture_to', 'percentage', 9),
+      units,
+    ],
+    byCell: true,
+  },
+  PLANK_COMPARE: {
+    arguments: [length, width, needed('products', 'products', [['Harbour oak', 47.25, 7.5, 8, 60]]), rules, units],
+    byCell: false,
+  },
+  PLANK_EMC: {
+    arguments: [needed('temperature', 'degrees', 70), needed('humidity', 'percentage', 50), units],
+    byCell: true,
+  },
+};
+
+const names = Object.keys(functions) as (keyof typeof functions)[];
+const callOf = (name: keyof typeof functions) => functions[name] as Call;
+const goodCells = (name: keyof typeof functions) => SAMPLES[name].arguments.map(({ good }) => good);
+
+/** A cell put in the place of an argument: for a list or walls, in its first row. */
+function withCell(name: keyof typeof functions, index: number, cell: unknown): unknown[] {
+  const cells = goodCells(name);
+  const { kind, good } = SAMPLES[name].arguments[index];
+  if (kind === 'list') cells[index] = [[cell], ...(good as unknown[]).slice(1)];
+  else if (kind === 'walls') cells[index] = [[cell, 'R'], ...(good as unknown[]).slice(1)];
+  else if (kind === 'rules') cells[index] = [['kerf', cell]];
+  else cells[index] = cell;
+  return cells;
+}
+
+/** What a sentence must be, whatever it is about. */
+function expectSentence(sentence: string): void {
+  expect(sentence).not.toMatch(/undefined|NaN|\[object|vertex|index|null\b|Infinity|Internal/);
+  expect(sentence).toMatch(/^[A-Za-z_].*\.( \(and \d+ more\))?$/);
+  expect(sentence.length).toBeGreaterThan(20);
+  expect(sentence.length).toBeLessThan(330);
+}
+
+describe.each(names)('%s', (name) => {
+  const call = callOf(name);
+  const given = SAMPLES[name].arguments;
+
+  test('answers its sample with numbers or text', () => {
+    const answer = call(...goodCells(name));
+    const cells = (Array.isArray(answer) ? answer : [[answer]]).flat();
+    expect(cells.length).toBeGreaterThan(0);
+    for (const cell of cells) {
+      expect(typeof cell === 'string' || Number.isFinite(cell)).toBe(true);
+    }
+  });
+
+  test('takes what is left out as blank, in every way a sheet leaves it out', () => {
+    const required = given.filter(({ blank }) => !blank).map(({ good }) => good);
+    const answer = call(...required);
+    for (const blank of ['', null, undefined, '  ', [['']]]) {
+      expect(call(...given.map((argument) => (argument.blank ? blank : argument.good)))).toEqual(answer);
+    }
+  });
+
+  const bad: readonly (readonly [string, unknown, readonly Kind[]])[] = [
+    [
+      'text',
+      'twelve',
+      ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'any length', 'list', 'walls', 'rules', 'units'],
+    ],
+    [
+      'a unit of something else',
+      '12 kg',
+      ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'any length', 'list', 'walls', 'rules', 'units'],
+    ],
+    [
+      'TRUE',
+      true,
+      ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'any length', 'list', 'walls', 'rules', 'units'],
+    ],
+    [
+      'an error',
+      '#DIV/0!',
+      ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'any length', 'list', 'walls', 'rules', 'units'],
+    ],
+    [
+      'a date',
+      new Date(2026, 4, 8),
+      ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'any length', 'list', 'walls', 'rules', 'units'],
+    ],
+    [
+      'a date from another world',
+      runInNewContext('new Date(2026, 4, 8)'),
+      ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'list', 'walls', 'rules'],
+    ],
+    ['a negative number', -1, ['length', 'gap', 'area', 'percentage', 'species', 'list', 'walls', 'rules', 'units']],
+    ['0', 0, ['length', 'area', 'species', 'list', 'walls', 'units']],
+    [
+      'no end',
+      Number.POSITIVE_INFINITY,
+      ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'any length', 'list', 'walls', 'rules', 'units'],
+    ],
+    [
+      'no number',
+      Number.NaN,
+      ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'any length', 'list', 'walls', 'rules', 'units'],
+    ],
+    [
+      'a huge number',
+      1e300,
+      ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'any length', 'list', 'walls', 'rules', 'units'],
+    ],
+    [
+      'a big number',
+      1e9,
+      ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'any length', 'list', 'walls', 'rules', 'units'],
+    ],
+  ];
+
+  test.each(bad)('has a sentence for %s in any argument', (_, cell, kinds) => {
+    given.forEach(({ kind, name: argument }, index) => {
+      if (!kinds.includes(kind)) return;
+      const sentence = refusalOf(() => call(...withCell(name, index, cell)));
+      expectSentence(sentence);
+      // It says which argument, or which wall.
+      expect(sentence).toMatch(kind === 'walls' ? /^Wall 1/ : new RegExp(`^${argument}`));
+    });
+  });
+
+  test('says that a date is a date', () => {
+    given.forEach(({ kind }, index) => {
+      if (!['length', 'gap', 'any length', 'list', 'walls'].includes(kind)) return;
+      const sentence = refusalOf(() => call(...withCell(name, index, new Date(2026, 4, 8))));
+      expect(sentence).toContain('is a date');
+      expect(sentence).toContain('5/8"');
+    });
+  });
+
+  test('has a sentence for a blank where something must be', () => {
+    given.forEach(({ blank, name: argument }, index) => {
+      if (blank) return;
+      const cells = goodCells(name);
+      cells[index] = '';
+      const sentence = refusalOf(() => call(...cells));
+      expectSentence(sentence);
+      expect(sentence).toMatch(new RegExp(`^${argument} is blank`));
+    });
+  });
+
+  test('has a sentence for ranges that do not belong there', () => {
+    const single = given.findIndex(({ kind }) => kind === 'length');
+    if (SAMPLES[name].byCell) {
+      const singles = given.flatMap(({ kind, blank }, index) => (kind === 'units' || blank ? [] : [index]));
+      if (singles.length < 2) return;
+      const cells = goodCells(name);
+      cells[singles[0]] = column(1, 2, 3).map(() => [given[singles[0]].good]);
+      cells[singles[1]] = column(1, 2).map(() => [given[singles[1]].good]);
+      expect(refusalOf(() => call(...cells))).toContain('Give ranges of the same size');
+      return;
+    }
+    const list = given.findIndex(({ kind }) => kind === 'list');
+    const cells = goodCells(name);
+    if (list >= 0)
+      cells[list] = [
+        [12, 12],
+        [12, 12],
+      ];
+    else if (single >= 0 && name.startsWith('PLANK_CUTS')) cells[single] = column(12, 12);
+    else return;
+    expectSentence(refusalOf(() => call(...cells)));
+  });
+
+  test('takes 100,000 cells in one call', () => {
+    const cells = goodCells(name);
+    const big = given.findIndex(({ kind }) => kind === 'list');
+    if (SAMPLES[name].byCell) {
+      const one = call(...cells);
+      // Laying out strips takes its time: there a sheet of mostly blank rows must do.
+      const filled = name === 'PLANK_UNDERLAY' ? 50 : 2;
+      cells[0] = Array.from({ length: 100_000 }, (_, row) => [row % filled === 0 ? cells[0] : '']);
+      const answer = call(...cells) as unknown[][];
+      expect(answer.length).toBe(100_000 - filled + 1);
+      expect(answer[0]).toEqual(Array.isArray(one) ? one[0] : [one]);
+      expect(answer[1].every((cell) => cell === '')).toBe(true);
+      expect(answer[answer.length - 1]).toEqual(answer[0]);
+    } else if (big >= 0) {
+      cells[big] = Array.from({ length: 100_000 }, () => [(cells[big] as unknown[][])[0][0]]);
+      if (name === 'PLANK_STAGGER') expect(call(...cells)).toHaveLength(100_000);
+      else expectSentence(refusalOf(() => call(...cells)));
+    } else if (given[0].kind === 'walls') {
+      cells[0] = Array.from({ length: 100_000 }, () => [1, 'R']);
+      expectSentence(refusalOf(() => call(...cells)));
+    }
+  });
+
+  test('passes over 100,000 blank rows at the end of a range', () => {
+    const cells = goodCells(name);
+    const first = Array.isArray(cells[0]) ? (cells[0] as unknown[][]) : [[cells[0]]];
+    const blanks = Array.from({ length: 100_000 }, () => first[0].map(() => ''));
+    if (name === 'PLANK_CUTS') {
+      expect(refusalOf(() => call([...first, ...blanks], ...cells.slice(1)))).toContain('Give a single cell');
+      return;
+    }
+    const answer = call(...cells);
+    const lines = Array.isArray(answer) ? answer : [[answer]];
+    const open = call([...first, ...blanks], ...cells.slice(1));
+    expect(Array.isArray(open) ? open : [[open]]).toEqual(lines);
+  });
+});
+
+describe('the help a person reads while typing', () => {
+  const sheetFolder = join(import.meta.dirname, '../../src/sheet');
+  const sources = readdirSync(sheetFolder)
+    .filter((file) => file.endsWith('.ts'))
+    .map((file) => readFileSync(join(sheetFolder, file), 'utf8'))
+    .join('\n');
+
+  /** The block directly before a function, without its stars, and its parameters. */
+  function helpOf(name: string): { readonly text: string; readonly parameters: readonly string[] } {
+    const found = new RegExp(`(/\\*\\*(?:[^*]|\\*(?!/))*\\*/)\\s*export function ${name}\\(([^)]*)\\)`).exec(sources);
+    if (!found) throw new Error(`${name} has no help directly before it`);
+    const parameters = [...found[2].matchAll(/(\w+)\??:/g)].map((match) => match[1]);
+    return { text: found[1].replace(/^\s*\*? ?|\/\*\*|\*\/$/gm, ''), parameters };
+  }
+
+  test('every PLANK_ function of the sources is offered, and has a sample here', () => {
+    const declared = [...sources.matchAll(/export function (PLANK_\w+)\(/g)].map((match) => match[1]).sort();
+    expect(Object.keys(functions).sort()).toEqual(declared);
+    expect(Object.keys(SAMPLES)).toEqual(expect.arrayContaining(declared));
+  });
+
+  test.each(names)('%s: documented, with units, defaults and an example', (name) => {
+    const { text, parameters } = helpOf(name);
+    expect(text).toContain('@customfunction');
+    expect(text).toMatch(/@return \{(number|string|range)\} ./);
+    expect(text).toMatch(/Example: PLANK_/);
+    expect(text).not.toMatch(/[<>`]/);
+    expect(parameters).toEqual(SAMPLES[name].arguments.map((argument) => argument.name));
+    for (const { name: argument, blank } of SAMPLES[name].arguments) {
+      const line = new RegExp(`@param \\{[a-z|]+\\} ${blank ? `\\[${argument}\\]` : argument} (.+)`).exec(text);
+      expect(line?.[1], `${name} ${argument}`).toMatch(/^[A-Z"].*\.$/);
+      if (blank && !['rules'].includes(argument)) expect(line?.[1]).toMatch(/Blank|blank/);
+    }
+  });
+
+  /** `PLANK_AREA("12' 6""", 10) is 125.` -> the call as a spreadsheet reads it, and what it is said to be. */
+  const examples = names.flatMap((name) =>
+    [...helpOf(name).text.matchAll(/(PLANK_\w+)\(([^()]*)\) is (.+?)(?=\.\s|\.$|:|, from| when| inches| for)/g)].map(
+      (match) => ({
+        name: match[1] as keyof typeof functions,
+        typed: match[2],
+        said: match[3],
+      }),
+    ),
+  );
+  const worked = examples.filter(({ typed }) => !/[A-Z]\d+:/.test(typed));
+
+  test.each(worked)('$name($typed) is $said, as the help says', ({ name, typed, said }) => {
+    const cells = [...typed.matchAll(/"((?:[^"]|"")*)"|([\d.]+)(%?)/g)].map(([, text, number, percent]) =>
+      text === undefined ? Number(number) / (percent ? 100 : 1) : text.replace(/""/g, '"'),
+    );
+    const answer = [callOf(name)(...cells)].flat(2);
+    const shown = answer.map((cell) =>
+      typeof cell === 'number' ? String(Number(cell.toFixed(said === '9.2' ? 1 : 10))) : cell,
+    );
+    expect(shown.join(', ')).toBe(said);
+  });
+
+  test('most functions have an example that could be worked', () => {
+    expect(new Set(worked.map(({ name }) => name)).size).toBeGreaterThanOrEqual(9);
+  });
+});
