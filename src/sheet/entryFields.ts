@@ -78,6 +78,9 @@ export const DOORWAY_FIELDS = section('doorways', true, [
   { key: 'along', label: 'Doorway #, along the wall' },
   { key: 'width', label: 'Doorway #, width' },
   { key: 'depth', label: 'Doorway #, depth' },
+  { key: 'leadsTo', label: 'Doorway #, goes on into room', isText: true },
+  { key: 'itsDoorway', label: 'Doorway #, its number there' },
+  { key: 'wallThickness', label: 'Doorway #, wall thickness' },
 ]);
 
 export const PRODUCT_FIELDS = section('product', false, [
@@ -104,6 +107,9 @@ export const RULE_FIELDS = section('rules', false, [
   { key: 'firstRow', label: 'First row width' },
   { key: 'reuseStrips', label: 'Strips of the first row in the last', choices: ['', 'yes', 'no'] },
   { key: 'spare', label: 'Spare planks' },
+  { key: 'longestAlong', label: 'Longest floor along the rows' },
+  { key: 'longestAcross', label: 'Longest floor across the rows' },
+  { key: 'gapBySpan', label: 'Gap by span' },
 ]);
 
 /** All of them, in the order of the `Rooms` tab. */

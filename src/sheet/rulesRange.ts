@@ -49,6 +49,9 @@ export function rulesEntryOf(given: unknown, units: Units): RulesEntry {
     firstRow: '',
     reuseStrips: '',
     spare: typedOrBlank(SPARE_RULE),
+    longestAlong: '',
+    longestAcross: '',
+    gapBySpan: '',
   };
 }
 

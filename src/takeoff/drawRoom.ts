@@ -1,7 +1,11 @@
 /** A room as read -> its outline and what of it gets floor. Or the problems of the room. */
 import { subtract } from '../geometry/combine';
 import { insetOf } from '../geometry/inset';
+import type { Ticks } from '../geometry/length';
 import { boundsOf, type Region } from '../geometry/polygon';
+import { frameOf, regionToFrame } from '../geometry/turn';
+import { degreesOf } from '../layout/direction';
+import { gapForSpan } from '../layout/expansion';
 import type { RoomFault } from '../room/faults';
 import { floorOf } from '../room/floor';
 import { type Room, roomOf } from '../room/outline';
@@ -26,7 +30,7 @@ export interface DrawnRoom {
 
 /** More rows, or units in a plank, than this are a measure in the wrong unit; the search would not end in time. */
 const MOST_ROWS = 1000;
-const MOST_STEPS = 20_000;
+export const MOST_STEPS = 20_000;
 
 /** Reads and draws a room: an outline and what of it gets floor. */
 export function drawRoom(entry: RoomEntry): { readonly room: DrawnRoom | null; readonly problems: readonly Problem[] } {
@@ -38,11 +42,30 @@ export function drawRoom(entry: RoomEntry): { readonly room: DrawnRoom | null; r
   if (drawn.kind === 'faults') {
     return { room: null, problems: drawn.faults.map((fault) => faultProblem(fault, entry)) };
   }
-  const floor = floorOf(drawn.room, read.rules.expansionGap);
-  const unfit = unfitProblemsOf(read, drawn.room, floor);
+  const unfit = unfitProblemsOf(read, drawn.room);
   if (unfit.length > 0) return { room: null, problems: unfit };
-  const body = insetOf(subtract([drawn.room.outline], drawn.room.cutouts), read.rules.expansionGap);
-  return { room: { entry, read, room: drawn.room, floor, body }, problems: [] };
+  const expansionGap = gapFor(read, drawn.room);
+  const floors = floorsOf(drawn.room, expansionGap);
+  if (floors.floor.length === 0) {
+    const text = problems.gapEatsRoom('expansion gap', lengthText(expansionGap, read.units, 'piece'));
+    return { room: null, problems: [{ field: 'rules.expansionGap', text }] };
+  }
+  const gapped = { ...read, rules: { ...read.rules, expansionGap } };
+  return { room: { entry, read: gapped, room: drawn.room, ...floors }, problems: [] };
+}
+
+/** What of a room gets floor, with and without what runs into its doorways. */
+export function floorsOf(room: Room, gap: Ticks): Pick<DrawnRoom, 'floor' | 'body'> {
+  return { floor: floorOf(room, gap), body: insetOf(subtract([room.outline], room.cutouts), gap) };
+}
+
+/** The entry's gap, or what its gap by span asks for across the rows (either way, where the direction is left open). */
+function gapFor({ rules, limits, start }: ReadRoom, room: Room): Ticks {
+  if (limits.gapPerMetre === 0) return rules.expansionGap;
+  const degrees = degreesOf(rules.layDirection, room.walls) ?? 0;
+  const { x0, y0, x1, y1 } = boundsOf(regionToFrame(frameOf([room.outline], degrees), [room.outline]));
+  const span = start.direction === 'best' ? Math.max(x1 - x0, y1 - y0) : y1 - y0;
+  return gapForSpan(span, limits.gapPerMetre, rules.expansionGap);
 }
 
 function faultProblem(fault: RoomFault, entry: RoomEntry): Problem {
@@ -55,22 +78,14 @@ function sizeProblemsOf({ rules, product }: ReadRoom, entry: RoomEntry): readonl
   return [{ field: 'rules.markingStep', text }];
 }
 
-/** What reading could not see: a gap that eats the room, a wall that is not there, a plank in the wrong unit. */
-function unfitProblemsOf(read: ReadRoom, room: Room, floor: Region): readonly Problem[] {
-  if (floor.length === 0) {
-    return [
-      {
-        field: 'rules.expansionGap',
-        text: problems.gapEatsRoom('expansion gap', lengthText(read.rules.expansionGap, read.units, 'piece')),
-      },
-    ];
-  }
+/** What reading could not see: a wall that is not there, a plank in the wrong unit. */
+function unfitProblemsOf(read: ReadRoom, room: Room): readonly Problem[] {
   const { layDirection } = read.rules;
   if (layDirection.along === 'wall' && layDirection.wallNumber > room.walls.length) {
     const text = problems.noSuchWall('lay direction', layDirection.wallNumber, room.walls.length);
     return [{ field: 'rules.layDirection', text }];
   }
-  const { x0, y0, x1, y1 } = boundsOf(floor);
+  const { x0, y0, x1, y1 } = boundsOf([room.outline]);
   const rowCount = Math.ceil(Math.max(x1 - x0, y1 - y0) / read.product.plankWidth);
   if (rowCount <= MOST_ROWS) return [];
   return [{ field: 'product.plankWidth', text: problems.rowsTooMany('Plank width', rowCount, MOST_ROWS) }];

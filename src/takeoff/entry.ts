@@ -71,6 +71,12 @@ export interface DoorwayEntry {
   readonly floor: 'transition' | 'goes on' | 'stays shut';
   /** How far the floor runs into the doorway from the face of the wall; blank = 0. */
   readonly depth: Typed;
+  /** Name of the room it goes on into, laid as one floor with this one; blank = none. */
+  readonly leadsTo: string;
+  /** Number of that room's doorway that faces this one; blank = 1. */
+  readonly itsDoorway: Typed;
+  /** Between the faces of the wall; blank = the depths of the two doorways together. */
+  readonly wallThickness: Typed;
 }
 
 export type ProductKind = 'laminate' | 'engineered wood' | 'solid wood' | 'rigid vinyl';
@@ -96,7 +102,7 @@ export interface RulesEntry {
   readonly kerf: Typed;
   readonly alignedDistance: Typed;
   readonly markingStep: Typed;
-  /** `length`, `width`, `wall 3`, or degrees such as `45`. */
+  /** `length`, `width`, `wall 3`, degrees such as `45`, or `best`: searched. */
   readonly layDirection: Typed;
   /** Which side of the floor (seen along the rows) the first row lies on; blank = `near`. */
   readonly startSide: '' | 'near' | 'far' | 'best';
@@ -105,4 +111,9 @@ export interface RulesEntry {
   /** `yes`: a strip ripped off the first row may serve in the last. */
   readonly reuseStrips: '' | 'yes' | 'no';
   readonly spare: Typed;
+  /** Longest unbroken floor along the rows and across them; blank = by the kind of product, see `RUN_LIMITS`. */
+  readonly longestAlong: Typed;
+  readonly longestAcross: Typed;
+  /** Gap for every metre (every 10 ft) of floor across the rows, where that asks for more than the expansion gap. */
+  readonly gapBySpan: Typed;
 }

@@ -21,7 +21,7 @@ export function marksOf(piece: LaidPiece, row: Row, layout: RowLayout, step: Tic
     ...ripMarks(piece, row, layout, step, show),
     ...tapers.map((taper) => taperMark(piece, taper, show)),
     ...others.map((slant) => slantMark(slant, show)),
-    ...piece.notches.map((notch) => notchMark(notch, show)),
+    ...piece.notches.map((notch) => notchMark(notch, step, show)),
   ];
 }
 
@@ -35,8 +35,13 @@ function ripMarks(piece: LaidPiece, row: Row, layout: RowLayout, step: Ticks, sh
   const high = low + layout.plankWidth;
   const width = show(y1 - y0);
   const marks: string[] = [];
-  if (y0 - low >= step) marks.push(`Rip to ${width} wide: ${show(y0 - low)} off the start edge (tongue).`);
-  if (high - y1 >= step) marks.push(`Rip to ${width} wide: ${show(high - y1)} off the far edge (groove).`);
+  // A taper along an edge says all there is to say of it.
+  const isTapered = (edge: Slant['edge']) =>
+    piece.slants.some((slant) => slant.kind === 'taper' && slant.edge === edge);
+  if (y0 - low >= step && !isTapered('start'))
+    marks.push(`Rip to ${width} wide: ${show(y0 - low)} off the start edge (tongue).`);
+  if (high - y1 >= step && !isTapered('far'))
+    marks.push(`Rip to ${width} wide: ${show(high - y1)} off the far edge (groove).`);
   return marks;
 }
 
@@ -53,7 +58,10 @@ function slantMark({ kind, end, edge, along, across, degreesOffSquare }: Slant, 
   return `Angle the ${end} end, ${angle}: long point at the ${other} edge, ${show(along)} shorter at the ${edge} edge.`;
 }
 
-function notchMark({ end, edge, fromEnd, fromEdge, length, depth, isSquare }: Notch, show: Show): string {
+function notchMark(notch: Notch, step: Ticks, show: Show): string {
+  const { end, edge, length, depth, isSquare } = notch;
+  const fromEnd = notch.fromEnd < step ? 0 : notch.fromEnd;
+  const fromEdge = notch.fromEdge < step ? 0 : notch.fromEdge;
   const size = `${show(length)} along by ${show(depth)} across`;
   const slanted = isSquare ? '' : ' Its sides are not square: take them from the drawing.';
   if (fromEdge > 0 && fromEnd > 0) {

@@ -1,7 +1,9 @@
 /** What a person should know about a floor though it can be laid: sentences. */
 import type { BrokenRule } from '../cutting/job';
 import type { Ticks, Units } from '../geometry/length';
+import { overlongFloorsOf } from '../layout/expansion';
 import { narrowRunsOf } from '../layout/rows';
+import { RUN_LIMITS } from '../layout/rules';
 import type { RoomNote } from '../room/faults';
 import { lengthText } from './lengthText';
 import type { PlannedFloors } from './planFloors';
@@ -15,6 +17,7 @@ export function notesOf(planned: PlannedFloors, floorIndex: number): readonly st
     ...brokenNotes(planned, floorIndex, read.units),
     ...room.notes.map((note) => roomNote(note, read.units)),
     ...narrowNotes(planned, floorIndex, show),
+    ...spanNotes(planned, floorIndex),
     ...gridNotes(planned, show),
     ...(layout.rows.length === 1 ? [`The floor is one row, ${show(layout.rows[0].width)} wide.`] : []),
     ...casingNotes(planned, floorIndex, show),
@@ -62,6 +65,21 @@ function narrowNotes(planned: PlannedFloors, floorIndex: number, show: Show): re
     `Row ${rowNumber} is ${show(place.width)} at its narrowest, under the minimum rip of ${show(minRip)}.`;
   const shown = narrow.slice(0, 3).map(sentence);
   return narrow.length > 3 ? [...shown, `${narrow.length - 3} more rows are under it somewhere.`] : shown;
+}
+
+/** Where the floor runs further than its product may, and where the expansion joint goes. */
+function spanNotes(planned: PlannedFloors, floorIndex: number): readonly string[] {
+  const { entry, read, room, layout } = planned.floors[floorIndex];
+  const show = (length: Ticks) => lengthText(length, read.units, 'room');
+  const open = room.doorways.filter(({ floor }) => floor === 'goes on').map(({ doorwayNumber }) => doorwayNumber);
+  const place = open.length > 0 ? `at doorway ${open.join(' or ')}` : 'where a transition can cover it';
+  const basis = read.limits.isOwn
+    ? 'as entered'
+    : `as usual for ${entry.product.kind} (published: ${RUN_LIMITS[entry.product.kind].range})`;
+  return overlongFloorsOf(layout, read.limits).map(
+    ({ way, found, allowed }) =>
+      `The floor is ${show(found)} ${way} the rows; ${show(allowed)} is the most without an expansion joint, ${basis}. Plan a joint ${place}; the product's instructions decide.`,
+  );
 }
 
 function gridNotes({ grid }: PlannedFloors, show: Show): readonly string[] {

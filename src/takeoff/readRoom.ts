@@ -2,12 +2,13 @@
  * A room entry, read once: every field into ticks, counts and choices, or into a problem at that field. What the
  * numbers make together (a room that crosses itself, a gap that eats it) is found later, by `room/` and `takeoff.ts`.
  */
-import type { Ticks, Units } from '../geometry/length';
+import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../geometry/length';
 import {
   LAY_DIRECTION_RULE,
   type LayDirection,
   LENGTH_RULES,
   type LengthRule,
+  RUN_LIMITS,
   type Rules,
   SPARE_RULE,
 } from '../layout/rules';
@@ -55,6 +56,19 @@ export interface ReadRoom {
   readonly product: Product;
   readonly rules: Rules;
   readonly start: StartChoice;
+  readonly limits: SpanLimits;
+  readonly joins: readonly ReadJoin[];
+}
+
+/** How far the floor may run, and what a wide floor adds to the gap. */
+export interface SpanLimits {
+  /** Null = no limit. */
+  readonly along: Ticks | null;
+  readonly across: Ticks | null;
+  /** Whether the limits are the entry's own and not the usual ones of the kind of product. */
+  readonly isOwn: boolean;
+  /** Gap for each metre across the rows, or 0. */
+  readonly gapPerMetre: number;
 }
 
 /** The entry in ticks, or every problem in it: `room` is null when there is one. */
@@ -68,8 +82,11 @@ export function readRoom(entry: RoomEntry): { readonly room: ReadRoom | null; re
   const product = readProduct(entry.product, entry.units, reader);
   const rules = readRules(entry.rules, entry.units, reader);
   const start = readStart(entry.rules, product, reader);
+  const limits = readLimits(entry, reader);
+  const joins = readJoins(entry.doorways, reader);
   if (reader.problems.length > 0) return { room: null, problems: reader.problems };
-  return { room: { name: String(entry.name), units: entry.units, measured, product, rules, start }, problems: [] };
+  const { name, units } = entry;
+  return { room: { name, units, measured, product, rules, start, limits, joins }, problems: [] };
 }
 
 function readShape(shape: ShapeEntry, units: Units, reader: HouseReader): MeasuredShape {
@@ -184,6 +201,32 @@ function readDoorway(doorway: DoorwayEntry, index: number, reader: HouseReader):
   };
 }
 
+/** A doorway through which the floor goes on into a room that is laid together with this one. */
+export interface ReadJoin {
+  /** Counted from 1, as in the entry. */
+  readonly doorwayNumber: number;
+  readonly leadsTo: string;
+  readonly itsDoorway: number;
+  /** Null = the depths of the two doorways together. */
+  readonly wallThickness: Ticks | null;
+}
+
+function readJoins(doorways: readonly DoorwayEntry[], reader: HouseReader): readonly ReadJoin[] {
+  return doorways.flatMap(({ floor, leadsTo, itsDoorway, wallThickness }, i): ReadJoin[] => {
+    if (floor !== 'goes on' || leadsTo.trim() === '') return [];
+    const field = `doorways.${i}`;
+    const where = `Doorway ${i + 1}`;
+    return [
+      {
+        doorwayNumber: i + 1,
+        leadsTo: leadsTo.trim(),
+        itsDoorway: reader.count(`${field}.itsDoorway`, `${where}, its number there`, itsDoorway) ?? 1,
+        wallThickness: reader.length(`${field}.wallThickness`, `${where}, wall thickness`, wallThickness, 'room'),
+      },
+    ];
+  });
+}
+
 /** A wall's number, counted from 1; whether the room has that wall is known only when its outline is. */
 function readWallNumber(field: string, where: string, typed: Typed, reader: HouseReader): number {
   const number = reader.count(field, where, typed);
@@ -246,6 +289,20 @@ function readDirection(typed: Typed, reader: HouseReader): LayDirection {
   const direction = layDirectionOf(typed);
   if (direction === null) reader.fail('rules.layDirection', problems.layDirection(LAY_DIRECTION_RULE, typed));
   return direction ?? { along: 'length' };
+}
+
+/** Us entries give the gap for every 10 ft, metric ones for every metre. */
+function readLimits({ rules, product, units }: RoomEntry, reader: HouseReader): SpanLimits {
+  const along = reader.length('rules.longestAlong', 'Longest floor along the rows', rules.longestAlong, 'room');
+  const across = reader.length('rules.longestAcross', 'Longest floor across the rows', rules.longestAcross, 'room');
+  const gap = reader.length('rules.gapBySpan', 'Gap by span', rules.gapBySpan, 'plank') ?? 0;
+  const usual = RUN_LIMITS[product.kind];
+  return {
+    along: along ?? usual.along,
+    across: across ?? usual.across,
+    isOwn: along !== null || across !== null,
+    gapPerMetre: units === 'us' ? (gap * TICKS_PER_METRE) / (10 * TICKS_PER_FOOT) : gap,
+  };
 }
 
 /** `length` (also blank and `best`, see `StartChoice`), `width`, `wall 3`, or degrees anticlockwise from the room's length; null for anything else. */

@@ -3,7 +3,10 @@
  *
  *   npm run plan -- --cases FILE --out FILE [--effort N]
  *
- * The file of plans is `{ "plans": { id: { rows, bound, stop, ms } } }`; the forms are told in `jobFiles.ts`.
+ *   npm run plan -- --rooms FILE_OR_FOLDER --out FILE
+ *
+ * The file of plans is `{ "plans": { id: { rows, bound, stop, ms } } }`; the forms are told in `jobFiles.ts`. Rooms are
+ * planned from what a person typed, and the file is `{ "floors": { id: ... } }`, in millimetres; see `roomFiles.ts`.
  */
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
@@ -11,19 +14,21 @@ import type { CutPlan } from '../cutting/job';
 import { checkCutPlan } from '../cutting/ledger';
 import { planCuts } from '../cutting/search';
 import { type NamedJob, readJobFile, type WrittenPlan, writtenPlan } from './jobFiles';
+import { floorsOfFiles } from './roomFiles';
 
 /** What the command was asked to do. Paths as typed. */
 export interface PlanRequest {
-  readonly source: { readonly kind: 'cases'; readonly path: string };
+  readonly source: { readonly kind: 'cases' | 'rooms'; readonly path: string };
   readonly out: string;
   readonly effort: number;
 }
 
-const USAGE = 'Use: npm run plan -- --cases FILE --out FILE [--effort N]';
+const USAGE = 'Use: npm run plan -- (--cases FILE | --rooms FILE_OR_FOLDER) --out FILE [--effort N]';
 
 /** Each option takes one value: what stands for it in messages. */
 const OPTIONS: Readonly<Record<string, string>> = {
   '--cases': 'the file of jobs to plan',
+  '--rooms': 'a room file, or a folder of them',
   '--out': 'the file to write the plans to',
   '--effort': 'a number above 0 that multiplies the work the search may do; 1 where it is missing',
 };
@@ -39,7 +44,7 @@ const OPTIONS: Readonly<Record<string, string>> = {
 export function planFiles(args: readonly string[], say: (line: string) => void, folder: string): number {
   try {
     const request = readPlanRequest(args);
-    return planCases(request, say, folder);
+    return request.source.kind === 'rooms' ? planRooms(request, say, folder) : planCases(request, say, folder);
   } catch (error) {
     say(error instanceof Error ? error.message : String(error));
     return 1;
@@ -70,7 +75,9 @@ export function readPlanRequest(args: readonly string[]): PlanRequest {
   if (!(effort > 0 && effort < Infinity)) {
     throw new Error(`--effort is "${values.get('--effort')}". It needs ${OPTIONS['--effort']}.`);
   }
-  return { source: { kind: 'cases', path: wanted('--cases') }, out: wanted('--out'), effort };
+  if (values.has('--cases') && values.has('--rooms')) throw new Error(`--cases or --rooms, not both. ${USAGE}`);
+  const kind = values.has('--rooms') ? 'rooms' : 'cases';
+  return { source: { kind, path: wanted(`--${kind}`) }, out: wanted('--out'), effort };
 }
 
 function planCases(request: PlanRequest, say: (line: string) => void, folder: string): number {
@@ -93,6 +100,16 @@ function planCases(request: PlanRequest, say: (line: string) => void, folder: st
   for (const failure of failures) say(failure);
   say(`${summaryOf(Object.values(plans))} Written to ${request.out}.`);
   return failures.length === 0 ? 0 : 1;
+}
+
+function planRooms(request: PlanRequest, say: (line: string) => void, folder: string): number {
+  const floors = floorsOfFiles(resolve(folder, request.source.path));
+  writeText(resolve(folder, request.out), `${JSON.stringify({ floors })}\n`);
+  const failed = Object.entries(floors).filter(([, { problems }]) => problems.length > 0);
+  for (const [id, { problems }] of failed) for (const { text } of problems) say(`${id}: ${text}`);
+  const count = Object.keys(floors).length;
+  say(`${count - failed.length} of ${count} floors planned. Written to ${request.out}.`);
+  return failed.length === 0 ? 0 : 1;
 }
 
 interface JudgedPlan {

@@ -30,6 +30,9 @@ const BLANK_RULES = {
   firstRow: '',
   reuseStrips: '',
   spare: '',
+  longestAlong: '',
+  longestAcross: '',
+  gapBySpan: '',
 } as const;
 
 /** A rectangular room of feet with planks of 48 in by 6 in, 10 a box. */
@@ -95,6 +98,7 @@ export function bareTakeoff(entry: RoomEntry, counts: BareCounts = {}): Takeoff 
     planks: [],
     plan: { rows: [], plankCount, bound: plankCount, stop: 'proved fewest', steps: 0, broken: [] },
     summary,
+    ways: [],
     notes: [],
   };
 }
@@ -114,6 +118,7 @@ function pieceWith(cut: CutKind, index: number): FloorPiece {
     stripOf: '',
     cuts: [cut],
     polygon: [],
+    holes: [],
     marks: [],
     rest: '',
   };

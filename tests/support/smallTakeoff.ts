@@ -14,7 +14,7 @@ export const smallEntry: RoomEntry = {
   units: 'us',
   shape: { kind: 'rectangle', length: `5' 3/4"`, width: `1' 5 3/4"` },
   cutouts: [],
-  doorways: [{ wall: 1, along: `1' 2 3/8"`, width: `2' 8"`, floor: 'transition', depth: '' }],
+  doorways: [{ wall: 1, along: `1' 2 3/8"`, width: `2' 8"`, floor: 'transition', depth: '', leadsTo: '', itsDoorway: '', wallThickness: '' }],
   product: {
     name: 'Plain oak 5 in',
     kind: 'laminate',
@@ -38,6 +38,9 @@ export const smallEntry: RoomEntry = {
     firstRow: '',
     reuseStrips: '',
     spare: 1,
+    longestAlong: '',
+    longestAcross: '',
+    gapBySpan: '',
   },
 };
 
@@ -99,6 +102,7 @@ function floorPiece({ label, from, length, plankNumber, keeps, rest }: HandPiece
     stripOf: '',
     cuts: rowNumber === 4 ? ['crosscut', 'rip'] : ['crosscut'],
     polygon: corners(GAP + from, GAP + row.from, GAP + from + length, GAP + row.from + row.width),
+    holes: [],
     marks: [],
     rest,
   };
@@ -178,5 +182,6 @@ export const smallTakeoff: Takeoff = {
     tenPercentBoxes: 2,
     proof: 'cannot be done with fewer',
   },
+  ways: [],
   notes: [],
 };
