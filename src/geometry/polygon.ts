@@ -37,6 +37,11 @@ export function signedAreaOf(outline: Outline): number {
   return doubled / 2;
 }
 
+/** The same outline turned so that it runs anticlockwise. */
+export function anticlockwise(outline: Outline): Outline {
+  return signedAreaOf(outline) < 0 ? [...outline].reverse() : outline;
+}
+
 /** Area of a region in square ticks, holes taken off. */
 export function areaOf(region: Region): number {
   return region.reduce((sum, outline) => sum + signedAreaOf(outline), 0);

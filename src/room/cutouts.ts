@@ -1,7 +1,7 @@
 /** Cut-outs measured from a wall -> outlines in the room. */
 import { intersect, subtract } from '../geometry/combine';
 import { TICKS_PER_MM, type Ticks } from '../geometry/length';
-import { areaOf, type Outline, type Region } from '../geometry/polygon';
+import { anticlockwise, areaOf, type Outline, type Region } from '../geometry/polygon';
 import { bad, type Checked, good, type RoomFault, type RoomNote } from './faults';
 import type { MeasuredCutout } from './measured';
 import { placeAt, type Wall, wallNumbered } from './walls';
@@ -15,6 +15,8 @@ const LET_IN: Ticks = TICKS_PER_MM;
 export interface Cutouts {
   /** Anticlockwise, clipped to the room. */
   readonly outlines: readonly Outline[];
+  /** As they are taken away: at walls they reach into them, so that no hairline of floor is left. */
+  readonly taken: readonly Outline[];
   readonly notes: readonly RoomNote[];
 }
 
@@ -26,6 +28,7 @@ export function cutoutsOf(measured: readonly MeasuredCutout[], walls: readonly W
   const faults: RoomFault[] = [];
   const notes: RoomNote[] = [];
   const outlines: Outline[] = [];
+  const taken: Outline[] = [];
   let left = room;
   measured.forEach((cutout, i) => {
     const cutoutNumber = i + 1;
@@ -34,19 +37,21 @@ export function cutoutsOf(measured: readonly MeasuredCutout[], walls: readonly W
       faults.push(...wall.faults);
       return;
     }
-    const clipped = intersect([outlineOf(cutout, wall.value)], room);
+    const whole = outlineOf(cutout, wall.value);
+    const clipped = intersect([whole], room);
     if (clipped.length === 0) faults.push({ code: 'cut-out outside', cutoutNumber });
     if (reachesOutside(cutout, clipped)) notes.push({ code: 'cut-out reaches outside', cutoutNumber });
     outlines.push(...clipped);
-    const rest = subtract(left, clipped);
+    taken.push(whole);
+    const rest = subtract(left, [whole]);
     if (rest.length === 0 && left.length > 0) faults.push({ code: 'cut-out fills room', cutoutNumber });
     left = rest;
   });
-  return faults.length > 0 ? bad(...faults) : good({ outlines, notes });
+  return faults.length > 0 ? bad(...faults) : good({ outlines, taken, notes });
 }
 
 function outlineOf(cutout: MeasuredCutout, wall: Wall): Outline {
-  return cutout.kind === 'round' ? roundOutline(cutout, wall) : rectangularOutline(cutout, wall);
+  return anticlockwise(cutout.kind === 'round' ? roundOutline(cutout, wall) : rectangularOutline(cutout, wall));
 }
 
 /** At a slanted wall the corners go away from the middle, so the cut-out is never drawn smaller than measured. */

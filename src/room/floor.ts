@@ -15,6 +15,6 @@ export function floorOf(room: Pick<Room, 'open' | 'openEnds'>, gap: Ticks): Regi
 }
 
 /** The floor without what runs into doorways: between its extremes the rows are counted out. */
-export function bodyOf(room: Pick<Room, 'outline' | 'cutouts'>, gap: Ticks): Region {
-  return insetOf(subtract([room.outline], room.cutouts), gap);
+export function bodyOf(room: Pick<Room, 'outline' | 'taken'>, gap: Ticks): Region {
+  return insetOf(subtract([room.outline], room.taken), gap);
 }

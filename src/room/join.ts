@@ -5,7 +5,7 @@
 import { intersect, subtract, unite } from '../geometry/combine';
 import { LONGEST_SIDE, type Ticks } from '../geometry/length';
 import type { Point } from '../geometry/point';
-import { boundsOf, type Outline, partsOf } from '../geometry/polygon';
+import { anticlockwise, boundsOf, type Outline, partsOf } from '../geometry/polygon';
 import { type Doorway, openEndsOf, withTongues } from './doorways';
 import type { Room } from './outline';
 import {
@@ -115,7 +115,7 @@ function joinPlaced(rooms: readonly Room[], placements: readonly Placement[], jo
   return { faults: null, joined: { room: mergedRoom(moved, passages), rooms: placed, passages } };
 }
 
-type MovedRoom = Pick<Room, 'outline' | 'walls' | 'cutouts' | 'doorways' | 'notes'>;
+type MovedRoom = Pick<Room, 'outline' | 'walls' | 'cutouts' | 'taken' | 'doorways' | 'notes'>;
 
 function movedRoom(room: Room, placement: Placement, left: ReadonlySet<Doorway>): MovedRoom {
   const point = (p: Point) => movedPoint(placement, p);
@@ -130,6 +130,7 @@ function movedRoom(room: Room, placement: Placement, left: ReadonlySet<Doorway>)
       inward: turned(placement, wall.inward),
     })),
     cutouts: room.cutouts.map(outline),
+    taken: room.taken.map(outline),
     doorways: room.doorways
       .filter((doorway) => !left.has(doorway))
       .map((doorway) => ({
@@ -164,15 +165,14 @@ function mergedRoom(rooms: readonly MovedRoom[], passages: readonly Passage[]): 
     walls.push(...room.walls.map((wall) => ({ ...wall, wallNumber: before + wall.wallNumber })));
   }
   const floors = rooms.flatMap((room) => withTongues(room.walls, room.doorways));
-  const open = subtract(
-    unite(floors, between),
-    rooms.flatMap((room) => room.cutouts),
-  );
-  const blocks = holes.map((hole) => [...hole].reverse());
+  const furniture = rooms.flatMap((room) => room.taken);
+  const open = subtract(unite(floors, between), furniture);
+  const blocks = holes.map(anticlockwise);
   return {
     outline,
     walls,
     cutouts: [...rooms.flatMap((room) => room.cutouts), ...blocks],
+    taken: [...furniture, ...blocks],
     doorways,
     open,
     openEnds: openEndsOf(doorways),

@@ -22,6 +22,8 @@ export interface Room {
   readonly walls: readonly Wall[];
   /** Parts without floor, anticlockwise, clipped to the room. */
   readonly cutouts: readonly Outline[];
+  /** The cut-outs as they are taken away: they may reach into the walls. */
+  readonly taken: readonly Outline[];
   readonly doorways: readonly Doorway[];
   /** What the floor may fill before the gap: the outline with the floor in the doorways, less the cut-outs. */
   readonly open: Region;
@@ -46,7 +48,7 @@ export function roomOf(measured: MeasuredRoom): RoomResult {
 
 /** Square ticks of the outline less its cut-outs, doorways not counted: what is usually called the room's area. */
 export function roomAreaOf(room: Room): number {
-  return areaOf(subtract([room.outline], room.cutouts));
+  return areaOf(subtract([room.outline], room.taken));
 }
 
 function cornersOfShape(shape: MeasuredShape): Checked<WallCorners> {
@@ -82,15 +84,24 @@ function furnished(shape: WallCorners, measured: MeasuredRoom): RoomResult {
   if (cutouts.faults || doorways.faults) {
     return { kind: 'faults', faults: [...(cutouts.faults ?? []), ...(doorways.faults ?? [])] };
   }
-  const allCutouts = [...shape.holes, ...cutouts.value.outlines];
-  const open = subtract(withTongues(walls, doorways.value), allCutouts);
+  const taken = [...shape.holes, ...cutouts.value.taken];
+  const open = subtract(withTongues(walls, doorways.value), taken);
   const partCount = partsOf(open).length;
   const notes: RoomNote[] = [...shape.notes, ...cutouts.value.notes];
   if (partCount > 1) notes.push({ code: 'floor in parts', partCount });
   const openEnds = openEndsOf(doorways.value);
   return {
     kind: 'room',
-    room: { outline, walls, cutouts: allCutouts, doorways: doorways.value, open, openEnds, notes },
+    room: {
+      outline,
+      walls,
+      cutouts: [...shape.holes, ...cutouts.value.outlines],
+      taken,
+      doorways: doorways.value,
+      open,
+      openEnds,
+      notes,
+    },
   };
 }
 

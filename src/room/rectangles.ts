@@ -1,6 +1,6 @@
 /** Rectangles added and taken away, in the order given -> the corners of what is left. */
 import { subtract, unite } from '../geometry/combine';
-import { type Outline, partsOf, type Region } from '../geometry/polygon';
+import { anticlockwise, type Outline, partsOf, type Region } from '../geometry/polygon';
 import type { WallCorners } from './corners';
 import { bad, type Checked, good } from './faults';
 import type { MeasuredRectangle } from './measured';
@@ -23,7 +23,7 @@ export function cornersOfRectangles(rectangles: readonly MeasuredRectangle[]): C
     const to = corners[(i + 1) % corners.length];
     return Math.abs(to.x - from.x) + Math.abs(to.y - from.y);
   });
-  return good({ corners, measured, holes: parts[0].holes.map((hole) => [...hole].reverse()), notes: [] });
+  return good({ corners, measured, holes: parts[0].holes.map(anticlockwise), notes: [] });
 }
 
 function outlineOfRectangle({ fromLeft: x, fromNear: y, length, width }: MeasuredRectangle): Outline {

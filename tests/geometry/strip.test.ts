@@ -94,7 +94,8 @@ describe('corners on the line', () => {
     expect(levelStripOf(ring, 5, 9)[0]).toHaveLength(8);
     expect(partsOf(levelStripOf(ring, 4, 6))).toHaveLength(2);
     expect(partsOf(levelStripOf(ring, 4, 5))).toHaveLength(2);
-    expect(contains(levelStripOf(ring, 5, 9), p(5, 5))).toBe(true);
+    expect(contains(levelStripOf(ring, 5, 9), p(5, 5))).toBe(false);
+    expect(contains(levelStripOf(ring, 5, 9), p(5, 6))).toBe(true);
     expect(areaOf(levelStripOf(ring, 5, 9))).toBe(38);
   });
 
