@@ -1,5 +1,6 @@
 /** The custom functions, by subject. Each is documented, for the person who types it, where it is written. */
 export { PLANK_AREA, PLANK_BOXES, PLANK_ROOM_AREA } from './areaFunctions';
+export { PLANK_COMPARE } from './compareFunction';
 export { PLANK_COUNT, PLANK_CUTS, PLANK_OFFCUTS } from './cutFunctions';
 export { PLANK_LENGTH, PLANK_LENGTH_TEXT } from './lengthFunctions';
 export { PLANK_EMC, PLANK_MOVEMENT, PLANK_TRIM, PLANK_UNDERLAY } from './orderFunctions';

@@ -1,20 +1,24 @@
 /** What the sidebar may call for the whole job: open and save it, fill the order, fill the homeowner's page. */
 import type { RoomEntry } from '../takeoff/entry';
-import { nameKey } from '../takeoff/house';
+import { nameKey, type PlannedHouse } from '../takeoff/house';
 import { emptyHouse, type HouseEntry } from '../takeoff/houseEntry';
 import { moneyText } from '../takeoff/money';
 import { type Order, orderOf } from '../takeoff/order';
 import { planHouse } from '../takeoff/planHouse';
 import { problems } from '../takeoff/problems';
 import { readHouse } from '../takeoff/readHouse';
-import type { Problem } from '../takeoff/result';
+import type { Problem, Takeoff } from '../takeoff/result';
 import { checkedHouse } from './checkedHouse';
 import { oneAtATime } from './oneAtATime';
 import { ownedTab } from './ownedTabs';
 import { pdfLink } from './pdfLink';
+import type { TabBlock } from './tabs/block';
+import { cutListBlock, cutListMark, cutListTitle } from './tabs/cutList';
+import { floorPlanBlock } from './tabs/floorPlan';
 import { HOMEOWNER_MARK, HOMEOWNER_TITLE, homeownerBlock } from './tabs/homeowner';
 import { houseFromCells, JOB_MARK, JOB_TITLE, jobBlock } from './tabs/job';
 import { JOB_LIST_MARK, JOB_LIST_TITLE, jobListBlock, tickedTasks } from './tabs/jobList';
+import { keptMarks } from './tabs/keptMarks';
 import { orderBlock } from './tabs/order';
 import { entriesFromCells, ROOMS_MARK, ROOMS_TITLE } from './tabs/rooms';
 import { readTab, writeTab } from './writeTab';
@@ -73,16 +77,18 @@ export function saveJob(job: unknown): JobAnswer {
 }
 
 /**
- * Plans every room of the job, saves the job, and fills `Order` and `Job list`.
+ * Plans every room of the job, saves the job, and fills `Order` and `Job list`. Rooms that share planks get their cut
+ * lists and floor plans filled again: what is ordered and what is cut must be one plan.
  *
  * @param {object} job A `HouseEntry`.
  * @return {object} A `JobAnswer`: names of the tabs, what the homeowner pays, what is missing; or what is wrong.
  */
 export function fillOrder(job: unknown): JobAnswer {
-  return fillFrom(job, (spreadsheet, entry, order) => {
+  return fillFrom(job, (spreadsheet, entry, order, planned) => {
     const done = tickedTasks(readTab(spreadsheet, JOB_LIST_MARK, JOB_LIST_TITLE));
     const blocks = [jobBlock(entry), orderBlock(order), jobListBlock(order, done)];
-    return { tabs: blocks.map((block) => writeTab(spreadsheet, block)), pdfLink: '' };
+    const lists = sharedRooms(planned).flatMap((room) => cutBlocks(spreadsheet, room));
+    return { tabs: [...blocks, ...lists].map((block) => writeTab(spreadsheet, block)), pdfLink: '' };
   });
 }
 
@@ -116,6 +122,7 @@ function fillFrom(
     spreadsheet: Spreadsheet,
     entry: HouseEntry,
     order: Order,
+    planned: PlannedHouse,
   ) => { readonly tabs: readonly string[]; readonly pdfLink: string },
 ): JobAnswer {
   const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
@@ -128,9 +135,20 @@ function fillFrom(
   const plan = planHouse(chosen.rooms, read.house.shareOffcuts);
   if (plan.status === 'problems') return plan;
   const order = orderOf(read.house, plan.planned);
-  const filled = oneAtATime(() => fill(spreadsheet, checked.entry, order));
+  const filled = oneAtATime(() => fill(spreadsheet, checked.entry, order, plan.planned));
   const toPay = moneyText(order.totals.toPay, read.house.currency);
   return { status: 'filled', ...filled, toPay, missing: order.missing };
+}
+
+function sharedRooms({ rooms, sharing }: PlannedHouse): readonly Takeoff[] {
+  return rooms.filter((room) => sharing.some((names) => names.includes(room.entry.name)));
+}
+
+/** A room's own two tabs, ticks and notes of its cut list kept where the pieces stay the same. */
+function cutBlocks(spreadsheet: Spreadsheet, room: Takeoff): readonly TabBlock[] {
+  const { name } = room.entry;
+  const kept = keptMarks(readTab(spreadsheet, cutListMark(name), cutListTitle(name)));
+  return [cutListBlock(room, kept), floorPlanBlock(room)];
 }
 
 function savedRooms(spreadsheet: Spreadsheet): readonly RoomEntry[] {

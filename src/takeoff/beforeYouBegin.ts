@@ -52,8 +52,8 @@ function line(state: BeforeState, subject: string, text: string): BeforeLine {
 function productLines(house: House, room: LaidRoom): BeforeLine[] {
   const { terms, product } = room;
   const lines = [acclimatiseLine(product.name, terms.acclimatise), flatnessLine(house.units, room)];
-  if (room.takeoff.entry.product.kind !== 'rigid vinyl' && house.site.subfloor === 'wood')
-    lines.push(moistureLine(house, room));
+  const isWood = /wood/.test(room.takeoff.entry.product.kind);
+  if (isWood && house.site.subfloor !== 'concrete') lines.push(moistureLine(house, room));
   return lines;
 }
 

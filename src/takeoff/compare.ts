@@ -51,10 +51,9 @@ function compared(rooms: readonly RoomEntry[], entry: ProductEntry, shareOffcuts
   if (reader.problems.length > 0) return { status: 'problems', name: entry.name, problems: reader.problems };
   const [{ plankCount, proof }] = plan.planned.products;
   const summaries = plan.planned.rooms.map((room) => room.summary);
-  const spares = summaries.reduce((sum, { planksToBuy, plankCount: planned }) => sum + planksToBuy - planned, 0);
-  const read = readRoom(rooms[0]).room;
-  if (!read) throw new Error(`Internal: ${rooms[0].name} was planned, and cannot be read.`);
-  const { plankLength, plankWidth, planksPerBox } = read.product;
+  const reads = rooms.flatMap((room) => readRoom(room).room ?? []);
+  const spares = reads.reduce((sum, room) => sum + room.rules.spare, 0);
+  const { plankLength, plankWidth, planksPerBox } = reads[0].product;
   const boxes = planksPerBox === null ? null : wholeUp((plankCount + spares) / planksPerBox);
   const bought = boxes === null || planksPerBox === null ? plankCount + spares : boxes * planksPerBox;
   const floor = summaries.reduce((sum, summary) => sum + summary.floorArea, 0);

@@ -52,7 +52,7 @@ export function floorOrders(
 function floorOrder(house: House, rooms: readonly LaidRoom[], product: PlannedProduct, price: Price): FloorOrder {
   const terms = termsOfProduct(house, product.name);
   const perBox = rooms[0].product.planksPerBox;
-  const roomSpares = rooms.reduce((sum, { takeoff: { summary } }) => sum + summary.planksToBuy - summary.plankCount, 0);
+  const roomSpares = rooms.reduce((sum, room) => sum + room.spare, 0);
   const line = orderLine({
     part: 'floor',
     item: product.name,

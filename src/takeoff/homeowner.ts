@@ -70,9 +70,7 @@ function prepareLines({ house, rooms, doorways }: Order): readonly string[] {
   return [
     `Clear these rooms of furniture, curtains to the floor and breakables by ${by}: ${names}.`,
     'Heat and air the rooms as you will when you live on the floor, from when the boxes arrive.',
-    ...(doors > 0
-      ? [`${doors} ${doors === 1 ? 'door is' : 'doors are'} taken off and shortened: keep the way to them free.`]
-      : []),
+    ...(doors > 0 ? [`Doors that are taken off and shortened: ${doors}. Keep the way to them free.`] : []),
     'Keep children and pets out of the rooms: there is noise, dust and sharp tools.',
   ];
 }

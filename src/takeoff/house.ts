@@ -166,6 +166,8 @@ export interface Schedule {
 export interface PlannedHouse {
   readonly rooms: readonly Takeoff[];
   readonly products: readonly PlannedProduct[];
+  /** Names of the rooms that are cut from the same planks, a line a group. */
+  readonly sharing: readonly (readonly string[])[];
 }
 
 export interface PlannedProduct {
@@ -174,20 +176,6 @@ export interface PlannedProduct {
   readonly plankCount: number;
   /** `cannot be done with fewer`, or how many more than the fewest it may be. */
   readonly proof: string;
-}
-
-/** The rooms planned one by one: each from its own planks. */
-export function roomsOnTheirOwn(rooms: readonly Takeoff[]): PlannedHouse {
-  const names = [...new Set(rooms.map((room) => nameKey(room.entry.product.name)))];
-  const products = names.map((key): PlannedProduct => {
-    const own = rooms.filter((room) => nameKey(room.entry.product.name) === key);
-    return {
-      name: own[0].entry.product.name,
-      plankCount: own.reduce((count, room) => count + room.summary.plankCount, 0),
-      proof: own.length === 1 ? own[0].summary.proof : 'each room from its own planks',
-    };
-  });
-  return { rooms, products };
 }
 
 /** Names are the same in any case and with any spaces around them. */
@@ -206,6 +194,8 @@ export interface LaidRoom {
   readonly film: RollGoods | null;
   /** New floor above the subfloor, ticks: planks and underlay. */
   readonly height: Ticks;
+  /** Whole planks its own rules ask for on top. */
+  readonly spare: number;
   /** Whether its walls are counted clockwise, as they are unless the room was walked the other way round. */
   readonly isClockwise: boolean;
 }
@@ -220,7 +210,9 @@ export function laidRooms(house: House, rooms: readonly Takeoff[]): readonly Lai
     const film = terms.film === 'no' ? null : house.film;
     const height = room.product.thickness + (underlay?.thickness ?? 0);
     const isClockwise = isWalkedClockwise(room.measured.shape);
-    return { name: takeoff.entry.name, takeoff, product: room.product, terms, underlay, film, height, isClockwise };
+    const { product, rules } = room;
+    const { name } = takeoff.entry;
+    return { name, takeoff, product, terms, underlay, film, height, spare: rules.spare, isClockwise };
   });
 }
 

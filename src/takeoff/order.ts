@@ -8,6 +8,7 @@ import { type FloorOrder, floorOrders } from './floorOrder';
 import { type RoomHours, roomHours } from './hours';
 import { type House, type LaidRoom, laidRooms, nameKey, type PlannedHouse, type Price } from './house';
 import { houseReader } from './houseReader';
+import { lengthText } from './lengthText';
 import { type Totals, totalsOf } from './money';
 import { missingIn, type OrderLine, orderLine, sumOf } from './orderLine';
 import {
@@ -36,6 +37,8 @@ export interface Order {
   readonly totals: Totals;
   /** Sentences; while there are any, the totals are too low. */
   readonly missing: readonly string[];
+  /** Sentences: what was entered and has no place in this order, what was left out by choice. */
+  readonly notes: readonly string[];
   readonly before: readonly BeforeLine[];
   readonly days: readonly DayTask[];
   readonly timing: Timing;
@@ -71,7 +74,8 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     hours,
     lines: [...materials, ...labour],
     totals: totalsOf(sumOf(materials), sumOf(labour), house.terms),
-    missing: missingFrom([...materials, ...labour], doorways),
+    missing: missingFrom(house, [...materials, ...labour], doorways, trims),
+    notes: notesOf(house, rooms),
     before: beforeYouBegin(house, rooms, trims),
     days: dayList(house, rooms, doorways, trims),
     timing: timingOf(house, rooms, hours),
@@ -132,12 +136,40 @@ const LABOUR_REASONS = {
   job: 'the whole job',
 } as const;
 
-function missingFrom(lines: readonly OrderLine[], doorways: readonly DoorwayPlan[]): readonly string[] {
+function missingFrom(
+  house: House,
+  lines: readonly OrderLine[],
+  doorways: readonly DoorwayPlan[],
+  trims: readonly TrimOfRoom[],
+): readonly string[] {
   const undecided = doorways.filter((doorway) => doorway.undecided);
+  const round = trims.filter(({ trim, run }) => run.roundLength > 0 && !trim.putBack);
   return [
     ...lines.map(missingIn).filter((sentence) => sentence !== ''),
     ...undecided.map(
-      ({ room, doorwayNumber, remark }) => `${room}, doorway ${doorwayNumber}: no bar is ordered, because ${remark}`,
+      ({ room, doorwayNumber, remark }) => `${room}, doorway ${doorwayNumber}: no bar is ordered, because ${remark}.`,
     ),
+    ...round.map(({ room, trim, run }) => {
+      const length = lengthText(run.roundLength, house.units, 'room');
+      return `${room}: ${trim.name.toLowerCase()} round a column, ${length} of it that bends, is not ordered.`;
+    }),
+  ];
+}
+
+/** Names that are in no room of this order, and what was not entered at all. */
+function notesOf(house: House, rooms: readonly LaidRoom[]): readonly string[] {
+  const names = rooms.map((room) => nameKey(room.name));
+  const products = rooms.map((room) => nameKey(room.product.name));
+  const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
+  const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms)];
+  const strayRooms = [...new Set(asked.filter((name) => !names.includes(nameKey(name))))];
+  const strayProducts = house.floors.map((floor) => floor.product).filter((name) => !products.includes(nameKey(name)));
+  return [
+    ...(strayRooms.length > 0
+      ? [`Not in this order, so what is entered for it has no effect: ${strayRooms.join(', ')}.`]
+      : []),
+    ...(strayProducts.length > 0 ? [`In no room of this order: ${strayProducts.join(', ')}.`] : []),
+    ...(house.labour.length === 0 ? ['No labour is entered.'] : []),
+    ...(house.taxEntered ? [] : ['No tax is entered.']),
   ];
 }

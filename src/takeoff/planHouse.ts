@@ -1,10 +1,13 @@
 /** Rooms as typed -> all of them planned, and the planks each product takes. */
+import { drawRoom } from './drawRoom';
 import type { RoomEntry } from './entry';
-import { nameKey, type PlannedHouse, roomsOnTheirOwn } from './house';
+import { floorTakeoffOf, proofOf } from './floorTakeoff';
+import { nameKey, type PlannedHouse, type PlannedProduct } from './house';
+import { type PlannedFloors, planFloors } from './planFloors';
 import { problems } from './problems';
-import { type Product, readRoom } from './readRoom';
+import { type Product, type ReadRoom, readRoom } from './readRoom';
 import type { Problem, Takeoff } from './result';
-import { takeoff } from './takeoff';
+import { type ChosenWay, chooseWay } from './ways';
 
 export type HousePlan =
   | { readonly status: 'planned'; readonly planned: PlannedHouse }
@@ -13,18 +16,78 @@ export type HousePlan =
 /**
  * Plans every room; a problem of any room is told with the room's name, and then nothing is planned.
  *
- * @param shareOffcuts whether rooms with the same product are cut from the same planks
+ * @param shareOffcuts whether rooms with the same product and rules are cut from the same planks
  */
-export function planHouse(rooms: readonly RoomEntry[], _shareOffcuts: boolean): HousePlan {
+export function planHouse(rooms: readonly RoomEntry[], shareOffcuts: boolean): HousePlan {
   const found = [...nameProblems(rooms), ...productProblems(rooms)];
-  const takeoffs: Takeoff[] = [];
-  for (const room of rooms) {
-    const result = takeoff(room);
-    if (result.status === 'planned') takeoffs.push(result.takeoff);
-    else found.push(...result.problems.map(({ field, text }) => ({ field, text: problems.inRoom(room.name, text) })));
-  }
+  const drawn = rooms.map((room) => {
+    const { room: read, problems: own } = drawRoom(room);
+    found.push(...own.map(({ field, text }) => ({ field, text: problems.inRoom(room.name, text) })));
+    return read;
+  });
   if (found.length > 0) return { status: 'problems', problems: found };
-  return { status: 'planned', planned: roomsOnTheirOwn(takeoffs) };
+  const ways = drawn.flatMap((room) => (room ? [chooseWay(room)] : []));
+  return { status: 'planned', planned: plannedHouse(groupsOf(ways, shareOffcuts), rooms) };
+}
+
+/** Floors planned together, and the way each of them was chosen from its own. */
+interface Group {
+  readonly planned: PlannedFloors;
+  readonly ways: readonly ChosenWay[];
+}
+
+/** Rooms that may share planks, planned together; where that saves nothing each room keeps a plan of its own. */
+function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean): readonly Group[] {
+  const alone = (way: ChosenWay): Group => ({ planned: way.planned, ways: [way] });
+  if (!shareOffcuts) return ways.map(alone);
+  const keys = ways.map(({ planned }) => shareKey(planned.floors[0].read));
+  return [...new Set(keys)].flatMap((key) => {
+    const own = ways.filter((_, i) => keys[i] === key);
+    if (own.length === 1) return own.map(alone);
+    const together = planFloors(own.map(({ planned }) => planned.floors[0]));
+    const apart = own.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
+    const saves = together.plan.plankCount < apart && together.plan.broken.length === 0;
+    return saves ? [{ planned: together, ways: own }] : own.map(alone);
+  });
+}
+
+/** Floors with the same key may be cut from the same planks: one product, one set of rules. */
+function shareKey({ product, rules, start }: ReadRoom): string {
+  const { kerf, minPiece, minStagger, alignedDistance, markingStep } = rules;
+  const numbers = [product.plankLength, product.plankWidth, kerf, minPiece, minStagger, alignedDistance, markingStep];
+  return `${nameKey(product.name)}/${numbers.join('/')}/${start.reuseStrips}`;
+}
+
+function plannedHouse(groups: readonly Group[], entries: readonly RoomEntry[]): PlannedHouse {
+  const takeoffs = groups.flatMap(({ planned, ways }) =>
+    ways.map((way, i): Takeoff => {
+      const room = floorTakeoffOf(planned, i, way.ways);
+      const others = ways.filter((other) => other !== way).map((other) => other.planned.floors[0].entry.name);
+      return others.length === 0 ? room : { ...room, notes: [...room.notes, problems.sharedPlanks(others)] };
+    }),
+  );
+  const names = [...new Set(entries.map((entry) => nameKey(entry.product.name)))];
+  return {
+    rooms: entries.flatMap((entry) => takeoffs.filter((takeoff) => takeoff.entry === entry)),
+    sharing: groups
+      .filter(({ ways }) => ways.length > 1)
+      .map(({ ways }) => ways.map(({ planned }) => planned.floors[0].entry.name)),
+    products: names.map((name) => plannedProduct(groups.filter((group) => productKey(group) === name))),
+  };
+}
+
+function productKey({ planned }: Group): string {
+  return nameKey(planned.floors[0].entry.product.name);
+}
+
+function plannedProduct(groups: readonly Group[]): PlannedProduct {
+  const { name } = groups[0].planned.floors[0].entry.product;
+  const plankCount = groups.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
+  const over = groups.reduce((sum, { planned: { plan } }) => sum + plan.plankCount - plan.bound, 0);
+  const isLegal = groups.every(({ planned }) => planned.plan.broken.length === 0);
+  const proof = proofOf({ plan: { ...groups[0].planned.plan, plankCount, bound: plankCount - over } });
+  if (!isLegal) return { name, plankCount, proof: 'no plan meets all the rules: see the cut lists' };
+  return { name, plankCount, proof: groups.length > 1 ? `${proof}, each room from its own planks` : proof };
 }
 
 function nameProblems(rooms: readonly RoomEntry[]): Problem[] {

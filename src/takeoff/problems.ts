@@ -55,9 +55,6 @@ export const problems = {
   date: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is not a date. Type year, month and day such as 2026-12-05.`,
 
-  choice: (where: string, found: Found, choices: readonly string[]) =>
-    `${where}: ${quoted(found)} is not a choice. Choose ${choices.join(', ')}.`,
-
   /** Wood that has no coefficient; `fits` are the species that a short name could mean. */
   species(where: string, found: Found, fits: readonly string[]): string {
     const wanted = 'Type a species such as white oak, red oak or sugar maple, or its coefficient such as 0.0037.';

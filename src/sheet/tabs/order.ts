@@ -52,7 +52,7 @@ const PARTS: Readonly<Record<OrderPart, string>> = {
   trim: 'Trim',
   transitions: 'Bars at doorways',
   other: 'Other',
-  labour: 'Labour',
+  labour: 'Work',
 };
 
 /** Everything that is ordered, with live sums. */
@@ -60,7 +60,9 @@ export function orderBlock(order: Order): TabBlock {
   const rows: Rows = [];
   rows.push([textCell(ORDER_TITLE, TITLE)]);
   rows.push([
-    textCell('Prices, allowances and rates in coloured cells may be changed: the totals follow. Cut lists do not.'),
+    textCell(
+      'Coloured cells may be changed: the totals follow, the cut lists do not. Filling the tab again takes them from the job and the rooms.',
+    ),
   ]);
   rows.push([]);
   const { currency } = order.house;
@@ -186,9 +188,14 @@ function addTotal(
 }
 
 function addMissing(rows: Rows, order: Order): void {
-  if (order.missing.length === 0) return;
-  addHeading(rows, ['Missing when this was filled']);
-  for (const sentence of order.missing) rows.push([textCell(sentence)]);
+  for (const [heading, sentences] of [
+    ['Missing when this was filled', order.missing],
+    ['Notes', order.notes],
+  ] as const) {
+    if (sentences.length === 0) continue;
+    addHeading(rows, [heading]);
+    for (const sentence of sentences) rows.push([textCell(sentence)]);
+  }
 }
 
 function addSpares(rows: Rows, order: Order): void {

@@ -1,0 +1,209 @@
+/**
+ * An invented small house with the rooms of the demo workbook's estimating sheet, an invented job and invented prices,
+ * everything filled in. Every private figure differs from every other number of the job, so that one found on the
+ * homeowner's page is one that leaked.
+ */
+import type { DoorwayEntry, ProductEntry, RoomEntry, RulesEntry } from '../../src/takeoff/entry';
+import {
+  BLANK_DOORWAY_WORK,
+  BLANK_FLOOR_TERMS,
+  BLANK_TRIM,
+  emptyHouse,
+  type HouseEntry,
+} from '../../src/takeoff/houseEntry';
+
+const RULES: RulesEntry = {
+  expansionGap: '3/8"',
+  minStagger: '8"',
+  minPiece: '8"',
+  minRip: '2"',
+  kerf: '1/8"',
+  alignedDistance: '',
+  markingStep: '',
+  layDirection: '',
+  startSide: '',
+  firstRow: '',
+  reuseStrips: '',
+  spare: '',
+  longestAlong: '',
+  longestAcross: '',
+  gapBySpan: '',
+};
+
+const LAMINATE: ProductEntry = {
+  name: 'Harbour oak',
+  kind: 'laminate',
+  plankLength: '47 1/4"',
+  plankWidth: '7 1/2"',
+  thickness: '5/16"',
+  planksPerBox: 10,
+  boxCoverage: '',
+  pricePerBox: 52.93,
+};
+
+const ENGINEERED: ProductEntry = {
+  name: 'Ferry ash',
+  kind: 'engineered wood',
+  plankLength: '48"',
+  plankWidth: '5"',
+  thickness: '1/2"',
+  planksPerBox: 12,
+  boxCoverage: '',
+  pricePerBox: 118.37,
+};
+
+const door = (wall: number, along: string, width: string): DoorwayEntry => ({
+  wall,
+  along,
+  width,
+  floor: 'transition',
+  depth: '',
+  leadsTo: '',
+  itsDoorway: '',
+  wallThickness: '',
+});
+
+export const demoRooms: readonly RoomEntry[] = [
+  {
+    name: 'Bedroom',
+    units: 'us',
+    shape: { kind: 'rectangle', length: `12' 6"`, width: `11' 3 1/2"` },
+    cutouts: [],
+    doorways: [door(3, `1' 2"`, `2' 8"`)],
+    product: LAMINATE,
+    rules: RULES,
+  },
+  {
+    name: 'Study',
+    units: 'us',
+    shape: { kind: 'rectangle', length: `9' 8"`, width: `8' 1"` },
+    cutouts: [],
+    doorways: [door(4, `2'`, `2' 6"`)],
+    product: ENGINEERED,
+    rules: RULES,
+  },
+  {
+    name: 'Living room with closet',
+    units: 'us',
+    shape: {
+      kind: 'walls in order',
+      walls: [
+        { length: `18'`, turn: 'R' },
+        { length: `9' 6"`, turn: 'R' },
+        { length: `6'`, turn: 'L' },
+        { length: `5'`, turn: 'R' },
+        { length: `3'`, turn: 'L' },
+        { length: `2' 6"`, turn: 'R' },
+        { length: `4' 9"`, turn: 'R' },
+        { length: `2' 6"`, turn: 'L' },
+        { length: `4' 3"`, turn: 'R' },
+        { length: `14' 6"`, turn: 'R' },
+      ],
+    },
+    cutouts: [],
+    doorways: [door(1, `3'`, `2' 8"`), door(10, `4'`, `3'`)],
+    product: LAMINATE,
+    rules: { ...RULES, spare: 2 },
+  },
+];
+
+export const demoJob: HouseEntry = {
+  ...emptyHouse('us'),
+  currency: '$',
+  floors: [
+    {
+      ...BLANK_FLOOR_TERMS,
+      product: 'harbour oak',
+      misCuts: '4%',
+      keep: 3,
+      acclimatise: 48,
+      flatness: `3/16" in 10'`,
+      fastening: 'floating',
+    },
+    {
+      ...BLANK_FLOOR_TERMS,
+      product: 'Ferry ash',
+      misCuts: 5,
+      keep: 1,
+      underlay: 'none',
+      film: 'no',
+      fastening: 'glued',
+      acclimatise: 72,
+      species: 'white ash',
+      moisture: 7.5,
+    },
+  ],
+  underlay: {
+    name: 'Felt underlay',
+    width: `3' 4"`,
+    length: 30,
+    overlap: '',
+    direction: '',
+    thickness: '1/8"',
+    price: 33.71,
+  },
+  film: { name: 'Vapour film', width: 6, length: 60, overlap: '', direction: '', thickness: '', price: 27.19 },
+  tape: { name: 'Seam tape', length: 150, allowance: '6%', price: 13.67 },
+  trims: [
+    { ...BLANK_TRIM, name: 'Quarter round', stockLength: 8, thickness: '3/4"', spare: 1, price: 9.43 },
+    { ...BLANK_TRIM, name: 'Baseboard', buy: 'put back', height: '3 1/2"' },
+  ],
+  transitions: [
+    { kind: 'T-moulding', stockLength: 6, price: 21.47 },
+    { kind: 'reducer', stockLength: 6, price: 23.83 },
+    { kind: 'end cap', stockLength: 6, price: 19.27 },
+  ],
+  doorways: [
+    { ...BLANK_DOORWAY_WORK, room: 'Bedroom', doorway: 1, neighbour: 'Living room with closet', doorBottom: '5/8"' },
+    { ...BLANK_DOORWAY_WORK, room: 'Living room with closet', doorway: 1, neighbour: 'Bedroom' },
+    {
+      ...BLANK_DOORWAY_WORK,
+      room: 'Living room with closet',
+      doorway: 2,
+      neighbour: 'the porch',
+      neighbourHeight: '1/8"',
+      thresholdTop: '1 1/4"',
+    },
+    {
+      ...BLANK_DOORWAY_WORK,
+      room: 'Study',
+      doorway: 1,
+      neighbour: 'hall carpet',
+      neighbourHeight: '1/2"',
+      soft: 'yes',
+      doorBottom: '1 1/8"',
+    },
+  ],
+  appliances: [{ name: 'Fridge', room: 'Living room with closet', opening: '70 1/4"', height: '69 3/4"' }],
+  stairs: [{ name: 'Stair to the loft', room: 'Study', floorAt: 'foot', riser: '7 1/2"', others: '7 1/2"' }],
+  spacers: { apart: '12"', perPack: 40, price: 7.91 },
+  extras: [{ name: 'Waste container', quantity: 1, unit: 'piece', price: 87.53 }],
+  site: {
+    subfloor: 'wood',
+    subfloorMoisture: 9,
+    temperature: 70,
+    humidityLow: 35,
+    humidityHigh: 60,
+    builtYear: 1971,
+    doorClearance: '',
+  },
+  labour: [
+    { work: 'Lay floors', by: 'hour', rate: 47.59 },
+    { work: 'Fit trim', by: 'trim', rate: 1.37 },
+    { work: 'Shorten doors', by: 'door', rate: 28.61 },
+  ],
+  pace: { perRoom: 45, perRow: 7, perCut: 3.5, perNotch: 9, perDoorway: 22 },
+  terms: { tax: '8.25%', taxOn: 'materials', margin: 17.3, marginOf: 'cost' },
+  schedule: { startDate: '2026-12-07', hoursPerDay: 7, people: 1, deliveryDays: 10 },
+  homeowner: {
+    title: 'New floors for the Example house',
+    homeowner: 'A. Homeowner',
+    place: '1 Invented Lane',
+    layer: 'Sample Floors, call 555-0100',
+    showPrice: '',
+    validUntil: '2026-12-31',
+    prepare: ['Empty the closet.'],
+    notIncluded: ['Painting.', '=Moving pianos'],
+    remarks: ['Shoes off for the first day, please.'],
+  },
+};
