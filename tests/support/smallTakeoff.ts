@@ -14,7 +14,18 @@ export const smallEntry: RoomEntry = {
   units: 'us',
   shape: { kind: 'rectangle', length: `5' 3/4"`, width: `1' 5 3/4"` },
   cutouts: [],
-  doorways: [{ wall: 1, along: `1' 2 3/8"`, width: `2' 8"`, floor: 'transition', depth: '', leadsTo: '', itsDoorway: '', wallThickness: '' }],
+  doorways: [
+    {
+      wall: 1,
+      along: `1' 2 3/8"`,
+      width: `2' 8"`,
+      floor: 'transition',
+      depth: '',
+      leadsTo: '',
+      itsDoorway: '',
+      wallThickness: '',
+    },
+  ],
   product: {
     name: 'Plain oak 5 in',
     kind: 'laminate',

@@ -25,7 +25,7 @@ import { CUT_HEADINGS, type KeptMarks, LAY_HEADINGS, markKey, NOTHING_KEPT } fro
 
 type Row = readonly Cell[];
 
-const COLUMN_WIDTHS = [48, 56, 120, 120, 90, 90, 120, 200, 110, 45, 150];
+const COLUMN_WIDTHS = [46, 50, 120, 110, 62, 78, 95, 310, 112, 45, 120];
 /** Letters that fit across the page at the size of ordinary cells. */
 const LINE_LETTERS = 150;
 /** More rows than this kept in view would leave none to scroll. */

@@ -2,7 +2,7 @@
  * The floor as a grid of square cells: each cell is what its centre lies in. The far wall is at the top, as in the
  * sidebar's drawing.
  */
-import type { Ticks } from '../../geometry/length';
+import { type Ticks, ticksOfMm } from '../../geometry/length';
 import type { Point } from '../../geometry/point';
 import { type Bounds, boundsOf, contains } from '../../geometry/polygon';
 import type { DoorwayMark, Takeoff } from '../../takeoff/result';
@@ -39,6 +39,9 @@ const COMFORTABLE: readonly GridSize[] = [
 const LARGEST: readonly GridSize[] = [{ columns: 96, rows: 132 }];
 /** Our choice: finer than this a row looks no truer. */
 const MOST_CELLS_A_ROW = 6;
+
+/** Our choice: no wall of a house is thicker, so that floor running into a doorway ends within this. */
+const THICKEST_WALL: Ticks = ticksOfMm(400);
 
 /** The number of the doorway a cell shows; 0 when it shows none. */
 export function doorwayNumberOf(place: GridPlace): number {
@@ -154,39 +157,44 @@ function paintSliver(places: GridPlace[][], frame: GridFrame, polygon: readonly 
   });
 }
 
-/** Every cell outside that touches the room, side or corner, is wall, or doorway where one lies. */
+/**
+ * Every cell outside that touches the room, side or corner, is wall. Before an opening it is doorway, and so is the
+ * cell beyond the floor that runs into it.
+ */
 function paintWalls(
   places: GridPlace[][],
   frame: GridFrame,
   isRoom: readonly (readonly boolean[])[],
   doorways: readonly DoorwayMark[],
 ): void {
+  const isFloor = places.map((row, r) => row.map((place, c) => place >= 0 || isRoom[r][c]));
   for (let row = 0; row < frame.rows; row++) {
     for (let column = 0; column < frame.columns; column++) {
-      if (places[row][column] !== OUTSIDE || !touches(isRoom, row, column)) continue;
+      if (places[row][column] !== OUTSIDE || !touches(isFloor, row, column)) continue;
       const centre = centreOf(frame, row, column);
-      const doorway = doorways.find((mark) => liesAt(mark, centre, frame.cellSize));
-      places[row][column] = doorway ? FIRST_DOORWAY - doorway.doorwayNumber + 1 : WALL;
+      const doorway = doorways.find((mark) => liesAt(mark, centre, THICKEST_WALL + 1.5 * frame.cellSize));
+      if (doorway) places[row][column] = FIRST_DOORWAY - doorway.doorwayNumber + 1;
+      else if (touches(isRoom, row, column)) places[row][column] = WALL;
     }
   }
 }
 
-function touches(isRoom: readonly (readonly boolean[])[], row: number, column: number): boolean {
+function touches(isPart: readonly (readonly boolean[])[], row: number, column: number): boolean {
   for (const r of [row - 1, row, row + 1]) {
-    for (const c of [column - 1, column, column + 1]) if (isRoom[r]?.[c]) return true;
+    for (const c of [column - 1, column, column + 1]) if (isPart[r]?.[c]) return true;
   }
   return false;
 }
 
-/** Whether the point lies over the opening, at most a cell and a half from it. */
-function liesAt({ from, to }: DoorwayMark, point: Point, cellSize: Ticks): boolean {
+/** Whether the point lies before the opening, at most `reach` from it on either side. */
+function liesAt({ from, to }: DoorwayMark, point: Point, reach: Ticks): boolean {
   const along = { x: to.x - from.x, y: to.y - from.y };
   const length = Math.sqrt(along.x * along.x + along.y * along.y);
   if (length === 0) return false;
   const offset = { x: point.x - from.x, y: point.y - from.y };
-  const reach = (offset.x * along.x + offset.y * along.y) / length;
+  const place = (offset.x * along.x + offset.y * along.y) / length;
   const distance = Math.abs(offset.x * along.y - offset.y * along.x) / length;
-  return reach >= 0 && reach <= length && distance <= 1.5 * cellSize;
+  return place >= 0 && place <= length && distance <= reach;
 }
 
 /** Without the empty rows and columns around the drawing. */

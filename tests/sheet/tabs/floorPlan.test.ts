@@ -168,6 +168,15 @@ describe('the grid', () => {
     const { places } = floorGrid({ ...floor, pieces });
     expect(places[0]).toContain(last);
     expect(places[0]).not.toContain(WALL);
+    const doorway = {
+      doorwayNumber: 2,
+      from: outline([[20, 30]])[0],
+      to: outline([[40, 30]])[0],
+      floor: 'goes on' as const,
+    };
+    const opened = floorGrid({ ...floor, pieces, doorways: [doorway] }).places;
+    expect(opened[0].map(doorwayNumberOf)).toContain(2);
+    expect(opened[1]).toContain(last);
   });
 
   test('a rip narrower than a cell is still drawn', () => {
