@@ -185,12 +185,12 @@ function addCount(program: Program, job: CutJob, { long, short }: ModelRuns): vo
   const cutUp = long.map((_, i) => `cutUp${i}`);
   const pairs = canPair(job) ? long.flatMap((_, i) => long.map((_, j) => pairName(i, j))) : [];
   const opened = short.map((_, p) => `withShort${p}_${p}`);
-  const saved = [...cutUp, ...pairs, ...stripNames(job, long)];
+  const strips = stripNames(job, long);
+  const saved = [...cutUp, ...pairs, ...strips];
   addRow(program, { planks: 1, ...each(saved, 1), ...each(opened, -1) }, '=', most);
-  if (job.ripPairs.length > 0) return;
   // Not needed, but it brings the fractional model near the truth: pieces with a kerf each come from planks with one
-  // kerf more. (A strip takes no length, so jobs with rip pairs go without.)
+  // kerf more. A strip saves at most that much length too.
   const lengths = job.rows.flatMap(({ runs }) => runs).reduce((sum, run) => sum + run.length, 0);
-  const lengthAndKerfs = lengths + job.kerf * (most + short.length);
-  addRow(program, { planks: job.plankLength + job.kerf, ...each(cutUp, job.kerf) }, '>=', lengthAndKerfs);
+  const given = each(['planks', ...strips], job.plankLength + job.kerf);
+  addRow(program, { ...given, ...each(cutUp, job.kerf) }, '>=', lengths + job.kerf * (most + short.length));
 }
