@@ -5,6 +5,7 @@ import { planCuts } from '../cutting/search';
 import type { Ticks, Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
 import { cutJobOfRuns, type Grid, markedLengths } from '../takeoff/cutJob';
+import { MOST_STEPS } from '../takeoff/drawRoom';
 import { lengthText } from '../takeoff/lengthText';
 import { problems } from '../takeoff/problems';
 import { type CellAnswer, listOf } from './arguments';
@@ -32,6 +33,9 @@ export interface PlannedRuns {
  * @throws Error with the first problem as its message
  */
 export function plannedRuns(given: unknown, plankLength: Ticks, rules: Rules, units: Units): PlannedRuns {
+  if (plankLength / rules.markingStep > MOST_STEPS) {
+    throw new Error(problems.stepTooFine('marking step', lengthText(rules.markingStep, units, 'piece')));
+  }
   const covered = listOf('runs', given, lengthAbove0('room'), units);
   const rowCount = covered.filter((length) => length !== null).length;
   if (rowCount > MOST_RUNS) throw new Error(problems.tooManyRows('runs', rowCount, MOST_RUNS));

@@ -24,8 +24,6 @@ export interface HouseReader {
   /** An amount of money, with or without its sign. */
   price(field: string, where: string, typed: Typed): number | null;
   date(field: string, where: string, typed: string): DayNumber | null;
-  /** One of several words; '' when blank. */
-  choice<T extends string>(field: string, where: string, typed: string, choices: readonly T[]): T | '';
   fail(field: string, text: string): void;
 }
 
@@ -79,12 +77,6 @@ export function houseReader(units: Units): HouseReader {
       const day = dayOf(String(typed));
       if (day === null) fail(field, problems.date(where, typed));
       return day;
-    },
-    choice(field, where, typed, choices) {
-      if (isBlank(typed)) return '';
-      const choice = choices.find((known) => known.toLowerCase() === plainText(String(typed)));
-      if (choice === undefined) fail(field, problems.choice(where, typed, choices));
-      return choice ?? '';
     },
     fail,
   };

@@ -30,7 +30,7 @@ const sentences: SentenceFor = {
     `The turns add up to ${numberText(found, 2)} degrees; all the way round a room they make ${wanted}. Check where R and L stand.`,
 
   'does not close': ({ right, far, by, allowed }, show) =>
-    `The walls do not meet: the last ends ${show(by)} from the start of wall 1 (${sideways(right, far, show)}). ${show(allowed)} would be let pass. Check the wall lengths and turns.`,
+    `The walls do not meet: the last ends ${show(by)} from the start of wall 1 (${sideways(right, far, show)}). Up to ${show(allowed)} is spread over the walls; check their lengths and turns.`,
 
   'walls meet': ({ wallNumbers: [one, other] }) =>
     one === other
@@ -73,7 +73,8 @@ const sentences: SentenceFor = {
 /** `Wall 3`; a room has one length and one width. */
 function partName(what: MeasuredPart, number: number): string {
   const name = what[0].toUpperCase() + what.slice(1);
-  return what === 'length' || what === 'width' || what === 'diagonal' ? name : `${name} ${number}`;
+  if (what === 'diagonal') return number === 1 ? name : 'Other diagonal';
+  return what === 'length' || what === 'width' ? name : `${name} ${number}`;
 }
 
 /** `3" to the right, 1" short`, leaving out what is nothing. */

@@ -1,0 +1,266 @@
+/**
+ * Every sentence is reached by something a person could type. A new sentence needs its line in `WAYS`: the loop names
+ * the ones without.
+ */
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import {
+  PLANK_AREA,
+  PLANK_BOXES,
+  PLANK_COMPARE,
+  PLANK_COUNT,
+  PLANK_CUTS,
+  PLANK_EMC,
+  PLANK_LAST_ROW,
+  PLANK_LENGTH,
+  PLANK_MOVEMENT,
+  PLANK_OFFCUTS,
+  PLANK_ROOM_AREA,
+  PLANK_STAGGER,
+  PLANK_TRIM,
+  PLANK_UNDERLAY,
+} from '../../src/sheet/functions';
+import { fillOrder } from '../../src/sheet/orderMenu';
+import { roomColumn, roomsBlock } from '../../src/sheet/tabs/rooms';
+import { writeTab } from '../../src/sheet/writeTab';
+import type { RoomEntry } from '../../src/takeoff/entry';
+import { BLANK_LABOUR, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
+import { takeoffAsOne } from '../../src/takeoff/joinedFloor';
+import { planHouse } from '../../src/takeoff/planHouse';
+import { problems } from '../../src/takeoff/problems';
+import { readHouse } from '../../src/takeoff/readHouse';
+import { takeoff } from '../../src/takeoff/takeoff';
+import { fakeBook, installFakes, spreadsheetOf } from '../support/fakeSpreadsheet';
+import { refusalOf } from '../support/refusal';
+import { plainRoom } from '../support/roomEntries';
+import { expectSentence } from '../support/sentence';
+
+const column = (...cells: unknown[]) => cells.map((cell) => [cell]);
+
+/** The plain room with some of its rules, product or shape changed; the sentences of its problems or notes. */
+function ofRoom(change: {
+  readonly rules?: Partial<RoomEntry['rules']>;
+  readonly product?: Partial<RoomEntry['product']>;
+  readonly room?: Partial<RoomEntry>;
+}): readonly string[] {
+  const entry: RoomEntry = {
+    ...plainRoom,
+    ...change.room,
+    rules: { ...plainRoom.rules, ...change.rules },
+    product: { ...plainRoom.product, ...change.product },
+  };
+  const result = takeoff(entry);
+  return result.status === 'problems' ? result.problems.map(({ text }) => text) : result.takeoff.notes;
+}
+
+function ofHouse(change: Partial<HouseEntry>): readonly string[] {
+  const read = readHouse({ ...emptyHouse('us'), ...change });
+  return read.status === 'problems' ? read.problems.map(({ text }) => text) : [];
+}
+
+function ofRooms(...rooms: readonly RoomEntry[]): readonly string[] {
+  const plan = planHouse(rooms, true);
+  if (plan.status === 'problems') return plan.problems.map(({ text }) => text);
+  return plan.planned.rooms.flatMap((room) => room.notes);
+}
+
+/** What the order says with these rooms saved. */
+function ofOrder(saved: readonly RoomEntry[], wanted: readonly string[]): readonly string[] {
+  const book = fakeBook();
+  installFakes(book);
+  if (saved.length > 0) writeTab(spreadsheetOf(book), roomsBlock(saved.map(roomColumn)));
+  const answer = fillOrder({ ...emptyHouse('us'), rooms: wanted });
+  return answer.status === 'problems' ? answer.problems.map(({ text }) => text) : [];
+}
+
+const refused = (call: () => unknown) => [refusalOf(call)];
+const walls = (...rows: readonly (readonly [unknown, unknown])[]) => refused(() => PLANK_ROOM_AREA(rows));
+const roll = { name: '', width: 4, length: 25, overlap: '', direction: '', thickness: '', price: '' } as const;
+const table = (...call: unknown[]) => {
+  const lines = PLANK_OFFCUTS(...(call as [unknown, unknown]));
+  return [String(lines[lines.length - 1][0])];
+};
+
+/** How each sentence comes about: what was typed, and all that is then said. */
+const WAYS: Readonly<Record<string, () => readonly string[]>> = {
+  length: () => refused(() => PLANK_LENGTH('12-6')),
+  lengthZero: () => refused(() => PLANK_AREA(0, 10)),
+  area: () => refused(() => PLANK_BOXES('wide', 24)),
+  areaZero: () => refused(() => PLANK_BOXES(0, 24)),
+  percentage: () => refused(() => PLANK_AREA(12, 10, 'some')),
+  tooManyBoxes: () => refused(() => PLANK_BOXES(1000, 1e-6)),
+  count: () => refused(() => PLANK_COUNT(12, 48, [['spare', 1.5]])),
+  number: () => ofHouse({ pace: { ...emptyHouse('us').pace, perRow: 'long' } }),
+  price: () => ofHouse({ underlay: { ...roll, price: 'dear' } }),
+  date: () => ofHouse({ schedule: { ...emptyHouse('us').schedule, startDate: 'soon' } }),
+  species: () => refused(() => PLANK_MOVEMENT(5, 'cardboard', 6, 9)),
+  coefficientRange: () => refused(() => PLANK_MOVEMENT(5, 3, 6, 9)),
+  moistureRange: () => refused(() => PLANK_MOVEMENT(5, 'white oak', 6, 90)),
+  temperature: () => refused(() => PLANK_EMC(1000, 50)),
+  degrees: () => refused(() => PLANK_EMC('warm', 50)),
+  rollTooNarrow: () => ofHouse({ underlay: { ...roll, width: '1"' } }),
+  overlapTooWide: () => refused(() => PLANK_UNDERLAY(12, 10, 4, 25, '4 ft')),
+  tooManyPieces: () => refused(() => PLANK_TRIM(column(...Array.from({ length: 100 }, () => 300)), '1"')),
+  tooManyStrips: () => refused(() => PLANK_UNDERLAY(300, 300, '1"', 25)),
+  inRoom: () => ofRooms({ ...plainRoom, shape: { kind: 'rectangle', length: 'x', width: 10 } }),
+  productsDiffer: () =>
+    ofRooms(plainRoom, { ...plainRoom, name: 'Study', product: { ...plainRoom.product, plankWidth: 7 } }),
+  productsColumns: () => refused(() => PLANK_COMPARE(12, 10, column('Harbour oak'))),
+  tooManyProducts: () =>
+    refused(() =>
+      PLANK_COMPARE(
+        12,
+        10,
+        Array.from({ length: 21 }, () => ['', 48, 6]),
+      ),
+    ),
+  // Two small closets: rows of 35 1/4 in leave 12 3/4 in of a plank, enough for rows of 11 1/4 in next door.
+  sharedPlanks: () =>
+    ofRooms(
+      { ...plainRoom, shape: { kind: 'rectangle', length: 3, width: 1 } },
+      { ...plainRoom, name: 'Closet', shape: { kind: 'rectangle', length: 1, width: 1 } },
+    ),
+  sameRoomName: () => ofRooms(plainRoom, plainRoom),
+  noRooms: () => ofOrder([], []),
+  noSuchRoom: () => ofOrder([plainRoom], ['Attic']),
+  labourBy: () => ofHouse({ labour: [{ ...BLANK_LABOUR, work: 'Laying', rate: 3 }] }),
+  units: () => refused(() => PLANK_AREA(12, 10, '', 'feet')),
+  unequalRanges: () => refused(() => PLANK_AREA(column(1, 2), column(1, 2, 3))),
+  oneCell: () => refused(() => PLANK_CUTS(column(12, 12), 10, 48, 6)),
+  oneColumn: () =>
+    refused(() =>
+      PLANK_COUNT(
+        [
+          [1, 2],
+          [3, 4],
+        ],
+        48,
+      ),
+    ),
+  emptyList: () => refused(() => PLANK_COUNT('', 48)),
+  tooManyRows: () =>
+    refused(() =>
+      PLANK_COUNT(
+        Array.from({ length: 5000 }, () => [12]),
+        48,
+      ),
+    ),
+  rulesColumns: () => refused(() => PLANK_COUNT(12, 48, column('kerf'))),
+  unknownRule: () => refused(() => PLANK_COUNT(12, 48, [['blade', 1]])),
+  ruleWithoutName: () => refused(() => PLANK_COUNT(12, 48, [['', 1]])),
+  ruleTwice: () =>
+    refused(() =>
+      PLANK_COUNT(12, 48, [
+        ['kerf', 0],
+        ['kerf', 0],
+      ]),
+    ),
+  markingStep: () => refused(() => PLANK_COUNT(12, 48, [['marking step', 6]])),
+  layDirection: () => ofRoom({ rules: { layDirection: 'sideways' } }),
+  wallsColumns: () => refused(() => PLANK_ROOM_AREA(column(12, 10, 12, 10))),
+  turn: () => walls([12, 'R'], [10, 'around'], [12, 'R'], [10, 'R']),
+  wallNumber: () =>
+    ofRoom({ room: { cutouts: [{ kind: 'rectangle', wall: 0, along: 1, off: 1, length: 1, depth: 1 }] } }),
+  noPlanksInBox: () => ofRoom({ product: { planksPerBox: 0 } }),
+  boxCoverage: () => ofRoom({ product: { planksPerBox: '', boxCoverage: 11 } }),
+  firstRowTooWide: () => ofRoom({ rules: { firstRow: 60 } }),
+  plankTooSmall: () => refused(() => PLANK_LAST_ROW(10, 0.1)),
+  tooManyPlanks: () => refused(() => PLANK_COUNT(column(...Array.from({ length: 10 }, () => 300)), '1/2"')),
+  stepTooFine: () => refused(() => PLANK_COUNT(12, '300 ft', [['marking step', '0.25 mm']])),
+  gapEatsRoom: () => ofRoom({ rules: { expansionGap: '6 ft' } }),
+  noSuchWall: () => ofRoom({ rules: { layDirection: 'wall 9' } }),
+  rowsTooMany: () => ofRoom({ product: { plankWidth: '0.1"', planksPerBox: '' } }),
+  firstPieceLongerThanPlank: () => refused(() => PLANK_STAGGER(50, 48)),
+  firstPieceLongerThanRun: () => refused(() => PLANK_STAGGER(40, 48, 8, 3)),
+  noRoomBehind: () => {
+    const doorway = { wall: 2, along: 4, width: 3, floor: 'goes on', depth: 0.25 } as const;
+    const door = { ...doorway, leadsTo: 'Attic', itsDoorway: 1, wallThickness: '' };
+    const result = takeoffAsOne([{ ...plainRoom, doorways: [door] }]);
+    return result.status === 'problems' ? result.problems.map(({ text }) => text) : [];
+  },
+  gapTooWide: () => refused(() => PLANK_LAST_ROW(1, 0.5, 6)),
+  noFullRow: () => refused(() => PLANK_LAST_ROW(1, 24)),
+  noLegalPlan: () => refused(() => PLANK_COUNT('49"', 48, [['minimum piece', 30]])),
+  brokenRule: () => table('49"', 48, [['minimum piece', 30]]),
+  andMore: () => refused(() => PLANK_AREA('x', 'y')),
+};
+
+afterEach(() => {
+  vi.restoreAllMocks();
+  vi.unstubAllGlobals();
+});
+
+describe('every sentence', () => {
+  test('has a way to come about', () => {
+    expect(Object.keys(problems).filter((name) => !(name in WAYS))).toEqual([]);
+  });
+
+  test.each(Object.keys(problems).filter((name) => name in WAYS))('%s is reached, and says what is wrong', (name) => {
+    const spy = vi.spyOn(problems, name as keyof typeof problems);
+    const said = WAYS[name]();
+    const made: readonly string[] = spy.mock.results.map(({ value }) => value);
+    expect(made.length).toBeGreaterThan(0);
+    const shown = made.filter((sentence) => said.some((text) => text.includes(sentence)));
+    expect(shown.length, `${JSON.stringify(made)} is not in ${JSON.stringify(said)}`).toBeGreaterThan(0);
+    for (const sentence of said) expectSentence(sentence);
+  });
+});
+
+describe('every reason why a length, area or percentage cannot be read', () => {
+  const date = new Date(2026, 4, 8);
+
+  test.each([
+    ['', 'is blank'],
+    [date, 'is a date'],
+    ['#REF!', 'holds the error "#REF!"'],
+    [Number.NaN, 'is not a finite number'],
+    ['12-6', '"12-6" is not a length'],
+    ['1,234"', 'can be read in two ways'],
+    ['12\' 14"', 'the smaller part makes a whole one of the larger'],
+    ['3 kg', 'has a unit that is not one of length'],
+    [-3, '-3 is negative'],
+    [1e6, '1000000 is longer than 100 m'],
+  ])('a length of %s', (cell, said) => {
+    const sentence = refusalOf(() => PLANK_AREA(cell, 10));
+    expectSentence(sentence);
+    expect(sentence).toContain(said);
+  });
+
+  test.each([
+    ['', 'is blank'],
+    [date, 'is a date'],
+    ['5/8/2026', 'is a date'],
+    ['#N/A', 'holds the error "#N/A"'],
+    [Number.POSITIVE_INFINITY, 'is not a finite number'],
+    ['12 ft', '"12 ft" is not an area'],
+    ['1,234 sq ft', 'can be read in two ways'],
+    ['-3 m2', '"-3 m2" is negative'],
+    [1e9, 'is more than 10,000 m2'],
+  ])('an area of %s', (cell, said) => {
+    const sentence = refusalOf(() => PLANK_BOXES(cell, 24));
+    expectSentence(sentence);
+    expect(sentence).toContain(said);
+  });
+
+  test.each([
+    [date, 'is a date'],
+    ['#NAME?', 'holds the error "#NAME?"'],
+    [Number.NaN, 'is not a finite number'],
+    ['ten', '"ten" is not a percentage'],
+    [-0.1, '-0.1 is negative'],
+    ['150%', 'is more than 100 per cent'],
+    [1000, 'is more than 100 per cent'],
+  ])('a waste of %s', (cell, said) => {
+    const sentence = refusalOf(() => PLANK_AREA(12, 10, cell));
+    expectSentence(sentence);
+    expect(sentence).toContain(said);
+  });
+
+  test('a percentage that must be there', () => {
+    expect(refusalOf(() => PLANK_EMC(70, ''))).toBe('humidity is blank. Type a percentage such as 10%.');
+  });
+});
+
+test('a long text is quoted in part', () => {
+  const sentence = refusalOf(() => PLANK_LENGTH('a very long story about the length of a plank and its owner'));
+  expect(sentence).toContain('"a very long story about the length of..." is not a length');
+});
