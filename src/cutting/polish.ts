@@ -43,6 +43,8 @@ interface Polish {
   readonly classes: readonly (readonly number[])[];
   aligned: number;
   cuts: number;
+  keptAligned: number;
+  keptCuts: number;
   readonly front: Standing[];
 }
 
@@ -56,7 +58,7 @@ export function polish(trial: Trial, planks: number, moves: number): Int32Array 
     const weights = move < half ? { aligned: 24, cut: 36, stair: 1 } : { aligned: 60, cut: 24, stair: 1 };
     const run = trial.prepared.runs[drawBelow(trial.seeded, n)];
     if (run.isTied || run.stripOf >= 0) continue;
-    if (drawBelow(trial.seeded, 2) === 0) swapBest(p, run, weights);
+    if (drawBelow(trial.seeded, 4) === 0) swapBest(p, run, weights);
     else relocate(p, run, weights);
     keepStanding(p);
   }
@@ -89,6 +91,8 @@ function preparePolish(trial: Trial, planks: number): Polish {
     classes: classOf,
     aligned: 0,
     cuts: 0,
+    keptAligned: -1,
+    keptCuts: -1,
     front: [],
   };
   for (const run of prepared.runs) countStretch(p, run, 1);
@@ -171,34 +175,57 @@ function relocate(p: Polish, run: PreparedRun, weights: Weights): void {
   }
   fillPrice(p, run, weights);
   findOpenings(p.openings, run, trial);
-  const reach = run.rest + prepared.kerf;
-  let best = old;
-  let least = Number.POSITIVE_INFINITY;
-  let ties = 0;
+  const found: Found = { price: NEVER, ties: 0, chosen: -1, at: old };
   const mayStay = drawBelow(trial.seeded, 100) < 70;
-  for (let i = 0; i < p.openings.count; i++) {
-    for (let s = p.openings.from[i]; s <= p.openings.to[i]; s++) {
-      const begin = s - reach;
-      const deep =
-        s >= run.rest
-          ? p.tooDeep[s] - (begin > 0 ? p.tooDeep[begin] : 0)
-          : p.tooDeep[s] + p.tooDeep[L] - p.tooDeep[Math.max(0, begin + L)];
-      if (deep > 0 || (s === old && !mayStay)) continue;
-      let price = p.price[s];
-      if (s === L) price -= weights.cut;
-      else if (p.begins[s] > p.ends[s]) price -= weights.cut;
-      const c = s < run.rest ? begin + L : begin;
-      if (s === run.rest && !run.isWallToWall) price -= weights.cut;
-      else if (c > 0 && p.ends[c] > p.begins[c]) price -= weights.cut;
-      if (price > least) continue;
-      ties = price < least ? 1 : ties + 1;
-      if (price < least || drawBelow(trial.seeded, ties) === 0) best = s;
-      least = price;
-    }
-  }
-  lay(trial, run, best);
+  if (!mayStay) p.price[old] = NEVER;
+  scanOpenings(p, run, weights.cut, found);
+  found.chosen = drawBelow(trial.seeded, Math.max(1, found.ties));
+  found.ties = 0;
+  scanOpenings(p, run, weights.cut, found);
+  lay(trial, run, found.at);
   countStretch(p, run, 1);
   p.aligned += alignedWithTied(p, run);
+}
+
+interface Found {
+  price: number;
+  ties: number;
+  chosen: number;
+  at: number;
+}
+
+const NEVER = 2 ** 30;
+
+function scanOpenings(p: Polish, run: PreparedRun, cut: number, found: Found): void {
+  const { openings } = p;
+  const { plankLength: L, kerf } = p.trial.prepared;
+  const shift = -run.rest - kerf;
+  for (let i = 0; i < openings.count; i++) {
+    const from = openings.from[i];
+    const to = openings.to[i];
+    if (from < run.rest) scan(p, from, to, L + shift, p.tooDeep[L], cut, found);
+    else scan(p, from, to, shift, 0, cut, found);
+  }
+}
+
+/** Prices of first pieces from..to whose last pieces begin `shift` further on, where neither goes too deep. */
+function scan(p: Polish, from: number, to: number, shift: number, tooDeep: number, cut: number, found: Found): void {
+  const { price, begins, ends } = p;
+  const deep = p.tooDeep;
+  for (let s = from; s <= to; s++) {
+    const begin = s + shift;
+    if (deep[s] + tooDeep !== (begin > 0 ? deep[begin] : 0)) continue;
+    let own = price[s];
+    if (begins[s] > ends[s]) own -= cut;
+    if (begin > 0 && ends[begin] > begins[begin]) own -= cut;
+    if (own > found.price) continue;
+    if (own < found.price) {
+      found.price = own;
+      found.ties = 0;
+    }
+    if (found.ties === found.chosen) found.at = s;
+    found.ties++;
+  }
 }
 
 function alignedWithTied(p: Polish, run: PreparedRun): number {
@@ -216,6 +243,9 @@ function fillPrice(p: Polish, run: PreparedRun, weights: Weights): void {
   if (run.stripFor >= 0 && prepared.runs[run.stripFor].isTied) addAlignedPrice(p, prepared.runs[run.stripFor], weights.aligned);
   addStairPrice(p, run, weights.stair);
   for (let s = 1; s <= L; s++) p.price[s] += p.price[s - 1];
+  // An end piece that is a whole plank takes no cut.
+  p.price[L] -= weights.cut;
+  if (!run.isWallToWall) p.price[run.rest] -= weights.cut;
 }
 
 function addAlignedPrice(p: Polish, run: PreparedRun, weight: number): void {
@@ -336,6 +366,9 @@ function isStair(p: Polish, i: number, j: number, k: number): number {
 /** Remembers the choice if no remembered one has as few aligned joints and as few cuts. */
 function keepStanding(p: Polish): void {
   const { aligned, cuts } = p;
+  if (aligned === p.keptAligned && cuts === p.keptCuts) return;
+  p.keptAligned = aligned;
+  p.keptCuts = cuts;
   if (p.front.some((one) => one.aligned <= aligned && one.cuts <= cuts)) return;
   const kept = p.front.filter((one) => one.aligned < aligned || one.cuts < cuts);
   p.front.length = 0;
