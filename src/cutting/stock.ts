@@ -105,8 +105,7 @@ function fewestSticks(demand: StockDemand, stepLimit: number): StockState & { re
 }
 
 function raiseBound(demand: StockDemand, state: StockState, meter: StepMeter): void {
-  const plan = fractionalPlan(demand, state.bestCount, meter);
-  if (plan) state.bound = Math.max(state.bound, plan.bound);
+  state.bound = Math.max(state.bound, fractionalPlan(demand, state.bestCount, meter).bound);
 }
 
 /** Makes pieces of sizes again: each stick takes the next pieces of the size it needs, in the order given. */

@@ -58,15 +58,15 @@ function boundAt({ sizes, counts, capacity }: StockDemand, threshold: number): n
  * sticks >= ceil(p x demand / V), whatever the prices were (A. A. Farley, Operations Research 38, 1990).
  *
  * @param enough the bound beyond which the caller needs to know nothing more
- * @returns undefined when the steps run out
+ * @returns the fewest in fractions, unless `enough` or the limit of steps came first; the bound holds in any case
  */
-export function fractionalPlan(demand: StockDemand, enough: number, meter: StepMeter): FractionalPlan | undefined {
+export function fractionalPlan(demand: StockDemand, enough: number, meter: StepMeter): FractionalPlan {
   const basis = startBasis(demand);
   let bound = 0;
   for (;;) {
     const prices = pricesOf(basis, demand.sizes.length);
     const best = bestPattern(demand, prices, meter);
-    if (!best || !stepsLeft(meter, Math.ceil(basis.rows.length ** 2 / 8))) return undefined;
+    if (!best || !stepsLeft(meter, Math.ceil(basis.rows.length ** 2 / 8))) break;
     const worthOfDemand = prices.reduce((sum, price, i) => sum + price * demand.counts[i], 0);
     bound = Math.max(bound, Math.ceil(worthOfDemand / best.worth));
     // Optimal but for the rounding of the prices, which costs a pattern at most one unit a piece.

@@ -12,7 +12,7 @@ import {
   takeFrom,
 } from './stockPatterns';
 
-/** The best plan so far and the fewest sticks any plan could use. */
+/** The best plan so far and the fewest sticks any plan could use: the searches better both in place. */
 export interface StockState {
   best: readonly PatternUse[];
   bestCount: number;
@@ -39,7 +39,7 @@ function diveFrom(
   const cutCount = sticksOf(cut);
   if (state.bestCount === state.bound || cutCount + 1 >= state.bestCount) return;
   const plan = fractionalPlan(rest, state.bestCount - cutCount, meter);
-  if (!plan || cutCount + plan.bound >= state.bestCount) return;
+  if (meter.steps > meter.limit || cutCount + plan.bound >= state.bestCount) return;
   const whole = plan.uses.map(({ pattern, times }) => ({ pattern, times: Math.floor(times + 1e-6) }));
   const wholePart = whole.filter((use) => use.times > 0);
   if (wholePart.length > 0) {
@@ -57,9 +57,8 @@ function diveFrom(
 /**
  * Complete search, a stick at a time: the longest piece left must lie on some stick, so try every pattern with it
  * that cannot be bettered, fullest first, as long as the waste one stick fewer would leave is not used up (bin
- * completion: R. E. Korf, IJCAI 2003). Demands found hopeless are remembered with the waste
- * they were allowed. Improves `state`, and raises its
- * bound to the best count when the search ends within the steps.
+ * completion: R. E. Korf, IJCAI 2003). Demands found hopeless are remembered with the waste they were allowed. Improves
+ * `state`, and raises its bound to the best count when the search ends within the steps.
  */
 export function completeSearch(demand: StockDemand, state: StockState, meter: StepMeter): void {
   const total = demand.sizes.reduce((sum, size, i) => sum + size * demand.counts[i], 0);
