@@ -30,7 +30,10 @@ export interface RoomsFound {
   readonly problems: readonly string[];
 }
 
-/** The countries whose builders measure in feet and inches, as a spreadsheet's locale ends. Common knowledge. */
+/**
+ * How the locale of a spreadsheet ends where feet and inches are used: the United States, Liberia, Myanmar. From memory
+ * of the Unicode locale data; elsewhere a person chooses.
+ */
 const FEET_AND_INCHES = /[_-](US|LR|MM)$/;
 
 /** Adds the Plank Ledger menu. Asks for nothing else: it runs before the add-on may see the spreadsheet. */

@@ -37,9 +37,11 @@ export function writeTab(spreadsheet: Spreadsheet, block: TabBlock): string {
   const old = ownedTab(spreadsheet, block.mark, block.title);
   try {
     const fresh = insertUnfinishedTab(spreadsheet, block.title);
+    const size = sizeFor(block, old);
+    extendNew(fresh, size);
     writeCells(fresh, block);
     if (old) {
-      copyOver(fresh, old, block);
+      copyOver(fresh, old, block, size);
       removeUnfinishedTabs(spreadsheet);
       return old.getName();
     }
@@ -64,6 +66,26 @@ function removeAfterFailure(spreadsheet: Spreadsheet): void {
   } catch (_) {}
 }
 
+interface TabSize {
+  readonly rows: number;
+  readonly columns: number;
+}
+
+/** Large enough for the block and for all that the old tab holds. */
+function sizeFor({ cells }: TabBlock, old: Sheet | null): TabSize {
+  const rows = old ? old.getMaxRows() : 0;
+  const columns = old ? old.getMaxColumns() : 0;
+  return { rows: Math.max(rows, cells.length), columns: Math.max(columns, cells[0].length) };
+}
+
+/** Always adds a row or more, so that a list longer than a new tab takes no call that a short one does not. */
+function extendNew(sheet: Sheet, size: TabSize): void {
+  const rows = sheet.getMaxRows();
+  const columns = sheet.getMaxColumns();
+  sheet.insertRowsAfter(rows, Math.max(1, size.rows - rows));
+  if (columns < size.columns) sheet.insertColumnsAfter(columns, size.columns - columns);
+}
+
 /**
  * Values before formats: in a cell of automatic format a leading apostrophe is taken as the mark of text and does not
  * become part of it, whatever follows. In a cell that is plain text already the service may keep it as a character.
@@ -73,7 +95,6 @@ function writeCells(sheet: Sheet, block: TabBlock): void {
   const { cells } = block;
   const columnCount = cells[0].length;
   if (cells.some((row) => row.length !== columnCount)) throw new Error('Internal: the rows of a tab differ in length.');
-  makeRoom(sheet, cells.length, columnCount);
   const looks = <T>(feature: (look: Look) => T): T[][] => cells.map((row) => row.map((cell) => feature(cell.look)));
   const range = sheet.getRange(1, 1, cells.length, columnCount);
   range.setValues(cells.map((row) => row.map(writtenValue)));
@@ -85,13 +106,6 @@ function writeCells(sheet: Sheet, block: TabBlock): void {
   range.setHorizontalAlignments(looks((look) => look.align));
   range.setWraps(looks((look) => look.wrap));
   setTickBoxes(sheet, block);
-}
-
-function makeRoom(sheet: Sheet, rowCount: number, columnCount: number): void {
-  const rows = sheet.getMaxRows();
-  const columns = sheet.getMaxColumns();
-  if (rows < rowCount) sheet.insertRowsAfter(rows, rowCount - rows);
-  if (columns < columnCount) sheet.insertColumnsAfter(columns, columnCount - columns);
 }
 
 function writtenValue({ value }: Cell): string | number | boolean {
@@ -138,16 +152,16 @@ function setLayout(sheet: Sheet, block: TabBlock): void {
   sheet.setHiddenGridlines(!block.showGridlines);
 }
 
-/** Both tabs are brought to one size, so that a single copy replaces everything the old one held. */
-function copyOver(fresh: Sheet, old: Sheet, block: TabBlock): void {
-  makeRoom(old, block.cells.length, block.cells[0].length);
-  const rowCount = old.getMaxRows();
-  const columnCount = old.getMaxColumns();
-  makeRoom(fresh, rowCount, columnCount);
-  const target = old.getRange(1, 1, rowCount, columnCount);
+/** One copy of the whole size replaces everything the old tab held. */
+function copyOver(fresh: Sheet, old: Sheet, block: TabBlock, size: TabSize): void {
   // The service sends writes in bundles: what is to fail shall fail before the old tab is touched.
   SpreadsheetApp.flush();
-  fresh.getRange(1, 1, rowCount, columnCount).copyTo(target);
+  const rows = old.getMaxRows();
+  const columns = old.getMaxColumns();
+  if (rows < size.rows) old.insertRowsAfter(rows, size.rows - rows);
+  if (columns < size.columns) old.insertColumnsAfter(columns, size.columns - columns);
+  const target = old.getRange(1, 1, size.rows, size.columns);
+  fresh.getRange(1, 1, size.rows, size.columns).copyTo(target);
   // Whether a copy carries the tick boxes along, and takes away those of the old tab, is not documented.
   target.clearDataValidations();
   setTickBoxes(old, block);

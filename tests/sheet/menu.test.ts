@@ -163,6 +163,48 @@ describe('filling tabs', () => {
   });
 });
 
+describe('service calls', () => {
+  /** The small floor with its pieces and planks so many times over, each set one row set further from the wall. */
+  function largeFloor(times: number): TakeoffResult {
+    const sets = Array.from({ length: times }, (_, set) => set);
+    const rowShift = (set: number) => set * smallTakeoff.rows.length;
+    const label = (text: string, set: number) => text.replace(/^\d+/, (row) => String(Number(row) + rowShift(set)));
+    const pieces = sets.flatMap((set) =>
+      smallTakeoff.pieces.map((piece) => ({
+        ...piece,
+        label: label(piece.label, set),
+        rowNumber: piece.rowNumber + rowShift(set),
+        plankNumber: piece.plankNumber + set * smallTakeoff.planks.length,
+      })),
+    );
+    const planks = sets.flatMap((set) =>
+      smallTakeoff.planks.map((plank) => ({
+        ...plank,
+        plankNumber: plank.plankNumber + set * smallTakeoff.planks.length,
+        pieces: plank.pieces.map((piece) => ({ ...piece, label: label(piece.label, set) })),
+      })),
+    );
+    return { status: 'planned', takeoff: { ...smallTakeoff, entry: den, pieces, planks } };
+  }
+
+  function callsOf(fill: (entry: unknown) => unknown, times: number) {
+    book = fakeBook();
+    installFakes(book);
+    plan.answer = () => largeFloor(times);
+    const counts = [1, 2].map(() => {
+      book.calls.clear();
+      fill(den);
+      return Object.fromEntries(book.calls);
+    });
+    return counts;
+  }
+
+  test.each(['fillCutList', 'fillFloorPlan'] as const)('of %s are the same for 8 pieces and for 504', (name) => {
+    expect(largeFloor(63)).toMatchObject({ takeoff: { pieces: { length: 504 } } });
+    expect(callsOf(menu[name], 63)).toEqual(callsOf(menu[name], 1));
+  });
+});
+
 describe('saved rooms', () => {
   test('are given back as they were typed, the last saved of a name', () => {
     expect(menu.listRooms()).toEqual({ rooms: [], problems: [] });

@@ -25,7 +25,7 @@ import { CUT_HEADINGS, type KeptMarks, LAY_HEADINGS, markKey, NOTHING_KEPT } fro
 
 type Row = readonly Cell[];
 
-const COLUMN_WIDTHS = [46, 50, 120, 110, 62, 78, 95, 310, 112, 45, 120];
+const COLUMN_WIDTHS = [46, 58, 120, 110, 62, 78, 95, 304, 112, 45, 120];
 /** Letters that fit across the page at the size of ordinary cells. */
 const LINE_LETTERS = 150;
 /** More rows than this kept in view would leave none to scroll. */
