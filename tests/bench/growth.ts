@@ -1,8 +1,9 @@
 /** How the time grows with the rows: seeded rooms, rectangular and L-shaped, from 10 to 1,000 rows. */
 import type { CutJob, JobRow } from '../../src/cutting/job';
 import { type SeededRandom, seededRandom } from '../support/seededRandom';
+import { benchTable } from './benchTable';
 import { type Measured, measure } from './measure';
-import { medianOf, sumOf, textTable } from './textTable';
+import { medianOf, sumOf } from './sums';
 
 const ROW_COUNTS = [10, 20, 50, 100, 200, 500, 1000];
 const ROOMS_OF_EACH = 3;
@@ -19,7 +20,7 @@ export function growthTable(effort: number): string[] {
     decimals: heading === 'ms' || heading === 'slowest' ? 1 : 0,
   }));
   const shaped = (shape: string) => columns.map((column) => ({ ...column, heading: `${shape} ${column.heading}` }));
-  return textTable([{ heading: 'rows' }, ...shaped('rectangle'), ...shaped('L')], rows);
+  return benchTable([{ heading: 'rows' }, ...shaped('rectangle'), ...shaped('L')], rows);
 }
 
 function measureRooms(

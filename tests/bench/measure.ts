@@ -2,7 +2,7 @@
 import type { CutJob, CutPlan } from '../../src/cutting/job';
 import { checkCutPlan, ledgerOf } from '../../src/cutting/ledger';
 import { planCuts } from '../../src/cutting/search';
-import { medianOf } from './textTable';
+import { medianOf } from './sums';
 
 export interface Measured {
   readonly plan: CutPlan;

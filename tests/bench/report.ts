@@ -1,6 +1,8 @@
 /** The tables of the bench. */
+
+import { benchTable, type Cell } from './benchTable';
 import type { CaseResult } from './compareCases';
-import { type Cell, medianOf, sumOf, textTable } from './textTable';
+import { medianOf, sumOf } from './sums';
 
 /** A line a case. */
 export function caseTable(results: readonly CaseResult[]): string[] {
@@ -22,7 +24,7 @@ export function caseTable(results: readonly CaseResult[]): string[] {
     { heading: 'keep' },
     { heading: 'area+10%' },
   ];
-  return textTable(columns, results.map(caseRow));
+  return benchTable(columns, results.map(caseRow));
 }
 
 function caseRow(result: CaseResult): Cell[] {
@@ -72,7 +74,7 @@ export function categoryTable(results: readonly CaseResult[]): string[] {
     { heading: 'area+10% %', decimals: 1 },
     { heading: 'area+10% short' },
   ];
-  return textTable(columns, [...rows, categoryRow('all', results)]);
+  return benchTable(columns, [...rows, categoryRow('all', results)]);
 }
 
 function categoryRow(name: string, results: readonly CaseResult[]): Cell[] {

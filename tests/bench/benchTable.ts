@@ -1,4 +1,4 @@
-/** Tables for the terminal. */
+/** Tables of the bench for the terminal: headings over numbers. */
 
 export type Cell = string | number;
 
@@ -10,7 +10,7 @@ export interface Column {
 }
 
 /** Lines of a table; a column is as wide as its widest cell. */
-export function textTable(columns: readonly Column[], rows: readonly (readonly Cell[])[]): string[] {
+export function benchTable(columns: readonly Column[], rows: readonly (readonly Cell[])[]): string[] {
   const written = rows.map((row) => row.map((cell, i) => writeCell(cell, columns[i])));
   const widths = columns.map(({ heading }, i) => Math.max(heading.length, ...written.map((row) => row[i].length)));
   const isNumeric = columns.map((_, i) => rows.every((row) => typeof row[i] === 'number' || row[i] === '-'));
@@ -29,16 +29,4 @@ export function textTable(columns: readonly Column[], rows: readonly (readonly C
 function writeCell(cell: Cell, column: Column): string {
   if (typeof cell === 'string') return cell;
   return Number.isFinite(cell) ? cell.toFixed(column.decimals ?? 0) : '-';
-}
-
-/** The middle value, or the mean of the two middle ones; of nothing, none (NaN, written as a dash). */
-export function medianOf(values: readonly number[]): number {
-  const sorted = values.slice().sort((a, b) => a - b);
-  const upper = sorted.length >> 1;
-  return sorted.length % 2 === 1 ? sorted[upper] : (sorted[upper - 1] + sorted[upper]) / 2;
-}
-
-/** Sum of values. */
-export function sumOf(values: readonly number[]): number {
-  return values.reduce((sum, value) => sum + value, 0);
 }
