@@ -29,7 +29,7 @@ export type RoomColumn = ReadonlyMap<string, Typed>;
 
 export interface SavedRoom {
   readonly name: string;
-  /** Null when it cannot be read. */
+  /** Null when it cannot be read, or when a room left of it has its name. */
   readonly entry: RoomEntry | null;
   readonly column: RoomColumn;
 }
@@ -98,14 +98,15 @@ export function entriesFromCells(values: readonly (readonly unknown[])[]): Saved
     return { rooms: [], problems: isEmpty ? [] : [tabProblems.noRoomLine(ROOM_LABEL)], isReadable: isEmpty };
   }
   const { labels, problems } = labelsOf(values.slice(first));
-  const columnCount = Math.max(...values.map((row) => row.length));
+  const columnCount = values.reduce((most, row) => Math.max(most, row.length), 0);
   const rooms: SavedRoom[] = [];
   for (let i = 1; i < columnCount; i++) {
     const cells = values.slice(first).map((row) => row[i] ?? '');
     if (cells.every((cell) => cell === '')) continue;
     const room = savedRoom(labels, cells, problems);
-    if (rooms.some((other) => isSameName(other.name, room.name))) problems.push(tabProblems.savedTwice(room.name));
-    rooms.push(room);
+    const isTwice = rooms.some((other) => isSameName(other.name, room.name));
+    if (isTwice) problems.push(tabProblems.savedTwice(room.name));
+    rooms.push(isTwice ? { ...room, entry: null } : room);
   }
   return { rooms, problems, isReadable: true };
 }
