@@ -48,6 +48,8 @@ interface Call {
   readonly units: Column;
   readonly shape: Shape;
   readonly noted: Noted;
+  /** Single values once read, by name and units. */
+  readonly singles: Map<string, unknown>;
 }
 
 /**
@@ -64,10 +66,11 @@ export function answersOf<V, A>(
   const columns = Object.entries<Argument<unknown>>(table).map(([name, argument]) => columnOf(name, argument));
   const units = columnOf('units', { given: unitsGiven, read: unitsOf, whenBlank: () => 'us' });
   const shape = commonShape([...columns, units]);
-  const call: Call = { columns, units, shape, noted: { first: '', count: 0 } };
+  const call: Call = { columns, units, shape, noted: { first: '', count: 0 }, singles: new Map() };
   const mustBeFilled = columns.filter((column) => !column.isSingle && column.whenBlank === undefined);
+  const rowCount = rowCountOf(mustBeFilled, shape);
   const answers: (A | '')[][] = [];
-  for (let r = 0; r < rowCountOf(mustBeFilled, shape); r++) {
+  for (let r = 0; r < rowCount; r++) {
     const line: (A | '')[] = [];
     for (let c = 0; c < shape.columnCount; c++) {
       const isBlankCell = mustBeFilled.length > 0 && mustBeFilled.every((column) => isBlank(column.cells[r][c]));
@@ -188,23 +191,37 @@ function rowCountOf(mustBeFilled: readonly Column[], shape: Shape): number {
 
 /** Reads one cell of every argument and answers it; '' when something was noted instead. */
 function answerCell<V, A>(call: Call, r: number, c: number, answer: (values: V, units: Units) => A | Fault): A | '' {
-  const { noted, shape } = call;
-  const countBefore = noted.count;
-  const units = readCell(call, call.units, r, c, 'us') as Units;
-  if (noted.count > countBefore) return '';
-  const values = Object.fromEntries(call.columns.map((column) => [column.name, readCell(call, column, r, c, units)]));
-  if (noted.count > countBefore) return '';
-  const answered = answer(values as V, units);
+  const units = readCell(call, call.units, r, c, 'us');
+  if (isFault(units)) return '';
+  const values: Record<string, unknown> = {};
+  let isGood = true;
+  for (const column of call.columns) {
+    const value = readCell(call, column, r, c, units as Units);
+    values[column.name] = value;
+    if (isFault(value)) isGood = false;
+  }
+  if (!isGood) return '';
+  const answered = answer(values as V, units as Units);
   if (!isFault(answered)) return answered;
-  note(noted, answered.sentenceAt(placeText(answered.argument ?? call.columns[0].name, shape, r, c)));
+  note(call.noted, answered.sentenceAt(placeText(answered.argument ?? call.columns[0].name, call.shape, r, c)));
   return '';
 }
 
-function readCell({ shape, noted }: Call, column: Column, r: number, c: number, units: Units): unknown {
-  const cell = column.isSingle ? column.cells[0][0] : column.cells[r][c];
-  if (isBlank(cell) && column.whenBlank) return column.whenBlank(units);
-  const value = column.read(isBlank(cell) ? '' : cell, units);
-  if (isFault(value)) note(noted, value.sentenceAt(placeText(column.name, column.isSingle ? undefined : shape, r, c)));
+/** A single value is read, and noted, once for the whole call. */
+function readCell(call: Call, column: Column, r: number, c: number, units: Units): unknown {
+  if (!column.isSingle) return readAndNote(call, column, column.cells[r][c], units, r, c);
+  const key = `${column.name} ${units}`;
+  if (!call.singles.has(key)) call.singles.set(key, readAndNote(call, column, column.cells[0][0], units, r, c));
+  return call.singles.get(key);
+}
+
+function readAndNote(call: Call, column: Column, cell: unknown, units: Units, r: number, c: number): unknown {
+  const blank = isBlank(cell);
+  if (blank && column.whenBlank) return column.whenBlank(units);
+  const value = column.read(blank ? '' : cell, units);
+  if (isFault(value)) {
+    note(call.noted, value.sentenceAt(placeText(column.name, column.isSingle ? undefined : call.shape, r, c)));
+  }
   return value;
 }
 

@@ -34,9 +34,9 @@ export function PLANK_COMPARE(
 ): CellAnswer[][] {
   const system = singleUnits(units);
   const rows = cellsOf(products);
-  if (rows[0].length < 3 || rows[0].length > 5) throw new Error(problems.productsColumns(sizeText(rows)));
   const wanted = rows.filter((row) => !row.every(isBlank));
   if (wanted.length === 0) throw new Error(problems.emptyList('products'));
+  if (rows[0].length < 3 || rows[0].length > 5) throw new Error(problems.productsColumns(sizeText(rows)));
   if (wanted.length > MOST_PRODUCTS) throw new Error(problems.tooManyProducts(wanted.length, MOST_PRODUCTS));
   const rooms = roomEntries(length, width, rules, system);
   const compared = compareProducts(rooms, wanted.map(productEntry), true);

@@ -48,6 +48,10 @@ describe('PLANK_AREA', () => {
     );
   });
 
+  test('a single value that cannot be used is told once, however many rows it is for', () => {
+    expect(refusalOf(() => PLANK_AREA([[12], [10], [8]], 'wide'))).toMatch(/^width: "wide" is not a length\. [^(]*$/);
+  });
+
   test('ranges of unequal size are told with their sizes', () => {
     expect(refusalOf(() => PLANK_AREA([[1], [2], [3]], [[1], [2]]))).toBe(
       'width has 2 rows and 1 column, but length has 3 rows and 1 column. Give ranges of the same size, or single cells.',
