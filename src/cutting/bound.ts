@@ -13,9 +13,10 @@ export interface BoundOptions {
   readonly effort?: number;
 }
 
-/** Pricings for effort 1. */
-const PRICINGS = 40;
-/** Jobs with more cells (runs x units of a plank) than this are not priced: they would not fit in memory. */
+/** Pricings without a higher bound, for effort 1; most floors need fewer than 30 in all. */
+const PATIENCE = 32;
+/** Cells (runs x units of a plank) of a job up to which it gets them all, and beyond which it is not priced. */
+const CELLS_WITH_PATIENCE = 2 ** 20;
 const MOST_CELLS = 2 ** 23;
 
 /**
@@ -33,8 +34,10 @@ export function fewestPossible(
   let known = planksByLength(runs);
   if (known >= upTo) return known;
   known = Math.max(known, planksByChains(runs));
-  if (known >= upTo || (runs.runs.length + 1) * job.plankLength > MOST_CELLS) return known;
-  const shown = planksShownByPrices(pricedRunsOf(runs), { known, upTo, pricings: Math.ceil(PRICINGS * effort) });
+  const cells = (runs.runs.length + 1) * job.plankLength;
+  if (known >= upTo || cells > MOST_CELLS) return known;
+  const patience = Math.ceil(PATIENCE * effort * Math.min(1, CELLS_WITH_PATIENCE / cells));
+  const shown = planksShownByPrices(pricedRunsOf(runs), { known, upTo, patience });
   return shown === Number.POSITIVE_INFINITY ? planksByLength(runs) : shown;
 }
 

@@ -15,14 +15,16 @@ export interface PriceSearch {
   readonly known: number;
   /** Nothing above this is of use: a plan with so many planks is at hand. */
   readonly upTo: number;
-  /** Most pricings, >= 1. */
-  readonly pricings: number;
+  /** Pricings without a higher bound after which it gives up, >= 1. */
+  readonly patience: number;
 }
 
 /** How far past a whole number of planks prices aim. */
-const MARGIN = 0.05;
-const CUTS_KEPT = 40;
-const SWEEPS = 6;
+const MARGIN = 0.08;
+/** Without a plan at hand prices aim no farther than this factor. */
+const FARTHEST = 1.1;
+const CUTS_KEPT = 24;
+const SWEEPS = 4;
 /** The largest factor between two prices in one move is about e to this. */
 const LONGEST_MOVE = 4;
 const LEAST_PRICE = 1e-9;
@@ -39,17 +41,23 @@ interface Cut {
  *
  * @returns whole planks, at least `known`; Infinity when some run cannot be laid under the rules
  */
-export function planksShownByPrices(priced: PricedRuns, { known, upTo, pricings }: PriceSearch): number {
+export function planksShownByPrices(priced: PricedRuns, { known, upTo, patience }: PriceSearch): number {
   const prices = new Float64Array(priced.span + 1).fill(1 / priced.span);
   const cuts: Cut[] = [];
   let shown = known;
-  for (let count = 0; count < pricings && shown < upTo; count += 1) {
+  let stride = Number.POSITIVE_INFINITY;
+  let waited = 0;
+  while (shown < upTo && waited < patience) {
     const priceOfAll = priced.price(prices);
     if (!priceOfAll) return Number.POSITIVE_INFINITY;
+    waited = priceOfAll.bound > shown ? 0 : waited + 1;
     shown = Math.max(shown, priceOfAll.bound);
     cuts.push(cutOf(priced));
     if (cuts.length > CUTS_KEPT) cuts.shift();
-    const aim = shown + MARGIN - priced.wholePlanks;
+    // Aim at once for all that is of use; where that stays out of reach, take it back by halves.
+    const room = Math.min(upTo - 1, shown * FARTHEST) + MARGIN - shown;
+    if (waited >= 8 && waited % 4 === 0) stride = Math.max(Math.min(stride, room) / 2, MARGIN);
+    const aim = shown + Math.min(stride, room) - priced.wholePlanks;
     for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
       if (!moveOntoCuts(prices, cuts, aim)) break;
     }
