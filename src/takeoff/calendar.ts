@@ -29,7 +29,8 @@ export function dayText(day: DayNumber): string {
 
 /** `2026-12-05` */
 export function isoText(day: DayNumber): string {
-  let year = 1970 + Math.floor(day / 366);
+  // A year of the Gregorian calendar has 365.2425 days: the guess is this year or the one before.
+  let year = 1969 + Math.floor(day / 365.2425);
   while (firstDayOf(year + 1) <= day) year++;
   let left = day - firstDayOf(year);
   let month = 1;

@@ -80,10 +80,15 @@ export function roomUnit(units: Units): string {
   return units === 'us' ? 'ft' : 'm';
 }
 
-/** Square feet or square metres, to the hundredth, of an area in square ticks. */
+/** Square feet or square metres, to the hundredth: what stands in the cell is what is reckoned with. */
 export function areaMeasure(squareTicks: number, units: Units): number {
+  return Math.round(100 * areaNumber(squareTicks, units)) / 100;
+}
+
+/** Square feet or square metres of an area in square ticks. */
+export function areaNumber(squareTicks: number, units: Units): number {
   const side = units === 'us' ? TICKS_PER_FOOT : TICKS_PER_METRE;
-  return Math.round((100 * squareTicks) / (side * side)) / 100;
+  return squareTicks / (side * side);
 }
 
 export function areaUnit(units: Units): string {

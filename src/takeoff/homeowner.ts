@@ -3,7 +3,7 @@
  * takes by the hour, or what is earned with it.
  */
 import { dayText } from './calendar';
-import { areaMeasure, areaUnit } from './coverOrder';
+import { areaNumber, areaUnit } from './coverOrder';
 import { moneyText } from './money';
 import { numberText } from './numberText';
 import type { Order } from './order';
@@ -37,8 +37,8 @@ export function homeownerHead({ house: { homeowner } }: Order): readonly string[
 
 function roomLines({ rooms, house }: Order): readonly string[] {
   return rooms.map(({ name, product, takeoff }) => {
-    const area = areaMeasure(takeoff.summary.roomArea, house.units);
-    return `${name}: ${product.name}, ${takeoff.entry.product.kind}, ${numberText(area, 1)} ${areaUnit(house.units)}`;
+    const area = `${numberText(areaNumber(takeoff.summary.roomArea, house.units), 1)} ${areaUnit(house.units)}`;
+    return `${name}: ${product.name}, ${takeoff.entry.product.kind}, ${area}`;
   });
 }
 

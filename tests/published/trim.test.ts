@@ -2,36 +2,35 @@ import { describe, expect, test } from 'vitest';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE } from '../../src/geometry/length';
 import { PLANK_TRIM } from '../../src/sheet/orderFunctions';
 import { trimRunOf } from '../../src/takeoff/trim';
-import { bareTakeoff, plainEntry } from '../support/bareTakeoff';
+import { bareTakeoff, doorwayIn, plainEntry } from '../support/bareTakeoff';
 
 function lengthAround(room: ReturnType<typeof bareTakeoff>): number {
   const run = trimRunOf({ ...room, isClockwise: true }, 0, false);
   return run.lengths.reduce((sum, wall) => sum + wall.length, 0);
 }
 
-const door = (wall: number, along: string | number, width: string | number) =>
-  ({ wall, along, width, floor: 'transition', depth: '' }) as const;
-
 describe('trim along the walls less the doorways', () => {
   test('20 x 14 ft, one door of 2 ft 8 in: perimeter 68 ft, base 65 ft 4 in (Algebra.com question 1186815)', () => {
     expect(lengthAround(bareTakeoff(plainEntry('a', 20, 14)))).toBe(68 * TICKS_PER_FOOT);
-    const room = bareTakeoff(plainEntry('a', 20, 14, { doorways: [door(3, 5, `2' 8"`)] }));
+    const room = bareTakeoff(plainEntry('a', 20, 14, { doorways: [doorwayIn(3, 5, `2' 8"`)] }));
     expect(lengthAround(room)).toBe(65 * TICKS_PER_FOOT + 4 * TICKS_PER_INCH);
   });
 
   test('15 x 8 ft room, 3 ft door, 2 in added a wall: 43 ft 8 in (98905.com/127902)', () => {
-    const room = bareTakeoff(plainEntry('a', 15, 8, { doorways: [door(1, 1, 3)] }));
+    const room = bareTakeoff(plainEntry('a', 15, 8, { doorways: [doorwayIn(1, 1, 3)] }));
     // The article cuts each of the four lengths 2 in long: 15' 2", 12' 2" and twice 8' 2".
     expect(lengthAround(room) + 4 * 2 * TICKS_PER_INCH).toBe(43 * TICKS_PER_FOOT + 8 * TICKS_PER_INCH);
   });
 
   test('8 x 4 m, doors of 1.2 and 1.3 m: 24 - 2.5 = 21.5 m (Serlo 254275)', () => {
-    const entry = plainEntry('a', '8 m', '4 m', { doorways: [door(2, '1 m', '1.2 m'), door(4, '1 m', '1.3 m')] });
+    const entry = plainEntry('a', '8 m', '4 m', {
+      doorways: [doorwayIn(2, '1 m', '1.2 m'), doorwayIn(4, '1 m', '1.3 m')],
+    });
     expect(lengthAround(bareTakeoff(entry))).toBe(21.5 * TICKS_PER_METRE);
   });
 
   test('22 x 17 m less an opening of 3.60 m: 74.40 m (mathelounge.de 714339)', () => {
-    const room = bareTakeoff(plainEntry('a', '22 m', '17 m', { doorways: [door(1, '2 m', '3.6 m')] }));
+    const room = bareTakeoff(plainEntry('a', '22 m', '17 m', { doorways: [doorwayIn(1, '2 m', '3.6 m')] }));
     expect(lengthAround(room)).toBe(74.4 * TICKS_PER_METRE);
   });
 

@@ -6,7 +6,7 @@
 import { subtract } from '../../src/geometry/combine';
 import { areaOf } from '../../src/geometry/polygon';
 import { roomOf } from '../../src/room/outline';
-import type { RoomEntry, Typed } from '../../src/takeoff/entry';
+import type { DoorwayEntry, RoomEntry, Typed } from '../../src/takeoff/entry';
 import { readRoom } from '../../src/takeoff/readRoom';
 import type { CutKind, FloorPiece, Summary, Takeoff } from '../../src/takeoff/result';
 
@@ -34,6 +34,16 @@ const BLANK_RULES = {
   longestAcross: '',
   gapBySpan: '',
 } as const;
+
+/** A doorway with nothing special about it. */
+export function doorwayIn(
+  wall: number,
+  along: Typed,
+  width: Typed,
+  floor: DoorwayEntry['floor'] = 'transition',
+): DoorwayEntry {
+  return { wall, along, width, floor, depth: '', leadsTo: '', itsDoorway: '', wallThickness: '' };
+}
 
 /** A rectangular room of feet with planks of 48 in by 6 in, 10 a box. */
 export function plainEntry(name: string, length: Typed, width: Typed, changes: Partial<RoomEntry> = {}): RoomEntry {

@@ -3,7 +3,7 @@
  * everything filled in. Every private figure differs from every other number of the job, so that one found on the
  * homeowner's page is one that leaked.
  */
-import type { DoorwayEntry, ProductEntry, RoomEntry, RulesEntry } from '../../src/takeoff/entry';
+import type { ProductEntry, RoomEntry, RulesEntry } from '../../src/takeoff/entry';
 import {
   BLANK_DOORWAY_WORK,
   BLANK_FLOOR_TERMS,
@@ -11,6 +11,7 @@ import {
   emptyHouse,
   type HouseEntry,
 } from '../../src/takeoff/houseEntry';
+import { doorwayIn } from './bareTakeoff';
 
 const RULES: RulesEntry = {
   expansionGap: '3/8"',
@@ -52,24 +53,13 @@ const ENGINEERED: ProductEntry = {
   pricePerBox: 118.37,
 };
 
-const door = (wall: number, along: string, width: string): DoorwayEntry => ({
-  wall,
-  along,
-  width,
-  floor: 'transition',
-  depth: '',
-  leadsTo: '',
-  itsDoorway: '',
-  wallThickness: '',
-});
-
 export const demoRooms: readonly RoomEntry[] = [
   {
     name: 'Bedroom',
     units: 'us',
     shape: { kind: 'rectangle', length: `12' 6"`, width: `11' 3 1/2"` },
     cutouts: [],
-    doorways: [door(3, `1' 2"`, `2' 8"`)],
+    doorways: [doorwayIn(3, `1' 2"`, `2' 8"`)],
     product: LAMINATE,
     rules: RULES,
   },
@@ -78,7 +68,7 @@ export const demoRooms: readonly RoomEntry[] = [
     units: 'us',
     shape: { kind: 'rectangle', length: `9' 8"`, width: `8' 1"` },
     cutouts: [],
-    doorways: [door(4, `2'`, `2' 6"`)],
+    doorways: [doorwayIn(4, `2'`, `2' 6"`)],
     product: ENGINEERED,
     rules: RULES,
   },
@@ -101,7 +91,7 @@ export const demoRooms: readonly RoomEntry[] = [
       ],
     },
     cutouts: [],
-    doorways: [door(1, `3'`, `2' 8"`), door(10, `4'`, `3'`)],
+    doorways: [doorwayIn(1, `3'`, `2' 8"`), doorwayIn(10, `4'`, `3'`)],
     product: LAMINATE,
     rules: { ...RULES, spare: 2 },
   },
