@@ -3,10 +3,12 @@ export * from './sheet/functions';
 export {
   fillCutList,
   fillFloorPlan,
+  fillTab,
   listRooms,
   onInstall,
   onOpen,
   openLedger,
+  readTabCells,
   saveRoom,
   showTab,
   startUnits,

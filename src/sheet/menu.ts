@@ -5,13 +5,16 @@ import type { Problem, Takeoff } from '../takeoff/result';
 import { takeoff } from '../takeoff/takeoff';
 import { checkedEntry, LONGEST_ROOM_NAME } from './checkedEntry';
 import { oneAtATime } from './oneAtATime';
+import { ownedTab } from './ownedTabs';
 import { tabProblems } from './tabProblems';
 import type { TabBlock } from './tabs/block';
 import { cutListBlock, cutListMark, cutListTitle } from './tabs/cutList';
 import { floorPlanBlock } from './tabs/floorPlan';
 import { keptMarks } from './tabs/keptMarks';
+import { type PackedBlock, type PackedContent, unpackBlock } from './tabs/packed';
 import { entriesFromCells, ROOMS_MARK, ROOMS_TITLE, roomsBlock, withRoom } from './tabs/rooms';
-import { readTab, writeTab } from './writeTab';
+import type { WriteAnswer } from './tabs/tabStore';
+import { type CellContent, readTab, writeTab } from './writeTab';
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 
@@ -100,6 +103,57 @@ export function fillCutList(entry: unknown): FilledTab {
  */
 export function fillFloorPlan(entry: unknown): FilledTab {
   return fillFromPlan(entry, floorPlanBlock);
+}
+
+/**
+ * Reads the cells of a tab of ours.
+ *
+ * @param mark what marks the tab as ours
+ * @param title its name, if it has not been renamed
+ */
+export function readTabCells(mark: unknown, title: unknown): { cells: PackedContent[][]; version: string } {
+  const cells = packedCells(readTab(SpreadsheetApp.getActiveSpreadsheet(), String(mark), String(title)));
+  return { cells, version: versionOf(cells) };
+}
+
+/**
+ * Writes a tab, unless somebody has changed it since it was read.
+ *
+ * @param block the tab, packed
+ * @param version of the tab as it was read; '' writes whatever stands there
+ */
+export function fillTab(block: unknown, version: unknown): WriteAnswer {
+  const start = Date.now();
+  const unpacked = unpackBlock(block as PackedBlock);
+  return oneAtATime((): WriteAnswer => {
+    const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
+    const { mark, title } = unpacked;
+    if (version !== '' && versionOf(packedCells(readTab(spreadsheet, mark, title))) !== version) {
+      return { status: 'changed' };
+    }
+    const tab = writeTab(spreadsheet, unpacked);
+    const sheetId = ownedTab(spreadsheet, mark, title)?.getSheetId() ?? 0;
+    return { status: 'written', tab, spreadsheetId: spreadsheet.getId(), sheetId, ms: Date.now() - start };
+  });
+}
+
+/** Dates may not pass to the page. */
+function packedCells(cells: readonly (readonly CellContent[])[]): PackedContent[][] {
+  return cells.map((row) =>
+    row.map((cell): PackedContent => {
+      if (typeof cell !== 'object' || cell === null) return cell;
+      const date = cell as Date;
+      return [date.getFullYear(), date.getMonth() + 1, date.getDate()];
+    }),
+  );
+}
+
+/** Source: FNV-1a, 32 bits (Fowler, Noll, Vo), over the cells as text. */
+function versionOf(cells: PackedContent[][]): string {
+  const text = JSON.stringify(cells);
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
+  return `${text.length}-${hash >>> 0}`;
 }
 
 /**

@@ -109,7 +109,8 @@ function markedRun(units: readonly number[], length: Ticks, grid: Grid): Ticks[]
   if (units[last] === grid.plankUnits) return marked.map(toTicks);
   const before = marked.slice(0, last).reduce((sum, piece) => sum + piece, 0);
   const left = Math.max(grid.markingStep, floorToStep(length - before, grid.markingStep));
-  marked[last] = Math.min(left, grid.plankLength);
+  // What the steps leave may come near a whole plank; the piece is cut all the same.
+  marked[last] = Math.min(left, floorToStep(grid.plankLength - 1, grid.markingStep));
   return marked.map(toTicks);
 }
 
