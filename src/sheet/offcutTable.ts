@@ -47,19 +47,19 @@ export function plannedRuns(given: unknown, plankLength: Ticks, rules: Rules, un
   return { runs, job, grid, plan: planCuts(job), rules };
 }
 
-/** Where a plan breaks a rule, in words; `''` has no place here: rules are named as in the `rules` range. */
+/** Where a plan breaks a rule, in words; rows are numbered as in the range, blank ones counted. */
 export function brokenRuleText({ runs, grid }: PlannedRuns, broken: BrokenRule, units: Units): string {
   const rowNumber = filledRowNumbers(runs)[broken.rowIndex];
   const show = (length: number) => lengthText(length * grid.unit, units, 'piece');
   return problems.brokenRule(`runs, row ${rowNumber}`, broken.rule, show(broken.found), show(broken.wanted));
 }
 
-/** A heading, a line for every row of the range (blank for a blank one), and a line for every rule that is broken. */
+/** A heading, a line for every row of the range (blank for a blank one), and what is to be said when rules are broken. */
 export function offcutTable(planned: PlannedRuns, units: Units): CellAnswer[][] {
   const lines = plannedLines(planned, units);
   const rows = planned.runs.map((run) => (run === null ? BLANK_LINE : (lines.shift() as CellAnswer[])));
-  const broken = planned.plan.broken.map((rule) => [brokenRuleText(planned, rule, units), ...BLANK_LINE.slice(1)]);
-  return [HEADING, ...rows, ...broken].map((line) => [...line]);
+  const notes = brokenNotes(planned, units).map((sentence) => [sentence, ...BLANK_LINE.slice(1)]);
+  return [HEADING, ...rows, ...notes].map((line) => [...line]);
 }
 
 const HEADING: readonly CellAnswer[] = [
@@ -72,6 +72,12 @@ const HEADING: readonly CellAnswer[] = [
   'left over',
 ];
 const BLANK_LINE: readonly CellAnswer[] = ['', '', '', '', '', '', ''];
+
+function brokenNotes(planned: PlannedRuns, units: Units): readonly string[] {
+  const { broken } = planned.plan;
+  const shown = broken.slice(0, 3).map((rule) => brokenRuleText(planned, rule, units));
+  return broken.length > 3 ? [...shown, problems.morePlaces(broken.length - 3)] : shown;
+}
 
 function lessGaps(length: Ticks, index: number, gap: Ticks, units: Units): Ticks {
   if (length > 2 * gap) return length - 2 * gap;

@@ -32,10 +32,10 @@ function brokenNotes({ markedPlan, firstRows }: PlannedFloors, floorIndex: numbe
   const sentences = here.map((broken) => brokenRuleText(broken, broken.rowIndex - from + 1, units));
   const shown = sentences.slice(0, 3);
   const more = sentences.length - shown.length;
-  return more > 0 ? [...shown, `The same in ${more} more ${more === 1 ? 'place' : 'places'}.`] : shown;
+  return more > 0 ? [...shown, problems.morePlaces(more)] : shown;
 }
 
-/** `Row 3: minimum stagger is 6", 8" is wanted.` Lengths of `broken` in ticks. */
+/** `Row 3: 6" where a minimum stagger of 8" is wanted.` Lengths of `broken` in ticks. */
 export function brokenRuleText({ rule, found, wanted }: BrokenRule, rowNumber: number, units: Units): string {
   const show = (length: Ticks) => lengthText(length, units, 'piece');
   return problems.brokenRule(`Row ${rowNumber}`, rule, show(found), show(wanted));

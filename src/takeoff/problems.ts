@@ -198,11 +198,14 @@ export const problems = {
 
   /** A job without a legal plan, where a number was wanted. */
   noLegalPlan: (brokenRule: string, plankCount: number) =>
-    `No plan meets all the rules. The nearest takes ${plankCount} planks: ${brokenRule} Change the rule, the plank length or the run.`,
+    `No plan meets all the rules. The nearest takes ${plankCount} planks. ${brokenRule} Change the rule, the plank length or the run.`,
 
   /** Where the nearest plan breaks a rule. */
   brokenRule: (where: string, rule: string, found: string, wanted: string) =>
-    `${where}: ${rule} is ${found}, ${wanted} is wanted.`,
+    `${where}: ${found} where a ${rule} of ${wanted} is wanted.`,
+
+  /** After the first few broken rules. */
+  morePlaces: (count: number) => `The same in ${count} more ${count === 1 ? 'place' : 'places'}.`,
 
   /** Several problems in one cell: the first, and how many more. */
   andMore: (first: string, moreCount: number) => (moreCount > 0 ? `${first} (and ${moreCount} more)` : first),

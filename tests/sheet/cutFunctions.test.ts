@@ -96,7 +96,7 @@ describe('PLANK_COUNT', () => {
     [
       'rules no plan can meet',
       [column('49"'), 48, [['minimum piece', 30]]],
-      /^No plan meets all the rules\. The nearest takes \d planks: runs, row 1: minimum piece is .*, 30" is wanted\./,
+      /^No plan meets all the rules\. The nearest takes \d planks\. runs, row 1: .*" where a minimum piece of 30" is wanted\. Change/,
     ],
     [
       'more planks than are planned',
@@ -161,7 +161,9 @@ describe('PLANK_OFFCUTS', () => {
 
   test('a row that no plan can lay is told below the table', () => {
     const odd = rows(() => PLANK_OFFCUTS(column('49"'), 48, [['minimum piece', 30]]));
-    expect(odd[odd.length - 1][0]).toMatch(/^runs, row 1: minimum piece is .*, 30" is wanted\.$/);
+    expect(odd[odd.length - 1][0]).toMatch(/^runs, row 1: .*" where a minimum piece of 30" is wanted\.$/);
+    const many = rows(() => PLANK_OFFCUTS(column('49"', '49"', '49"', '49"', '49"'), 48, [['minimum piece', 30]]));
+    expect(many[many.length - 1][0]).toMatch(/^The same in \d+ more places\.$/);
   });
 
   test('a plank length in several cells is told', () => {

@@ -181,6 +181,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   noFullRow: () => refused(() => PLANK_LAST_ROW(1, 24)),
   noLegalPlan: () => refused(() => PLANK_COUNT('49"', 48, [['minimum piece', 30]])),
   brokenRule: () => table('49"', 48, [['minimum piece', 30]]),
+  morePlaces: () => table(column('49"', '49"', '49"', '49"', '49"'), 48, [['minimum piece', 30]]),
   andMore: () => refused(() => PLANK_AREA('x', 'y')),
 };
 
