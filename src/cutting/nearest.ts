@@ -5,13 +5,15 @@
  * minimum piece is cut as evenly as it can be (see `prepared.ts`).
  */
 import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
-import type { PreparedRun } from './prepared';
+import type { PreparedJob, PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
 import { findOpenings, noOpenings } from './stagger';
 import { layAll, type Trial } from './trial';
 
-/** Times a room is laid afresh before its stagger is given up: a row of runs needs one, a ring around a column a few. */
-const ATTEMPTS = 12;
+/** Times a room is laid afresh before a stagger is given up, where one time is not proof enough. */
+const MOST_ATTEMPTS = 12;
+/** Places that all those times may visit together. */
+const MOST_PLACES = 10_000_000;
 
 /** Mends the rooms whose joints are too near each other. Costs nothing where there are none. */
 export function keepStagger(trial: Trial): void {
@@ -38,20 +40,20 @@ function isTooNear(trial: Trial, run: PreparedRun): boolean {
 /** Tries the stagger asked for, then halves the doubt: a room can always keep none at all. */
 function mendRoom(trial: Trial, runs: readonly PreparedRun[]): void {
   const room = emptyBlockRoom(trial.prepared.plankLength, runs.length);
-  let tooWide = trial.prepared.job.minStagger;
   if (layRoom(trial, runs, room)) return;
+  let tooWide = trial.prepared.job.minStagger;
   let kept = 0;
-  while (tooWide - kept > 1) {
+  let laid: Int32Array | undefined;
+  while (tooWide - kept > 1 || !laid) {
     const tried = Math.floor((kept + tooWide) / 2);
-    if (layRoomWith(trial, runs, room, tried)) kept = tried;
-    else tooWide = tried;
+    for (const run of runs) trial.stagger[run.index] = tried;
+    if (layRoom(trial, runs, room)) {
+      kept = tried;
+      laid = trial.at.slice();
+    } else tooWide = tried;
   }
-  layRoomWith(trial, runs, room, kept);
-}
-
-function layRoomWith(trial: Trial, runs: readonly PreparedRun[], room: BlockRoom, stagger: number): boolean {
-  for (const run of runs) trial.stagger[run.index] = stagger;
-  return layRoom(trial, runs, room);
+  for (const run of runs) trial.stagger[run.index] = kept;
+  trial.at.set(laid);
 }
 
 /** Lays a room by paths from its first row to its last, each exactly, around those that lie already. */
@@ -59,7 +61,7 @@ function layRoom(trial: Trial, runs: readonly PreparedRun[], room: BlockRoom): b
   const { at, prepared } = trial;
   const noPrices = new Int32Array(prepared.plankLength + 2);
   const free = (run: PreparedRun): boolean => at[run.index] === 0;
-  for (let attempt = 0; attempt < ATTEMPTS; attempt++) {
+  for (let attempt = 0; attempt < attemptsFor(prepared, runs); attempt++) {
     for (const run of runs) at[run.index] = 0;
     for (const run of runs) if (run.stripFor >= 0) drawTiedPair(trial, run);
     const isLaid = runs.every((run) => {
@@ -70,6 +72,21 @@ function layRoom(trial: Trial, runs: readonly PreparedRun[], room: BlockRoom): b
     if (isLaid) return true;
   }
   return false;
+}
+
+/** A single line of runs is laid exactly, the first time; branches, rings and ties are laid as chance has it. */
+function attemptsFor(prepared: PreparedJob, runs: readonly PreparedRun[]): number {
+  const isLine = runs.every(
+    (run) => run.stripFor < 0 && rowsBesides(prepared, run, -1) && rowsBesides(prepared, run, 1),
+  );
+  if (isLine) return 1;
+  return Math.max(1, Math.min(MOST_ATTEMPTS, Math.floor(MOST_PLACES / (runs.length * prepared.plankLength))));
+}
+
+/** Whether a run has no more than one neighbour in the row before (-1) or after (1). */
+function rowsBesides(prepared: PreparedJob, run: PreparedRun, direction: number): boolean {
+  const beside = prepared.neighbours[run.index].filter((i) => prepared.runs[i].rowIndex === run.rowIndex + direction);
+  return beside.length <= 1;
 }
 
 /** Runs that are laid alike close a ring: their first piece is drawn, and the rows between have to fit. */

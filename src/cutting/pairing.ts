@@ -2,14 +2,17 @@
  * From first pieces to a plan: which pieces share a plank.
  *
  * Sweeping the places of `arcs.ts` from 1 to L and handing each stretch that begins the plank whose stretch has just
- * ended is optimal for intervals (U. I. Gupta, D. T. Lee and J. Leung, 1979), whichever free plank is taken: so the
- * plank is taken that leaves no rest, else the one that leaves the least.
+ * ended is optimal for intervals (U. I. Gupta, D. T. Lee and J. Leung, 1979), whichever free plank is taken, which
+ * leaves the choice free for fewer cuts and shorter waits.
  */
 import type { BrokenRule, CutJob, KeptEnd, PlannedPiece, PlannedRow } from './job';
 import { lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from './prepared';
 
+/** More than any two rows lie apart. */
+const ANY_ROWS = 2 ** 30;
+
 interface Piece {
-  readonly run: number;
+  readonly row: number;
   readonly length: number;
   from: KeptEnd;
   /** Where its stretch begins and ends on the plank. */
@@ -45,12 +48,12 @@ function piecesOf(prepared: PreparedJob, run: PreparedRun, at: number): Piece[] 
   const { plankLength: L, kerf } = prepared;
   const piece = (length: number, from: KeptEnd, begin: number, end: number): Piece => {
     const kept = length === L ? 'whole' : from;
-    return { run: run.index, length, from: kept, begin, end, plank: -1, twin: false };
+    return { row: run.rowIndex, length, from: kept, begin, end, plank: -1, twin: false };
   };
   if (run.isWallToWall) return [piece(run.length, 'middle', at - run.length - kerf, at)];
   const last = lastPieceOf(run, at, L);
-  const wholes = Array.from({ length: wholesOf(run, at) }, () => piece(L, 'whole', -kerf, L));
-  return [piece(at, 'right', -kerf, at), ...wholes, piece(last, 'left', L - kerf - last, L)];
+  const wholes = Array.from({ length: wholesOf(run, at) }, () => piece(L, 'whole', -1, L));
+  return [piece(at, 'right', -1, at), ...wholes, piece(last, 'left', L - kerf - last, L)];
 }
 
 /**
@@ -93,17 +96,25 @@ function bookStrips(pieces: Piece[], siblings: Piece[]): void {
   });
 }
 
-/** The sweep. Costs pieces x free planks. */
+/**
+ * The sweep. A piece goes onto a plank that it fills up exactly, else onto one whose other piece is laid in the nearest
+ * row: that offcut waits least. Costs cut pieces x planks begun.
+ */
 function sharePlanks(pieces: readonly Piece[]): void {
-  const inOrder = [...pieces].sort((a, b) => a.begin - b.begin || b.end - a.end);
-  const ends: number[] = [];
+  const planks: { end: number; row: number }[] = [];
+  const inOrder = [...pieces].sort((a, b) => a.begin - b.begin || b.end - a.end || a.row - b.row);
   for (const piece of inOrder) {
     let best = -1;
-    for (let plank = 0; plank < ends.length; plank++) {
-      if (ends[plank] <= piece.begin && (best < 0 || ends[plank] > ends[best])) best = plank;
+    let least = Number.POSITIVE_INFINITY;
+    for (let plank = 0; plank < planks.length && piece.begin >= 0; plank++) {
+      const { end, row } = planks[plank];
+      if (end > piece.begin) continue;
+      const wait = Math.abs(row - piece.row) + (end === piece.begin ? 0 : ANY_ROWS);
+      if (wait < least) best = plank;
+      least = Math.min(least, wait);
     }
-    piece.plank = best < 0 ? ends.length : best;
-    ends[piece.plank] = piece.end;
+    piece.plank = best < 0 ? planks.length : best;
+    planks[piece.plank] = { end: piece.end, row: piece.row };
   }
 }
 

@@ -24,6 +24,8 @@ interface Weights {
   readonly stair: number;
 }
 
+/** Runs of the same length looked at for one swap. */
+const MOST_PARTNERS = 40;
 const SPARE_CUTS = 0.05;
 
 interface Polish {
@@ -76,7 +78,9 @@ function preparePolish(trial: Trial, planks: number): Polish {
     list.push(run.index);
     classes.set(key, list);
   }
-  const classOf = prepared.runs.map((run) => (run.stripOf >= 0 || run.stripFor >= 0 ? [] : (classes.get(String(run.length)) ?? [])));
+  const classOf = prepared.runs.map((run) =>
+    run.stripOf >= 0 || run.stripFor >= 0 ? [] : (classes.get(String(run.length)) ?? []),
+  );
   const p: Polish = {
     trial,
     limit: planks - trial.wholes,
@@ -113,7 +117,10 @@ function widest(prepared: PreparedJob, run: PreparedRun, row: number): number {
     const other = prepared.runs[index];
     return Math.min(other.x + other.length, run.x + run.length) - Math.max(other.x, run.x);
   };
-  return runsOfRows(prepared, run, [row]).reduce((best, index) => (best < 0 || overlap(index) > overlap(best) ? index : best), -1);
+  return runsOfRows(prepared, run, [row]).reduce(
+    (best, index) => (best < 0 || overlap(index) > overlap(best) ? index : best),
+    -1,
+  );
 }
 
 /** Books the ends of a run's stretches, and keeps the count of cuts. */
@@ -156,7 +163,8 @@ function alignedOf(p: Polish, run: PreparedRun, at: number): number {
   const { prepared, at: all } = p.trial;
   const T = prepared.job.alignedDistance;
   let pairs = 0;
-  for (const index of p.second[run.index]) pairs += nearPairs(run, at, prepared.runs[index], all[index], T, prepared.plankLength);
+  for (const index of p.second[run.index])
+    pairs += nearPairs(run, at, prepared.runs[index], all[index], T, prepared.plankLength);
   return pairs;
 }
 
@@ -240,7 +248,8 @@ function fillPrice(p: Polish, run: PreparedRun, weights: Weights): void {
   const L = prepared.plankLength;
   p.price.fill(0);
   addAlignedPrice(p, run, weights.aligned);
-  if (run.stripFor >= 0 && prepared.runs[run.stripFor].isTied) addAlignedPrice(p, prepared.runs[run.stripFor], weights.aligned);
+  if (run.stripFor >= 0 && prepared.runs[run.stripFor].isTied)
+    addAlignedPrice(p, prepared.runs[run.stripFor], weights.aligned);
   addStairPrice(p, run, weights.stair);
   for (let s = 1; s <= L; s++) p.price[s] += p.price[s - 1];
   // An end piece that is a whole plank takes no cut.
@@ -302,7 +311,10 @@ function swapBest(p: Polish, run: PreparedRun, weights: Weights): void {
   let best = -1;
   let least = 0;
   let ties = 0;
-  for (const index of p.classes[run.index]) {
+  const alike = p.classes[run.index];
+  const first = drawBelow(trial.seeded, Math.max(1, alike.length));
+  for (let i = 0; i < Math.min(alike.length, MOST_PARTNERS); i++) {
+    const index = alike[(first + i) % alike.length];
     if (index === run.index || at[index] === at[run.index]) continue;
     const gain = swapGain(p, run, trial.prepared.runs[index], weights);
     if (gain > least) continue;
@@ -334,7 +346,9 @@ function swapGain(p: Polish, a: PreparedRun, b: PreparedRun, weights: Weights): 
   at[a.index] = atB;
   at[b.index] = atA;
   const isLegal = keepsStagger(p, a) && keepsStagger(p, b);
-  const after = isLegal ? pairAligned(p, a, b) * weights.aligned + (stairsAt(p, a) + stairsAt(p, b)) * weights.stair : 0;
+  const after = isLegal
+    ? pairAligned(p, a, b) * weights.aligned + (stairsAt(p, a) + stairsAt(p, b)) * weights.stair
+    : 0;
   at[a.index] = atA;
   at[b.index] = atB;
   return isLegal ? after - before : Number.POSITIVE_INFINITY;
@@ -343,7 +357,8 @@ function swapGain(p: Polish, a: PreparedRun, b: PreparedRun, weights: Weights): 
 function keepsStagger(p: Polish, run: PreparedRun): boolean {
   const { prepared, at, stagger } = p.trial;
   return prepared.neighbours[run.index].every(
-    (index) => nearPairs(run, at[run.index], prepared.runs[index], at[index], stagger[run.index], prepared.plankLength) === 0,
+    (index) =>
+      nearPairs(run, at[run.index], prepared.runs[index], at[index], stagger[run.index], prepared.plankLength) === 0,
   );
 }
 
@@ -351,7 +366,11 @@ function keepsStagger(p: Polish, run: PreparedRun): boolean {
 function stairsAt(p: Polish, run: PreparedRun): number {
   const b = p.before[run.index];
   const a = p.after[run.index];
-  return isStair(p, b >= 0 ? p.before[b] : -1, b, run.index) + isStair(p, b, run.index, a) + isStair(p, run.index, a, a >= 0 ? p.after[a] : -1);
+  return (
+    isStair(p, b >= 0 ? p.before[b] : -1, b, run.index) +
+    isStair(p, b, run.index, a) +
+    isStair(p, run.index, a, a >= 0 ? p.after[a] : -1)
+  );
 }
 
 function isStair(p: Polish, i: number, j: number, k: number): number {

@@ -50,16 +50,17 @@ export interface PreparedJob {
 /**
  * Makes a job ready.
  *
+ * @param ties whether a last row that strips can serve whole is always laid like the first
  * @throws RangeError if a number is not whole or a length is not above 0: a caller's mistake, not a user's
  */
-export function prepareJob(job: CutJob): PreparedJob {
+export function prepareJob(job: CutJob, ties: 'ties' | 'no ties'): PreparedJob {
   requireWhole('plank length', job.plankLength, 1);
   requireWhole('kerf', job.kerf, 0);
   requireWhole('minimum piece', job.minPiece, 0);
   requireWhole('minimum stagger', job.minStagger, 0);
   requireWhole('aligned-joint distance', job.alignedDistance, 0);
   const rowRuns: number[][] = [];
-  const strips = stripPartners(job);
+  const strips = stripPartners(job, ties === 'ties');
   const runs: PreparedRun[] = [];
   job.rows.forEach((row, rowIndex) => {
     rowRuns.push(row.runs.map((_, runIndex) => runs.length + runIndex));
@@ -120,7 +121,7 @@ interface Strips {
 }
 
 /** Pairs the runs of a ripped first row with those of the last, longest with longest, where both fit in a plank's width. */
-function stripPartners(job: CutJob): Strips {
+function stripPartners(job: CutJob, mayTie: boolean): Strips {
   const strips = { of: new Map<number, number>(), for: new Map<number, number>(), tied: new Set<number>() };
   const firstIndexOf: number[] = [];
   job.rows.reduce((sum, row, i) => {
@@ -131,8 +132,12 @@ function stripPartners(job: CutJob): Strips {
     job.rows[row].runs
       .map((_, i) => i)
       .sort((a, b) => job.rows[row].runs[b].length - job.rows[row].runs[a].length || a - b);
+  const paired = new Set<number>();
   for (const [first, last] of job.ripPairs) {
+    if (!job.rows[first] || !job.rows[last]) throw new RangeError(`There are no rows ${first} and ${last} to pair.`);
     if (job.rows[first].width + job.rows[last].width + job.kerf > job.plankWidth) continue;
+    if (first === last || paired.has(first) || paired.has(last)) continue;
+    paired.add(first).add(last);
     const firstRuns = longestFirst(first);
     longestFirst(last)
       .slice(0, firstRuns.length)
@@ -140,7 +145,7 @@ function stripPartners(job: CutJob): Strips {
         strips.of.set(firstIndexOf[last] + run, firstIndexOf[first] + firstRuns[i]);
         strips.for.set(firstIndexOf[first] + firstRuns[i], firstIndexOf[last] + run);
         const isAlike = job.rows[first].runs[firstRuns[i]].length === job.rows[last].runs[run].length;
-        if (isAlike && Math.abs(last - first) > 1) strips.tied.add(firstIndexOf[last] + run);
+        if (mayTie && isAlike && Math.abs(last - first) > 1) strips.tied.add(firstIndexOf[last] + run);
       });
   }
   return strips;

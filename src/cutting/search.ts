@@ -1,60 +1,86 @@
 /** FRONT DOOR of the planner: the fewest planks a floor can be laid with, and which pieces share them. */
 import { fewestPossible } from './bound';
+import { chainOf, layChain } from './chains';
 import type { CutJob, CutPlan } from './job';
 import { emptyPrices, levelByDepth, levelTo } from './levelling';
 import { keepStagger } from './nearest';
 import { brokenRules, pairPieces } from './pairing';
-import { prepareJob } from './prepared';
 import { polish } from './polish';
+import { type PreparedJob, prepareJob } from './prepared';
 import { emptyTrial, layAll, plankCountOf, type Trial } from './trial';
 
-/** Places visited at effort 1, for each run. */
-const STEPS_A_RUN = 300_000;
-const LEAST_STEPS = 6_000_000;
+/** Places visited at effort 1: some for every job, more for each run, and no more than the most. */
+const STEPS = { least: 3_000_000, forRun: 75_000, most: 40_000_000 };
+/** Moves of the polish, in the same way. */
+const MOVES = { least: 400, forRun: 40 };
 /** Share of the steps spent before the dear bound is reckoned. */
 const QUICK_SHARE = 0.04;
 
 /**
  * Plans the cuts of a floor.
  *
- * @param options `effort` multiplies the limit of steps; 1 where it is missing
- * @returns a legal plan; where no plan is legal, the nearest one, with the rules it breaks
- * @throws RangeError if a number of the job is not whole or a run is not longer than 0
+ * @param options `effort` multiplies the limit of steps, > 0; 1 where it is missing
+ * @returns a legal plan; where none is found, the nearest one with the rules it breaks, and a bound that heeds no rule
+ * @throws RangeError if a number of the job is not whole, a run is not longer than 0, or the effort is not above 0
  */
-export function planCuts(job: CutJob, options: { effort?: number } = {}): CutPlan {
-  const prepared = prepareJob(job);
+export function planCuts(job: CutJob, options: { readonly effort?: number } = {}): CutPlan {
+  const effort = options.effort ?? 1;
+  if (!(effort > 0 && effort < Number.POSITIVE_INFINITY))
+    throw new RangeError(`The effort must be above 0, found ${effort}.`);
+  const prepared = prepareJob(job, 'ties');
+  const plan = planPrepared(prepared, effort);
+  const isDone = plan.broken.length === 0 && plan.stop === 'proved fewest';
+  if (isDone || !prepared.runs.some((run) => run.isTied)) return plan;
+  return betterOf(plan, planPrepared(prepareJob(job, 'no ties'), effort));
+}
+
+function planPrepared(prepared: PreparedJob, effort: number): CutPlan {
+  const { job, runs } = prepared;
   const trial = emptyTrial(prepared);
-  const stepLimit = Math.max(LEAST_STEPS, STEPS_A_RUN * prepared.runs.length) * (options.effort ?? 1);
-  const { at, bound } = fewestPlanks(trial, stepLimit);
-  layAll(trial, at);
-  const polished = polish(trial, plankCountOf(trial), 400 + 40 * prepared.runs.length);
+  const stepLimit = Math.min(STEPS.most, STEPS.least + STEPS.forRun * runs.length) * effort;
+  const fewest = fewestPlanks(trial, stepLimit);
+  layAll(trial, fewest.at);
+  const polished = polish(trial, plankCountOf(trial), Math.ceil((MOVES.least + MOVES.forRun * runs.length) * effort));
   const { rows, plankCount } = pairPieces(prepared, polished);
-  return {
-    rows,
-    plankCount,
-    bound,
-    stop: bound === plankCount ? 'proved fewest' : 'step limit',
-    steps: trial.steps,
-    broken: brokenRules(job, rows),
-  };
+  const broken = brokenRules(job, rows);
+  const bound = broken.length > 0 ? fewestPossible(job, { upTo: 0 }) : fewest.bound;
+  const stop = bound === plankCount ? 'proved fewest' : 'step limit';
+  return { rows, plankCount, bound, stop, steps: trial.steps, broken };
+}
+
+/** The plan that breaks fewer rules, then needs fewer planks, with the better of both bounds if both are legal. */
+function betterOf(a: CutPlan, b: CutPlan): CutPlan {
+  const isBetter =
+    b.broken.length < a.broken.length || (b.broken.length === a.broken.length && b.plankCount < a.plankCount);
+  const plan = isBetter ? b : a;
+  const bounds = [a, b].filter((one) => one.broken.length === plan.broken.length).map((one) => one.bound);
+  const bound = Math.max(...bounds);
+  const stop = bound === plan.plankCount ? 'proved fewest' : 'step limit';
+  return { ...plan, bound, stop, steps: a.steps + b.steps };
 }
 
 /** The best choice of first pieces found: one plank fewer, until the bound or the limit of steps is reached. */
 function fewestPlanks(trial: Trial, stepLimit: number): { at: Int32Array; bound: number } {
   const { job, plankLength } = trial.prepared;
+  const chain = chainOf(trial.prepared);
+  const atLeast = (options: { upTo: number }): number => Math.max(chain?.planks ?? 0, fewestPossible(job, options));
   const prices = emptyPrices(plankLength);
   levelByDepth(trial, prices, 3);
   keepStagger(trial);
   const best = { at: trial.at.slice(), count: plankCountOf(trial) };
+  const keepBest = (): void => {
+    if (plankCountOf(trial) >= best.count) return;
+    best.at = trial.at.slice();
+    best.count = plankCountOf(trial);
+  };
   const lower = (bound: number, limit: number): void => {
-    while (best.count > bound && levelTo(trial, prices, best.count - 1, limit)) {
-      best.at = trial.at.slice();
-      best.count = plankCountOf(trial);
-    }
+    while (best.count > bound && levelTo(trial, prices, best.count - 1, limit)) keepBest();
   };
   // The cheap bound first: most floors reach it, and never pay for the dear one.
-  lower(fewestPossible(job, { upTo: 0 }), stepLimit * QUICK_SHARE);
-  const bound = fewestPossible(job, { upTo: best.count });
+  lower(atLeast({ upTo: 0 }), stepLimit * QUICK_SHARE);
+  if (chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
+  const bound = atLeast({ upTo: best.count });
+  layAll(trial, best.at);
   lower(bound, stepLimit);
   return { at: best.at, bound };
 }
