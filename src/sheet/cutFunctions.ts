@@ -12,7 +12,8 @@ import { rulesEntryOf, runRules } from './rulesRange';
  * Plans the end cuts of rows so that offcuts are used again with as few planks as can be, and answers a table, a line
  * a row: row, first piece, cut from, whole planks, last piece, cut from, left over. Lengths are inches, or millimetres
  * with units "metric".
- * First pieces keep the plank's right end and last pieces its left end, so that all ends lock.
+ * First pieces keep the plank's right end and last pieces its left end, so that all ends lock. Cut lengths are whole
+ * marking steps; what is less than a step is left at the wall.
  * Example: PLANK_OFFCUTS(A2:A20, 47.25, F2:G6) with the length of every row in feet in A2:A20.
  *
  * @param {range} runs Length to be covered in each row: feet (metres with "metric"), or text such as 12' 6 1/2". One column or one row of cells.

@@ -91,7 +91,8 @@ export function readLength(typed: Typed, scale: LengthScale, units: Units): Read
 /** Reads a length that may lie to either side, such as an offset from a corner: like `readLength`, negatives allowed. */
 export function readOffset(typed: Typed, scale: LengthScale, units: Units): ReadLength {
   const read = readExactly(typed, scale, units);
-  return read.ok ? { ok: true, ticks: toTicks(numberOf(read.exact)) } : read;
+  // `|| 0`: what rounds to nothing from below is 0, not -0.
+  return read.ok ? { ok: true, ticks: toTicks(numberOf(read.exact)) || 0 } : read;
 }
 
 /** Reads a length, negatives allowed, before it is rounded: 40.1 in is no whole number of ticks. */
@@ -166,7 +167,7 @@ function partsOf(text: string): readonly Part[] | LengthFault {
     parts.push({ value: number.value, word: word[1] ?? '' });
     rest = number.rest.slice(word[0].length).trim();
     // A dash may stand between feet and inches, nowhere else.
-    if (unitNamed(word[1]) === FOOT) rest = rest.replace(/^- ?/, '');
+    if (unitNamed(word[1]) === FOOT) rest = rest.replace(/^- ?(?=.)/, '');
   }
   return parts;
 }

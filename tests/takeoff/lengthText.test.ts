@@ -122,6 +122,8 @@ describe('what is not one length says why', () => {
     ['12-6-1/2"', 'not a length'],
     ['6 - 1/2"', 'not a length'],
     ["12' x 14'", 'not a length'],
+    ["12'-", 'not a length'],
+    ['12\'--6"', 'not a length'],
     ['12" 6"', 'not a length'],
     ['6" 12\'', 'not a length'],
     ["12' 6'", 'not a length'],
@@ -185,6 +187,7 @@ describe('what is not one length says why', () => {
     expect(readOffset('-6 1/2"', 'room', 'us')).toEqual({ ok: true, ticks: -6.5 * INCH });
     expect(readOffset(-2, 'room', 'us')).toEqual({ ok: true, ticks: -2 * FOOT });
     expect(readOffset('-0', 'room', 'us')).toEqual({ ok: true, ticks: 0 });
+    expect(readOffset('-0.0001 mm', 'room', 'us')).toEqual({ ok: true, ticks: 0 });
   });
 });
 
