@@ -2,13 +2,15 @@
  * Edges cut where they meet, so that afterwards they share end points only: what adding and taking away build on.
  *
  * Every decision is the exact sign of a cross product. The one thing that moves is a crossing that falls between
- * ticks: it goes to a whole point inwards (`inwards.ts`), which bends both edges by less than a tick, and the bent
- * edges are looked at again until none cross. That ends: a cut edge stays inside its own box of whole coordinates.
+ * ticks. It goes to the nearest whole point, and then every edge that passes through the tick-sized square round such
+ * a point or round a corner is led through its middle: snap rounding, after which no two edges cross (Hobby, Practical
+ * segment intersection with finite precision output, Computational Geometry 13, 1999; from memory). An edge bends by
+ * half a tick at most.
  */
-import { inwards, xAtHeight, yAtWidth } from './inwards';
+import { toTicks } from './length';
 import { isSamePoint, type Point, sideOf } from './point';
 
-/** An edge as it was given, inside on its left. Parts of one edge know each other by it. */
+/** An edge as it was given: parts of one edge know each other by it. */
 export interface SourceEdge {
   readonly from: Point;
   readonly to: Point;
@@ -33,11 +35,12 @@ export function segmentOf(from: Point, to: Point, first: number, second: number,
 /** Segments that meet at end points only; equal ones are merged and those that change nothing are gone. */
 export function arrange(segments: readonly Segment[]): readonly Segment[] {
   let current = segments;
-  // A room needs one or two passes; the bound only turns a mistake of ours into an error instead of a hang.
-  for (let pass = 0; pass < 64; pass++) {
-    const { cuts, isBent } = cutsOf(current);
+  // One pass rounds and a second finds nothing left; the bound turns a mistake of ours into an error, not a hang.
+  for (let pass = 0; pass < 16; pass++) {
+    const { cuts, rounded } = meetingsOf(current);
+    if (rounded.length > 0) snapAll(current, rounded, cuts);
     current = merged(current.flatMap((segment, i) => (cuts[i].length === 0 ? [segment] : cutAt(segment, cuts[i]))));
-    if (!isBent) return current;
+    if (rounded.length === 0) return current;
   }
   throw new Error(`Internal: ${segments.length} edges do not settle`);
 }
@@ -47,10 +50,10 @@ function isBefore(p: Point, q: Point): boolean {
   return p.y < q.y || (p.y === q.y && p.x < q.x);
 }
 
-/** All pairs whose boxes meet: cost n^2 comparisons, n = some tens of edges. */
-function cutsOf(segments: readonly Segment[]): { cuts: Point[][]; isBent: boolean } {
+/** Places where segments cut each other, and those of them that had to be rounded: cost n^2, n = some tens of edges. */
+function meetingsOf(segments: readonly Segment[]): { cuts: Point[][]; rounded: Point[] } {
   const cuts: Point[][] = segments.map(() => []);
-  let isBent = false;
+  const rounded: Point[] = [];
   for (let i = 0; i < segments.length; i++) {
     const s = segments[i];
     const left = Math.min(s.a.x, s.b.x);
@@ -59,31 +62,32 @@ function cutsOf(segments: readonly Segment[]): { cuts: Point[][]; isBent: boolea
       const t = segments[j];
       if (t.a.y > s.b.y || t.b.y < s.a.y) continue;
       if ((t.a.x > right && t.b.x > right) || (t.a.x < left && t.b.x < left)) continue;
-      if (cutPair(s, t, cuts[i], cuts[j])) isBent = true;
+      const place = cutPair(s, t, cuts[i], cuts[j]);
+      if (place) rounded.push(place);
     }
   }
-  return { cuts, isBent };
+  return { cuts, rounded };
 }
 
-/** Notes where two segments cut each other; true when the place had to be rounded. */
-function cutPair(s: Segment, t: Segment, cutsOfS: Point[], cutsOfT: Point[]): boolean {
+/** Notes where two segments cut each other; answers the place when it had to be rounded. */
+function cutPair(s: Segment, t: Segment, cutsOfS: Point[], cutsOfT: Point[]): Point | null {
   const ta = sideOf(s.a, s.b, t.a);
   const tb = sideOf(s.a, s.b, t.b);
-  if (ta * tb > 0) return false;
+  if (ta * tb > 0) return null;
   const sa = sideOf(t.a, t.b, s.a);
   const sb = sideOf(t.a, t.b, s.b);
-  if (sa * sb > 0) return false;
+  if (sa * sb > 0) return null;
   if (ta * tb < 0 && sa * sb < 0) {
     const place = crossingOf(s, t);
     addCut(s, place, cutsOfS);
     addCut(t, place, cutsOfT);
-    return sideOf(s.a, s.b, place) !== 0 || sideOf(t.a, t.b, place) !== 0;
+    return sideOf(s.a, s.b, place) === 0 && sideOf(t.a, t.b, place) === 0 ? null : place;
   }
   if (ta === 0 && isBetween(s, t.a)) cutsOfS.push(t.a);
   if (tb === 0 && isBetween(s, t.b)) cutsOfS.push(t.b);
   if (sa === 0 && isBetween(t, s.a)) cutsOfT.push(s.a);
   if (sb === 0 && isBetween(t, s.b)) cutsOfT.push(s.b);
-  return false;
+  return null;
 }
 
 /** Whether a point on the line of a segment lies strictly between its ends. */
@@ -95,33 +99,31 @@ function addCut(s: Segment, place: Point, cuts: Point[]): void {
   if (!isSamePoint(place, s.a) && !isSamePoint(place, s.b)) cuts.push(place);
 }
 
-/** Where two segments cross, whole, towards the inside of both edges. Exact where one of them is level or upright. */
+/** Where two segments cross, to the nearest tick; a level or upright segment keeps its height or place. */
 function crossingOf(s: Segment, t: Segment): Point {
-  for (const [line, other] of [
-    [s, t],
-    [t, s],
-  ]) {
-    const [from, to] = directed(other);
-    if (line.a.y === line.b.y) return { x: xAtHeight(from, to, line.a.y), y: line.a.y };
-    if (line.a.x === line.b.x) return { x: line.a.x, y: yAtWidth(from, to, line.a.x) };
-  }
   // Products below 2^53 are exact and their difference is rounded once, so `share` is right to 1 in 2^51.
   const dx = s.b.x - s.a.x;
   const dy = s.b.y - s.a.y;
   const ex = t.b.x - t.a.x;
   const ey = t.b.y - t.a.y;
   const share = ((t.a.x - s.a.x) * ey - (t.a.y - s.a.y) * ex) / (dx * ey - dy * ex);
-  const x = s.a.x + share * dx;
-  const y = s.a.y + share * dy;
-  const nearest = { x: inwards(x, 0), y: inwards(y, 0) };
-  if (sideOf(s.a, s.b, nearest) === 0 && sideOf(t.a, t.b, nearest) === 0) return nearest;
-  const [p, q] = [s.source, t.source];
-  return { x: inwards(x, p.from.y - p.to.y + q.from.y - q.to.y), y: inwards(y, p.to.x - p.from.x + q.to.x - q.from.x) };
+  return { x: toTicks(s.a.x + share * dx), y: toTicks(s.a.y + share * dy) };
 }
 
-/** The ends of a segment in the direction of its source edge, inside on the left. */
-function directed(s: Segment): readonly [Point, Point] {
-  return isBefore(s.source.from, s.source.to) ? [s.a, s.b] : [s.b, s.a];
+/** Cuts every segment at the rounded places and corners whose square it passes through. */
+function snapAll(segments: readonly Segment[], rounded: readonly Point[], cuts: Point[][]): void {
+  const places = new Map([...rounded, ...segments.flatMap(({ a, b }) => [a, b])].map((p) => [`${p.x} ${p.y}`, p]));
+  segments.forEach((segment, i) => {
+    for (const place of places.values()) if (passesThrough(segment, place)) addCut(segment, place, cuts[i]);
+  });
+}
+
+/** Whether a segment passes through the square of one tick round a place; exact, a touched corner does not count. */
+function passesThrough({ a, b }: Segment, { x, y }: Point): boolean {
+  if (y < a.y || y > b.y || (x < a.x && x < b.x) || (x > a.x && x > b.x)) return false;
+  const dx = b.x - a.x;
+  const dy = b.y - a.y;
+  return 2 * Math.abs(dx * (y - a.y) - dy * (x - a.x)) < Math.abs(dx) + Math.abs(dy);
 }
 
 function cutAt(segment: Segment, cuts: Point[]): Segment[] {

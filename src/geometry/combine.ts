@@ -17,9 +17,7 @@ export function unite(a: Region, b: Region): Region {
 
 /** What is in `a` and not in `b`. */
 export function subtract(a: Region, b: Region): Region {
-  // Turned round, the edges of what is taken away have the rest on their left, and roundings go towards it.
-  const turned = b.map((outline) => [...outline].reverse());
-  return combine(a, turned, (inA, inB) => inA && !inB);
+  return combine(a, b, (inA, inB) => inA && !inB);
 }
 
 /** What is in both. */

@@ -75,7 +75,7 @@ function farPointsOf(edge: Edge, after: Edge, gap: Ticks): FarPoints {
     return { first, second: farPoint(edge.to, after, gap, edge.isOpen ? -gap : 0), hasTip: false };
   }
   // Half the turn: its cosine gives the length of the mitre, its tangent that of a square tip.
-  const cosine = Math.sqrt((1 + straightness) / 2);
+  const cosine = Math.sqrt(Math.max(0, 1 + straightness) / 2);
   if (cosine * MITRE_LIMIT >= 1) {
     const mitre = mitreOf(edge, after, gap);
     return { first: mitre, second: mitre, hasTip: false };

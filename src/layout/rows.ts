@@ -21,7 +21,10 @@ export interface RowOptions {
   readonly startSide: 'near' | 'far';
   /** Width of the first row, > 0 and at most a plank; `auto` = by `rowsAcross`. */
   readonly firstRow: Ticks | 'auto';
-  /** An automatic rip of the first row is a whole number of these; 1 by default. */
+  /**
+   * An automatic rip of the first row is a whole number of these, and what is narrower or shorter than one is not laid
+   * (the gap takes it); 1 by default.
+   */
   readonly markingStep?: Ticks;
   /**
    * The floor without what runs into doorways: from its lowest to its highest place the rows are counted out, so that
@@ -77,21 +80,23 @@ const MOST_ROWS = 20_000;
 /**
  * The rows of a floor.
  *
- * @param floor in the room; must not be empty
- * @throws RangeError for a floor without area, a plank without width, or more than 20,000 rows
+ * @param floor in the room; a floor without depth has no rows
+ * @throws RangeError for a plank without width, or more than 20,000 rows: a caller's mistake, not a user's
  */
 export function rowsOf(floor: Region, options: RowOptions): RowLayout {
-  const { plankWidth, minRip } = options;
+  const { plankWidth, minRip, markingStep: step = 1 } = options;
   const body = options.body && options.body.length > 0 ? options.body : floor;
   const frame = frameOf(body, options.degrees + (options.startSide === 'far' ? 180 : 0));
   const turned = regionToFrame(frame, floor);
   const { x1: length, y1: depth } = boundsOf(regionToFrame(frame, body));
+  if (depth <= 0) return { frame, floor: [], depth, length, plankWidth, firstWidth: 0, lastWidth: 0, rows: [] };
   const first =
     options.firstRow === 'auto'
-      ? rowsAcross(depth, plankWidth, minRip, options.markingStep).first
+      ? rowsAcross(depth, plankWidth, minRip, step).first
       : Math.min(options.firstRow, plankWidth, depth);
-  const rows = rowsIn(turned, bandsOf(turned, first, plankWidth));
-  const lastWidth = rowsAfterFirst(depth, plankWidth, first).last;
+  const rows = rowsIn(turned, bandsOf(turned, first, plankWidth), step);
+  const { last } = rowsAfterFirst(depth, plankWidth, first);
+  const lastWidth = last < step ? plankWidth : last;
   return { frame, floor: turned, depth, length, plankWidth, firstWidth: first, lastWidth, rows };
 }
 
@@ -107,10 +112,10 @@ function bandsOf(floor: Region, first: Ticks, plankWidth: Ticks): readonly (read
   });
 }
 
-function rowsIn(floor: Region, bands: readonly (readonly [Ticks, Ticks])[]): readonly Row[] {
+function rowsIn(floor: Region, bands: readonly (readonly [Ticks, Ticks])[], step: Ticks): readonly Row[] {
   const rows: Row[] = [];
   for (const [y0, y1] of bands) {
-    const runs = runsOf(levelStripOf(floor, y0, y1));
+    const runs = runsOf(levelStripOf(floor, y0, y1), step);
     if (runs.length === 0) continue;
     const width = Math.max(...runs.map((run) => heightOf(run.part)));
     const narrowest = runs.map((run) => run.narrowest).reduce((a, b) => (b.width < a.width ? b : a));
@@ -119,9 +124,10 @@ function rowsIn(floor: Region, bands: readonly (readonly [Ticks, Ticks])[]): rea
   return rows;
 }
 
-function runsOf(strip: Region): readonly Run[] {
+function runsOf(strip: Region, step: Ticks): readonly Run[] {
   return partsOf(strip)
     .map((part) => ({ part, ...boundsOf([part.outline]) }))
+    .filter(({ x0, x1, y0, y1 }) => x1 - x0 >= step && y1 - y0 >= step)
     .sort((a, b) => a.x0 - b.x0 || a.y0 - b.y0)
     .map(({ part, x0, x1 }, i) => ({ runNumber: i + 1, x0, x1, part, narrowest: narrowestOf(part) }));
 }

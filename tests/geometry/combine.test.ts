@@ -160,3 +160,38 @@ describe('places where outlines meet', () => {
     expect(subtract(room, [rectangle(400_000, 30_000, 1000, 50_000)]).flat()).toHaveLength(8);
   });
 });
+
+describe('nothing upsets it', () => {
+  test('needles, spikes and slopes of near-parallel edges, up to 100 m', () => {
+    for (let seed = 1; seed <= 300; seed++) {
+      const random = seededRandom(seed);
+      const [dx, dy] = [random.whole(1, 7), random.whole(1, 7)];
+      const slope: Region = [
+        Array.from({ length: random.whole(4, 12) }, () => {
+          const far = random.whole(0, 20);
+          return { x: far * dx + random.whole(-1, 1), y: far * dy + random.whole(-1, 1) };
+        }),
+      ];
+      const end = 64_000_000;
+      const needle: Region = [
+        [
+          { x: random.whole(0, 100), y: random.whole(0, 100) },
+          { x: end - random.whole(0, 100), y: random.whole(0, 5) },
+          { x: end - random.whole(0, 100), y: random.whole(3, 12) },
+          { x: random.whole(0, 50), y: random.whole(0, 9) },
+        ],
+      ];
+      for (const [a, b] of [
+        [slope, needle],
+        [needle, [...needle, ...slope]],
+        [slope, slope.map((outline) => outline.map(({ x, y }) => ({ x: x + 1, y })))],
+      ]) {
+        // Rounding at these sizes is as large as the shapes; what must hold is that the parts fit together.
+        const [whole, rest, common] = [unite(a, b), subtract(a, b), intersect(a, b)];
+        const slack = roundingOf(a, b);
+        expect(Math.abs(areaOf(rest) + areaOf(common) - areaOf(tidy(a)))).toBeLessThanOrEqual(slack);
+        expect(Math.abs(areaOf(whole) - areaOf(rest) - areaOf(tidy(b)))).toBeLessThanOrEqual(slack);
+      }
+    }
+  });
+});

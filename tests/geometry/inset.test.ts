@@ -159,3 +159,12 @@ describe('by hand', () => {
     expect(areaOf(insetOf(region, ROOM))).toBe(0);
   });
 });
+
+test('a spike without width, walked out and back, keeps its gap all round', () => {
+  // A thin rail drawn as a line from the wall to (50, 60).
+  const p = (x: number, y: number): Point => ({ x, y });
+  const rail: Region = [[p(0, 0), p(50, 0), p(50, 60), p(50, 0), p(100, 0), p(100, 100), p(0, 100)]];
+  const rest = insetOf(rail, 10);
+  // 80 x 80 less the rail's strip: 20 wide from y = 10 to y = 70, cut off square to the tip.
+  expect(areaOf(rest)).toBe(80 * 80 - 20 * 60);
+});

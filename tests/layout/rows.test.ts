@@ -168,5 +168,18 @@ describe('rooms that are not', () => {
 
 test('a plank width misread is refused instead of filling memory', () => {
   expect(() => rowsOf([rectangle(0, 0, inches(100), inches(100))], { ...PLAIN, plankWidth: 1 })).toThrow(RangeError);
-  expect(() => rowsOf([], PLAIN)).toThrow(RangeError);
+  expect(() => rowsOf([rectangle(0, 0, 100, 100)], { ...PLAIN, plankWidth: 0 })).toThrow(RangeError);
+});
+
+test('a floor eaten by its gap has no rows', () => {
+  expect(rowsOf([], PLAIN).rows).toEqual([]);
+});
+
+test('what is narrower than a marking step is not laid', () => {
+  // 15 in and 1/32 in deep: after two full rows a sliver of 1/32 in would be left.
+  const floor = [rectangle(0, 0, inches(100), inches(15 + 1 / 32))];
+  const step = { firstRow: inches(7.5), markingStep: inches(1 / 16) } as const;
+  expect(rowsOf(floor, { ...PLAIN, ...step }).rows).toHaveLength(2);
+  expect(rowsOf(floor, { ...PLAIN, ...step }).lastWidth).toBe(inches(7.5));
+  expect(rowsOf(floor, { ...PLAIN, ...step, markingStep: 1 }).rows).toHaveLength(3);
 });
