@@ -29,7 +29,7 @@ export interface DrawnRoom {
 }
 
 /** More rows, or units in a plank, than this are a measure in the wrong unit; the search would not end in time. */
-const MOST_ROWS = 1000;
+export const MOST_ROWS = 1000;
 export const MOST_STEPS = 20_000;
 
 /** Reads and draws a room: an outline and what of it gets floor. */

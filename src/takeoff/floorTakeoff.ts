@@ -10,9 +10,14 @@ import { floorPiecesOf, sawPlanksOf } from './cutList';
 import { notesOf } from './notes';
 import type { PlannedFloors } from './planFloors';
 import type { FloorPiece, FloorRow, SawPlank, Summary, Takeoff, WayLine } from './result';
+import type { LaidFloor } from './ways';
 
 /** What the whole of a plan says about one of its floors; `ways` are the candidates it was chosen from. */
-export function floorTakeoffOf(planned: PlannedFloors, floorIndex: number, ways: readonly WayLine[]): Takeoff {
+export function floorTakeoffOf(
+  planned: PlannedFloors<LaidFloor>,
+  floorIndex: number,
+  ways: readonly WayLine[],
+): Takeoff {
   const { entry, read, room, floor, layout } = planned.floors[floorIndex];
   const pieces = floorPiecesOf(planned, floorIndex);
   const planks = sawPlanksOf(planned, floorIndex);
@@ -48,7 +53,7 @@ function floorRowOf(row: Row, layout: RowLayout): FloorRow {
 }
 
 function summaryOf(
-  planned: PlannedFloors,
+  planned: PlannedFloors<LaidFloor>,
   floorIndex: number,
   pieces: readonly FloorPiece[],
   planks: readonly SawPlank[],
@@ -82,7 +87,7 @@ function summaryOf(
 
 /** What is counted within one floor: joints and cuts. */
 function countsOf(
-  planned: PlannedFloors,
+  planned: PlannedFloors<LaidFloor>,
   floorIndex: number,
 ): { tightestStagger: Ticks | null; alignedJointCount: number; cutCount: number } {
   const [from, to] = [planned.firstRows[floorIndex], planned.firstRows[floorIndex + 1]];

@@ -8,19 +8,28 @@ import type { RoomNote } from '../room/faults';
 import { lengthText } from './lengthText';
 import type { PlannedFloors } from './planFloors';
 import { problems } from './problems';
+import type { LaidFloor } from './ways';
 
-/** Rules that could not be met first, then the room, the rows, the doorways. */
-export function notesOf(planned: PlannedFloors, floorIndex: number): readonly string[] {
-  const { read, room, layout } = planned.floors[floorIndex];
+/** Rules that could not be met first, then the rows, the room, the doorways. */
+export function notesOf(planned: PlannedFloors<LaidFloor>, floorIndex: number): readonly string[] {
+  const { read, room } = planned.floors[floorIndex];
+  return [
+    ...planNotesOf(planned, floorIndex),
+    ...room.notes.map((note) => roomNote(note, read.units)),
+    ...spanNotes(planned, floorIndex),
+    ...casingNotes(planned, floorIndex),
+  ];
+}
+
+/** What the rows and the plan alone have to say. */
+export function planNotesOf(planned: PlannedFloors, floorIndex: number): readonly string[] {
+  const { read, layout } = planned.floors[floorIndex];
   const show = (length: Ticks) => lengthText(length, read.units, 'piece');
   return [
     ...brokenNotes(planned, floorIndex, read.units),
-    ...room.notes.map((note) => roomNote(note, read.units)),
     ...narrowNotes(planned, floorIndex, show),
-    ...spanNotes(planned, floorIndex),
     ...gridNotes(planned, show),
     ...(layout.rows.length === 1 ? [`The floor is one row, ${show(layout.rows[0].width)} wide.`] : []),
-    ...casingNotes(planned, floorIndex, show),
   ];
 }
 
@@ -68,7 +77,7 @@ function narrowNotes(planned: PlannedFloors, floorIndex: number, show: Show): re
 }
 
 /** Where the floor runs further than its product may, and where the expansion joint goes. */
-function spanNotes(planned: PlannedFloors, floorIndex: number): readonly string[] {
+function spanNotes(planned: PlannedFloors<LaidFloor>, floorIndex: number): readonly string[] {
   const { entry, read, room, layout } = planned.floors[floorIndex];
   const show = (length: Ticks) => lengthText(length, read.units, 'room');
   const open = room.doorways.filter(({ floor }) => floor === 'goes on').map(({ doorwayNumber }) => doorwayNumber);
@@ -90,8 +99,9 @@ function gridNotes({ grid }: PlannedFloors, show: Show): readonly string[] {
   ];
 }
 
-function casingNotes(planned: PlannedFloors, floorIndex: number, show: Show): readonly string[] {
+function casingNotes(planned: PlannedFloors<LaidFloor>, floorIndex: number): readonly string[] {
   const { read, room } = planned.floors[floorIndex];
+  const show = (length: Ticks) => lengthText(length, read.units, 'piece');
   const open = room.doorways.filter((doorway) => doorway.tongue !== null);
   if (open.length === 0) return [];
   const height = read.product.thickness > 0 ? `${show(read.product.thickness)} (the plank)` : "the plank's thickness";

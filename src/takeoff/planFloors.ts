@@ -3,11 +3,20 @@ import type { CutJob, CutPlan } from '../cutting/job';
 import { type Ledger, ledgerOf } from '../cutting/ledger';
 import { planCuts } from '../cutting/search';
 import type { Ticks } from '../geometry/length';
+import type { RowLayout } from '../layout/rows';
 import { cutJobOf, type Grid, markedLengths } from './cutJob';
-import type { LaidFloor } from './ways';
+import type { ReadRoom, StartChoice } from './readRoom';
 
-export interface PlannedFloors {
-  readonly floors: readonly LaidFloor[];
+/** What of a floor the plan needs to know. */
+export interface FloorInRows {
+  readonly read: Pick<ReadRoom, 'name' | 'units' | 'product' | 'rules'> & {
+    readonly start: Pick<StartChoice, 'reuseStrips'>;
+  };
+  readonly layout: RowLayout;
+}
+
+export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
+  readonly floors: readonly F[];
   /** In units of the grid, as the search sees it. */
   readonly job: CutJob;
   readonly plan: CutPlan;
@@ -25,7 +34,7 @@ export interface PlannedFloors {
  *
  * @param floors at least one; all of one plank size
  */
-export function planFloors(floors: readonly LaidFloor[]): PlannedFloors {
+export function planFloors<F extends FloorInRows>(floors: readonly F[]): PlannedFloors<F> {
   const { product, rules, start } = floors[0].read;
   const rooms = floors.map((floor) => floor.layout.rows);
   const { job, grid } = cutJobOf(rooms, product.plankLength, product.plankWidth, rules, start.reuseStrips);
@@ -40,7 +49,7 @@ export function planFloors(floors: readonly LaidFloor[]): PlannedFloors {
 
 function jobInTicks(
   job: CutJob,
-  floors: readonly LaidFloor[],
+  floors: readonly FloorInRows[],
   lengths: readonly (readonly (readonly Ticks[])[])[],
 ): CutJob {
   const { product, rules } = floors[0].read;

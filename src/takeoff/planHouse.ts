@@ -7,7 +7,7 @@ import { type PlannedFloors, planFloors } from './planFloors';
 import { problems } from './problems';
 import { type Product, type ReadRoom, readRoom } from './readRoom';
 import type { Problem, Takeoff } from './result';
-import { type ChosenWay, chooseWay } from './ways';
+import { type ChosenWay, chooseWay, type LaidFloor } from './ways';
 
 export type HousePlan =
   | { readonly status: 'planned'; readonly planned: PlannedHouse }
@@ -32,7 +32,7 @@ export function planHouse(rooms: readonly RoomEntry[], shareOffcuts: boolean): H
 
 /** Floors planned together, and the way each of them was chosen from its own. */
 interface Group {
-  readonly planned: PlannedFloors;
+  readonly planned: PlannedFloors<LaidFloor>;
   readonly ways: readonly ChosenWay[];
 }
 

@@ -19,7 +19,7 @@ export interface LaidFloor extends DrawnRoom {
 }
 
 export interface ChosenWay {
-  readonly planned: PlannedFloors;
+  readonly planned: PlannedFloors<LaidFloor>;
   /** Every candidate, the best first. */
   readonly ways: readonly WayLine[];
 }
@@ -65,7 +65,7 @@ function laidWays(drawn: DrawnRoom): readonly LaidFloor[] {
   );
 }
 
-function wayLineOf(planned: PlannedFloors, { layout, degrees, startSide, read }: LaidFloor): WayLine {
+function wayLineOf(planned: PlannedFloors<LaidFloor>, { layout, degrees, startSide, read }: LaidFloor): WayLine {
   const lengths = planned.markedPlan.rows.flatMap((row) => row.runs.flat().map((piece) => piece.length));
   return {
     degrees,
@@ -82,7 +82,7 @@ function wayLineOf(planned: PlannedFloors, { layout, degrees, startSide, read }:
 }
 
 interface Candidate {
-  readonly planned: PlannedFloors;
+  readonly planned: PlannedFloors<LaidFloor>;
   readonly way: WayLine;
 }
 
