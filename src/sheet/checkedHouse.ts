@@ -4,9 +4,9 @@
  */
 import type { Typed } from '../takeoff/entry';
 import type { HouseEntry } from '../takeoff/houseEntry';
+import { type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from '../takeoff/houseFields';
 import type { Problem } from '../takeoff/result';
 import { isDate } from './cells';
-import { HOUSE_SECTIONS, type HouseField, type HouseSection, houseLabel } from './houseFields';
 import { tabProblems } from './tabProblems';
 
 export type CheckedHouse =
@@ -31,7 +31,7 @@ export function checkedHouse(value: unknown): CheckedHouse {
   const given = fieldsOf(value);
   for (const section of HOUSE_SECTIONS) {
     if (section.at === '') Object.assign(house, checkedFields(section, given, 1, '', report));
-    else if (section.blank) house[section.at] = checkedList(section, given[section.at], report);
+    else if (section.isList) house[section.at] = checkedList(section, given[section.at], report);
     else house[section.at] = checkedFields(section, fieldsOf(given[section.at]), 1, `${section.at}.`, report);
   }
   // The table of fields is the job's own type, field by field: a test holds the two together.
@@ -49,25 +49,24 @@ function checkedList(section: HouseSection, value: unknown, report: Report): unk
 
 function checkedFields(section: HouseSection, given: Fields, number: number, path: string, report: Report): object {
   const checked: Record<string, unknown> = {};
-  for (const field of section.fields) {
-    const label = houseLabel(section, field, number);
-    checked[field.key] = checkedField(field, given[field.key], label, (text) => report(path + field.key, text));
+  for (const [key, kind, name] of section.fields) {
+    const label = houseLabel(section, name, number);
+    checked[key] = checkedField(kind, given[key], label, (text) => report(path + key, text));
   }
   return checked;
 }
 
-function checkedField(field: HouseField, value: unknown, label: string, report: (text: string) => void): unknown {
-  if (field.isWords) return wordsOf(value);
-  const typed = typedOf(value, field.isText === true);
+function checkedField(kind: FieldKind, value: unknown, label: string, report: (text: string) => void): unknown {
+  if (kind === 'words') return wordsOf(value);
+  const isText = kind === 'text' || kind === 'date';
+  const typed = typedOf(value, isText);
   if (typed === null) report(tabProblems.notTyped(label));
   if (typed === null || String(typed).length > LONGEST_TEXT) return '';
-  if (field.isText) return String(typed);
-  if (!field.choices) return typed;
+  if (isText) return String(typed);
+  if (typeof kind === 'string') return typed;
   const wanted = String(typed).trim().toLowerCase();
-  if (field.choices.indexOf(wanted) >= 0) return wanted;
-  report(
-    wanted === '' ? tabProblems.missing(label, field.choices) : tabProblems.choice(label, String(typed), field.choices),
-  );
+  if (kind.indexOf(wanted) >= 0) return wanted;
+  report(wanted === '' ? tabProblems.missing(label, kind) : tabProblems.choice(label, String(typed), kind));
   return '';
 }
 

@@ -132,7 +132,7 @@ function fillFrom(
   const chosen = chosenRooms(spreadsheet, checked.entry.rooms);
   const found = [...(read.status === 'problems' ? read.problems : []), ...chosen.problems];
   if (read.status === 'problems' || found.length > 0) return { status: 'problems', problems: found };
-  const plan = planHouse(chosen.rooms, read.house.shareOffcuts);
+  const plan = planHouse(chosen.rooms, read.house.shareOffcuts === 'yes');
   if (plan.status === 'problems') return plan;
   const order = orderOf(read.house, plan.planned);
   const filled = oneAtATime(() => fill(spreadsheet, checked.entry, order, plan.planned));

@@ -107,11 +107,7 @@ function concreteLines(house: House): BeforeLine[] {
   const humidity = house.site.subfloorMoisture;
   const limit = `at most ${DAMPEST_CONCRETE} % relative humidity in the slab`;
   const film = house.film
-    ? line(
-        'do',
-        'Film',
-        `Lay the film with laps of ${lengthText(house.film.roll.overlap, house.units, 'piece')}, taped.`,
-      )
+    ? line('do', 'Film', `Lay the film with laps of ${lengthText(house.film.overlap, house.units, 'piece')}, taped.`)
     : line('ask', 'Film', 'No vapour film is entered for a concrete subfloor; see what the product asks for.');
   if (humidity === null) return [line('ask', 'Moisture', `Have the concrete measured: ${limit}.`), film];
   const found = `Concrete at ${percentText(humidity)} (${limit}).`;
@@ -120,17 +116,17 @@ function concreteLines(house: House): BeforeLine[] {
 
 /** How much one plank, and all rows together, move between the driest and the dampest air of the year. */
 function movementLines(house: House, { name, terms, product, takeoff }: LaidRoom): BeforeLine[] {
-  const { fahrenheit, humidityLow, humidityHigh } = house.site;
-  if (terms.coefficient === null || fahrenheit === null || humidityLow === null || humidityHigh === null) return [];
-  const [dry, damp] = [humidityLow, humidityHigh].map((humidity) => moistureContent(fahrenheit, humidity / 100));
+  const { temperature, humidityLow, humidityHigh } = house.site;
+  if (terms.species === null || temperature === null || humidityLow === null || humidityHigh === null) return [];
+  const [dry, damp] = [humidityLow, humidityHigh].map((humidity) => moistureContent(temperature, humidity / 100));
   const span = `${numberText(dry, 1)} to ${numberText(damp, 1)} % moisture over the year`;
   if (dry < DRIEST_MOISTURE || damp > WETTEST_MOISTURE) {
     const range = `${DRIEST_MOISTURE} to ${WETTEST_MOISTURE} %`;
     return [line('ask', 'Movement', `${name}: ${span}. The published coefficients hold from ${range} only.`)];
   }
   const across = takeoff.rows.reduce((width, row) => width + row.width, 0);
-  const one = smallLengthText(widthChange(product.plankWidth, terms.coefficient, dry, damp), house.units);
-  const all = smallLengthText(widthChange(across, terms.coefficient, dry, damp), house.units);
+  const one = smallLengthText(widthChange(product.plankWidth, terms.species, dry, damp), house.units);
+  const all = smallLengthText(widthChange(across, terms.species, dry, damp), house.units);
   return [
     line(
       'do',

@@ -34,11 +34,11 @@ function coverOrder(house: House, goods: RollGoods | null, rooms: readonly LaidR
   if (!goods || rooms.length === 0) return [];
   const plans = rooms.map(({ name, takeoff }) => ({
     room: name,
-    plan: stripsOf(subtract([takeoff.outline], takeoff.cutouts), goods.roll, goods.direction),
+    plan: stripsOf(subtract([takeoff.outline], takeoff.cutouts), goods, goods.direction),
   }));
   const strips = plans.flatMap(({ plan }) => plan.strips);
   const total = strips.reduce((sum, strip) => sum + strip, 0);
-  const rolls = rollsFor(strips, goods.roll);
+  const rolls = rollsFor(strips, goods);
   const line = orderLine({
     part: 'underlay',
     item: goods.name,

@@ -28,12 +28,12 @@ export interface Timing {
 
 /** How long the work takes: hours of all rooms over people and hours a day, whole days up, weekends not left out. */
 export function timingOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomHours[]): Timing {
-  const { start, hoursPerDay, people } = house.schedule;
+  const { startDate: start, hoursPerDay, people } = house.schedule;
   const delivered = start === null ? null : start - daysToAcclimatise(rooms);
-  const known = hoursPerDay !== null && hours.length > 0 && hours.every((room) => room.hours !== null);
+  const known = hoursPerDay && hours.length > 0 && hours.every((room) => room.hours !== null);
   if (!known) return { start, delivered, workDays: null, finish: null };
   const total = hours.reduce((sum, room) => sum + (room.hours ?? 0), 0);
-  const workDays = Math.max(1, Math.ceil(Math.round((total / (hoursPerDay * people)) * 100) / 100));
+  const workDays = Math.max(1, Math.ceil(Math.round((total / (hoursPerDay * Math.max(1, people))) * 100) / 100));
   return { start, delivered, workDays, finish: start === null ? null : start + workDays - 1 };
 }
 
@@ -75,7 +75,7 @@ export function dayList(
     [0, 'On: eye and ear protection, dust mask, knee pads. Saw guards stay on; cut outside or with extraction.'],
   ];
   return tasks
-    .map(([offset, text]): DayTask => ({ offset, when: whenText(house.schedule.start, offset), text }))
+    .map(([offset, text]): DayTask => ({ offset, when: whenText(house.schedule.startDate, offset), text }))
     .sort((a, b) => a.offset - b.offset);
 }
 
@@ -88,7 +88,8 @@ function whenText(start: DayNumber | null, offset: number): string {
 function trimTask({ room, trim, run }: TrimOfRoom): string {
   const count = run.lengths.length;
   const name = trim.name.toLowerCase();
-  if (trim.putBack) return `${room}: take off ${name} (${count} lengths) and write room and wall on the back of each.`;
+  if (trim.buy === 'put back')
+    return `${room}: take off ${name} (${count} lengths) and write room and wall on the back of each.`;
   return `${room}: take off what is there, ready for ${count} lengths of new ${name}.`;
 }
 

@@ -32,7 +32,7 @@ function doorwayPlan(house: House, rooms: readonly LaidRoom[], room: LaidRoom, m
   const work = workAt(house, room.name, mark.doorwayNumber);
   const otherRoom = rooms.find((other) => other !== room && nameKey(other.name) === nameKey(work?.neighbour ?? ''));
   const neighbourHeight = work?.neighbourHeight ?? otherRoom?.height ?? null;
-  const meeting = neighbourHeight === null ? null : meetingOf(room.height, neighbourHeight, work?.soft ?? false);
+  const meeting = neighbourHeight === null ? null : meetingOf(room.height, neighbourHeight, work?.soft === 'yes');
   const isSecond = otherRoom !== undefined && rooms.indexOf(otherRoom) < rooms.indexOf(room);
   const countedThere = isSecond && house.doorways.some((other) => joins(other, otherRoom.name, room.name));
   return {
@@ -62,13 +62,13 @@ function barOf(
   if (asked !== '') return { transition: (work as DoorwayWork).transition.trim(), remark: '', undecided: false };
   if (mark.floor === 'goes on') return none('the floor goes on');
   if (mark.floor === 'stays shut') return none('the door stays shut');
-  if (work?.soft) return { transition: 'end cap', remark: '', undecided: false };
+  if (work?.soft === 'yes') return { transition: 'end cap', remark: '', undecided: false };
   if (!meeting) return none("the neighbouring floor's height is not entered", true);
   return { transition: meeting.transition, remark: '', undecided: false };
 }
 
 function workAt(house: House, room: string, doorwayNumber: number): DoorwayWork | undefined {
-  return house.doorways.find((work) => nameKey(work.room) === nameKey(room) && work.doorwayNumber === doorwayNumber);
+  return house.doorways.find((work) => nameKey(work.room) === nameKey(room) && work.doorway === doorwayNumber);
 }
 
 function joins(work: DoorwayWork, room: string, neighbour: string): boolean {

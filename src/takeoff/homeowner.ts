@@ -48,11 +48,12 @@ function roomLines({ rooms, house }: Order): readonly string[] {
  */
 function priceLines({ house, totals, missing, lines }: Order): readonly string[] {
   const money = (cents: number) => moneyText(cents, house.currency);
-  if (house.homeowner.showPrice === 'no' || lines.length === 0) return [];
+  const { showPrice, validUntil } = house.homeowner;
+  if (showPrice === 'no' || lines.length === 0) return [];
   if (missing.length > 0) return ['The price follows: not every item is priced yet.'];
   const taxed = totals.priceTax > 0;
   const parts = taxed ? [`Before tax ${money(totals.price)}, tax ${money(totals.priceTax)}.`] : [];
-  const valid = house.validUntil === null ? [] : [`Valid until ${dayText(house.validUntil)}.`];
+  const valid = validUntil === null ? [] : [`Valid until ${dayText(validUntil)}.`];
   return [`${money(totals.toPay)}${taxed ? ' including tax' : ''}, for everything on this page.`, ...parts, ...valid];
 }
 
@@ -63,9 +64,9 @@ function dateLines({ timing: { start, delivered, finish } }: Order): readonly st
   return [...early, `Work starts ${dayText(start)}${end}.`];
 }
 
-function prepareLines({ house, rooms, doorways }: Order): readonly string[] {
+function prepareLines({ timing, rooms, doorways }: Order): readonly string[] {
   const names = rooms.map((room) => room.name).join(', ');
-  const by = house.schedule.start === null ? 'the day before' : dayText(house.schedule.start - 1);
+  const by = timing.start === null ? 'the day before' : dayText(timing.start - 1);
   const doors = doorways.filter((doorway) => doorway.doorTrim).length;
   return [
     `Clear these rooms of furniture, curtains to the floor and breakables by ${by}: ${names}.`,

@@ -24,6 +24,11 @@ export function roomHours(room: Takeoff, pace: Pace | null): RoomHours {
   const counts = { room: room.entry.name, rows, cuts, notches, doorways };
   if (!pace) return { ...counts, hours: null };
   const { perRoom, perRow, perCut, perNotch, perDoorway } = pace;
-  const minutes = perRoom + rows * perRow + cuts * perCut + notches * perNotch + doorways * perDoorway;
+  const minutes =
+    (perRoom ?? 0) +
+    rows * (perRow ?? 0) +
+    cuts * (perCut ?? 0) +
+    notches * (perNotch ?? 0) +
+    doorways * (perDoorway ?? 0);
   return { ...counts, hours: Math.round((minutes / 60) * 100) / 100 };
 }

@@ -11,10 +11,11 @@ import type { Roll, StripDirection } from './underlay';
 /** A price as typed, in the currency; null when the field is blank. */
 export type Price = number | null;
 
+/** Field by field the entry, read; groups that are blank are null. */
 export interface House {
   readonly units: Units;
   readonly currency: string;
-  readonly shareOffcuts: boolean;
+  readonly shareOffcuts: 'yes' | 'no';
   readonly floors: readonly FloorTerms[];
   readonly underlay: RollGoods | null;
   readonly film: RollGoods | null;
@@ -30,12 +31,10 @@ export interface House {
   readonly labour: readonly Labour[];
   /** Null when every field of the pace is blank. */
   readonly pace: Pace | null;
-  readonly terms: Terms;
-  /** Whether a tax or margin was entered at all. */
-  readonly taxEntered: boolean;
+  /** The tax is null when none is entered. */
+  readonly terms: Omit<Terms, 'tax'> & { readonly tax: number | null };
   readonly schedule: Schedule;
-  readonly homeowner: HomeownerEntry;
-  readonly validUntil: DayNumber | null;
+  readonly homeowner: Omit<HomeownerEntry, 'validUntil'> & { readonly validUntil: DayNumber | null };
 }
 
 export interface FloorTerms {
@@ -49,15 +48,14 @@ export interface FloorTerms {
   /** Hours. */
   readonly acclimatise: number | null;
   readonly flatness: string;
-  /** Change of width per point of moisture. */
-  readonly coefficient: number | null;
+  /** Coefficient: change of width per point of moisture. */
+  readonly species: number | null;
   /** Per cent. */
   readonly moisture: number | null;
 }
 
-export interface RollGoods {
+export interface RollGoods extends Roll {
   readonly name: string;
-  readonly roll: Roll;
   readonly direction: StripDirection | '';
   readonly thickness: Ticks;
   readonly price: Price;
@@ -73,13 +71,13 @@ export interface Tape {
 export interface Trim {
   readonly name: string;
   readonly rooms: readonly string[];
-  readonly putBack: boolean;
-  /** 0 when put back. */
-  readonly stockLength: Ticks;
+  readonly buy: 'new' | 'put back';
+  /** May be null when put back. */
+  readonly stockLength: Ticks | null;
   readonly kerf: Ticks;
   readonly thickness: Ticks;
   readonly height: Ticks | null;
-  readonly aroundCutouts: boolean;
+  readonly aroundCutouts: '' | 'yes' | 'no';
   readonly spare: number;
   readonly price: Price;
 }
@@ -92,10 +90,11 @@ export interface Transition {
 
 export interface DoorwayWork {
   readonly room: string;
-  readonly doorwayNumber: number;
+  /** Counted from 1. */
+  readonly doorway: number;
   readonly neighbour: string;
   readonly neighbourHeight: Ticks | null;
-  readonly soft: boolean;
+  readonly soft: '' | 'yes' | 'no';
   readonly transition: string;
   readonly doorBottom: Ticks | null;
   readonly thresholdTop: Ticks | null;
@@ -133,7 +132,8 @@ export interface Site {
   readonly subfloor: '' | 'wood' | 'concrete';
   /** Per cent, as are the humidities. */
   readonly subfloorMoisture: number | null;
-  readonly fahrenheit: number | null;
+  /** Fahrenheit. */
+  readonly temperature: number | null;
   readonly humidityLow: number | null;
   readonly humidityHigh: number | null;
   readonly builtYear: number | null;
@@ -146,17 +146,17 @@ export interface Labour {
   readonly rate: Price;
 }
 
-/** Minutes. */
+/** Minutes; a blank one counts nothing. */
 export interface Pace {
-  readonly perRoom: number;
-  readonly perRow: number;
-  readonly perCut: number;
-  readonly perNotch: number;
-  readonly perDoorway: number;
+  readonly perRoom: number | null;
+  readonly perRow: number | null;
+  readonly perCut: number | null;
+  readonly perNotch: number | null;
+  readonly perDoorway: number | null;
 }
 
 export interface Schedule {
-  readonly start: DayNumber | null;
+  readonly startDate: DayNumber | null;
   readonly hoursPerDay: number | null;
   readonly people: number;
   readonly deliveryDays: number | null;
@@ -235,6 +235,6 @@ const NO_TERMS: FloorTerms = {
   fastening: 'floating',
   acclimatise: null,
   flatness: '',
-  coefficient: null,
+  species: null,
   moisture: null,
 };

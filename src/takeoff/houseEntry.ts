@@ -5,6 +5,7 @@
  */
 import type { Units } from '../geometry/length';
 import type { Typed } from './entry';
+import { HOUSE_SECTIONS, type HouseSection } from './houseFields';
 
 export type YesNo = '' | 'yes' | 'no';
 
@@ -243,97 +244,25 @@ export interface HomeownerEntry {
   readonly remarks: readonly string[];
 }
 
-export const BLANK_FLOOR_TERMS: FloorTermsEntry = {
-  product: '',
-  misCuts: '',
-  keep: '',
-  underlay: '',
-  film: '',
-  fastening: '',
-  acclimatise: '',
-  flatness: '',
-  species: '',
-  moisture: '',
-};
-export const BLANK_TRIM: TrimEntry = {
-  name: '',
-  rooms: [],
-  buy: '',
-  stockLength: '',
-  kerf: '',
-  thickness: '',
-  height: '',
-  aroundCutouts: '',
-  spare: '',
-  price: '',
-};
-export const BLANK_TRANSITION: TransitionEntry = { kind: '', stockLength: '', price: '' };
-export const BLANK_DOORWAY_WORK: DoorwayWorkEntry = {
-  room: '',
-  doorway: '',
-  neighbour: '',
-  neighbourHeight: '',
-  soft: '',
-  transition: '',
-  doorBottom: '',
-  thresholdTop: '',
-};
-export const BLANK_APPLIANCE: ApplianceEntry = { name: '', room: '', opening: '', height: '' };
-export const BLANK_STAIR: StairEntry = { name: '', room: '', floorAt: '', riser: '', others: '' };
-export const BLANK_EXTRA: ExtraEntry = { name: '', quantity: '', unit: '', price: '' };
-export const BLANK_LABOUR: LabourEntry = { work: '', by: '', rate: '' };
-
-const BLANK_ROLL: RollEntry = {
-  name: '',
-  width: '',
-  length: '',
-  overlap: '',
-  direction: '',
-  thickness: '',
-  price: '',
-};
+type Lists = 'floors' | 'trims' | 'transitions' | 'doorways' | 'appliances' | 'stairs' | 'extras' | 'labour';
 
 /** A job of which nothing has been typed yet. */
 export function emptyHouse(units: Units): HouseEntry {
-  return {
-    units,
-    currency: '',
-    rooms: [],
-    shareOffcuts: '',
-    floors: [],
-    underlay: BLANK_ROLL,
-    film: BLANK_ROLL,
-    tape: { name: '', length: '', allowance: '', price: '' },
-    trims: [],
-    transitions: [],
-    doorways: [],
-    appliances: [],
-    stairs: [],
-    spacers: { apart: '', perPack: '', price: '' },
-    extras: [],
-    site: {
-      subfloor: '',
-      subfloorMoisture: '',
-      temperature: '',
-      humidityLow: '',
-      humidityHigh: '',
-      builtYear: '',
-      doorClearance: '',
-    },
-    labour: [],
-    pace: { perRoom: '', perRow: '', perCut: '', perNotch: '', perDoorway: '' },
-    terms: { tax: '', taxOn: '', margin: '', marginOf: '' },
-    schedule: { startDate: '', hoursPerDay: '', people: '', deliveryDays: '' },
-    homeowner: {
-      title: '',
-      homeowner: '',
-      place: '',
-      layer: '',
-      showPrice: '',
-      validUntil: '',
-      prepare: [],
-      notIncluded: [],
-      remarks: [],
-    },
-  };
+  const house: Record<string, unknown> = {};
+  for (const section of HOUSE_SECTIONS) {
+    if (section.at === '') Object.assign(house, blankFields(section));
+    else house[section.at] = section.isList ? [] : blankFields(section);
+  }
+  // The table of fields is the entry's own type, field by field: a test holds the two together.
+  return { ...house, units } as unknown as HouseEntry;
+}
+
+/** A new line of one of the job's lists, all blank. */
+export function blankItem<List extends Lists>(list: List): HouseEntry[List][number] {
+  const section = HOUSE_SECTIONS.find(({ at }) => at === list) as HouseSection;
+  return blankFields(section) as unknown as HouseEntry[List][number];
+}
+
+function blankFields({ fields }: HouseSection): object {
+  return Object.fromEntries(fields.map(([key, kind]) => [key, kind === 'words' ? [] : '']));
 }

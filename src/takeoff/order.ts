@@ -73,7 +73,7 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     fits: fitLines(house, rooms, doorways),
     hours,
     lines: [...materials, ...labour],
-    totals: totalsOf(sumOf(materials), sumOf(labour), house.terms),
+    totals: totalsOf(sumOf(materials), sumOf(labour), { ...house.terms, tax: house.terms.tax ?? 0 }),
     missing: missingFrom(house, [...materials, ...labour], doorways, trims),
     notes: notesOf(house, rooms),
     before: beforeYouBegin(house, rooms, trims),
@@ -143,7 +143,7 @@ function missingFrom(
   trims: readonly TrimOfRoom[],
 ): readonly string[] {
   const undecided = doorways.filter((doorway) => doorway.undecided);
-  const round = trims.filter(({ trim, run }) => run.roundLength > 0 && !trim.putBack);
+  const round = trims.filter(({ trim, run }) => run.roundLength > 0 && trim.buy === 'new');
   return [
     ...lines.map(missingIn).filter((sentence) => sentence !== ''),
     ...undecided.map(
@@ -170,6 +170,6 @@ function notesOf(house: House, rooms: readonly LaidRoom[]): readonly string[] {
       : []),
     ...(strayProducts.length > 0 ? [`In no room of this order: ${strayProducts.join(', ')}.`] : []),
     ...(house.labour.length === 0 ? ['No labour is entered.'] : []),
-    ...(house.taxEntered ? [] : ['No tax is entered.']),
+    ...(house.terms.tax === null ? ['No tax is entered.'] : []),
   ];
 }

@@ -31,21 +31,22 @@ export function trimsOfRooms(house: House, rooms: readonly LaidRoom[]): readonly
     return own.map((room) => ({
       room: room.name,
       trim,
-      run: trimRunOf(walledRoom(room), trim.thickness, trim.aroundCutouts),
+      run: trimRunOf(walledRoom(room), trim.thickness, trim.aroundCutouts === 'yes'),
     }));
   });
 }
 
 /** Sticks of each sort that is bought new; what is put back needs none. */
 export function trimOrders(house: House, trims: readonly TrimOfRoom[]): readonly StickOrder[] {
-  const bought = house.trims.filter((trim) => !trim.putBack);
+  const bought = house.trims.filter((trim) => trim.buy === 'new');
   return bought.flatMap((trim) => {
     const own = trims.filter((part) => part.trim === trim);
     const lengths = own.flatMap(({ room, run }) =>
       run.lengths.map((wall) => ({ ...wall, label: `${room}, ${wall.label}` })),
     );
+    const stockLength = trim.stockLength ?? 0;
     if (lengths.length === 0) return [];
-    const cuts = cutTrim(lengths, trim.stockLength, trim.kerf, trim.thickness);
+    const cuts = cutTrim(lengths, stockLength, trim.kerf, trim.thickness);
     const corners = own.reduce(
       (sum, { run }) => ({ inside: sum.inside + run.insideCorners, outside: sum.outside + run.outsideCorners }),
       {
@@ -60,10 +61,10 @@ export function trimOrders(house: House, trims: readonly TrimOfRoom[]): readonly
       basis: cuts.stickCount,
       unit: 'sticks',
       extra: trim.spare,
-      packName: `stick of ${lengthText(trim.stockLength, house.units, 'room')}`,
+      packName: `stick of ${lengthText(stockLength, house.units, 'room')}`,
       price: trim.price,
     });
-    return [{ name: trim.name, stockLength: trim.stockLength, cuts, line }];
+    return [{ name: trim.name, stockLength, cuts, line }];
   });
 }
 

@@ -4,13 +4,7 @@
  * homeowner's page is one that leaked.
  */
 import type { ProductEntry, RoomEntry, RulesEntry } from '../../src/takeoff/entry';
-import {
-  BLANK_DOORWAY_WORK,
-  BLANK_FLOOR_TERMS,
-  BLANK_TRIM,
-  emptyHouse,
-  type HouseEntry,
-} from '../../src/takeoff/houseEntry';
+import { blankItem, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
 import { doorwayIn } from './bareTakeoff';
 
 const RULES: RulesEntry = {
@@ -102,7 +96,7 @@ export const demoJob: HouseEntry = {
   currency: '$',
   floors: [
     {
-      ...BLANK_FLOOR_TERMS,
+      ...blankItem('floors'),
       product: 'harbour oak',
       misCuts: '4%',
       keep: 3,
@@ -111,7 +105,7 @@ export const demoJob: HouseEntry = {
       fastening: 'floating',
     },
     {
-      ...BLANK_FLOOR_TERMS,
+      ...blankItem('floors'),
       product: 'Ferry ash',
       misCuts: 5,
       keep: 1,
@@ -135,8 +129,8 @@ export const demoJob: HouseEntry = {
   film: { name: 'Vapour film', width: 6, length: 60, overlap: '', direction: '', thickness: '', price: 27.19 },
   tape: { name: 'Seam tape', length: 150, allowance: '6%', price: 13.67 },
   trims: [
-    { ...BLANK_TRIM, name: 'Quarter round', stockLength: 8, thickness: '3/4"', spare: 1, price: 9.43 },
-    { ...BLANK_TRIM, name: 'Baseboard', buy: 'put back', height: '3 1/2"' },
+    { ...blankItem('trims'), name: 'Quarter round', stockLength: 8, thickness: '3/4"', spare: 1, price: 9.43 },
+    { ...blankItem('trims'), name: 'Baseboard', buy: 'put back', height: '3 1/2"' },
   ],
   transitions: [
     { kind: 'T-moulding', stockLength: 6, price: 21.47 },
@@ -144,10 +138,10 @@ export const demoJob: HouseEntry = {
     { kind: 'end cap', stockLength: 6, price: 19.27 },
   ],
   doorways: [
-    { ...BLANK_DOORWAY_WORK, room: 'Bedroom', doorway: 1, neighbour: 'Living room with closet', doorBottom: '5/8"' },
-    { ...BLANK_DOORWAY_WORK, room: 'Living room with closet', doorway: 1, neighbour: 'Bedroom' },
+    { ...blankItem('doorways'), room: 'Bedroom', doorway: 1, neighbour: 'Living room with closet', doorBottom: '5/8"' },
+    { ...blankItem('doorways'), room: 'Living room with closet', doorway: 1, neighbour: 'Bedroom' },
     {
-      ...BLANK_DOORWAY_WORK,
+      ...blankItem('doorways'),
       room: 'Living room with closet',
       doorway: 2,
       neighbour: 'the porch',
@@ -155,7 +149,7 @@ export const demoJob: HouseEntry = {
       thresholdTop: '1 1/4"',
     },
     {
-      ...BLANK_DOORWAY_WORK,
+      ...blankItem('doorways'),
       room: 'Study',
       doorway: 1,
       neighbour: 'hall carpet',

@@ -10,7 +10,7 @@ const plans = { shared: planHouse(demoRooms, true), apart: planHouse(demoRooms, 
 export function demoOrder(changes: Partial<HouseEntry> = {}): Order {
   const read = readHouse({ ...demoJob, ...changes });
   if (read.status === 'problems') throw new Error(read.problems.map((problem) => problem.text).join(' '));
-  const plan = read.house.shareOffcuts ? plans.shared : plans.apart;
+  const plan = read.house.shareOffcuts === 'yes' ? plans.shared : plans.apart;
   if (plan.status === 'problems') throw new Error(plan.problems.map((problem) => problem.text).join(' '));
   return orderOf(read.house, plan.planned);
 }

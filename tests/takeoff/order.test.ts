@@ -1,12 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { beforeYouBegin } from '../../src/takeoff/beforeYouBegin';
-import {
-  BLANK_DOORWAY_WORK,
-  BLANK_FLOOR_TERMS,
-  BLANK_TRIM,
-  emptyHouse,
-  type HouseEntry,
-} from '../../src/takeoff/houseEntry';
+import { blankItem, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
 import type { Order } from '../../src/takeoff/order';
 import { orderOf } from '../../src/takeoff/order';
 import { readHouse } from '../../src/takeoff/readHouse';
@@ -28,7 +22,7 @@ function orderFor(rooms: readonly Takeoff[], changes: Partial<HouseEntry> = {}):
 
 const lineNamed = (order: Order, item: string) => order.lines.find((line) => line.item === item);
 const plainRoom = (planks: number) => bareTakeoff(plainEntry('Den', 12, 10), { planks });
-const terms = { ...BLANK_FLOOR_TERMS, product: 'plain OAK' };
+const terms = { ...blankItem('floors'), product: 'plain OAK' };
 const doorTo = doorwayIn(1, 2, 3);
 
 describe('boxes from the plan', () => {
@@ -105,7 +99,7 @@ describe('bars at doorways', () => {
     { kind: 'reducer', stockLength: 8, price: 24 },
   ];
   const room = bareTakeoff(plainEntry('Den', 12, 10, { doorways: [doorTo, { ...doorTo, wall: 3 }] }), { planks: 60 });
-  const work = (doorway: number, more: object) => ({ ...BLANK_DOORWAY_WORK, room: 'den', doorway, ...more });
+  const work = (doorway: number, more: object) => ({ ...blankItem('doorways'), room: 'den', doorway, ...more });
 
   test('two bars of 3 ft come from one length of 8 ft; the height decides which', () => {
     const doorways = [work(1, { neighbourHeight: '1/2"' }), work(2, { neighbourHeight: '7/16"' })];
@@ -132,8 +126,8 @@ describe('bars at doorways', () => {
     const den = bareTakeoff(plainEntry('Den', 12, 10, { doorways: [doorTo] }), { planks: 60 });
     const hall = bareTakeoff(plainEntry('Hall', 8, 4, { doorways: [doorTo] }), { planks: 20 });
     const doorways = [
-      { ...BLANK_DOORWAY_WORK, room: 'Den', doorway: 1, neighbour: 'hall' },
-      { ...BLANK_DOORWAY_WORK, room: 'Hall', doorway: 1, neighbour: 'Den' },
+      { ...blankItem('doorways'), room: 'Den', doorway: 1, neighbour: 'hall' },
+      { ...blankItem('doorways'), room: 'Hall', doorway: 1, neighbour: 'Den' },
     ];
     const order = orderFor([den, hall], { transitions, doorways });
     expect(order.doorways.map((doorway) => doorway.transition)).toEqual(['T-moulding', '']);
@@ -155,7 +149,7 @@ describe('names that are nowhere', () => {
   test('rooms and products that the order has not are told', () => {
     const order = orderFor([plainRoom(60)], {
       floors: [{ ...terms, product: 'Marble' }],
-      trims: [{ ...BLANK_TRIM, name: 'Shoe', stockLength: 8, rooms: ['Attic'], price: 1 }],
+      trims: [{ ...blankItem('trims'), name: 'Shoe', stockLength: 8, rooms: ['Attic'], price: 1 }],
       appliances: [{ name: 'Fridge', room: 'Kitchen', opening: 70, height: 69 }],
     });
     expect(order.notes.slice(0, 2)).toEqual([
@@ -167,7 +161,7 @@ describe('names that are nowhere', () => {
   test('trim round a column of 1 ft, 3.14 ft and a little more, is told as not ordered', () => {
     const column = { kind: 'round', wall: 1, along: 4, off: 3, length: 1, depth: '' } as const;
     const room = bareTakeoff(plainEntry('Den', 12, 10, { cutouts: [column] }), { planks: 60 });
-    const trims = [{ ...BLANK_TRIM, name: 'Shoe', stockLength: 8, price: 1, aroundCutouts: 'yes' } as const];
+    const trims = [{ ...blankItem('trims'), name: 'Shoe', stockLength: 8, price: 1, aroundCutouts: 'yes' } as const];
     expect(orderFor([room], { trims }).missing.join()).toMatch(
       /^Den: shoe round a column, 3' [12] .*, is not ordered\.$/,
     );
@@ -219,7 +213,7 @@ describe('before you begin', () => {
     [1977, 1, 1],
     [1978, 1, 0],
   ])('a house of %i has %i lines on asbestos and %i on lead', (builtYear, asbestos, lead) => {
-    const trims = [{ ...BLANK_TRIM, name: 'Baseboard', buy: 'put back', height: '3 1/2"' } as const];
+    const trims = [{ ...blankItem('trims'), name: 'Baseboard', buy: 'put back', height: '3 1/2"' } as const];
     const order = orderFor([plainRoom(60)], { trims, site: { ...BLANK.site, builtYear } });
     expect([linesOf(order, 'Asbestos').length, linesOf(order, 'Lead paint').length]).toEqual([asbestos, lead]);
   });
@@ -227,7 +221,7 @@ describe('before you begin', () => {
   test('44 ft of baseboard 3 1/2 in high are 12.8 sq ft: over the 6 of the lead rule; 2 in of height at 3 ft are not', () => {
     const order = (height: string) =>
       orderFor([plainRoom(60)], {
-        trims: [{ ...BLANK_TRIM, name: 'Baseboard', buy: 'put back', height } as const],
+        trims: [{ ...blankItem('trims'), name: 'Baseboard', buy: 'put back', height } as const],
         site: { ...BLANK.site, builtYear: 1950 },
       });
     const [high] = linesOf(order('3 1/2"'), 'Lead paint');

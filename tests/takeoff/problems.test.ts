@@ -23,7 +23,7 @@ import { fillOrder } from '../../src/sheet/orderMenu';
 import { roomColumn, roomsBlock } from '../../src/sheet/tabs/rooms';
 import { writeTab } from '../../src/sheet/writeTab';
 import type { RoomEntry } from '../../src/takeoff/entry';
-import { BLANK_LABOUR, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
+import { blankItem, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
 import { takeoffAsOne } from '../../src/takeoff/joinedFloor';
 import { planHouse } from '../../src/takeoff/planHouse';
 import { problems } from '../../src/takeoff/problems';
@@ -122,7 +122,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   sameRoomName: () => ofRooms(plainRoom, plainRoom),
   noRooms: () => ofOrder([], []),
   noSuchRoom: () => ofOrder([plainRoom], ['Attic']),
-  labourBy: () => ofHouse({ labour: [{ ...BLANK_LABOUR, work: 'Laying', rate: 3 }] }),
+  labourBy: () => ofHouse({ labour: [{ ...blankItem('labour'), work: 'Laying', rate: 3 }] }),
   units: () => refused(() => PLANK_AREA(12, 10, '', 'feet')),
   unequalRanges: () => refused(() => PLANK_AREA(column(1, 2), column(1, 2, 3))),
   oneCell: () => refused(() => PLANK_CUTS(column(12, 12), 10, 48, 6)),

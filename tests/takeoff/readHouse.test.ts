@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ticksOfInches, ticksOfMm } from '../../src/geometry/length';
 import type { House } from '../../src/takeoff/house';
-import { BLANK_FLOOR_TERMS, BLANK_LABOUR, BLANK_TRIM, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
+import { blankItem, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
 import { readHouse } from '../../src/takeoff/readHouse';
 import { demoJob } from '../support/demoHouse';
 
@@ -23,9 +23,8 @@ describe('a job as typed', () => {
   test('an empty job is read: nothing is laid, nothing is charged, nothing is invented', () => {
     const house = houseOf({});
     expect([house.underlay, house.film, house.tape, house.spacers, house.pace]).toEqual([null, null, null, null, null]);
-    expect(house.terms).toEqual({ tax: 0, taxOn: 'materials', margin: 0, marginOf: 'cost' });
-    expect(house.taxEntered).toBe(false);
-    expect(house.shareOffcuts).toBe(true);
+    expect(house.terms).toEqual({ tax: null, taxOn: 'materials', margin: 0, marginOf: 'cost' });
+    expect(house.shareOffcuts).toBe('yes');
   });
 
   test.each([
@@ -44,7 +43,7 @@ describe('a job as typed', () => {
   test.each(['free', '-5', '1,234', '12 or 13', Number.NaN])('a price of %j is told', (price) => {
     const [problem] = problemsOf({ underlay: { ...ROLL, price } });
     expect(problem).toMatch(
-      /^underlay\.price \| Underlay, price: .* is not an amount of money\. Type it such as 74\.50\.$/,
+      /^underlay\.price \| Underlay, Price of a roll: .* is not an amount of money\. Type it such as 74\.50\.$/,
     );
   });
 
@@ -54,22 +53,22 @@ describe('a job as typed', () => {
     ['8.25%', 0.0825],
     ['0.5%', 0.005],
     [1, 0.01],
-    ['', 0],
+    ['', null],
   ])('a tax of %j is %j', (tax, fraction) => {
     expect(houseOf({ terms: { ...BLANK.terms, tax } }).terms.tax).toBe(fraction);
   });
 
   test('blank kerf, lap and clearance take what is common, in the job’s own units', () => {
-    const trims = [{ ...BLANK_TRIM, stockLength: 8 }];
+    const trims = [{ ...blankItem('trims'), stockLength: 8 }];
     const us = houseOf({ trims, film: ROLL, underlay: ROLL });
-    expect([us.trims[0].kerf, us.film?.roll.overlap, us.underlay?.roll.overlap, us.site.doorClearance]).toEqual([
+    expect([us.trims[0].kerf, us.film?.overlap, us.underlay?.overlap, us.site.doorClearance]).toEqual([
       ticksOfInches(1 / 8),
       ticksOfInches(8),
       0,
       ticksOfInches(3 / 8),
     ]);
     const metric = houseOf({ trims, film: ROLL }, 'metric');
-    expect([metric.trims[0].kerf, metric.film?.roll.overlap, metric.site.doorClearance]).toEqual([
+    expect([metric.trims[0].kerf, metric.film?.overlap, metric.site.doorClearance]).toEqual([
       ticksOfMm(3),
       ticksOfMm(200),
       ticksOfMm(10),
@@ -77,36 +76,54 @@ describe('a job as typed', () => {
   });
 
   test('a bare roll is in feet, a bare overlap in inches', () => {
-    const { roll } = houseOf({ underlay: { ...ROLL, overlap: 2 } }).underlay as NonNullable<House['underlay']>;
-    expect(roll).toEqual({ width: ticksOfInches(48), length: ticksOfInches(600), overlap: ticksOfInches(2) });
+    expect(houseOf({ underlay: { ...ROLL, overlap: 2 } }).underlay).toMatchObject({
+      width: ticksOfInches(48),
+      length: ticksOfInches(600),
+      overlap: ticksOfInches(2),
+    });
   });
 
   test('a species is read as its coefficient, a number as itself', () => {
-    const floors = ['white oak', 0.0037, '0.0041', ''].map((species) => ({ ...BLANK_FLOOR_TERMS, species }));
-    expect(houseOf({ floors }).floors.map((floor) => floor.coefficient)).toEqual([0.00365, 0.0037, 0.0041, null]);
+    const floors = ['white oak', 0.0037, '0.0041', ''].map((species) => ({ ...blankItem('floors'), species }));
+    expect(houseOf({ floors }).floors.map((floor) => floor.species)).toEqual([0.00365, 0.0037, 0.0041, null]);
   });
 
   test('Celsius is read as Fahrenheit', () => {
-    expect(houseOf({ site: { ...BLANK.site, temperature: 20 } }, 'metric').site.fahrenheit).toBe(68);
+    expect(houseOf({ site: { ...BLANK.site, temperature: 20 } }, 'metric').site.temperature).toBe(68);
   });
 
   test('some minutes filled in count, the others count nothing', () => {
     const { pace } = houseOf({ pace: { ...BLANK.pace, perRow: 6 } });
-    expect(pace).toEqual({ perRoom: 0, perRow: 6, perCut: 0, perNotch: 0, perDoorway: 0 });
+    expect(pace).toEqual({ perRoom: null, perRow: 6, perCut: null, perNotch: null, perDoorway: null });
   });
 
   test.each([
-    [{ underlay: { ...BLANK.underlay, width: 4 } }, 'underlay.length | Underlay, length of the roll is blank.'],
-    [{ underlay: { ...ROLL, width: '1"' } }, 'underlay.width | Underlay, width of the roll is under 4 in (100 mm).'],
-    [{ film: { ...ROLL, overlap: '4 ft' } }, 'film.overlap | Film, overlap is as wide as the roll'],
-    [{ trims: [{ ...BLANK_TRIM, name: 'Shoe' }] }, 'trims.0.stockLength | Shoe, length of a stick is blank.'],
-    [{ trims: [{ ...BLANK_TRIM, stockLength: 0 }] }, 'trims.0.stockLength | Trim, length of a stick is 0.'],
-    [{ labour: [{ ...BLANK_LABOUR, work: 'Laying' }] }, 'labour.0.by | Laying: what the rate is for is blank.'],
-    [{ schedule: { ...BLANK.schedule, startDate: '12/5' } }, 'schedule.startDate | Start date: "12/5" is not a date.'],
-    [{ floors: [{ ...BLANK_FLOOR_TERMS, species: 'oak' }] }, 'floors.0.species | Product, species: "oak" may be'],
-    [{ floors: [{ ...BLANK_FLOOR_TERMS, keep: 1.5 }] }, 'floors.0.keep | Product, planks to keep: 1.5 is not a count.'],
-    [{ terms: { ...BLANK.terms, margin: 120 } }, 'terms.margin | Margin: 120 is more than 100 per cent.'],
-    [{ site: { ...BLANK.site, temperature: 5 } }, 'site.temperature | Temperature: 5 is outside the published table.'],
+    [{ underlay: { ...BLANK.underlay, width: 4 } }, 'underlay.length | Underlay, Length of the roll is blank.'],
+    [{ underlay: { ...ROLL, width: '1"' } }, 'underlay.width | Underlay, Width of the roll is under 4 in (100 mm).'],
+    [{ film: { ...ROLL, overlap: '4 ft' } }, 'film.overlap | Film, Overlap is as wide as the roll'],
+    [{ trims: [{ ...blankItem('trims'), name: 'Shoe' }] }, 'trims.0.stockLength | Trim 1, Length of a stick is blank.'],
+    [{ trims: [{ ...blankItem('trims'), stockLength: 0 }] }, 'trims.0.stockLength | Trim 1, Length of a stick is 0.'],
+    [{ labour: [{ ...blankItem('labour'), work: 'Laying' }] }, 'labour.0.by | Laying: what the rate is for is blank.'],
+    [
+      { schedule: { ...BLANK.schedule, startDate: '12/5' } },
+      'schedule.startDate | Dates, Start: "12/5" is not a date.',
+    ],
+    [
+      { floors: [{ ...blankItem('floors'), species: 'oak' }] },
+      'floors.0.species | Product 1, Species or coefficient: "oak" may be',
+    ],
+    [
+      { floors: [{ ...blankItem('floors'), keep: 1.5 }] },
+      'floors.0.keep | Product 1, Planks to keep for repairs: 1.5 is not a count.',
+    ],
+    [
+      { terms: { ...BLANK.terms, margin: 120 } },
+      'terms.margin | Terms, Margin, per cent: 120 is more than 100 per cent.',
+    ],
+    [
+      { site: { ...BLANK.site, temperature: 5 } },
+      'site.temperature | House, Temperature: 5 is outside the published table.',
+    ],
   ] as const)('%j is told at its field', (changes, words) => {
     expect(problemsOf(changes as Partial<HouseEntry>).join('\n')).toContain(words);
   });

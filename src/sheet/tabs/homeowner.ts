@@ -40,7 +40,7 @@ export function homeownerBlock(order: Order): TabBlock {
   const heading = (name: string) => [[], [textCell(name, HEADED)]];
   const { title } = order.house.homeowner;
   const page = [
-    ...text(title || 'New floors', TITLE),
+    ...text(title, TITLE),
     ...homeownerHead(order).flatMap((line) => text(line)),
     ...homeownerPage(order).flatMap(({ heading: name, lines }) => [
       ...heading(name),

@@ -4,8 +4,8 @@
  */
 import type { Typed } from '../../takeoff/entry';
 import type { HouseEntry } from '../../takeoff/houseEntry';
+import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../../takeoff/houseFields';
 import { type CheckedHouse, checkedHouse } from '../checkedHouse';
-import { HOUSE_SECTIONS, type HouseField, type HouseSection, houseLabel } from '../houseFields';
 import { type Cell, filledRows, HEADED, numberCell, PLAIN, type TabBlock, TITLE, textCell } from './block';
 
 export const JOB_MARK = 'job';
@@ -20,8 +20,9 @@ export function jobBlock(entry: HouseEntry): TabBlock {
   for (const section of HOUSE_SECTIONS) {
     rows.push([], [textCell(section.heading, HEADED)]);
     itemsOf(entry, section).forEach((item, i) => {
-      for (const field of section.fields)
-        rows.push([textCell(houseLabel(section, field, i + 1)), valueCell(item[field.key])]);
+      for (const [key, , label] of section.fields) {
+        rows.push([textCell(houseLabel(section, label, i + 1)), valueCell(item[key])]);
+      }
     });
   }
   return {
@@ -45,7 +46,7 @@ export function houseFromCells(cells: readonly (readonly unknown[])[]): CheckedH
   const entry: Record<string, unknown> = {};
   for (const section of HOUSE_SECTIONS) {
     if (section.at === '') Object.assign(entry, fieldsFrom(values, section, 1));
-    else if (!section.blank) entry[section.at] = fieldsFrom(values, section, 1);
+    else if (!section.isList) entry[section.at] = fieldsFrom(values, section, 1);
     else entry[section.at] = listFrom(values, section);
   }
   return checkedHouse(entry);
@@ -53,10 +54,10 @@ export function houseFromCells(cells: readonly (readonly unknown[])[]): CheckedH
 
 type Item = Readonly<Record<string, unknown>>;
 
-function itemsOf(entry: HouseEntry, { at, blank }: HouseSection): readonly Item[] {
+function itemsOf(entry: HouseEntry, { at, isList }: HouseSection): readonly Item[] {
   const whole = entry as unknown as Item;
   if (at === '') return [whole];
-  return blank ? (whole[at] as readonly Item[]) : [whole[at] as Item];
+  return isList ? (whole[at] as readonly Item[]) : [whole[at] as Item];
 }
 
 function valueCell(value: unknown): Cell {
@@ -66,15 +67,15 @@ function valueCell(value: unknown): Cell {
 
 function listFrom(values: ReadonlyMap<string, unknown>, section: HouseSection): Item[] {
   const items: Item[] = [];
-  while (section.fields.some((field) => values.has(labelKey(houseLabel(section, field, items.length + 1))))) {
+  while (section.fields.some(([, , label]) => values.has(labelKey(houseLabel(section, label, items.length + 1))))) {
     items.push(fieldsFrom(values, section, items.length + 1));
   }
   return items;
 }
 
 function fieldsFrom(values: ReadonlyMap<string, unknown>, section: HouseSection, number: number): Item {
-  const found = (field: HouseField) => values.get(labelKey(houseLabel(section, field, number)));
-  return Object.fromEntries(section.fields.map((field) => [field.key, found(field) as Typed | undefined]));
+  const found = (label: string) => values.get(labelKey(houseLabel(section, label, number)));
+  return Object.fromEntries(section.fields.map(([key, , label]) => [key, found(label) as Typed | undefined]));
 }
 
 function labelKey(cell: unknown): string {

@@ -64,7 +64,7 @@ export function jobListBlock(order: Order, ticked: ReadonlySet<string>): TabBloc
   for (const cover of order.covers) {
     const { units } = order.house;
     section(
-      `${cover.goods.name}: ${cover.rolls} rolls of ${lengthText(cover.goods.roll.length, units, 'room')}`,
+      `${cover.goods.name}: ${cover.rolls} rolls of ${lengthText(cover.goods.length, units, 'room')}`,
       cover.rooms.map(({ room, plan }, i) => [
         textCell(room, banded(i)),
         textCell(`along the ${plan.direction}: ${countedLengths(plan.strips, order)}`, wrapped(i)),

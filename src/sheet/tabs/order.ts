@@ -142,13 +142,13 @@ function addTotals(rows: Rows, { house }: Order, materials: Span, labour: Span):
   const base = rows.length + 1;
   const taxOnPrice = terms.taxOn === 'price';
   const margin = terms.marginOf === 'cost' ? `K${base + 4}` : `K${base + 4}/(1-K${base + 4})`;
-  const taxNote = house.taxEntered ? '' : 'no tax entered';
+  const taxNote = terms.tax === null ? 'no tax entered' : '';
   addTotal(rows, 'Materials', '', null, sumOf(materials));
   addTotal(
     rows,
     'Tax on materials',
     taxOnPrice ? '' : taxNote,
-    taxOnPrice ? 0 : terms.tax,
+    taxOnPrice ? 0 : (terms.tax ?? 0),
     `=ROUND(L${base}*K${base + 1},2)`,
   );
   addTotal(rows, 'Labour', '', null, sumOf(labour));
@@ -159,7 +159,7 @@ function addTotals(rows: Rows, { house }: Order, materials: Span, labour: Span):
     rows,
     'Tax on the price',
     taxOnPrice ? taxNote : '',
-    taxOnPrice ? terms.tax : 0,
+    taxOnPrice ? (terms.tax ?? 0) : 0,
     `=ROUND(L${base + 5}*K${base + 6},2)`,
   );
   addTotal(rows, 'To pay', '', null, `=ROUND(L${base + 5}+L${base + 6},2)`, lookWith({ size: 12 }, STRONG));

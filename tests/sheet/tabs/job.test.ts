@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkedHouse } from '../../../src/sheet/checkedHouse';
-import { HOUSE_SECTIONS } from '../../../src/sheet/houseFields';
 import { houseFromCells, jobBlock } from '../../../src/sheet/tabs/job';
-import { BLANK_DOORWAY_WORK, BLANK_TRIM, emptyHouse, type HouseEntry } from '../../../src/takeoff/houseEntry';
+import { blankItem, emptyHouse, type HouseEntry } from '../../../src/takeoff/houseEntry';
+import { HOUSE_SECTIONS } from '../../../src/takeoff/houseFields';
 import { blockValues } from '../../support/blockValues';
 import { demoJob } from '../../support/demoHouse';
 
@@ -14,15 +14,15 @@ function readAgain(entry: HouseEntry): HouseEntry {
 }
 
 describe('the job as plain cells', () => {
+  // The type holds the demo job: every key of it, and no other, must be in the table.
   test('the table of fields is the job’s own type, field by field', () => {
-    const blank = emptyHouse('us') as unknown as Record<string, unknown>;
-    const sections = HOUSE_SECTIONS.filter((section) => section.at !== '').map((section) => section.at);
-    const own = HOUSE_SECTIONS.find((section) => section.at === '')?.fields.map((field) => field.key) ?? [];
-    expect([...own, ...sections].sort()).toEqual(Object.keys(blank).sort());
-    for (const section of HOUSE_SECTIONS) {
-      if (section.at === '') continue;
-      const item = (section.blank ?? blank[section.at]) as object;
-      expect(section.fields.map((field) => field.key).sort()).toEqual(Object.keys(item).sort());
+    const keys = (value: object) => Object.keys(value).sort();
+    const whole = demoJob as unknown as Record<string, object>;
+    const own = HOUSE_SECTIONS.find((section) => section.at === '')?.fields.map(([key]) => key) ?? [];
+    expect([...own, ...HOUSE_SECTIONS.map(({ at }) => at).filter((at) => at !== '')].sort()).toEqual(keys(whole));
+    for (const { at, isList, fields } of HOUSE_SECTIONS.filter((section) => section.at !== '')) {
+      const item = isList ? (whole[at] as object[])[0] : whole[at];
+      expect(fields.map(([key]) => key).sort()).toEqual(keys(item));
     }
   });
 
@@ -61,8 +61,8 @@ describe('the job as plain cells', () => {
         (trims, doorways, tax) => {
           const entry: HouseEntry = {
             ...emptyHouse('us'),
-            trims: trims.map((one) => ({ ...BLANK_TRIM, ...one })),
-            doorways: doorways.map((one) => ({ ...BLANK_DOORWAY_WORK, ...one })),
+            trims: trims.map((one) => ({ ...blankItem('trims'), ...one })),
+            doorways: doorways.map((one) => ({ ...blankItem('doorways'), ...one })),
             terms: { tax, taxOn: '', margin: '', marginOf: 'price' },
           };
           expect(readAgain(entry)).toEqual(entry);

@@ -1,0 +1,197 @@
+/**
+ * Every field of a job, in the order of the `Job` tab, with the words it goes by, how it is read, and what a blank one
+ * stands for: the one table from which a job is checked, read, written into cells and told about.
+ */
+import type { HouseEntry } from './houseEntry';
+
+/**
+ * `text` and `words` (a list of texts, divided by semicolons in a cell) are taken as they are; a list is a choice, the
+ * first of which is what a blank means where it is ''. `room` and `plank` are lengths, `room!` and `plank!` lengths
+ * that must be there; `fraction` and `percent` are percentages; `species` is a name or a coefficient; `degrees` is a
+ * temperature in the job's units.
+ */
+export type FieldKind =
+  | 'text'
+  | 'words'
+  | 'room'
+  | 'room!'
+  | 'plank'
+  | 'plank!'
+  | 'count'
+  | 'number'
+  | 'fraction'
+  | 'percent'
+  | 'price'
+  | 'date'
+  | 'species'
+  | 'degrees'
+  | readonly string[];
+
+/** What a blank field is read as: a value, or a length in inches and, in a metric job, in millimetres. */
+export type Blank = string | number | readonly [inches: number, millimetres: number];
+
+/** Key in the entry, how it is read, its label; without a fourth a blank field is read as null, a blank text as ''. */
+export type HouseField = readonly [key: string, kind: FieldKind, label: string, blank?: Blank];
+
+export interface HouseSection {
+  /** Key in the entry; '' is the entry itself. */
+  readonly at: '' | keyof HouseEntry;
+  readonly heading: string;
+  readonly isList: boolean;
+  readonly fields: readonly HouseField[];
+}
+
+const section = (at: HouseSection['at'], heading: string, fields: readonly HouseField[]): HouseSection => ({
+  at,
+  heading,
+  isList: false,
+  fields,
+});
+const list = (at: keyof HouseEntry, heading: string, fields: readonly HouseField[]): HouseSection => ({
+  ...section(at, heading, fields),
+  isList: true,
+});
+
+const YES_NO = ['', 'yes', 'no'];
+
+const rollFields = (name: string, lap: readonly [number, number]): readonly HouseField[] => [
+  ['name', 'text', 'Name', name],
+  ['width', 'room', 'Width of the roll'],
+  ['length', 'room', 'Length of the roll'],
+  ['overlap', 'plank', 'Overlap', lap],
+  ['direction', ['', 'length', 'width'], 'Strips along the'],
+  ['thickness', 'plank', 'Thickness', 0],
+  ['price', 'price', 'Price of a roll'],
+];
+
+export const HOUSE_SECTIONS: readonly HouseSection[] = [
+  section('', 'Job', [
+    ['units', ['us', 'metric'], 'Units'],
+    ['currency', 'text', 'Currency sign'],
+    ['rooms', 'words', 'Rooms'],
+    ['shareOffcuts', YES_NO, 'Share offcuts between rooms', 'yes'],
+  ]),
+  list('floors', 'Product', [
+    ['product', 'text', 'Name'],
+    ['misCuts', 'fraction', 'Mis-cuts, per cent', 0],
+    ['keep', 'count', 'Planks to keep for repairs', 0],
+    ['underlay', ['', 'laid', 'attached', 'none'], 'Underlay'],
+    ['film', YES_NO, 'Film'],
+    ['fastening', ['', 'floating', 'glued', 'nailed'], 'Fastening', 'floating'],
+    ['acclimatise', 'number', 'Hours to acclimatise'],
+    ['flatness', 'text', 'Flatness asked for'],
+    ['species', 'species', 'Species or coefficient'],
+    ['moisture', 'percent', 'Moisture of the planks'],
+  ]),
+  section('underlay', 'Underlay', rollFields('Underlay', [0, 0])),
+  // Our choice: published laps run from 150 mm (NBS K21) to 30 cm; 8 in and 20 cm are given where they are taped.
+  section('film', 'Film', rollFields('Film', [8, 200])),
+  section('tape', 'Tape', [
+    ['name', 'text', 'Name', 'Tape'],
+    ['length', 'room', 'Length of the roll'],
+    ['allowance', 'fraction', 'Allowance, per cent', 0],
+    ['price', 'price', 'Price of a roll'],
+  ]),
+  list('trims', 'Trim', [
+    ['name', 'text', 'Name', 'Trim'],
+    ['rooms', 'words', 'Rooms'],
+    ['buy', ['', 'new', 'put back'], 'Bought or put back', 'new'],
+    ['stockLength', 'room', 'Length of a stick'],
+    // Common practice: as the kerf of planks.
+    ['kerf', 'plank', 'Kerf', [1 / 8, 3]],
+    ['thickness', 'plank', 'Thickness', 0],
+    ['height', 'plank', 'Height'],
+    ['aroundCutouts', YES_NO, 'Around cut-outs'],
+    ['spare', 'count', 'Spare sticks', 0],
+    ['price', 'price', 'Price of a stick'],
+  ]),
+  list('transitions', 'Bar', [
+    ['kind', 'text', 'Kind', 'Bar'],
+    ['stockLength', 'room!', 'Length'],
+    ['price', 'price', 'Price of a length'],
+  ]),
+  list('doorways', 'Doorway', [
+    ['room', 'text', 'Room'],
+    ['doorway', 'count', 'Number', 1],
+    ['neighbour', 'text', 'Neighbour'],
+    ['neighbourHeight', 'plank', 'Neighbouring floor above the subfloor'],
+    ['soft', YES_NO, 'Neighbour is carpet'],
+    ['transition', 'text', 'Bar'],
+    ['doorBottom', 'plank', 'Underside of the door above the subfloor'],
+    ['thresholdTop', 'plank', 'Top of the threshold above the subfloor'],
+  ]),
+  list('appliances', 'Appliance', [
+    ['name', 'text', 'Name', 'Appliance'],
+    ['room', 'text', 'Room'],
+    ['opening', 'plank!', 'Opening'],
+    ['height', 'plank!', 'Least height'],
+  ]),
+  list('stairs', 'Stair', [
+    ['name', 'text', 'Name', 'Stair'],
+    ['room', 'text', 'Room'],
+    ['floorAt', ['', 'foot', 'head'], 'New floor at the', 'foot'],
+    ['riser', 'plank!', 'Riser there, from the subfloor'],
+    ['others', 'plank!', 'Other risers'],
+  ]),
+  section('spacers', 'Spacers', [
+    ['apart', 'plank', 'One every'],
+    ['perPack', 'count', 'In a pack', 1],
+    ['price', 'price', 'Price of a pack'],
+  ]),
+  list('extras', 'Item', [
+    ['name', 'text', 'Name', 'Item'],
+    ['quantity', 'number', 'Quantity', 1],
+    ['unit', 'text', 'Unit'],
+    ['price', 'price', 'Price of one'],
+  ]),
+  section('site', 'House', [
+    ['subfloor', ['', 'wood', 'concrete'], 'Subfloor'],
+    ['subfloorMoisture', 'percent', 'Moisture of the subfloor'],
+    ['temperature', 'degrees', 'Temperature'],
+    ['humidityLow', 'percent', 'Driest air, per cent'],
+    ['humidityHigh', 'percent', 'Dampest air, per cent'],
+    ['builtYear', 'count', 'Built in'],
+    // Our choice: what a door needs over a hard floor and a thin rug.
+    ['doorClearance', 'plank', 'Air under doors', [3 / 8, 10]],
+  ]),
+  list('labour', 'Work', [
+    ['work', 'text', 'Name', 'Work'],
+    ['by', ['', 'area', 'piece', 'hour', 'trim', 'door', 'job'], 'Rate is for'],
+    ['rate', 'price', 'Rate'],
+  ]),
+  section('pace', 'Minutes', [
+    ['perRoom', 'number', 'a room'],
+    ['perRow', 'number', 'a row'],
+    ['perCut', 'number', 'a cut'],
+    ['perNotch', 'number', 'a notch or angled cut'],
+    ['perDoorway', 'number', 'a doorway'],
+  ]),
+  section('terms', 'Terms', [
+    ['tax', 'fraction', 'Tax, per cent'],
+    ['taxOn', ['', 'materials', 'price'], 'Tax on', 'materials'],
+    ['margin', 'fraction', 'Margin, per cent', 0],
+    ['marginOf', ['', 'cost', 'price'], 'Margin of', 'cost'],
+  ]),
+  section('schedule', 'Dates', [
+    ['startDate', 'date', 'Start'],
+    ['hoursPerDay', 'number', 'Hours a day'],
+    ['people', 'count', 'People', 1],
+    ['deliveryDays', 'count', 'Days to delivery'],
+  ]),
+  section('homeowner', 'Homeowner', [
+    ['title', 'text', 'Title', 'New floors'],
+    ['homeowner', 'text', 'Name'],
+    ['place', 'text', 'Place'],
+    ['layer', 'text', 'Floor layer'],
+    ['showPrice', YES_NO, 'Show the price'],
+    ['validUntil', 'date', 'Price valid until'],
+    ['prepare', 'words', 'To prepare'],
+    ['notIncluded', 'words', 'Not included'],
+    ['remarks', 'words', 'Remarks'],
+  ]),
+];
+
+/** What a field is called, in the tab and in a sentence: `Trim 2, Kerf`; `Underlay, Thickness`. */
+export function houseLabel({ heading, isList }: HouseSection, label: string, itemNumber: number): string {
+  return `${isList ? `${heading} ${itemNumber}` : heading}, ${label}`;
+}
