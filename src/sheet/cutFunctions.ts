@@ -5,7 +5,8 @@ import { takeoff } from '../takeoff/takeoff';
 import { answersOf, type CellAnswer, cellsOf, oneOrGrid, singleValues } from './arguments';
 import { faultIn, lengthAbove0, plankSide, typedOf } from './cells';
 import { cutTable } from './cutTable';
-import { brokenRuleText, offcutTable, plannedRuns } from './offcutTable';
+import { offcutTable } from './offcutTable';
+import { brokenRuleText, plannedRuns } from './plannedRuns';
 import { rulesEntryOf, runRules } from './rulesRange';
 
 /**
@@ -50,9 +51,10 @@ export function PLANK_COUNT(
   const table = { plank_length: { given: plank_length, read: plankSide } };
   return oneOrGrid(
     answersOf(table, units, (given, system) => {
-      const planned = plannedRuns(runs, given.plank_length, runRules(rules, system), system);
+      const read = runRules(rules, system);
+      const planned = plannedRuns(runs, given.plank_length, read, system);
       const { broken, plankCount } = planned.plan;
-      if (broken.length === 0) return plankCount + planned.rules.spare;
+      if (broken.length === 0) return plankCount + read.spare;
       const sentence = problems.noLegalPlan(brokenRuleText(planned, broken[0], system), plankCount);
       return faultIn('runs', () => sentence);
     }),

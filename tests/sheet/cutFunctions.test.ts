@@ -159,6 +159,25 @@ describe('PLANK_OFFCUTS', () => {
     expect(kerfs).toBeLessThanOrEqual((2 * lines.length) / 8);
   });
 
+  test('planks that are no whole number of marking steps: sums, joints and pieces still hold', () => {
+    // 1210 mm in a sheet of inches and sixteenths: 47.637795... in.
+    const plank = 1210 / 25.4;
+    const odd = rows(() => PLANK_OFFCUTS(column(12.51, 11.77, 12.03, 10.9), '1210 mm')).slice(1);
+    const starts = odd.map((line) => Number(line[1]));
+    [12.51, 11.77, 12.03, 10.9].forEach((feet, i) => {
+      const [, first, , whole, last] = odd[i].map(Number);
+      const left = 12 * feet - (first + whole * plank + last);
+      // Cut lengths are whole sixteenths, so at most two of them are left at the wall.
+      expect(left).toBeGreaterThanOrEqual(-1e-4);
+      expect(left).toBeLessThanOrEqual(2 / 16 + 1e-4);
+      expect(Math.min(first, last)).toBeGreaterThanOrEqual(8);
+      for (const end of [first, last]) if (end < plank - 1e-3) expect(end * 16).toBe(Math.round(end * 16));
+      if (i === 0) return;
+      const apart = Math.abs(starts[i] - starts[i - 1]) % plank;
+      expect(Math.min(apart, plank - apart)).toBeGreaterThanOrEqual(8 - 1e-3);
+    });
+  });
+
   test('a row that no plan can lay is told below the table', () => {
     const odd = rows(() => PLANK_OFFCUTS(column('49"'), 48, [['minimum piece', 30]]));
     expect(odd[odd.length - 1][0]).toMatch(/^runs, row 1: .*" where a minimum piece of 30" is wanted\.$/);
