@@ -165,6 +165,7 @@ function cheapestOf(total: Float64Array): number {
  */
 function tellParent(table: Table, index: number): void {
   const { job, totals, cheapest, blockForward, blockBackward, aboveReach, belowReach } = table;
+  const { plankLength } = job;
   const stagger = staggerOf(job);
   const run = job.runs[index] as BoundRun;
   const parent = job.runs[run.parent] as BoundRun;
@@ -172,19 +173,22 @@ function tellParent(table: Table, index: number): void {
   const above = totals[run.parent] as Float64Array;
   const best = cheapest[index] as number;
   const least = total[best] as number;
-  const reach = job.plankLength - 2 * stagger + 1;
-  slideMinima(table, { total, best, reach });
-  reachMinima(table, { run, parent, total });
+  const reach = plankLength - 2 * stagger + 1;
+  const isShutAllRound = reachMinima(table, { run, parent, total });
+  slideMinima(table, { total, best, reach, stagger });
+  let first = wrap(run.x + best - parent.x + stagger, plankLength);
   for (let offset = 1 - stagger; offset < stagger; offset += 1) {
-    const first = wrap(run.x + best - offset - parent.x, job.plankLength);
+    first = first === 1 ? plankLength : first - 1;
     const before = above[first] as number;
     if (before === Number.POSITIVE_INFINITY) continue;
-    const [from, to] = shutOffsets(job, { run, parent, first });
-    if (offset < from || offset > to) continue;
     const start = stagger - offset;
     let cost = Math.min(blockBackward[start] as number, blockForward[start + reach - 1] as number);
-    if (to < stagger - 1) cost = Math.min(cost, aboveReach[stagger - 1 - to] as number);
-    if (from > 1 - stagger) cost = Math.min(cost, belowReach[from + stagger - 1] as number);
+    if (!isShutAllRound) {
+      const [from, to] = shutOffsets(job, { run, parent, first });
+      if (offset < from || offset > to) continue;
+      if (to < stagger - 1) cost = Math.min(cost, aboveReach[stagger - 1 - to] as number);
+      if (from > 1 - stagger) cost = Math.min(cost, belowReach[from + stagger - 1] as number);
+    }
     above[first] = before + cost - least;
   }
 }
@@ -205,10 +209,11 @@ function wrap(at: number, plankLength: number): number {
  * the stagger. Fewer than all of them near the ends of the runs, where one has no joint beside the other's.
  */
 function shutOffsets(
-  { plankLength, minPiece, minStagger }: BoundRuns,
+  job: BoundRuns,
   { run, parent, first }: { run: BoundRun; parent: BoundRun; first: number },
 ): readonly [number, number] {
-  const stagger = Math.min(minStagger, Math.floor(plankLength / 2));
+  const { plankLength, minPiece } = job;
+  const stagger = staggerOf(job);
   const firstJoint = parent.x + first;
   const lastJoint = parent.x + parent.length - wrap(parent.length - first, plankLength);
   const from = run.x + minPiece - lastJoint;
@@ -216,14 +221,30 @@ function shutOffsets(
   return [Math.max(1 - stagger, from), Math.min(stagger - 1, to)];
 }
 
-/** Block minima of `total` read round the circle from the place after `best`, blocks of `reach` places. */
+/**
+ * Block minima of `total` read round the circle from the place after `best`, blocks of `reach` places: backward where a
+ * window can start, forward where one can end.
+ */
 function slideMinima(
   { blockForward, blockBackward }: Table,
-  { total, best, reach }: { total: Float64Array; best: number; reach: number },
+  { total, best, reach, stagger }: { total: Float64Array; best: number; reach: number; stagger: number },
 ): void {
   const plankLength = total.length - 1;
   for (let start = 1; start < plankLength; start += reach) {
     const end = Math.min(start + reach, plankLength);
+    if (start < 2 * stagger) {
+      let least = Number.POSITIVE_INFINITY;
+      for (let place = end - 1, at = wrap(best + end - 1, plankLength); place >= start; place -= 1) {
+        const cost = total[at] as number;
+        if (cost < least) least = cost;
+        blockBackward[place] = least;
+        at = at === 1 ? plankLength : at - 1;
+      }
+    }
+    if (start === 1) {
+      blockForward[end - 1] = blockBackward[1] as number;
+      continue;
+    }
     let least = Number.POSITIVE_INFINITY;
     for (let place = start, at = wrap(best + start, plankLength); place < end; place += 1) {
       const cost = total[at] as number;
@@ -231,41 +252,31 @@ function slideMinima(
       blockForward[place] = least;
       at = at === plankLength ? 1 : at + 1;
     }
-    least = Number.POSITIVE_INFINITY;
-    for (let place = end - 1, at = wrap(best + end - 1, plankLength); place >= start; place -= 1) {
-      const cost = total[at] as number;
-      if (cost < least) least = cost;
-      blockBackward[place] = least;
-      at = at === 1 ? plankLength : at - 1;
-    }
   }
 }
 
-/** Running minima of the run's costs outwards from its last and from its first possible joint. */
+/**
+ * Running minima of the run's costs outwards from its last and from its first possible joint, as far as a joint of the
+ * parent's can come to them; answers whether none can.
+ */
 function reachMinima(
   { job, aboveReach, belowReach }: Table,
   { run, parent, total }: { run: BoundRun; parent: BoundRun; total: Float64Array },
-): void {
+): boolean {
   const { plankLength, minPiece } = job;
   const stagger = staggerOf(job);
-  if (parent.x + plankLength + stagger > run.x + run.length - minPiece) {
-    let at = wrap(run.length - minPiece, plankLength);
+  const fillOutwards = (minima: Float64Array, from: number, step: number): void => {
     let least = Number.POSITIVE_INFINITY;
     for (let count = 1; count <= 2 * stagger - 2; count += 1) {
-      at = at === plankLength ? 1 : at + 1;
-      least = Math.min(least, total[at] as number);
-      aboveReach[count] = least;
+      least = Math.min(least, total[wrap(from + step * count, plankLength)] as number);
+      minima[count] = least;
     }
-  }
-  if (parent.x + parent.length - plankLength - stagger < run.x + minPiece) {
-    let at = wrap(minPiece, plankLength);
-    let least = Number.POSITIVE_INFINITY;
-    for (let count = 1; count <= 2 * stagger - 2; count += 1) {
-      at = at === 1 ? plankLength : at - 1;
-      least = Math.min(least, total[at] as number);
-      belowReach[count] = least;
-    }
-  }
+  };
+  const isOverEnd = parent.x + plankLength + stagger > run.x + run.length - minPiece + 1;
+  const isOverStart = parent.x + parent.length - plankLength - stagger < run.x + minPiece - 1;
+  if (isOverEnd) fillOutwards(aboveReach, run.length - minPiece, 1);
+  if (isOverStart) fillOutwards(belowReach, minPiece, -1);
+  return !isOverEnd && !isOverStart;
 }
 
 /** From the roots down: the cheapest first piece that the parent's choice allows. */

@@ -95,27 +95,27 @@ function moveOntoCut(prices: Float64Array, { overlap, least, most }: Cut, aim: n
   for (let unit = 1; unit < prices.length; unit += 1) {
     const price = prices[unit] as number;
     const depth = overlap[unit] as number;
+    const part = price * depth;
     sum += price;
-    mean += price * depth;
-    square += price * depth * depth;
+    mean += part;
+    square += part * depth;
   }
   mean /= sum;
   const shortfall = aim - least - mean;
   if (shortfall <= 1e-6 || most === 0) return false;
   const variance = Math.max(square / sum - mean * mean, 1e-9);
-  const factors = powers(Math.min(shortfall / variance, LONGEST_MOVE / most), most);
+  const factors = powers(Math.min(shortfall / variance, LONGEST_MOVE / most), most, 1 / sum);
   for (let unit = 1; unit < prices.length; unit += 1) {
-    const price = ((prices[unit] as number) / sum) * (factors[overlap[unit] as number] as number);
-    prices[unit] = Math.max(price, LEAST_PRICE);
+    prices[unit] = Math.max((prices[unit] as number) * (factors[overlap[unit] as number] as number), LEAST_PRICE);
   }
   return true;
 }
 
-/** e to the 0, rate, 2 x rate ... about: (1 + rate/2) / (1 - rate/2), multiplied up. */
-function powers(rate: number, most: number): Float64Array {
+/** `start` x e to the 0, rate, 2 x rate ... about: (1 + rate/2) / (1 - rate/2), multiplied up. */
+function powers(rate: number, most: number, start: number): Float64Array {
   const small = Math.min(rate, 1);
   const base = (1 + small / 2) / (1 - small / 2);
-  const factors = new Float64Array(most + 1).fill(1);
+  const factors = new Float64Array(most + 1).fill(start);
   for (let index = 1; index <= most; index += 1) factors[index] = (factors[index - 1] as number) * base;
   return factors;
 }
