@@ -109,7 +109,7 @@ function moveBlock(trial: Trial, prices: Prices, start: PreparedRun, limit: numb
   for (const run of path) lay(trial, run, trial.at[run.index]);
   if (priceOfExcess(trial, prices.ofPlace, limit) <= price) return;
   for (const run of path) lift(trial, run);
-  path.forEach((run, i) => lay(trial, run, before[i]));
+  for (const [i, run] of path.entries()) lay(trial, run, before[i]);
 }
 
 function priceOfExcess({ depth, prepared }: Trial, ofPlace: Int32Array, limit: number): number {

@@ -12,6 +12,8 @@ import { layAll, type Trial } from './trial';
 
 /** Times a room is laid afresh before a stagger is given up, where one time is not proof enough. */
 const MOST_ATTEMPTS = 12;
+/** Runs from which on the stagger is only found to a fiftieth. */
+const LARGE_ROOM = 200;
 /** Places that all those times may visit together. */
 const MOST_PLACES = 10_000_000;
 
@@ -44,7 +46,8 @@ function mendRoom(trial: Trial, runs: readonly PreparedRun[]): void {
   let tooWide = trial.prepared.job.minStagger;
   let kept = 0;
   let laid: Int32Array | undefined;
-  while (tooWide - kept > 1 || !laid) {
+  const doubt = runs.length > LARGE_ROOM ? Math.ceil(tooWide / 50) : 1;
+  while (tooWide - kept > doubt || !laid) {
     const tried = Math.floor((kept + tooWide) / 2);
     for (const run of runs) trial.stagger[run.index] = tried;
     if (layRoom(trial, runs, room)) {

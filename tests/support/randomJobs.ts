@@ -53,7 +53,7 @@ const PRODUCTS: readonly Product[] = [
 
 /** A job of one kind; `seed` is 1 or more. */
 export function randomJob(kind: FloorKind, seed: number): CutJob {
-  const random = seededRandom(seed * 7919 + FLOOR_KINDS.indexOf(kind) * 104_729 + 1);
+  const random = seededRandom(seed * 7919 + [...FLOOR_KINDS, 'hall'].indexOf(kind) * 104_729 + 1);
   const product = pick(random, PRODUCTS);
   const L = product.length;
   const thirds = Math.round(L / 3);
