@@ -70,9 +70,11 @@ function farPointsOf(edge: Edge, after: Edge, gap: Ticks): FarPoints {
   const straightness = edge.ux * after.ux + edge.uy * after.uy;
   const isObstacle = bend < 0 || (bend === 0 && straightness < 0);
   if (edge.isOpen || after.isOpen || !isObstacle) {
-    // Next to an open edge the strip runs on: the corner is square only to the tick, and no hairline may stay there.
-    const first = farPoint(edge.to, edge, gap, after.isOpen ? gap : 0);
-    return { first, second: farPoint(edge.to, after, gap, edge.isOpen ? -gap : 0), hasTip: false };
+    // Into a corner with an open edge the strip runs on: that corner is square only to the tick, and no hairline of
+    // floor may stay in it.
+    const onwards = bend > 0 ? gap : 0;
+    const first = farPoint(edge.to, edge, gap, after.isOpen ? onwards : 0);
+    return { first, second: farPoint(edge.to, after, gap, edge.isOpen ? -onwards : 0), hasTip: false };
   }
   // Half the turn: its cosine gives the length of the mitre, its tangent that of a square tip.
   const cosine = Math.sqrt(Math.max(0, 1 + straightness) / 2);

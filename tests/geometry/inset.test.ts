@@ -18,18 +18,18 @@ const GAP = 6400;
 describe('against Clipper2', () => {
   test('right-angled rooms lose the same strips to the square tick', () => {
     let compared = 0;
-    for (let seed = 1; seed <= 900; seed++) {
+    for (let seed = 1; seed <= 600; seed++) {
       const region = squareRegion(seededRandom(seed), ROOM, 64_000);
       // Where parts touch in a corner the library rounds off differently; rooms do not fall apart like that.
       if (partsOf(region).length !== 1 || touchesItself(region)) continue;
       compared += 1;
       expect(unlikeArea(insetOf(region, GAP), libraryInset(region, GAP))).toBe(0);
     }
-    expect(compared).toBeGreaterThan(200);
+    expect(compared).toBeGreaterThan(150);
   });
 
   test('crooked rooms lose the same strips but for tips cut off past the mitre limit', () => {
-    for (let seed = 1; seed <= 400; seed++) {
+    for (let seed = 1; seed <= 250; seed++) {
       const region = crookedRegion(seededRandom(seed), ROOM);
       const slack = 4 * perimeterOf(region) + region.flat().length * GAP * GAP * 2;
       expect(unlikeArea(insetOf(region, GAP), libraryInset(region, GAP))).toBeLessThanOrEqual(slack);
@@ -58,7 +58,7 @@ function distanceTo(region: Region, p: Point): number {
 describe('distance from the walls', () => {
   test('no corner of what is left is nearer than the gap, and what is twice as far is left', () => {
     let [corners, places] = [0, 0];
-    for (let seed = 1; seed <= 400; seed++) {
+    for (let seed = 1; seed <= 250; seed++) {
       const random = seededRandom(seed);
       const region = crookedRegion(random, ROOM);
       const rest = insetOf(region, GAP);
@@ -66,7 +66,7 @@ describe('distance from the walls', () => {
         corners += 1;
         expect(distanceTo(region, corner)).toBeGreaterThan(GAP - 2);
       }
-      for (let i = 0; i < 12; i++) {
+      for (let i = 0; i < 30; i++) {
         const place = { x: random.whole(0, ROOM), y: random.whole(0, ROOM) };
         if (!contains(region, place) || distanceTo(region, place) < 2 * GAP) continue;
         places += 1;

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { areaOf, type Region } from '../../src/geometry/polygon';
+import { degreesOf } from '../../src/layout/direction';
 import { narrowRunsOf, type RowLayout, type RowOptions, rowsOf } from '../../src/layout/rows';
 import type { Room } from '../../src/room/outline';
 import { feet, floorAndBody, goodRoom, inches, rectangular, walked } from '../support/floors';
@@ -156,6 +157,22 @@ describe('rooms that are not', () => {
     const flat = rowsOf([[p(0, 0), p(100, 0), p(0, 15)]], PLAIN);
     expect(flat.rows.map((row) => row.narrowest.width)).toEqual([0, 0]);
     expect(narrowRunsOf(flat, inches(2))).toHaveLength(2);
+  });
+
+  test('rows along a slanted wall: the first lies full against it', () => {
+    // A right triangle of 120 by 90 in without a gap, its slope 150 in. The height on the slope is 120 x 90 / 150 = 72 in:
+    // 9 full rows of 7 1/2 in and a tip of 4 1/2 in.
+    const room = goodRoom(walked([10, 90 + 53.13010235415598], [12.5, 180 - 53.13010235415598], [7.5, 90]));
+    const degrees = degreesOf({ along: 'wall', wallNumber: 2 }, room.walls);
+    const layout = laid(room, { degrees: degrees ?? 0, startSide: 'near' }, 0);
+    const start =
+      layout.rows[0].width === inches(7.5) ? layout : laid(room, { degrees: degrees ?? 0, startSide: 'far' }, 0);
+    expect(start.rows).toHaveLength(10);
+    expect(Math.abs(start.depth - inches(72))).toBeLessThan(4);
+    const [along, tip] = [start.rows[0], start.rows[9]];
+    expect(Math.abs(along.runs[0].x1 - along.runs[0].x0 - inches(150))).toBeLessThan(4);
+    expect(along.narrowest.width).toBe(inches(7.5));
+    expect(Math.abs(tip.width - inches(4.5))).toBeLessThan(4);
   });
 
   test('45 degrees in an L covers the floor', () => {

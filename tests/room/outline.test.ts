@@ -340,6 +340,32 @@ describe('doorways', () => {
     expect(cornersInInches(floor)).toEqual(['1,1', '109,1', '109,-3', '143,-3', '143,119', '1,119'].sort());
   });
 
+  test('in a slanted wall: no hairline, four corners more than the room', () => {
+    for (const tilt of [1, 7.7, 23]) {
+      const shape: MeasuredShape = {
+        kind: 'four walls',
+        walls: [feet(12), feet(10), feet(12), feet(10)],
+        diagonal: Math.round(feet(Math.sqrt(244)) - inches(tilt)),
+        otherDiagonal: null,
+      };
+      const doorways = [
+        { ...through, wallNumber: 2 },
+        { ...through, wallNumber: 4, floor: 'goes on' as const },
+      ];
+      const slanted = goodRoom(shape, { doorways });
+      expect(slanted.openEnds).toHaveLength(2);
+      for (const gap of [0, inches(3 / 8), inches(1)]) {
+        const floor = floorOf(slanted, gap);
+        expect(floor).toHaveLength(1);
+        expect(floor[0]).toHaveLength(12);
+        const plain = areaOf(floorOf(goodRoom(shape), gap));
+        // Each tongue is 36 in less two gaps wide and reaches 3 in past the wall's face.
+        const tongues = 2 * (inches(36) - 2 * gap) * (inches(3) + gap);
+        expect(Math.abs(areaOf(floor) - plain - tongues)).toBeLessThan(2 * perimeterOf(floor));
+      }
+    }
+  });
+
   test('a doorway narrower than its gaps gets no floor', () => {
     const plain = floorOf(goodRoom(rectangular(12, 10)), inches(1));
     expect(unlikeArea(floorOf(room({ ...through, width: inches(2) }), inches(1)), plain)).toBe(0);
