@@ -77,6 +77,7 @@ export function spreadsheetOf(book: FakeBook): GoogleAppsScript.Spreadsheet.Spre
       return found ? sheetOf(found) : null;
     },
     getSpreadsheetLocale: () => book.locale,
+    getId: () => 'a-book',
     insertSheet: (name: string, index: number) => {
       const sheet = new FakeSheet(book, name);
       checkName(book, name);
@@ -132,6 +133,7 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
   const members = {
     [BEHIND]: sheet,
     getName: () => sheet.name,
+    getSheetId: () => book.sheets.indexOf(sheet),
     setName: (name: string) => {
       checkName(book, name);
       sheet.name = name;

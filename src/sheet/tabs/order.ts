@@ -113,25 +113,30 @@ function addLines(rows: Rows, lines: readonly OrderLine[]): Span {
   return { first, last: rows.length };
 }
 
-/** One line; its sums are those of `orderLine`, written out. */
+/** One line; its sums are those of `orderLine`, written out. What is not packed has no cells for packs. */
 function lineCells(line: OrderLine, row: number): readonly Cell[] {
+  const isPacked = line.rounding !== 'none';
   const needed = `ROUND(C${row}*(1+E${row}),6)`;
   const quantity = line.rounding === 'whole' ? `ROUNDUP(${needed},0)` : needed;
-  const packs = line.rounding === 'none' ? `G${row}` : `ROUNDUP(ROUND(G${row}/H${row},6),0)`;
+  const packs = `=IF(OR(G${row}="missing",H${row}=""),"missing",ROUNDUP(ROUND(G${row}/H${row},6),0))`;
   return [
     textCell(line.item),
     textCell(line.reason, lookWith({ wrap: true })),
-    line.basis === null ? blankCell(INPUT) : numberCell(line.basis, COUNT, INPUT),
+    inputCell(line.basis, COUNT),
     textCell(line.unit, RIGHT),
-    numberCell(line.allowance, PERCENT, INPUT),
-    numberCell(line.extra, COUNT, INPUT),
+    isPacked ? inputCell(line.allowance, PERCENT) : blankCell(),
+    isPacked ? inputCell(line.extra, COUNT) : blankCell(),
     formulaCell(`=IF(C${row}="","missing",${quantity}+F${row})`, COUNT, RIGHT),
-    line.pack === null ? blankCell(INPUT) : numberCell(line.pack, COUNT, INPUT),
+    isPacked ? inputCell(line.pack, COUNT) : blankCell(),
     textCell(line.packName, RIGHT),
-    formulaCell(`=IF(OR(G${row}="missing",H${row}=""),"missing",${packs})`, COUNT, RIGHT),
-    line.price === null ? blankCell(INPUT) : numberCell(line.price, '#,##0.00##', INPUT),
+    formulaCell(isPacked ? packs : `=G${row}`, COUNT, RIGHT),
+    inputCell(line.price, '#,##0.00##'),
     formulaCell(`=IF(OR(J${row}="missing",K${row}=""),"missing",ROUND(J${row}*K${row},2))`, MONEY, RIGHT),
   ];
+}
+
+function inputCell(value: number | null, format: string): Cell {
+  return value === null ? blankCell(INPUT) : numberCell(value, format, INPUT);
 }
 
 /** Each total is rounded once, as in `money.ts`. */
@@ -176,7 +181,7 @@ function addTotal(
   formula: string,
   look: Look = STRONG,
 ): void {
-  const rateCell = rate === null ? blankCell() : numberCell(rate, PERCENT, INPUT);
+  const rateCell = rate === null ? blankCell() : inputCell(rate, PERCENT);
   const gap = Array.from({ length: 8 }, () => blankCell());
   rows.push([
     textCell(name, look),
@@ -212,19 +217,9 @@ function addSpares(rows: Rows, order: Order): void {
     'Bought',
   ]);
   order.floors.forEach(({ spares, line }, i) => {
-    const counts = [spares.misCuts, spares.kept, spares.roomSpares];
-    const bought = line.packs === null || line.pack === null ? null : line.packs * line.pack;
-    const look = banded(i);
-    rows.push([
-      textCell(spares.product, look),
-      textCell(spares.proof, look),
-      counted(spares.planned, look),
-      blankCell(look),
-      ...counts.map((count) => counted(count, look)),
-      counted(spares.boxRounding, look),
-      blankCell(look),
-      counted(bought, look),
-    ]);
+    const { product, proof, planned, misCuts, kept, roomSpares, boxRounding } = spares;
+    const bought = boxRounding === null ? null : (line.packs as number) * (line.pack as number);
+    rows.push(shownCells([product, proof, planned, '', misCuts, kept, roomSpares, boxRounding, '', bought], i));
   });
 }
 
@@ -250,58 +245,41 @@ function addTenPercent(rows: Rows, order: Order, firstLine: number): void {
   ];
   addHeading(rows, headings);
   order.floors.forEach(({ tenPercent }, i) => {
-    const look = banded(i);
-    const known = tenPercent.boxes !== null && tenPercent.ruleBoxes !== null;
+    const { product, planks, rulePlanks, boxes, ruleBoxes } = tenPercent;
     const line = firstLine + i;
     const row = rows.length + 1;
-    rows.push([
-      textCell(tenPercent.product, look),
-      textCell('what the percentage rule would order', look),
-      counted(tenPercent.planks, look),
-      blankCell(look),
-      counted(tenPercent.rulePlanks, look),
-      blankCell(look),
-      known ? formulaCell(`=J${line}`, COUNT, { ...look, align: 'right' }) : blankCell(look),
-      counted(tenPercent.ruleBoxes, look),
-      blankCell(look),
-      known ? formulaCell(`=H${row}-G${row}`, '0', { ...look, align: 'right' }) : blankCell(look),
-      blankCell(look),
-      known
-        ? formulaCell(`=IF(K${line}="","missing",ROUND(J${row}*K${line},2))`, MONEY, { ...look, align: 'right' })
-        : blankCell(look),
-    ]);
+    const known = boxes !== null && ruleBoxes !== null;
+    const more = known ? `=H${row}-G${row}` : '';
+    const money = known ? `=IF(K${line}="","missing",ROUND(J${row}*K${line},2))` : '';
+    const reason = 'what the percentage rule would order';
+    const shown = known ? `=J${line}` : '';
+    rows.push(shownCells([product, reason, planks, '', rulePlanks, '', shown, ruleBoxes, '', more, '', money], i));
   });
 }
 
 function addHours(rows: Rows, order: Order): void {
   if (!order.house.pace) return;
   addHeading(rows, ['Hours by the minutes entered', '', 'Rows', 'Cuts', 'Notches', '', 'Doorways', '', '', 'Hours']);
-  order.hours.forEach((room, i) => {
-    const look = banded(i);
-    rows.push([
-      textCell(room.room, look),
-      blankCell(look),
-      counted(room.rows, look),
-      counted(room.cuts, look),
-      counted(room.notches, look),
-      blankCell(look),
-      counted(room.doorways, look),
-      blankCell(look),
-      blankCell(look),
-      counted(room.hours, look),
-    ]);
+  order.hours.forEach(({ room, rows: rowCount, cuts, notches, doorways, hours }, i) => {
+    rows.push(shownCells([room, '', rowCount, cuts, notches, '', doorways, '', '', hours], i));
+  });
+}
+
+/**
+ * Two cells of text, then numbers and formulas of ours to the right; null is a blank. A formula in the last column is
+ * money.
+ */
+function shownCells(values: readonly (string | number | null)[], index: number): readonly Cell[] {
+  const look = index % 2 === 1 ? lookWith({ background: BAND }) : PLAIN;
+  const right: Look = { ...look, align: 'right' };
+  return values.map((value, column) => {
+    if (typeof value === 'number') return numberCell(value, COUNT, right);
+    if (column > 1 && value) return formulaCell(value, column === COLUMN_COUNT - 1 ? MONEY : COUNT, right);
+    return value ? textCell(value, look) : blankCell(look);
   });
 }
 
 function addHeading(rows: Rows, names: readonly string[]): void {
   rows.push([]);
   rows.push(names.map((name, i) => textCell(name, i < 2 ? HEADED : { ...HEADED, align: 'right' })));
-}
-
-function counted(count: number | null, look: Look): Cell {
-  return count === null ? blankCell(look) : numberCell(count, COUNT, { ...look, align: 'right' });
-}
-
-function banded(index: number): Look {
-  return index % 2 === 1 ? lookWith({ background: BAND }) : PLAIN;
 }
