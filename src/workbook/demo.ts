@@ -2,6 +2,7 @@
  * The demo: an estimating sheet as somebody might keep it already, for an invented small house, with the functions of
  * the add-on typed into its cells. Nothing in it is computed here.
  */
+import { DEMO_PRODUCT, DEMO_WALLS } from './demoRoom';
 import type { Workbook } from './workbook';
 
 type Value = string | number;
@@ -21,9 +22,9 @@ export const DEMO_PARTS: readonly DemoPart[] = [
   { at: 'A2', rows: [['Change any yellow cell: the answers follow.']] },
 
   { at: 'A4', rows: [['Product', 'Plank length', 'Plank width', 'Sq ft in a box', 'Price of a box']], kind: 'heading' },
-  { at: 'A5', rows: [['Harbour oak, 8 mm laminate']] },
-  { at: 'B5', rows: [['47 1/4"', '7 1/2"', 24.6]], kind: 'entry' },
-  { at: 'E5', rows: [[52.9]], kind: 'money' },
+  { at: 'A5', rows: [[DEMO_PRODUCT.name]] },
+  { at: 'B5', rows: [[DEMO_PRODUCT.plankLength, DEMO_PRODUCT.plankWidth, DEMO_PRODUCT.boxCoverage]], kind: 'entry' },
+  { at: 'E5', rows: [[DEMO_PRODUCT.pricePerBox]], kind: 'money' },
   { at: 'J4', rows: [['Rule', 'Value']], kind: 'heading' },
   { at: 'J5', rows: [['expansion gap'], ['minimum stagger'], ['minimum piece'], ['kerf']] },
   { at: 'K5', rows: [['3/8"'], ['8"'], ['8"'], ['1/8"']], kind: 'entry' },
@@ -79,18 +80,7 @@ export const DEMO_PARTS: readonly DemoPart[] = [
   { at: 'A22', rows: [['Living room, wall', 'Turn after it']], kind: 'heading' },
   {
     at: 'A23',
-    rows: [
-      ["18'", 'R'],
-      [`9' 6"`, 'R'],
-      ["6'", 'L'],
-      ["5'", 'R'],
-      ["3'", 'L'],
-      [`2' 6"`, 'R'],
-      [`4' 9"`, 'R'],
-      [`2' 6"`, 'L'],
-      [`4' 3"`, 'R'],
-      [`14' 6"`, 'R'],
-    ],
+    rows: DEMO_WALLS,
     kind: 'entry',
   },
 

@@ -24,7 +24,9 @@ function groupBy<Item>(items: Iterable<Item>, keyOf: (item: Item, index: number)
   let index = 0;
   for (const item of items) {
     const key = keyOf(item, index++);
-    groups[key] = [...(groups[key] ?? []), item];
+    const group = groups[key];
+    if (group) group.push(item);
+    else groups[key] = [item];
   }
   return groups;
 }

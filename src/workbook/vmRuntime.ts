@@ -1,8 +1,8 @@
 /** Runs the built script in Node, in a fresh context that has only the language's own globals. */
-import { createContext, runInContext, Script } from 'node:vm';
-import { type ScriptRuntime, TimeLimitError, UNPROMISED_GLOBALS } from './runtime';
+import { type Context, createContext, runInContext, Script } from 'node:vm';
+import { type ScriptRuntime, scriptFunction, TimeLimitError, UNPROMISED_GLOBALS } from './runtime';
 
-/** Present for the length of one call only, so that the script never meets it while it is loaded. */
+/** Present for the length of one call only. */
 const CALL = '__call__';
 
 export function createVmRuntime(): ScriptRuntime {
@@ -10,22 +10,18 @@ export function createVmRuntime(): ScriptRuntime {
   runInContext(UNPROMISED_GLOBALS.map((name) => `delete globalThis.${name};`).join(''), context);
   const rebuild = runInContext(REBUILD, context) as <Value>(value: Value) => Value;
   const callScript = new Script(`${CALL}()`);
-  const read = (name: string): unknown =>
-    /^\w+$/.test(name) ? runInContext(`typeof ${name} === 'function' && ${name}`, context) : false;
+  let functions: Readonly<Record<string, (...args: unknown[]) => unknown>> = {};
   return {
     load(code, services) {
-      for (const [name, service] of Object.entries(services)) {
-        Object.defineProperty(context, name, { value: service, configurable: true, writable: true });
-      }
-      runInContext(code, context, { filename: 'Code.js' });
+      functions = evaluate(context, code, services);
     },
-    has: (name) => Boolean(read(name)),
+    has: (name) => Object.hasOwn(functions, name),
     call(name, args, limitMilliseconds) {
-      const called = read(name);
-      if (typeof called !== 'function') throw new ReferenceError(`Script function not found: ${name}`);
+      if (!Object.hasOwn(functions, name)) throw new ReferenceError(`Script function not found: ${name}`);
       const inner = args.map(rebuild);
+      // A formula that is recalculated during a call calls in turn.
       const before = Object.getOwnPropertyDescriptor(context, CALL);
-      Object.defineProperty(context, CALL, { value: () => called(...inner), configurable: true });
+      Object.defineProperty(context, CALL, { value: () => functions[name]?.(...inner), configurable: true });
       try {
         return callScript.runInContext(context, { timeout: limitMilliseconds });
       } catch (error) {
@@ -37,6 +33,15 @@ export function createVmRuntime(): ScriptRuntime {
     },
     inside: rebuild,
   };
+}
+
+function evaluate(context: Context, code: string, services: Readonly<Record<string, unknown>>) {
+  const { parameters, body } = scriptFunction(code, Object.keys(services), []);
+  const script = runInContext(`(function (${parameters.join(', ')}) {${body}})`, context, { filename: 'Code.js' });
+  const values = parameters.map((name) =>
+    Object.hasOwn(services, name) ? services[name] : runInContext(name, context),
+  );
+  return script(...values);
 }
 
 function isTimeout(error: unknown): boolean {

@@ -1,6 +1,7 @@
 import { existsSync } from 'node:fs';
-import { type Browser, chromium, type Page } from 'playwright-core';
+import { type Browser, chromium, type Frame, type FrameLocator, type Page } from 'playwright-core';
 import { addOnFiles } from '../../src/build.mjs';
+import type { PageHandle } from '../../src/workbook/page/page';
 import { servePage } from '../../src/workbook/server';
 
 const PLACES = [
@@ -25,7 +26,11 @@ export interface WorkbookPage {
   /** The words of the box that appears when a person points at a cell. */
   pointedAt(a1: string): Promise<string>;
   /** The sidebar's frame, for locators inside it. */
-  sidebar(): ReturnType<Page['frameLocator']>;
+  sidebar(): FrameLocator;
+  /** Runs a function inside the sidebar's frame. */
+  inSidebar<Result>(run: () => Result | Promise<Result>): Promise<Result>;
+  /** Calls a function of the script from the sidebar's frame, through google.script.run. @throws its failure */
+  runScript(functionName: string, ...args: readonly unknown[]): Promise<unknown>;
   screenshot(file: string): Promise<void>;
   /** Writes the page as it would be printed. */
   print(file: string): Promise<void>;
@@ -54,6 +59,8 @@ export async function openWorkbookPage(options: PageOptions = {}): Promise<Workb
     errors,
     ...gridWork(page),
     sidebar: () => page.frameLocator('#sidebar iframe'),
+    inSidebar: async (run) => (await sidebarFrame(page)).evaluate(run) as never,
+    runScript: async (functionName, ...args) => (await sidebarFrame(page)).evaluate(callScript, { functionName, args }),
     screenshot: async (file) => void (await page.screenshot({ path: file })),
     print: async (file) => void (await page.pdf({ path: file, format: 'A4' })),
     close: async () => {
@@ -71,6 +78,31 @@ export function launch(): Promise<Browser> {
   return chromium.launch({ executablePath, args });
 }
 
+async function sidebarFrame(page: Page): Promise<Frame> {
+  const frame = await (await page.waitForSelector('#sidebar iframe')).contentFrame();
+  if (!frame) throw new Error('The sidebar has no frame');
+  await frame.waitForLoadState();
+  return frame;
+}
+
+/** Runs in the frame. */
+function callScript({ functionName, args }: { functionName: string; args: readonly unknown[] }): Promise<unknown> {
+  return new Promise((done, fail) => {
+    const runner = window.google.script.run.withSuccessHandler(done).withFailureHandler(fail);
+    runner[functionName]?.(...args);
+  });
+}
+
+/** Runs in the page: whether what was typed has arrived in its cell. The engine keeps numbers in its own notation. */
+function hasTyped({ a1, text }: { a1: string; text: string }): boolean {
+  const { engine, spreadsheetApp } = window.plankLedger.workbook;
+  const range = spreadsheetApp.getActiveSheet().getRange(a1);
+  const [row, column] = [range.getRow() - 1, range.getColumn() - 1];
+  if (text.startsWith('=')) return engine.formula(engine.activeTab(), row, column) !== '';
+  const content = engine.content(engine.activeTab(), row, column);
+  return content === text || range.getDisplayValue() === text || Number(content) === Number(text);
+}
+
 function gridWork(page: Page) {
   const select = (a1: string) =>
     page.evaluate((address) => {
@@ -84,6 +116,7 @@ function gridWork(page: Page) {
       await page.focus('.o-grid-composer [contenteditable], .o-grid [contenteditable]');
       await page.keyboard.type(text);
       await page.keyboard.press('Enter');
+      await page.waitForFunction(hasTyped, { a1, text });
     },
     shownIn: (a1: string, tabName?: string) =>
       page.evaluate(
@@ -129,8 +162,15 @@ function gridWork(page: Page) {
   };
 }
 
+/** google.script.run as far as the tests use it. */
+type ScriptRunner = Record<string, (...args: readonly unknown[]) => unknown> & {
+  withSuccessHandler(handler: (result: unknown) => void): ScriptRunner;
+  withFailureHandler(handler: (error: Error) => void): ScriptRunner;
+};
+
 declare global {
   interface Window {
-    readonly plankLedger: import('../../src/workbook/page/page').PageHandle;
+    readonly plankLedger: PageHandle;
+    readonly google: { readonly script: { readonly run: ScriptRunner } };
   }
 }

@@ -56,7 +56,7 @@ describe('the script', () => {
     const runtime = createVmRuntime();
     const touched: string[] = [];
     const service = new Proxy({}, { get: (_, name) => touched.push(String(name)) });
-    runtime.load('var app = SpreadsheetApp; function later() { return app.getActive; }', { SpreadsheetApp: service });
+    runtime.load('var app = SpreadsheetApp;\nfunction later() { return app.getActive; }', { SpreadsheetApp: service });
     expect(touched).toEqual([]);
     runtime.call('later', [], 1000);
     expect(touched).toEqual(['getActive']);

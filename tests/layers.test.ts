@@ -1,0 +1,108 @@
+/** Who may import whom: a file imports its own folder or one to the left of it. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, relative, resolve } from 'node:path';
+import { describe, expect, test } from 'vitest';
+
+const source = resolve(import.meta.dirname, '../src');
+const CORE = ['geometry', 'room', 'layout', 'cutting', 'takeoff'];
+/** From left to right; `sheet` and `sidebar` stand side by side and never see each other. */
+const ORDER: Readonly<Record<string, number>> = {
+  ...Object.fromEntries(CORE.map((folder, i) => [folder, i])),
+  sheet: CORE.length,
+  sidebar: CORE.length,
+  workbook: CORE.length + 1,
+};
+/** The one core file that may use a package, and the package. */
+const PACKAGE_FILE = { file: 'takeoff/unitLibrary.ts', name: 'mathjs' };
+
+const files = readdirSync(source, { recursive: true, encoding: 'utf8' })
+  .map((name) => name.replaceAll('\\', '/'))
+  .filter((name) => name.endsWith('.ts') && name.includes('/'));
+
+const folderOf = (file: string) => file.split('/')[0] ?? '';
+
+function importsOf(file: string): string[] {
+  const text = readFileSync(join(source, file), 'utf8');
+  const found = text.matchAll(
+    /(?:^|\n)\s*(?:import|export)\s[^'"]*?from\s*['"]([^'"]+)['"]|import\(\s*['"]([^'"]+)['"]/g,
+  );
+  return [...found].map((match) => match[1] ?? match[2] ?? '');
+}
+
+/** The file without its comments and the words of its texts, so that only code is looked at. */
+function codeOf(file: string): string {
+  return readFileSync(join(source, file), 'utf8')
+    .replace(/\/\*[\s\S]*?\*\//g, '')
+    .replace(/(^|\s)\/\/.*$/gm, '$1')
+    .replace(/'(?:[^'\\\n]|\\.)*'/g, "''");
+}
+
+test('every folder of the sources has its place in the order', () => {
+  expect([...new Set(files.map(folderOf))].filter((folder) => !(folder in ORDER))).toEqual([]);
+});
+
+test('every file imports only its own folder or one to the left', () => {
+  const wrong = files.flatMap((file) =>
+    importsOf(file)
+      .filter((name) => name.startsWith('.'))
+      .map((name) => relative(source, resolve(source, dirname(file), name)).replaceAll('\\', '/'))
+      // The build is the workbook's business, not a folder of its own.
+      .filter((target) => !(folderOf(file) === 'workbook' && target === 'build.mjs'))
+      .filter((target) => {
+        const [from, to] = [folderOf(file), folderOf(target)];
+        return from !== to && !((ORDER[to] ?? Number.POSITIVE_INFINITY) < (ORDER[from] ?? -1));
+      })
+      .map((target) => `${file} -> ${target}`),
+  );
+  expect(wrong).toEqual([]);
+});
+
+test('sheet and sidebar never import each other', () => {
+  const wrong = files.filter((file) => {
+    const other = { sheet: 'sidebar', sidebar: 'sheet' }[folderOf(file)];
+    return other !== undefined && importsOf(file).some((name) => name.includes(`/${other}/`));
+  });
+  expect(wrong).toEqual([]);
+});
+
+test('only the unit library uses a package, outside the embedded workbook', () => {
+  const used = files
+    .filter((file) => folderOf(file) !== 'workbook')
+    .flatMap((file) =>
+      importsOf(file)
+        .filter((name) => !name.startsWith('.'))
+        .map((name) => ({ file, name })),
+    );
+  expect(used).toEqual([PACKAGE_FILE]);
+});
+
+describe('the core', () => {
+  const core = files.filter((file) => CORE.includes(folderOf(file)));
+
+  test.each([
+    ['a clock', /\bDate\b|\bperformance\b/],
+    ['chance', /Math\.random/],
+    ['the console', /\bconsole\b/],
+    ['a page', /\bdocument\b|\bwindow\b/],
+    [
+      'a service',
+      /\b(?:SpreadsheetApp|PropertiesService|HtmlService|LockService|Session|Utilities|Logger|GoogleAppsScript)\b/,
+    ],
+  ])('does not use %s', (_, pattern) => {
+    expect(core.filter((file) => pattern.test(codeOf(file)))).toEqual([]);
+  });
+});
+
+test('no class checks by realm stand in what runs on the platform', () => {
+  const inBundle = files.filter((file) => folderOf(file) !== 'workbook' && folderOf(file) !== 'sidebar');
+  expect(inBundle.filter((file) => /\binstanceof\s+(?:Date|Array|Object|Map|Set)\b/.test(codeOf(file)))).toEqual([]);
+});
+
+test('no file is longer than 400 lines', () => {
+  const long = files.filter((file) => readFileSync(join(source, file), 'utf8').split('\n').length > 401);
+  expect(long).toEqual([]);
+});
+
+test('everything is exported by name', () => {
+  expect(files.filter((file) => /\bexport\s+default\b/.test(codeOf(file)))).toEqual([]);
+});
