@@ -14,7 +14,7 @@ export interface BoundOptions {
 }
 
 /** Pricings without a higher bound, for effort 1; most floors need fewer than 30 in all. */
-const PATIENCE = 32;
+const PATIENCE = 40;
 /** Cells (runs x units of a plank) of a job up to which it gets them all, and beyond which it is not priced. */
 const CELLS_WITH_PATIENCE = 2 ** 20;
 const MOST_CELLS = 2 ** 23;

@@ -57,10 +57,8 @@ export function planksShownByPrices(priced: PricedRuns, { known, upTo, patience 
     // Aim at once for all that is of use; where that stays out of reach, take it back by halves.
     const room = Math.min(upTo - 1, shown * FARTHEST) + MARGIN - shown;
     if (waited >= 8 && waited % 4 === 0) stride = Math.max(Math.min(stride, room) / 2, MARGIN);
-    const aim = shown + Math.min(stride, room) - priced.wholePlanks;
-    for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
-      if (!moveOntoCuts(prices, cuts, aim)) break;
-    }
+    const weights = moveOntoCuts(prices, cuts, shown + Math.min(stride, room) - priced.wholePlanks);
+    if (weights && deepestOverlap(cuts, weights) <= shown - priced.wholePlanks) break;
   }
   return shown;
 }
@@ -78,17 +76,44 @@ function cutOf(priced: PricedRuns): Cut {
   return { overlap, least, most: most - least };
 }
 
-/** One sweep, latest cut first; answers whether any cut cost less than `aim`. */
-function moveOntoCuts(prices: Float64Array, cuts: readonly Cut[], aim: number): boolean {
-  let moved = false;
-  for (let index = cuts.length - 1; index >= 0; index -= 1) {
-    if (moveOntoCut(prices, cuts[index] as Cut, aim)) moved = true;
+/**
+ * Some sweeps over the cuts, latest first, until none costs less than `aim`; answers null then, or else how much each
+ * cut pulled.
+ */
+function moveOntoCuts(prices: Float64Array, cuts: readonly Cut[], aim: number): Float64Array | null {
+  const weights = new Float64Array(cuts.length);
+  for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
+    let moved = false;
+    for (let index = cuts.length - 1; index >= 0; index -= 1) {
+      const rate = moveOntoCut(prices, cuts[index] as Cut, aim);
+      if (rate > 0) moved = true;
+      weights[index] = (weights[index] as number) + rate;
+    }
+    if (!moved) return null;
   }
-  return moved;
+  return weights;
 }
 
-/** A Newton step of the projection: the shortfall over the variance of the overlap. */
-function moveOntoCut(prices: Float64Array, { overlap, least, most }: Cut, aim: number): boolean {
+/**
+ * The deepest overlap of a mixture of ways to lay the runs. No prices make them all cost more than that (Farkas), so
+ * where it is not above what is shown already, no prices show more.
+ */
+function deepestOverlap(cuts: readonly Cut[], weights: Float64Array): number {
+  const mixture = new Float64Array((cuts[0] as Cut).overlap.length);
+  let sum = 0;
+  cuts.forEach(({ overlap, least }, index) => {
+    const weight = weights[index] as number;
+    sum += weight;
+    if (weight === 0) return;
+    for (let unit = 1; unit < mixture.length; unit += 1) {
+      mixture[unit] = (mixture[unit] as number) + weight * ((overlap[unit] as number) + least);
+    }
+  });
+  return mixture.reduce((most, depth) => Math.max(most, depth)) / sum;
+}
+
+/** A Newton step of the projection, the shortfall over the variance of the overlap; answers its rate, 0 for none. */
+function moveOntoCut(prices: Float64Array, { overlap, least, most }: Cut, aim: number): number {
   let sum = 0;
   let mean = 0;
   let square = 0;
@@ -102,19 +127,19 @@ function moveOntoCut(prices: Float64Array, { overlap, least, most }: Cut, aim: n
   }
   mean /= sum;
   const shortfall = aim - least - mean;
-  if (shortfall <= 1e-6 || most === 0) return false;
+  if (shortfall <= 1e-6 || most === 0) return 0;
   const variance = Math.max(square / sum - mean * mean, 1e-9);
-  const factors = powers(Math.min(shortfall / variance, LONGEST_MOVE / most), most, 1 / sum);
+  const rate = Math.min(shortfall / variance, LONGEST_MOVE / most, 1);
+  const factors = powers(rate, most, 1 / sum);
   for (let unit = 1; unit < prices.length; unit += 1) {
     prices[unit] = Math.max((prices[unit] as number) * (factors[overlap[unit] as number] as number), LEAST_PRICE);
   }
-  return true;
+  return rate;
 }
 
 /** `start` x e to the 0, rate, 2 x rate ... about: (1 + rate/2) / (1 - rate/2), multiplied up. */
 function powers(rate: number, most: number, start: number): Float64Array {
-  const small = Math.min(rate, 1);
-  const base = (1 + small / 2) / (1 - small / 2);
+  const base = (1 + rate / 2) / (1 - rate / 2);
   const factors = new Float64Array(most + 1).fill(start);
   for (let index = 1; index <= most; index += 1) factors[index] = (factors[index - 1] as number) * base;
   return factors;
