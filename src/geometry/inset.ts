@@ -9,7 +9,7 @@ import { subtract } from './combine';
 import { inwards } from './inwards';
 import type { Ticks } from './length';
 import type { Point } from './point';
-import type { Outline, Region } from './polygon';
+import { boundsOf, type Outline, type Region } from './polygon';
 
 /** Longest mitre in gaps. Round an obstacle sharper than 60 degrees the gap is cut off square to its tip instead. */
 const MITRE_LIMIT = 2;
@@ -31,6 +31,9 @@ interface Edge {
  */
 export function insetOf(region: Region, gap: Ticks, isOpen: (from: Point, to: Point) => boolean = () => false): Region {
   if (gap === 0) return region;
+  // From nowhere in a room is it further to a wall than half the room's length or width.
+  const { x0, y0, x1, y1 } = boundsOf(region);
+  if (2 * gap >= Math.max(x1 - x0, y1 - y0)) return [];
   return subtract(
     region,
     region.flatMap((outline) => stripsOf(outline, gap, isOpen)),

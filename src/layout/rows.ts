@@ -1,9 +1,8 @@
 /**
  * A floor divided into rows, and rows into runs.
  *
- * The laying frame: rows run along x, row 1 lies at the bottom against the start wall, the planks' tongues look away
- * from that wall or towards it as the product says, and pieces are laid from left to right as one looks away from the
- * start wall. Common practice: the first row stands with its tongue side to the start wall, cut off or not.
+ * The laying frame: rows run along x, row 1 lies at the bottom against the start wall, and pieces are laid from left to
+ * right as one looks away from that wall. Common practice: planks lie with the tongue side to the start wall.
  */
 import type { Ticks } from '../geometry/length';
 import { boundsOf, type Part, partsOf, type Region } from '../geometry/polygon';

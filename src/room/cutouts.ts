@@ -1,7 +1,8 @@
 /** Cut-outs measured from a wall -> outlines in the room. */
 import { intersect, subtract } from '../geometry/combine';
+import { outlineLeftOf } from '../geometry/convex';
 import { TICKS_PER_MM, type Ticks } from '../geometry/length';
-import { anticlockwise, areaOf, type Outline, type Region } from '../geometry/polygon';
+import { anticlockwise, areaOf, boundsOf, type Outline, type Region } from '../geometry/polygon';
 import { bad, type Checked, good, type RoomFault, type RoomNote } from './faults';
 import type { MeasuredCutout } from './measured';
 import { placeAt, type Wall, wallNumbered } from './walls';
@@ -37,7 +38,7 @@ export function cutoutsOf(measured: readonly MeasuredCutout[], walls: readonly W
       faults.push(...wall.faults);
       return;
     }
-    const whole = outlineOf(cutout, wall.value);
+    const whole = withinReach(outlineOf(cutout, wall.value), room);
     const clipped = intersect([whole], room);
     if (clipped.length === 0) faults.push({ code: 'cut-out outside', cutoutNumber });
     if (reachesOutside(cutout, clipped)) notes.push({ code: 'cut-out reaches outside', cutoutNumber });
@@ -48,6 +49,19 @@ export function cutoutsOf(measured: readonly MeasuredCutout[], walls: readonly W
     left = rest;
   });
   return faults.length > 0 ? bad(...faults) : good({ outlines, taken, notes });
+}
+
+/** What of a cut-out lies less than a let-in outside the room's bounds: however large it was typed, it stays exact. */
+function withinReach(outline: Outline, room: Region): Outline {
+  const { x0, y0, x1, y1 } = boundsOf(room);
+  const [left, low, right, high] = [x0 - LET_IN, y0 - LET_IN, x1 + LET_IN, y1 + LET_IN];
+  const box = [
+    { x: left, y: low },
+    { x: right, y: low },
+    { x: right, y: high },
+    { x: left, y: high },
+  ];
+  return box.reduce((rest, corner, i) => outlineLeftOf(rest, corner, box[(i + 1) % 4]), outline);
 }
 
 function outlineOf(cutout: MeasuredCutout, wall: Wall): Outline {

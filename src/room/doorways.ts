@@ -99,7 +99,7 @@ function overlapsOf(measured: readonly MeasuredDoorway[]): RoomFault[] {
 }
 
 /** The outline of the floor's place in a doorway; null when it has none. */
-export function tongueOutlineOf({ from, to, tongue }: Doorway): Outline | null {
+function tongueOutlineOf({ from, to, tongue }: Doorway): Outline | null {
   return tongue ? [from, tongue.endFrom, tongue.endTo, to] : null;
 }
 

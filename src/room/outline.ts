@@ -41,7 +41,7 @@ export function roomOf(measured: MeasuredRoom): RoomResult {
   const sizes = sizeFaultsOf(measured);
   const shape = sizes.length > 0 ? bad(...sizes) : cornersOfShape(measured.shape);
   if (shape.faults) return { kind: 'faults', faults: shape.faults };
-  const placed = placedAtOrigin(shape.value);
+  const placed = placedAtOrigin(shape.value, measured.doorways);
   if (placed.faults) return { kind: 'faults', faults: placed.faults };
   return furnished(placed.value, measured);
 }
@@ -64,9 +64,10 @@ function cornersOfShape(shape: MeasuredShape): Checked<WallCorners> {
   }
 }
 
-function placedAtOrigin(shape: WallCorners): Checked<WallCorners> {
+function placedAtOrigin(shape: WallCorners, doorways: MeasuredRoom['doorways']): Checked<WallCorners> {
   const { x0, y0, x1, y1 } = boundsOf([shape.corners]);
-  const found = Math.max(x1 - x0, y1 - y0);
+  // The floor in a doorway counts: all of what is drawn must stay where coordinates are exact.
+  const found = Math.max(x1 - x0, y1 - y0, ...doorways.map((doorway) => doorway.depth));
   if (found > LONGEST_SIDE) return bad({ code: 'side too long', found, longest: LONGEST_SIDE });
   const moved = (outline: Outline) => outline.map(({ x, y }): Point => ({ x: x - x0, y: y - y0 }));
   return good({ ...shape, corners: moved(shape.corners), holes: shape.holes.map(moved) });

@@ -1,6 +1,7 @@
 /** Rectangles added and taken away, in the order given -> the corners of what is left. */
 import { subtract, unite } from '../geometry/combine';
-import { anticlockwise, type Outline, partsOf, type Region } from '../geometry/polygon';
+import { LONGEST_SIDE } from '../geometry/length';
+import { anticlockwise, boundsOf, type Outline, partsOf, type Region } from '../geometry/polygon';
 import type { WallCorners } from './corners';
 import { bad, type Checked, good } from './faults';
 import type { MeasuredRectangle } from './measured';
@@ -10,6 +11,9 @@ import type { MeasuredRectangle } from './measured';
  * is the far wall here too. What was taken away in the middle comes back as holes.
  */
 export function cornersOfRectangles(rectangles: readonly MeasuredRectangle[]): Checked<WallCorners> {
+  const { x0, y0, x1, y1 } = boundsOf(rectangles.map(outlineOfRectangle));
+  const found = Math.max(x1 - x0, y1 - y0);
+  if (found > LONGEST_SIDE) return bad({ code: 'side too long', found, longest: LONGEST_SIDE });
   let region: Region = [];
   for (const rectangle of rectangles) {
     const outline = outlineOfRectangle(rectangle);

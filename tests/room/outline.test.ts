@@ -253,6 +253,17 @@ describe('rooms that cannot be', () => {
       },
       { code: 'diagonals disagree', found: feet(16) },
     ],
+    [
+      'rectangles miles apart',
+      {
+        kind: 'rectangles',
+        rectangles: [
+          { change: 'add', fromLeft: 0, fromNear: 0, length: feet(4), width: feet(4) },
+          { change: 'take away', fromLeft: 1e15, fromNear: 0, length: feet(4), width: feet(4) },
+        ],
+      },
+      { code: 'side too long' },
+    ],
     ['a room of 101 m', { kind: 'rectangle', length: 101 * 640_000, width: feet(10) }, { code: 'side too long' }],
     [
       'everything taken away',
@@ -292,6 +303,7 @@ describe('rooms that cannot be', () => {
     ['a doorway before its wall', [doorway(2, -1)], { code: 'doorway off its wall', start: -feet(1) }],
     ['a doorway in no wall', [doorway(5, 0)], { code: 'no such wall', what: 'doorway', found: 5, wallCount: 4 }],
     ['doorways that overlap', [doorway(1, 1), doorway(2, 1), doorway(1, 3)], { doorwayNumbers: [1, 3] }],
+    ['a doorway miles deep', [{ ...doorway(1, 1), depth: 1e12 }], { code: 'side too long', found: 1e12 }],
     ['a doorway without width', [doorway(1, 1, 0)], { code: 'not above 0', what: 'doorway', number: 1 }],
   ])('%s', (_, doorways, fault) => {
     expect(faultsOf(rectangular(12, 10), { doorways })).toEqual([expect.objectContaining(fault)]);
@@ -457,6 +469,23 @@ describe('cut-outs', () => {
       ],
     };
     expect(roomAreaOf(goodRoom(courtyard, { cutouts: [column(5)] }))).toBe((120 - 6) * feet(1) ** 2);
+  });
+
+  test('however large they are typed, they end with the room', () => {
+    const shape: MeasuredShape = {
+      kind: 'four walls',
+      walls: [feet(12), feet(10), feet(12), feet(10)],
+      diagonal: feet(15.3),
+      otherDiagonal: null,
+    };
+    const miles = { kind: 'rectangle', wallNumber: 2, along: feet(4), off: 0, length: 1e15, depth: feet(1) } as const;
+    const near = { ...miles, length: feet(20) };
+    const [huge, large] = [miles, near].map((cutout) => floorOf(goodRoom(shape, { cutouts: [cutout] }), inches(1)));
+    expect(unlikeArea(huge, large)).toBeLessThan(2 * perimeterOf(large));
+    expect(areaOf(large)).toBeGreaterThan(0);
+    expect(faultsOf(shape, { cutouts: [{ ...miles, off: 1e15 }] })).toEqual([
+      { code: 'cut-out outside', cutoutNumber: 1 },
+    ]);
   });
 
   test('an island from wall to wall leaves two floors and says so', () => {
