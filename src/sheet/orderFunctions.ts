@@ -140,7 +140,8 @@ interface RoomAndRoll {
 /** Rolls along either way; the fewer counts, where `stripsOf` would take the less length. */
 function rollsOfRoom({ length, width, roll_width, roll_length, overlap }: RoomAndRoll): number | Fault {
   const roll = { width: roll_width, length: roll_length, overlap };
-  if (overlap >= Math.min(roll_width, roll_length)) return { argument: 'overlap', sentenceAt: problems.overlapTooWide };
+  if (2 * overlap > Math.min(roll_width, roll_length))
+    return { argument: 'overlap', sentenceAt: problems.overlapTooWide };
   const across = Math.ceil(Math.max(length, width) / (roll_width - overlap));
   const stripCount = across * Math.ceil(Math.max(length, width) / (roll_length - overlap));
   if (stripCount > MOST_STRIPS) {

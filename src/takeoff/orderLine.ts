@@ -41,12 +41,14 @@ export type LineDraft = Pick<OrderLine, 'part' | 'item' | 'reason' | 'basis' | '
 
 /** Works a line out: basis x (1 + allowance) + extra, whole packs, price. */
 export function orderLine(draft: LineDraft): OrderLine {
-  const full = { allowance: 0, extra: 0, rounding: 'whole' as Rounding, pack: 1, packName: '', ...draft };
-  const { basis, allowance, extra, rounding, pack, price } = full;
+  const full = { allowance: 0, extra: 0, rounding: 'whole' as Rounding, packName: '', ...draft };
+  const { basis, allowance, extra, rounding, price } = full;
+  // A pack of nothing is one that is not known.
+  const pack = draft.pack === undefined ? 1 : draft.pack || null;
   const needed = basis === null ? null : basis * (1 + allowance);
   const quantity = needed === null ? null : (rounding === 'whole' ? wholeUp(needed) : sixDecimals(needed)) + extra;
   const packs = quantity === null || pack === null ? null : rounding === 'none' ? quantity : wholeUp(quantity / pack);
-  return { ...full, quantity, packs, total: packs === null || price === null ? null : amountOf(packs, price) };
+  return { ...full, pack, quantity, packs, total: packs === null || price === null ? null : amountOf(packs, price) };
 }
 
 /** What keeps a line from having a total, in words; `` when it has one. */

@@ -72,11 +72,14 @@ export const problems = {
   temperature: (where: string, found: Found, units: Units) =>
     `${where}: ${quoted(found)} is outside the published table. Type ${units === 'us' ? '30 to 270 degrees Fahrenheit' : '-1 to 132 degrees Celsius'}.`,
 
-  rollTooNarrow: (where: string) =>
-    `${where} is under 4 in (100 mm). Check the unit: a bare number here is in feet or metres.`,
+  rollTooSmall: (where: string) =>
+    `${where}: a roll under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all, is no roll. Check the unit: a bare number here is in feet or metres.`,
 
-  overlapTooWide: (where: string) =>
-    `${where} is as wide as the roll, so no strip would cover anything. Type a smaller overlap.`,
+  overlapTooWide: (where: string) => `${where} is more than half of the roll. Type a smaller overlap.`,
+
+  /** A stick that walls could not be cut from. */
+  stickSize: (where: string) =>
+    `${where}: a stick under 1 ft (300 mm), or thicker than half its length, is no trim. Check the unit: a bare length is in feet or metres, a bare thickness in inches or millimetres.`,
 
   degrees: (where: string, found: Found) =>
     `${where}${found === '' ? ' is blank' : `: ${quoted(found)} is not a temperature`}. Type degrees such as 70.`,

@@ -14,8 +14,10 @@ export type ReadHouse =
   | { readonly status: 'read'; readonly house: House }
   | { readonly status: 'problems'; readonly problems: readonly Problem[] };
 
-/** Our choice: the narrowest roll, so that a slip of units does not make thousands of strips. */
+/** Our choice: smaller ones are a slip of units, and would make thousands of strips or pieces. */
 const NARROWEST_ROLL: Ticks = ticksOfMm(100);
+const SMALLEST_ROLL = ticksOfMm(1000) ** 2;
+const SHORTEST_STICK: Ticks = ticksOfMm(300);
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -121,8 +123,8 @@ function withoutBlankGroups(house: House): House {
     ...house,
     underlay: roll(house.underlay),
     film: roll(house.film),
-    tape: house.tape?.length == null ? null : house.tape,
-    spacers: house.spacers?.apart == null ? null : house.spacers,
+    tape: house.tape?.length ? house.tape : null,
+    spacers: house.spacers?.apart ? house.spacers : null,
     pace: Object.values(house.pace ?? {}).every((minutes) => minutes === null) ? null : house.pace,
   };
 }
@@ -137,16 +139,26 @@ function checkTogether(entry: HouseEntry, house: House, reader: HouseReader): vo
     const heading = at === 'film' ? 'Film' : 'Underlay';
     const width = needed(`${at}.width`, heading, 'Width of the roll', entry[at].width);
     const length = needed(`${at}.length`, heading, 'Length of the roll', entry[at].length);
-    if (width > 0 && width < NARROWEST_ROLL)
-      reader.fail(`${at}.width`, problems.rollTooNarrow(`${heading}, Width of the roll`));
-    const isTooWide = width > 0 && length > 0 && goods.overlap >= Math.min(width, length);
+    if (width === 0 || length === 0) continue;
+    const isSmall = width < NARROWEST_ROLL || width * length < SMALLEST_ROLL;
+    if (isSmall) reader.fail(`${at}.width`, problems.rollTooSmall(`${heading}, Width of the roll`));
+    const isTooWide = 2 * goods.overlap > Math.min(width, length);
     if (isTooWide) reader.fail(`${at}.overlap`, problems.overlapTooWide(`${heading}, Overlap`));
   }
-  house.trims.forEach(({ buy }, i) => {
-    if (buy === 'new')
-      needed(`trims.${i}.stockLength`, `Trim ${i + 1}`, 'Length of a stick', entry.trims[i].stockLength);
+  house.trims.forEach(({ buy, thickness }, i) => {
+    if (buy !== 'new') return;
+    const where = `Trim ${i + 1}`;
+    const stick = needed(`trims.${i}.stockLength`, where, 'Length of a stick', entry.trims[i].stockLength);
+    if (stick > 0) checkStick(`trims.${i}.stockLength`, `${where}, Length of a stick`, stick, thickness, reader);
+  });
+  house.transitions.forEach(({ stockLength }, i) => {
+    if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0, reader);
   });
   house.labour.forEach(({ by, work }, i) => {
     if ((by as string) === '') reader.fail(`labour.${i}.by`, problems.labourBy(work));
   });
+}
+
+function checkStick(field: string, where: string, length: Ticks, thickness: Ticks, reader: HouseReader): void {
+  if (length < SHORTEST_STICK || 2 * thickness > length) reader.fail(field, problems.stickSize(where));
 }

@@ -279,3 +279,11 @@ describe('the days', () => {
     );
   });
 });
+
+describe('a pack of nothing', () => {
+  test('is one whose contents are not known', () => {
+    const order = orderFor([plainRoom(60)], { spacers: { apart: 12, perPack: 0, price: 4 } });
+    expect(lineNamed(order, 'Spacers')).toMatchObject({ quantity: 44, pack: null, packs: null, total: null });
+    expect(order.missing).toEqual(['Spacers: how much a pack holds is not entered']);
+  });
+});

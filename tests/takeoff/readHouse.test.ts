@@ -99,10 +99,22 @@ describe('a job as typed', () => {
 
   test.each([
     [{ underlay: { ...BLANK.underlay, width: 4 } }, 'underlay.length | Underlay, Length of the roll is blank.'],
-    [{ underlay: { ...ROLL, width: '1"' } }, 'underlay.width | Underlay, Width of the roll is under 4 in (100 mm).'],
-    [{ film: { ...ROLL, overlap: '4 ft' } }, 'film.overlap | Film, Overlap is as wide as the roll'],
+    [
+      { underlay: { ...ROLL, width: '1"' } },
+      'underlay.width | Underlay, Width of the roll: a roll under 4 in (100 mm) wide',
+    ],
+    [{ film: { ...ROLL, overlap: '4 ft' } }, 'film.overlap | Film, Overlap is more than half of the roll'],
     [{ trims: [{ ...blankItem('trims'), name: 'Shoe' }] }, 'trims.0.stockLength | Trim 1, Length of a stick is blank.'],
     [{ trims: [{ ...blankItem('trims'), stockLength: 0 }] }, 'trims.0.stockLength | Trim 1, Length of a stick is 0.'],
+    [
+      { trims: [{ ...blankItem('trims'), stockLength: '11"' }] },
+      'trims.0.stockLength | Trim 1, Length of a stick: a stick under',
+    ],
+    [{ trims: [{ ...blankItem('trims'), stockLength: 8, thickness: 50 }] }, 'thicker than half its length'],
+    [
+      { transitions: [{ ...blankItem('transitions'), stockLength: 0.1 }] },
+      'transitions.0.stockLength | Bar 1, Length: a stick',
+    ],
     [{ labour: [{ ...blankItem('labour'), work: 'Laying' }] }, 'labour.0.by | Laying: what the rate is for is blank.'],
     [
       { schedule: { ...BLANK.schedule, startDate: '12/5' } },
