@@ -81,7 +81,7 @@ function turnsRightOf(segment: Segment, segments: readonly Segment[]): readonly 
   return [first, second];
 }
 
-/** 1 when a ray to the right from the doubled point crosses the segment, else 0. Its lower end counts, its upper not. */
+/** 1 when a ray to the right from the doubled point crosses the segment, else 0; its lower end counts, its upper not. */
 function crossedRight({ a, b }: Segment, doubled: Point): number {
   if (2 * a.y > doubled.y || 2 * b.y <= doubled.y) return 0;
   return (b.x - a.x) * (doubled.y - 2 * a.y) < (b.y - a.y) * (doubled.x - 2 * a.x) ? 0 : 1;

@@ -23,8 +23,8 @@ export function uprightStripOf(region: Region, x0: Ticks, x1: Ticks): Region {
  * the line, the corner is rounded inwards along the line, the same for the parts on both sides.
  *
  * Each outline is divided into the chains that lie strictly on the side; a chain closed along the line is an outline
- * of the answer. Only what turns clockwise lies inside another outline: where such a chain, or a hole on the line, meets
- * it there, the two are joined by `tidy`.
+ * of the answer. Only what turns clockwise lies inside another outline: where such a chain, or a hole on the line,
+ * meets it there, the two are joined by `tidy`.
  */
 export function sideOfLine(region: Region, line: CutLine, side: 1 | -1): Region {
   const kept: Outline[] = [];

@@ -23,7 +23,7 @@ export function frameOf(region: Region, degrees: number): Frame {
 }
 
 /** Whether the angle is a whole number of right angles: then turning loses nothing. */
-export function isSquare({ degrees }: Frame): boolean {
+function isSquare({ degrees }: Frame): boolean {
   return degrees % 90 === 0;
 }
 
@@ -39,7 +39,7 @@ export function toRoom({ cosine, sine, left, low }: Frame, { x, y }: Point): Poi
   return { x: toTicks(right * cosine - up * sine), y: toTicks(right * sine + up * cosine) };
 }
 
-/** A region in the frame. At other than right angles edges along and across the rows are made level and upright again. */
+/** A region in the frame. Unless the angle is right, edges along and across the rows are made level and upright again. */
 export function regionToFrame(frame: Frame, region: Region): Region {
   const turned = region.map((outline) => outline.map((p) => toFrame(frame, p)));
   return isSquare(frame) ? turned : levelled(turned);
@@ -58,7 +58,7 @@ export function unitOf(degrees: number): { readonly degrees: number; readonly co
   return { degrees: turn, cosine: Math.cos(radians), sine: Math.sin(radians) };
 }
 
-/** Undoes what rounding did to edges that were along or across: heights (and widths) that such edges join become one. */
+/** Undoes what rounding did to edges along or across the rows: heights (and widths) at its ends become one. */
 function levelled(region: Region): Region {
   const heights = commonPlaces(region, (p) => p.y);
   const widths = commonPlaces(region, (p) => p.x);

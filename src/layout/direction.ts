@@ -4,7 +4,7 @@ import type { Wall } from '../room/walls';
 import type { LayDirection } from './rules';
 
 /**
- * Degrees anticlockwise from x of the room, 0 up to 180 (rows have no forward); an angle as typed is kept in 0 up to 360.
+ * Degrees anticlockwise from x of the room: 0 up to 180 for walls (rows have no forward), up to 360 for a typed angle.
  * Null for a wall the room does not have.
  */
 export function degreesOf(direction: LayDirection, walls: readonly Wall[]): number | null {

@@ -1,6 +1,6 @@
 /**
- * Starting from a line in the middle of a floor, rows both ways: where a floor goes through a doorway, the straight line
- * through both rooms is laid first. Common practice: from the line the rows ahead are laid as usual; a slip tongue
+ * Starting from a line in the middle of a floor, rows both ways: where a floor goes through a doorway, the straight
+ * line through both rooms is laid first. Common practice: from the line the rows ahead are laid as usual; a slip tongue
  * (spline) in the groove of the first row turns the planks behind it round, so that their tongues look the other way.
  */
 import type { Ticks } from '../geometry/length';

@@ -1,6 +1,6 @@
 /** Runs cut at their end joints: every piece with its true shape and what to mark on it. Knows no planks in a box. */
 import type { Ticks } from '../geometry/length';
-import { boundsOf, type Region } from '../geometry/polygon';
+import type { Region } from '../geometry/polygon';
 import { uprightStripOf } from '../geometry/strip';
 import { regionToRoom } from '../geometry/turn';
 import { type Marking, markingOf } from './marking';
@@ -14,7 +14,7 @@ export interface LaidPiece extends Marking {
   readonly rowNumber: number;
   readonly runNumber: number;
   readonly pieceNumber: number;
-  /** In the laying frame; more than one outline where a cut-out divides the piece lengthwise, a hole where it is inside. */
+  /** In the laying frame; two outlines where a cut-out divides the piece lengthwise, a hole where it lies inside. */
   readonly shape: Region;
   /** The same in the room. */
   readonly inRoom: Region;
@@ -84,10 +84,4 @@ function cutsOf(marking: Marking, endsAtWall: LaidPiece['endsAtWall'], plank: Pl
   if (marking.slants.some((slant) => slant.kind !== 'taper')) cuts.push('angled crosscut');
   if (marking.notches.length > 0) cuts.push('notch');
   return cuts;
-}
-
-/** Length and width of the least rectangle round a piece, along and across the rows. */
-export function sizeOf(shape: Region): { readonly length: Ticks; readonly width: Ticks } {
-  const { x0, y0, x1, y1 } = boundsOf(shape);
-  return { length: x1 - x0, width: y1 - y0 };
 }

@@ -18,7 +18,7 @@ export interface Doorway {
   readonly width: Ticks;
   /** How far the floor runs in; 0 for a door that stays shut. */
   readonly depth: Ticks;
-  /** The floor's place in the doorway: jamb, jamb, and the two ends of the edge where it stops; null when depth is 0. */
+  /** Where the floor stops in the doorway; null when it does not run in. */
   readonly tongue: Tongue | null;
 }
 

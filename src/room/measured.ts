@@ -18,7 +18,7 @@ export type MeasuredShape =
   | { readonly kind: 'walls in order'; readonly walls: readonly MeasuredWall[] }
   | { readonly kind: 'rectangles'; readonly rectangles: readonly MeasuredRectangle[] };
 
-/** Out of square: the diagonal runs from the start of wall 1 to the end of wall 2, the other from its end to that of 3. */
+/** Out of square: the diagonal from the start of wall 1 to the end of wall 2, the other from its end to that of wall 3. */
 export interface MeasuredFourWalls {
   readonly kind: 'four walls';
   readonly walls: readonly [Ticks, Ticks, Ticks, Ticks];
@@ -29,7 +29,7 @@ export interface MeasuredFourWalls {
 
 export interface MeasuredWall {
   readonly length: Ticks;
-  /** Degrees turned at its end, to the right positive (R = 90, L = -90); null (or 0) where the last one is not given. */
+  /** Degrees turned at its end, right positive (R = 90, L = -90); null (or 0) where the last one is not given. */
   readonly turn: number | null;
 }
 
@@ -64,7 +64,7 @@ export interface MeasuredDoorway {
   readonly along: Ticks;
   readonly width: Ticks;
   readonly floor: DoorwayFloor;
-  /** How far the floor runs into the doorway from the face of the wall; 0 = the floor keeps its gap to the wall's line. */
+  /** How far the floor runs into the doorway from the face of the wall; 0 = it keeps its gap to the wall's line. */
   readonly depth: Ticks;
 }
 

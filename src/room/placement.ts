@@ -88,7 +88,7 @@ export function atOrigin(rooms: readonly Room[], placements: readonly Placement[
   return placements.map((placement) => ({ ...placement, dx: placement.dx - x0, dy: placement.dy - y0 }));
 }
 
-/** The floor between two doorways, and by how much they miss each other (`Infinity` when the rooms are turned apart). */
+/** The floor between two doorways, and by how much they miss each other (infinite when the rooms are turned apart). */
 export interface FaceToFace {
   readonly outline: Outline;
   readonly widthsDiffer: Ticks;
