@@ -1,12 +1,13 @@
 /** The custom function that sets several products side by side for the same rooms. */
-import { mmOf, type Units } from '../geometry/length';
-import { type Comparison, compareProducts } from '../takeoff/compare';
-import type { ProductEntry, RoomEntry } from '../takeoff/entry';
+import type { Units } from '../geometry/length';
+import { type Comparison, compareRectangles, type PricedProduct } from '../takeoff/compare';
+import { houseReader } from '../takeoff/houseReader';
 import { problems } from '../takeoff/problems';
+import type { Rectangle } from '../takeoff/rectangle';
 import { answersOf, type CellAnswer, cellsOf, singleUnits, sizeText } from './arguments';
 import { isBlank, lengthAbove0, typedOf } from './cells';
 import { lengthNumber } from './lengthFunctions';
-import { rulesEntryOf } from './rulesRange';
+import { roomRules } from './rulesRange';
 
 const HEADINGS = ['Product', 'Planks', 'Boxes', 'Waste', 'Shortest piece', 'Price', 'Note'];
 /** Our choice: each is a whole plan, and a cell has half a minute. */
@@ -38,8 +39,9 @@ export function PLANK_COMPARE(
   if (wanted.length === 0) throw new Error(problems.emptyList('products'));
   if (rows[0].length < 3 || rows[0].length > 5) throw new Error(problems.productsColumns(sizeText(rows)));
   if (wanted.length > MOST_PRODUCTS) throw new Error(problems.tooManyProducts(wanted.length, MOST_PRODUCTS));
-  const rooms = roomEntries(length, width, rules, system);
-  const compared = compareProducts(rooms, wanted.map(productEntry), true);
+  const rooms = rectanglesIn(length, width, system);
+  const priced = wanted.map((row, index) => productIn(row, index, system));
+  const compared = compareRectangles(rooms, priced, roomRules(rules, system), system);
   const lines = rows.map((row) => {
     if (row.every(isBlank)) return HEADINGS.map(() => '');
     return comparedLine(compared[wanted.indexOf(row)], system);
@@ -48,40 +50,32 @@ export function PLANK_COMPARE(
 }
 
 /** Rectangles, a room a cell of the ranges; a blank row is no room. */
-function roomEntries(length: unknown, width: unknown, rules: unknown, units: Units): readonly RoomEntry[] {
+function rectanglesIn(length: unknown, width: unknown, units: Units): readonly Rectangle[] {
   const table = {
     length: { given: length, read: lengthAbove0('room') },
     width: { given: width, read: lengthAbove0('room') },
   };
-  const typedRules = rulesEntryOf(rules, units);
   const sizes = answersOf(table, units, (room) => ({ size: room })).flat();
   return sizes
     .flatMap((answer) => (answer === '' ? [] : [answer.size]))
-    .map(
-      (size, i): RoomEntry => ({
-        name: `Room ${i + 1}`,
-        units,
-        shape: { kind: 'rectangle', length: `${mmOf(size.length)} mm`, width: `${mmOf(size.width)} mm` },
-        cutouts: [],
-        doorways: [],
-        product: productEntry([], 0),
-        rules: typedRules,
-      }),
-    );
+    .map((size, i) => ({ name: `Room ${i + 1}`, ...size }));
 }
 
-function productEntry(row: readonly unknown[], index: number): ProductEntry {
+function productIn(
+  row: readonly unknown[],
+  index: number,
+  units: Units,
+): PricedProduct | { name: string; problem: string } {
   const typed = (column: number) => (isBlank(row[column]) ? '' : typedOf(row[column]));
-  return {
-    name: String(typed(0) || `Product ${index + 1}`),
-    kind: 'laminate',
-    plankLength: typed(1),
-    plankWidth: typed(2),
-    thickness: '',
-    planksPerBox: typed(3),
-    boxCoverage: '',
-    pricePerBox: typed(4),
-  };
+  const name = String(typed(0) || `Product ${index + 1}`);
+  const reader = houseReader(units);
+  const plankLength = reader.neededLength('plankLength', 'Plank length', typed(1), 'plank');
+  const plankWidth = reader.neededLength('plankWidth', 'Plank width', typed(2), 'plank');
+  const planksPerBox = reader.count('planksPerBox', 'Planks per box', typed(3)) || null;
+  const price = reader.price('pricePerBox', 'Price of a box', typed(4));
+  const [first, ...more] = reader.problems;
+  if (first) return { name, problem: problems.andMore(first.text, more.length) };
+  return { product: { name, plankLength, plankWidth, thickness: 0, planksPerBox }, price };
 }
 
 function comparedLine(comparison: Comparison, units: Units): CellAnswer[] {

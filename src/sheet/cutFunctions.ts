@@ -1,13 +1,11 @@
 /** Custom functions that plan cuts: which piece comes from which plank, and how many planks that takes. */
-import type { RoomEntry } from '../takeoff/entry';
 import { problems } from '../takeoff/problems';
-import { takeoff } from '../takeoff/takeoff';
-import { answersOf, type CellAnswer, cellsOf, oneOrGrid, singleValues } from './arguments';
-import { faultIn, lengthAbove0, plankSide, typedOf } from './cells';
+import { answersOf, type CellAnswer, oneOrGrid, singleValues } from './arguments';
+import { faultIn, lengthAbove0, plankSide } from './cells';
 import { cutTable } from './cutTable';
 import { offcutTable } from './offcutTable';
 import { brokenRuleText, plannedRuns } from './plannedRuns';
-import { rulesEntryOf, runRules } from './rulesRange';
+import { roomRules, runRules } from './rulesRange';
 
 /**
  * Plans the end cuts of rows so that offcuts are used again with as few planks as can be, and answers a table, a line
@@ -73,7 +71,7 @@ export function PLANK_COUNT(
  * @param {number|string} width Width of the room, wall to wall: feet (metres), or text with its own units.
  * @param {number|string} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
  * @param {number|string} plank_width Width of a plank's face: inches (millimetres), or text with its own units.
- * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, minimum rip, kerf, aligned-joint distance, marking step, lay direction (length or width), spare. A bare number is inches (millimetres). Defaults: gap 3/8 in (10 mm), stagger and piece 8 in (200 mm), rip 2 in (50 mm), kerf 1/8 in (3 mm), marking step 1/16 in (1 mm).
+ * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, minimum rip, kerf, aligned-joint distance, marking step, lay direction (length, width, wall 2, or degrees). A bare number is inches (millimetres). Defaults: gap 3/8 in (10 mm), stagger and piece 8 in (200 mm), rip 2 in (50 mm), kerf 1/8 in (3 mm), marking step 1/16 in (1 mm).
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
  * @return {range} The cut list, with a heading.
  * @customfunction
@@ -92,25 +90,14 @@ export function PLANK_CUTS(
     plank_length: { given: plank_length, read: plankSide },
     plank_width: { given: plank_width, read: plankSide },
   };
-  const system = singleValues(table, units).units;
-  const typed = (given: unknown) => typedOf(cellsOf(given)[0][0]);
-  const entry: RoomEntry = {
+  const { values, units: system } = singleValues(table, units);
+  const product = {
     name: '',
-    units: system,
-    shape: { kind: 'rectangle', length: typed(length), width: typed(width) },
-    cutouts: [],
-    doorways: [],
-    product: {
-      name: '',
-      kind: 'laminate',
-      plankLength: typed(plank_length),
-      plankWidth: typed(plank_width),
-      thickness: '',
-      planksPerBox: '',
-      boxCoverage: '',
-      pricePerBox: '',
-    },
-    rules: rulesEntryOf(rules, system),
+    plankLength: values.plank_length,
+    plankWidth: values.plank_width,
+    thickness: 0,
+    planksPerBox: null,
   };
-  return cutTable(takeoff(entry), system);
+  const room = { name: '', length: values.length, width: values.width };
+  return cutTable(room, product, roomRules(rules, system), system);
 }

@@ -1,20 +1,26 @@
-/** A takeoff as the table that `PLANK_CUTS` answers: a heading, a line a piece, then what there is to say. */
+/** A rectangle as the table that `PLANK_CUTS` answers: a heading, a line a piece, then what there is to say. */
 import type { Units } from '../geometry/length';
-import { problems } from '../takeoff/problems';
-import type { FloorPiece, TakeoffResult } from '../takeoff/result';
+import type { Rules } from '../layout/rules';
+import { floorPiecesOf } from '../takeoff/cutList';
+import { planNotesOf } from '../takeoff/notes';
+import { planFloors } from '../takeoff/planFloors';
+import type { Product } from '../takeoff/readRoom';
+import { layRectangle, type Rectangle } from '../takeoff/rectangle';
+import type { FloorPiece } from '../takeoff/result';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
 
 const HEADING: readonly string[] = ['row', 'piece', 'length', 'width', 'plank', 'keeps', 'rest', 'notes'];
 
-/** @throws Error with the first problem of the entry as its message */
-export function cutTable(result: TakeoffResult, units: Units): CellAnswer[][] {
-  if (result.status === 'problems') {
-    throw new Error(problems.andMore(result.problems[0].text, result.problems.length - 1));
-  }
-  const { pieces, notes } = result.takeoff;
-  const noteLines = notes.map((sentence) => HEADING.map((_, column) => (column === 0 ? sentence : '')));
-  return [[...HEADING], ...pieces.map((piece) => pieceLine(piece, units)), ...noteLines];
+/** @throws Error with a sentence when the room cannot be laid */
+export function cutTable(room: Rectangle, product: Product, rules: Rules, units: Units): CellAnswer[][] {
+  const laid = layRectangle(room, product, rules, units);
+  if (typeof laid === 'string') throw new Error(laid);
+  const planned = planFloors([laid]);
+  const noteLines = planNotesOf(planned, 0).map((sentence) =>
+    HEADING.map((_, column) => (column === 0 ? sentence : '')),
+  );
+  return [[...HEADING], ...floorPiecesOf(planned, 0).map((piece) => pieceLine(piece, units)), ...noteLines];
 }
 
 function pieceLine(piece: FloorPiece, units: Units): CellAnswer[] {

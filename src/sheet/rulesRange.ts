@@ -1,8 +1,9 @@
 /** The `rules` argument: two columns, name and value, in any order; blanks leave a rule at its default. */
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
 import { LAY_DIRECTION_RULE, LENGTH_RULES, type LengthRule, type Rules, SPARE_RULE } from '../layout/rules';
-import type { RulesEntry, Typed } from '../takeoff/entry';
+import type { Typed } from '../takeoff/entry';
 import { problems } from '../takeoff/problems';
+import { layDirectionOf } from '../takeoff/readRoom';
 import { cellsOf, sizeText } from './arguments';
 import { count, type Fault, foundIn, isBlank, isFault, length0OrMore, lengthAbove0, typedOf } from './cells';
 
@@ -27,31 +28,30 @@ interface GivenRule {
  */
 export function runRules(given: unknown, units: Units): Rules {
   const rules = readRules(given, units);
-  const lengthOf = (rule: LengthRule): Ticks =>
-    valueNamed(rules, rule.name) ?? (rule.key === 'expansionGap' ? 0 : rule[units]);
-  const lengths = Object.fromEntries(LENGTH_RULES.map((rule) => [rule.key, lengthOf(rule)]));
+  return { ...rulesOf(rules, units), expansionGap: valueNamed(rules, 'expansion gap') ?? 0 };
+}
+
+/**
+ * The rules for a whole room, blanks filled with the defaults.
+ *
+ * @throws Error with the first problem as its message
+ */
+export function roomRules(given: unknown, units: Units): Rules {
+  const rules = readRules(given, units);
+  const typed = rules.find((rule) => rule.name === LAY_DIRECTION_RULE)?.typed ?? '';
+  const layDirection = layDirectionOf(typed);
+  if (layDirection === null) throw new Error(problems.layDirection(LAY_DIRECTION_RULE, typed));
+  return { ...rulesOf(rules, units), layDirection };
+}
+
+function rulesOf(rules: readonly GivenRule[], units: Units): Rules {
+  const lengths = Object.fromEntries(
+    LENGTH_RULES.map((rule) => [rule.key, valueNamed(rules, rule.name) ?? rule[units]]),
+  );
   return {
     ...(lengths as Record<LengthRule['key'], Ticks>),
     layDirection: { along: 'length' },
     spare: valueNamed(rules, SPARE_RULE) ?? 0,
-  };
-}
-
-/** The rules of a room as they are typed into an entry, once they have been found readable. */
-export function rulesEntryOf(given: unknown, units: Units): RulesEntry {
-  const rules = readRules(given, units);
-  const typedOrBlank = (name: string): Typed => rules.find((rule) => rule.name === name)?.typed ?? '';
-  const lengths = Object.fromEntries(LENGTH_RULES.map((rule) => [rule.key, typedOrBlank(rule.name)]));
-  return {
-    ...(lengths as Record<LengthRule['key'], Typed>),
-    layDirection: typedOrBlank(LAY_DIRECTION_RULE),
-    startSide: '',
-    firstRow: '',
-    reuseStrips: '',
-    spare: typedOrBlank(SPARE_RULE),
-    longestAlong: '',
-    longestAcross: '',
-    gapBySpan: '',
   };
 }
 

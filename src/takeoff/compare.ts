@@ -1,10 +1,14 @@
 /** The same rooms with several products side by side. */
-import type { Ticks } from '../geometry/length';
+import type { Ticks, Units } from '../geometry/length';
+import type { Rules } from '../layout/rules';
 import type { ProductEntry, RoomEntry } from './entry';
 import { houseReader } from './houseReader';
 import { amountOf, type Cents, wholeUp } from './money';
+import { type FloorInRows, planFloors } from './planFloors';
 import { planHouse } from './planHouse';
-import { readRoom } from './readRoom';
+import { proofOf } from './proof';
+import { type Product, readRoom } from './readRoom';
+import { layRectangle, type Rectangle } from './rectangle';
 import type { Problem } from './result';
 
 export interface ComparedProduct {
@@ -52,21 +56,95 @@ function compared(rooms: readonly RoomEntry[], entry: ProductEntry, shareOffcuts
   const [{ plankCount, proof }] = plan.planned.products;
   const summaries = plan.planned.rooms.map((room) => room.summary);
   const reads = rooms.flatMap((room) => readRoom(room).room ?? []);
-  const spares = reads.reduce((sum, room) => sum + room.rules.spare, 0);
-  const { plankLength, plankWidth, planksPerBox } = reads[0].product;
+  const product = comparedProduct({
+    product: { ...reads[0].product, name: entry.name },
+    price,
+    plankCount,
+    spares: reads.reduce((sum, room) => sum + room.rules.spare, 0),
+    floorArea: summaries.reduce((sum, summary) => sum + summary.floorArea, 0),
+    shortestPiece: Math.min(...summaries.map((summary) => summary.shortestPiece)),
+    proof,
+  });
+  return { status: 'planned', product };
+}
+
+/** A product with its price as typed, null when blank. */
+export interface PricedProduct {
+  readonly product: Product;
+  readonly price: number | null;
+}
+
+/**
+ * The same for plain rectangles that share their planks, already read.
+ *
+ * @param products a sentence stands for a product that cannot be read
+ */
+export function compareRectangles(
+  rooms: readonly Rectangle[],
+  products: readonly (PricedProduct | { readonly name: string; readonly problem: string })[],
+  rules: Rules,
+  units: Units,
+): readonly Comparison[] {
+  return products.map((priced) => {
+    if ('problem' in priced) return refused(priced.name, priced.problem);
+    const { product, price } = priced;
+    const laid = rooms.map((room) => layRectangle(room, product, rules, units));
+    const problem = laid.find((floor): floor is string => typeof floor === 'string');
+    if (problem !== undefined) return refused(product.name, problem);
+    const planned = planFloors(laid.filter((floor): floor is FloorInRows => typeof floor !== 'string'));
+    const { expansionGap } = rules;
+    return {
+      status: 'planned',
+      product: comparedProduct({
+        product,
+        price,
+        plankCount: planned.plan.plankCount,
+        spares: rules.spare,
+        floorArea: rooms.reduce(
+          (sum, { length, width }) => sum + (length - 2 * expansionGap) * (width - 2 * expansionGap),
+          0,
+        ),
+        shortestPiece: Math.min(
+          ...planned.markedPlan.rows.flatMap((row) => row.runs.flat().map((piece) => piece.length)),
+        ),
+        proof: proofOf(planned.plan),
+      }),
+    };
+  });
+}
+
+function refused(name: string, text: string): Comparison {
+  return { status: 'problems', name, problems: [{ field: 'product', text }] };
+}
+
+interface Counted extends PricedProduct {
+  readonly plankCount: number;
+  readonly spares: number;
+  /** Square ticks. */
+  readonly floorArea: number;
+  readonly shortestPiece: Ticks;
+  readonly proof: string;
+}
+
+function comparedProduct({
+  product,
+  price,
+  plankCount,
+  spares,
+  floorArea,
+  shortestPiece,
+  proof,
+}: Counted): ComparedProduct {
+  const { name, plankLength, plankWidth, planksPerBox } = product;
   const boxes = planksPerBox === null ? null : wholeUp((plankCount + spares) / planksPerBox);
   const bought = boxes === null || planksPerBox === null ? plankCount + spares : boxes * planksPerBox;
-  const floor = summaries.reduce((sum, summary) => sum + summary.floorArea, 0);
   return {
-    status: 'planned',
-    product: {
-      name: entry.name,
-      planks: plankCount,
-      boxes,
-      waste: 1 - floor / (bought * plankLength * plankWidth),
-      shortestPiece: Math.min(...summaries.map((summary) => summary.shortestPiece)),
-      money: boxes === null || price === null ? null : amountOf(boxes, price),
-      proof,
-    },
+    name,
+    planks: plankCount,
+    boxes,
+    waste: 1 - floorArea / (bought * plankLength * plankWidth),
+    shortestPiece,
+    money: boxes === null || price === null ? null : amountOf(boxes, price),
+    proof,
   };
 }

@@ -9,6 +9,7 @@ import { roomAreaOf } from '../room/outline';
 import { floorPiecesOf, sawPlanksOf } from './cutList';
 import { notesOf } from './notes';
 import type { PlannedFloors } from './planFloors';
+import { proofOf } from './proof';
 import type { FloorPiece, FloorRow, SawPlank, Summary, Takeoff, WayLine } from './result';
 import type { LaidFloor } from './ways';
 
@@ -81,7 +82,7 @@ function summaryOf(
     ...countsOf(planned, floorIndex),
     tenPercentPlanks,
     tenPercentBoxes: boxes(tenPercentPlanks),
-    proof: proofOf(planned),
+    proof: proofOf(planned.plan),
   };
 }
 
@@ -100,11 +101,4 @@ function countsOf(
         );
   const { tightestStagger, alignedJointCount, cutCount } = ledger;
   return { tightestStagger, alignedJointCount, cutCount };
-}
-
-/** Whether the count is known to be the least. */
-export function proofOf({ plan }: Pick<PlannedFloors, 'plan'>): string {
-  if (plan.broken.length > 0) return 'the nearest plan: no plan meets all the rules';
-  const over = plan.plankCount - plan.bound;
-  return over === 0 ? 'cannot be done with fewer' : `at most ${over} more than the fewest`;
 }

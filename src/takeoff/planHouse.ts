@@ -1,10 +1,11 @@
 /** Rooms as typed -> all of them planned, and the planks each product takes. */
 import { drawRoom } from './drawRoom';
 import type { RoomEntry } from './entry';
-import { floorTakeoffOf, proofOf } from './floorTakeoff';
+import { floorTakeoffOf } from './floorTakeoff';
 import { nameKey, type PlannedHouse, type PlannedProduct } from './house';
 import { type PlannedFloors, planFloors } from './planFloors';
 import { problems } from './problems';
+import { proofOf } from './proof';
 import { type Product, type ReadRoom, readRoom } from './readRoom';
 import type { Problem, Takeoff } from './result';
 import { type ChosenWay, chooseWay, type LaidFloor } from './ways';
@@ -85,7 +86,7 @@ function plannedProduct(groups: readonly Group[]): PlannedProduct {
   const plankCount = groups.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
   const over = groups.reduce((sum, { planned: { plan } }) => sum + plan.plankCount - plan.bound, 0);
   const isLegal = groups.every(({ planned }) => planned.plan.broken.length === 0);
-  const proof = proofOf({ plan: { ...groups[0].planned.plan, plankCount, bound: plankCount - over } });
+  const proof = proofOf({ plankCount, bound: plankCount - over, broken: [] });
   if (!isLegal) return { name, plankCount, proof: 'no plan meets all the rules: see the cut lists' };
   return { name, plankCount, proof: groups.length > 1 ? `${proof}, each room from its own planks` : proof };
 }

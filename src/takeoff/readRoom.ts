@@ -286,6 +286,8 @@ export function readRules(rules: RulesEntry, units: Units, reader: HouseReader):
 }
 
 function readDirection(typed: Typed, reader: HouseReader): LayDirection {
+  // Which one is best is found out later: see `StartChoice`.
+  if (isBest(typed)) return { along: 'length' };
   const direction = layDirectionOf(typed);
   if (direction === null) reader.fail('rules.layDirection', problems.layDirection(LAY_DIRECTION_RULE, typed));
   return direction ?? { along: 'length' };
@@ -305,10 +307,10 @@ function readLimits({ rules, product, units }: RoomEntry, reader: HouseReader): 
   };
 }
 
-/** `length` (also blank and `best`, see `StartChoice`), `width`, `wall 3`, or degrees anticlockwise from the room's length; null for anything else. */
+/** `length` (also blank), `width`, `wall 3`, or degrees anticlockwise from the room's length; null for anything else. */
 export function layDirectionOf(typed: Typed): LayDirection | null {
   const text = plainText(String(typed));
-  if (text === '' || text === 'length' || text === 'best') return { along: 'length' };
+  if (text === '' || text === 'length') return { along: 'length' };
   if (text === 'width') return { along: 'width' };
   const wall = /^wall ?([1-9]\d*)$/.exec(text);
   if (wall) return { along: 'wall', wallNumber: Number(wall[1]) };
