@@ -19,9 +19,7 @@ import {
   PLANK_TRIM,
   PLANK_UNDERLAY,
 } from '../../src/sheet/functions';
-import { fillOrder } from '../../src/sheet/orderMenu';
-import { roomColumn, roomsBlock } from '../../src/sheet/tabs/rooms';
-import { writeTab } from '../../src/sheet/writeTab';
+import { chosenRooms } from '../../src/sheet/tabs/jobTabs';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import { blankItem, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
 import { takeoffAsOne } from '../../src/takeoff/joinedFloor';
@@ -29,7 +27,6 @@ import { planHouse } from '../../src/takeoff/planHouse';
 import { problems } from '../../src/takeoff/problems';
 import { readHouse } from '../../src/takeoff/readHouse';
 import { takeoff } from '../../src/takeoff/takeoff';
-import { fakeBook, installFakes, spreadsheetOf } from '../support/fakeSpreadsheet';
 import { refusalOf } from '../support/refusal';
 import { plainRoom } from '../support/roomEntries';
 import { expectSentence } from '../support/sentence';
@@ -65,11 +62,7 @@ function ofRooms(...rooms: readonly RoomEntry[]): readonly string[] {
 
 /** What the order says with these rooms saved. */
 function ofOrder(saved: readonly RoomEntry[], wanted: readonly string[]): readonly string[] {
-  const book = fakeBook();
-  installFakes(book);
-  if (saved.length > 0) writeTab(spreadsheetOf(book), roomsBlock(saved.map(roomColumn)));
-  const answer = fillOrder({ ...emptyHouse('us'), rooms: wanted });
-  return answer.status === 'problems' ? answer.problems.map(({ text }) => text) : [];
+  return chosenRooms(saved, wanted).problems.map(({ text }) => text);
 }
 
 const refused = (call: () => unknown) => [refusalOf(call)];
