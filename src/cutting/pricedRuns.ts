@@ -7,6 +7,7 @@
  * included.) The least total is found exactly, by dynamic programming along the forest of runs on every whole unit.
  */
 import type { BoundRun, BoundRuns } from './boundRuns';
+import { type StaggerTable, shutOffsets, staggerTableOf, tellParent, wrap } from './staggerCost';
 
 /** Prices are whole numbers: every cost is an exact integer in a double. */
 const PRICE_OF_A_PLANK = 2 ** 20;
@@ -37,23 +38,15 @@ export interface PricedPlanks {
 }
 
 /** Working memory of one job. */
-interface Table {
-  readonly job: BoundRuns;
+interface Table extends StaggerTable {
   readonly span: number;
   /** Sum of the prices of the first so many units. */
   readonly priceTo: Float64Array;
   /** Cost of a run by its first piece, one array for each remainder of length; Infinity where not allowed. */
   readonly costOfRest: Map<number, Float64Array>;
-  /** Least cost of a run and its children by its first piece. */
-  readonly totals: readonly Float64Array[];
-  /** The cheapest first piece of each run when nothing above it is fixed, and then the chosen one. */
-  readonly cheapest: Int32Array;
+  /** The first pieces of the last pricing, and where its wall-to-wall pieces lie. */
   readonly chosen: Int32Array;
   readonly shortAt: Int32Array;
-  readonly blockForward: Float64Array;
-  readonly blockBackward: Float64Array;
-  readonly aboveReach: Float64Array;
-  readonly belowReach: Float64Array;
 }
 
 export function pricedRunsOf(job: BoundRuns): PricedRuns {
@@ -76,21 +69,14 @@ export function pricedRunsOf(job: BoundRuns): PricedRuns {
 
 function tableOf(job: BoundRuns): Table {
   const span = job.plankLength + job.kerf;
-  const cells = job.plankLength + 1;
-  const emptyCost = (): Float64Array => new Float64Array(cells).fill(Number.POSITIVE_INFINITY);
+  const emptyCost = (): Float64Array => new Float64Array(job.plankLength + 1).fill(Number.POSITIVE_INFINITY);
   return {
-    job,
+    ...staggerTableOf(job),
     span,
     priceTo: new Float64Array(span + 1),
     costOfRest: new Map(job.runs.map((run) => [run.rest, emptyCost()])),
-    totals: job.runs.map(emptyCost),
-    cheapest: new Int32Array(job.runs.length),
     chosen: new Int32Array(job.runs.length),
     shortAt: new Int32Array(job.shortLengths.length),
-    blockForward: new Float64Array(2 * cells),
-    blockBackward: new Float64Array(2 * cells),
-    aboveReach: new Float64Array(cells),
-    belowReach: new Float64Array(cells),
   };
 }
 
@@ -154,129 +140,6 @@ function cheapestOf(total: Float64Array): number {
     }
   }
   return best;
-}
-
-/**
- * Adds to the parent's totals what the run `index` costs above its least where the parent's joints shut out its
- * cheapest first piece: for the 2 x stagger - 1 first pieces of the parent whose joints come too near.
- *
- * Least cost outside a window that slides round a circle: prefix and suffix minima of blocks of one window's length
- * (van Herk, 1992; Gil and Werman, 1993), O(plank length) a run whatever the stagger.
- */
-function tellParent(table: Table, index: number): void {
-  const { job, totals, cheapest, blockForward, blockBackward, aboveReach, belowReach } = table;
-  const { plankLength } = job;
-  const stagger = staggerOf(job);
-  const run = job.runs[index] as BoundRun;
-  const parent = job.runs[run.parent] as BoundRun;
-  const total = totals[index] as Float64Array;
-  const above = totals[run.parent] as Float64Array;
-  const best = cheapest[index] as number;
-  const least = total[best] as number;
-  const reach = plankLength - 2 * stagger + 1;
-  const isShutAllRound = reachMinima(table, { run, parent, total });
-  slideMinima(table, { total, best, reach, stagger });
-  let first = wrap(run.x + best - parent.x + stagger, plankLength);
-  for (let offset = 1 - stagger; offset < stagger; offset += 1) {
-    first = first === 1 ? plankLength : first - 1;
-    const before = above[first] as number;
-    if (before === Number.POSITIVE_INFINITY) continue;
-    const start = stagger - offset;
-    let cost = Math.min(blockBackward[start] as number, blockForward[start + reach - 1] as number);
-    if (!isShutAllRound) {
-      const [from, to] = shutOffsets(job, { run, parent, first });
-      if (offset < from || offset > to) continue;
-      if (to < stagger - 1) cost = Math.min(cost, aboveReach[stagger - 1 - to] as number);
-      if (from > 1 - stagger) cost = Math.min(cost, belowReach[from + stagger - 1] as number);
-    }
-    above[first] = before + cost - least;
-  }
-}
-
-/** More than half a plank cannot be kept on both sides of a joint; asking for less only lowers the bound. */
-function staggerOf({ minStagger, plankLength }: BoundRuns): number {
-  return Math.min(minStagger, Math.floor(plankLength / 2));
-}
-
-/** The first piece, 1 to `plankLength`, whose joints lie at `at` from the run's start or whole planks beside it. */
-function wrap(at: number, plankLength: number): number {
-  const first = at % plankLength;
-  return first > 0 ? first : first + plankLength;
-}
-
-/**
- * The offsets from the parent's joints, none further than the stagger, at which a joint of the run would stand inside
- * the stagger. Fewer than all of them near the ends of the runs, where one has no joint beside the other's.
- */
-function shutOffsets(
-  job: BoundRuns,
-  { run, parent, first }: { run: BoundRun; parent: BoundRun; first: number },
-): readonly [number, number] {
-  const { plankLength, minPiece } = job;
-  const stagger = staggerOf(job);
-  const firstJoint = parent.x + first;
-  const lastJoint = parent.x + parent.length - wrap(parent.length - first, plankLength);
-  const from = run.x + minPiece - lastJoint;
-  const to = run.x + run.length - minPiece - firstJoint;
-  return [Math.max(1 - stagger, from), Math.min(stagger - 1, to)];
-}
-
-/**
- * Block minima of `total` read round the circle from the place after `best`, blocks of `reach` places: backward where a
- * window can start, forward where one can end.
- */
-function slideMinima(
-  { blockForward, blockBackward }: Table,
-  { total, best, reach, stagger }: { total: Float64Array; best: number; reach: number; stagger: number },
-): void {
-  const plankLength = total.length - 1;
-  for (let start = 1; start < plankLength; start += reach) {
-    const end = Math.min(start + reach, plankLength);
-    if (start < 2 * stagger) {
-      let least = Number.POSITIVE_INFINITY;
-      for (let place = end - 1, at = wrap(best + end - 1, plankLength); place >= start; place -= 1) {
-        const cost = total[at] as number;
-        if (cost < least) least = cost;
-        blockBackward[place] = least;
-        at = at === 1 ? plankLength : at - 1;
-      }
-    }
-    if (start === 1) {
-      blockForward[end - 1] = blockBackward[1] as number;
-      continue;
-    }
-    let least = Number.POSITIVE_INFINITY;
-    for (let place = start, at = wrap(best + start, plankLength); place < end; place += 1) {
-      const cost = total[at] as number;
-      if (cost < least) least = cost;
-      blockForward[place] = least;
-      at = at === plankLength ? 1 : at + 1;
-    }
-  }
-}
-
-/**
- * Running minima of the run's costs outwards from its last and from its first possible joint, as far as a joint of the
- * parent's can come to them; answers whether none can.
- */
-function reachMinima(
-  { job, aboveReach, belowReach }: Table,
-  { run, parent, total }: { run: BoundRun; parent: BoundRun; total: Float64Array },
-): boolean {
-  const { plankLength, minPiece } = job;
-  const stagger = staggerOf(job);
-  const fillOutwards = (minima: Float64Array, from: number, step: number): void => {
-    let least = Number.POSITIVE_INFINITY;
-    for (let count = 1; count <= 2 * stagger - 2; count += 1) {
-      least = Math.min(least, total[wrap(from + step * count, plankLength)] as number);
-      minima[count] = least;
-    }
-  };
-  const isOverEnd = parent.x + plankLength + stagger > run.x + run.length - minPiece + 1;
-  const isOverStart = parent.x + parent.length - plankLength - stagger < run.x + minPiece - 1;
-  if (isOverEnd) fillOutwards(aboveReach, run.length - minPiece, 1);
-  if (isOverStart) fillOutwards(belowReach, minPiece, -1);
-  return !isOverEnd && !isOverStart;
 }
 
 /** From the roots down: the cheapest first piece that the parent's choice allows. */
