@@ -97,7 +97,7 @@ const PAINTED: Readonly<Record<NonNullable<DemoPart['kind']>, string>> = {
   percent: '#fff6c9',
 };
 
-const COLUMN_WIDTHS: readonly number[] = [190, 110, 110, 110, 110, 95, 160, 100, 90, 130, 70];
+const COLUMN_WIDTHS: readonly number[] = [210, 110, 110, 110, 110, 95, 160, 100, 90, 130, 70];
 
 /** Types the estimating sheet into the first tab of a workbook. */
 export function fillDemo({ engine, spreadsheetApp }: Pick<Workbook, 'engine' | 'spreadsheetApp'>): void {

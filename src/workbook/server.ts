@@ -21,16 +21,16 @@ const TYPES: Readonly<Record<string, string>> = {
 };
 
 /** Files served as they come from their packages: the engine is never bundled. */
-const PACKAGE_FILES: Readonly<Record<string, readonly [packageName: string, file: string]>> = {
-  'engine/o_spreadsheet.js': ['@odoo/o-spreadsheet', 'dist/o_spreadsheet.min.iife.js'],
-  'engine/o_spreadsheet.css': ['@odoo/o-spreadsheet', 'dist/o_spreadsheet.css'],
-  'engine/o_spreadsheet.xml': ['@odoo/o-spreadsheet', 'dist/o_spreadsheet.xml'],
-  'engine/LICENSE.txt': ['@odoo/o-spreadsheet', 'LICENSE'],
-  'engine/owl.js': ['@odoo/owl', 'dist/owl.iife.min.js'],
-  'engine/owl-LICENSE.txt': ['@odoo/owl', 'LICENSE'],
-  'engine/bootstrap.css': ['bootstrap', 'dist/css/bootstrap.min.css'],
-  'engine/bootstrap-LICENSE.txt': ['bootstrap', 'LICENSE'],
-};
+const PACKAGE_FILES = new Map<string, readonly [packageName: string, file: string]>([
+  ['engine/o_spreadsheet.js', ['@odoo/o-spreadsheet', 'dist/o_spreadsheet.min.iife.js']],
+  ['engine/o_spreadsheet.css', ['@odoo/o-spreadsheet', 'dist/o_spreadsheet.css']],
+  ['engine/o_spreadsheet.xml', ['@odoo/o-spreadsheet', 'dist/o_spreadsheet.xml']],
+  ['engine/LICENSE.txt', ['@odoo/o-spreadsheet', 'LICENSE']],
+  ['engine/owl.js', ['@odoo/owl', 'dist/owl.iife.min.js']],
+  ['engine/owl-LICENSE.txt', ['@odoo/owl', 'LICENSE']],
+  ['engine/bootstrap.css', ['bootstrap', 'dist/css/bootstrap.min.css']],
+  ['engine/bootstrap-LICENSE.txt', ['bootstrap', 'LICENSE']],
+]);
 
 /**
  * Starts serving.
@@ -42,14 +42,14 @@ export async function servePage(
   addOn: Readonly<Record<'Code.js' | 'Sidebar.html', string>>,
   port: number,
 ): Promise<PageServer> {
-  const texts: Readonly<Record<string, string>> = {
+  const texts = new Map([
     ...(await pageFiles()),
-    'addon/Code.js': addOn['Code.js'],
-    'addon/Sidebar.html': addOn['Sidebar.html'],
-  };
+    ['addon/Code.js', addOn['Code.js']],
+    ['addon/Sidebar.html', addOn['Sidebar.html']],
+  ]);
   const server = createServer(async (request, response) => {
     const name = new URL(request.url ?? '/', 'http://localhost').pathname.slice(1) || 'index.html';
-    const body = texts[name] ?? (await packageFile(name));
+    const body = texts.get(name) ?? (await packageFile(name));
     const type = TYPES[name.slice(name.lastIndexOf('.') + 1)] ?? 'text/plain';
     if (body === undefined) response.writeHead(404).end('Not found');
     else response.writeHead(200, { 'content-type': `${type}; charset=utf-8`, 'cache-control': 'no-store' }).end(body);
@@ -76,7 +76,7 @@ function listen(server: Server, port: number): Promise<void> {
 }
 
 /** The page's own files: two scripts built in memory, the rest as written. */
-async function pageFiles(): Promise<Record<string, string>> {
+async function pageFiles(): Promise<[name: string, text: string][]> {
   const folder = join(projectFolder, 'src/workbook/page');
   const [page, scriptRun, html, css] = await Promise.all([
     bundled(join(folder, 'page.ts')),
@@ -84,7 +84,12 @@ async function pageFiles(): Promise<Record<string, string>> {
     readFile(join(folder, 'page.html'), 'utf8'),
     readFile(join(folder, 'page.css'), 'utf8'),
   ]);
-  return { 'index.html': html, 'page.css': css, 'page.js': page, 'scriptRun.js': scriptRun };
+  return [
+    ['index.html', html],
+    ['page.css', css],
+    ['page.js', page],
+    ['scriptRun.js', scriptRun],
+  ];
 }
 
 async function bundled(entry: string): Promise<string> {
@@ -94,7 +99,7 @@ async function bundled(entry: string): Promise<string> {
 }
 
 async function packageFile(name: string): Promise<Buffer | undefined> {
-  const found = PACKAGE_FILES[name];
+  const found = PACKAGE_FILES.get(name);
   if (!found) return undefined;
   const [packageName, file] = found;
   return readFile(join(projectFolder, 'node_modules', packageName, file));

@@ -20,7 +20,7 @@ function lineOf(row: readonly string[], widths: readonly number[]): string {
   let line = '';
   let start = 0;
   widths.forEach((width, column) => {
-    line = line.padEnd(start) + padded(row[column] ?? '', width);
+    line += ' '.repeat(Math.max(0, start - characters(line))) + padded(row[column] ?? '', width);
     start += width + GAP;
   });
   return line.trimEnd();
