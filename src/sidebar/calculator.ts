@@ -1,0 +1,58 @@
+/** Works things out when a person pauses, so that typing is never held up. */
+
+export interface Calculation {
+  /** Quick: the problems and the walls. @returns whether there is anything to plan */
+  look(): boolean;
+  /** Slow: the plan. */
+  plan(): void;
+  /** The plan is about to be worked out. */
+  waits(): void;
+}
+
+export interface Calculator {
+  /** Something was typed. */
+  changed(): void;
+  /** Works out at once what is not worked out yet. */
+  finish(): void;
+}
+
+/** Pauses, milliseconds: a look is not felt, a plan may be. */
+const BEFORE_LOOK = 120;
+const BEFORE_PLAN = 260;
+const LONGEST_PAUSE = 1500;
+
+export function calculatorOf(calculation: Calculation): Calculator {
+  let lookTimer = 0;
+  let planTimer = 0;
+  let lastPlan = 0;
+  const plan = () => {
+    planTimer = 0;
+    const start = performance.now();
+    calculation.plan();
+    lastPlan = performance.now() - start;
+  };
+  const look = () => {
+    lookTimer = 0;
+    if (!calculation.look()) return;
+    calculation.waits();
+    // A plan that took long is asked for less eagerly: a person who types on must not wait for it.
+    planTimer = window.setTimeout(plan, Math.min(LONGEST_PAUSE, Math.max(BEFORE_PLAN, lastPlan * 1.5)));
+  };
+  const stop = () => {
+    window.clearTimeout(lookTimer);
+    window.clearTimeout(planTimer);
+    planTimer = 0;
+  };
+  return {
+    changed() {
+      stop();
+      lookTimer = window.setTimeout(look, BEFORE_LOOK);
+    },
+    finish() {
+      const isLate = lookTimer !== 0 || planTimer !== 0;
+      stop();
+      lookTimer = 0;
+      if (isLate && calculation.look()) plan();
+    },
+  };
+}

@@ -1,0 +1,68 @@
+/** The button that fills the tabs, how far that is, and the way to each tab. */
+import { button, element } from './dom';
+import { type FilledTab, type Filling, type FillProgress, fillTabs, type RoomTabs } from './fillTabs';
+import { secondsText } from './numbers';
+import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
+
+/**
+ * The part of the page that fills tabs.
+ *
+ * @param wanted the room to fill tabs with; null when there is none, after the page has said why
+ */
+export function fillPart(spreadsheet: Spreadsheet | null, wanted: () => RoomTabs | null): HTMLElement {
+  const told = element('p', { role: 'status', class: 'told' });
+  const bar = element('progress', { max: 3, value: 0, hidden: true, 'aria-label': 'Filling the tabs' });
+  const ways = element('div', { class: 'ways-to-tabs' });
+  const tell = (words: string) => told.replaceChildren(words);
+  const progress = ({ step, stepNumber, stepCount }: FillProgress) => {
+    tell(`${stepNumber} of ${stepCount}: ${step} ...`);
+    bar.value = stepNumber - 0.5;
+  };
+  const press = async (): Promise<void> => {
+    ways.replaceChildren();
+    const room = wanted();
+    if (!room) return tell('Not filled yet: put right what is marked above.');
+    if (!spreadsheet) return tell(NOT_CONNECTED);
+    bar.hidden = false;
+    const start = performance.now();
+    const filling = await fillTabs(room, spreadsheet, () => performance.now(), progress);
+    bar.hidden = true;
+    tell(fillingWords(filling, performance.now() - start));
+    ways.replaceChildren(...filling.filled.map(({ tab }) => wayTo(tab, spreadsheet, tell)));
+  };
+  return element('div', { class: 'fill' }, busyButton('Fill the tabs', press), bar, told, ways);
+}
+
+/** A button that does nothing while it is still at what it was pressed for. It keeps the keyboard meanwhile. */
+function busyButton(words: string, press: () => Promise<void>): HTMLButtonElement {
+  let isBusy = false;
+  const made = button(
+    words,
+    () => {
+      if (isBusy) return;
+      isBusy = true;
+      made.setAttribute('aria-disabled', 'true');
+      void press().finally(() => {
+        isBusy = false;
+        made.removeAttribute('aria-disabled');
+      });
+    },
+    { id: 'fill-button', class: 'main' },
+  );
+  return made;
+}
+
+/** `3 tabs filled in 2.4 s.`, or what failed and what to do. */
+export function fillingWords({ filled, failures }: Filling, ms: number): string {
+  if (failures.length === 0) return `${filled.length} tabs filled in ${secondsText(ms)}.`;
+  const done = filled.length === 0 ? 'No tab was filled.' : `Filled: ${filled.map(nameOf).join(', ')}.`;
+  return `${failures.join(' ')} ${done} Nothing you typed is lost: press the button to try again.`;
+}
+
+function nameOf({ tab }: FilledTab): string {
+  return tab;
+}
+
+function wayTo(tab: string, spreadsheet: Spreadsheet, tell: (words: string) => void): HTMLElement {
+  return button(`Show ${tab}`, () => void spreadsheet.showTab(tab).catch((error: Error) => tell(error.message)));
+}

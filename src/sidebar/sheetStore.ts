@@ -1,0 +1,56 @@
+/** The way from the page to the spreadsheet. */
+import type { Units } from '../geometry/length';
+import type { TabBlock } from '../sheet/tabs/block';
+import { type PackedContent, packBlock, unpackContent } from '../sheet/tabs/packed';
+import type { TabStore, WriteAnswer } from '../sheet/tabs/tabStore';
+
+/** What the page asks of the spreadsheet. */
+export interface Spreadsheet extends TabStore {
+  startUnits(): Promise<Units>;
+  /** Brings a tab to the front. */
+  showTab(name: string): Promise<void>;
+}
+
+/** The part of `google.script.run` that is used. */
+export interface ScriptRun {
+  withSuccessHandler(handler: (answer: unknown) => void): ScriptRun;
+  withFailureHandler(handler: (error: Error) => void): ScriptRun;
+  readTabCells(mark: string, title: string): void;
+  fillTab(block: unknown, version: string): void;
+  startUnits(): void;
+  showTab(name: string): void;
+}
+
+type ServerFunction = 'readTabCells' | 'fillTab' | 'startUnits' | 'showTab';
+
+/** Told by everything that needs the spreadsheet while the page stands alone. */
+export const NOT_CONNECTED =
+  'This page is not connected to a spreadsheet: open it from the Plank Ledger menu there to fill tabs.';
+
+/** The spreadsheet around the page; null when the page was opened alone. */
+export function spreadsheetAround(page: unknown): Spreadsheet | null {
+  const run = (page as { google?: { script?: { run?: ScriptRun } } }).google?.script?.run;
+  return run ? spreadsheetOver(run) : null;
+}
+
+export function spreadsheetOver(run: ScriptRun): Spreadsheet {
+  return {
+    startUnits: async () => ((await call(run, 'startUnits')) === 'us' ? 'us' : 'metric'),
+    showTab: async (name) => void (await call(run, 'showTab', name)),
+    async read(mark, title) {
+      const answer = await call(run, 'readTabCells', mark, title);
+      const { cells, version } = answer as { readonly cells: PackedContent[][]; readonly version: string };
+      return { cells: cells.map((row) => row.map(unpackContent)), version };
+    },
+    write: async (block: TabBlock, version) => (await call(run, 'fillTab', packBlock(block), version)) as WriteAnswer,
+  };
+}
+
+/** One call to the server. @throws Error with what the server said */
+function call(run: ScriptRun, name: ServerFunction, ...values: readonly unknown[]): Promise<unknown> {
+  return new Promise((resolve, reject) => {
+    const handled = run.withSuccessHandler(resolve).withFailureHandler(reject);
+    // Called as a method: the platform's runner looks at what it is called on.
+    (handled as unknown as Record<ServerFunction, (...all: readonly unknown[]) => void>)[name](...values);
+  });
+}
