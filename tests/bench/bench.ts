@@ -4,10 +4,11 @@
  *   npm run bench -- [--cases FILE] [--milp-seconds N] [--effort N]
  *
  * Every plan is checked before it is timed. `--milp-seconds` limits the general solver a job (5 where it is missing, 0
- * leaves it out); `--effort` multiplies the limit of steps of our search.
+ * leaves it out); `--effort` multiplies the limit of steps of our search. The last table times the built add-on itself.
  */
 import { resolve } from 'node:path';
 import { readCases } from './caseFile';
+import { coldReport } from './cold';
 import { type CaseResult, compareCase } from './compareCases';
 import { growthTable } from './growth';
 import { caseTable, categoryTable, solverLines } from './report';
@@ -56,6 +57,7 @@ async function bench(options: BenchOptions): Promise<void> {
   );
   say('Beside a general solver', solverLines(results, options.milpSeconds));
   say('Growth with the rows: seeded rooms, three of each', growthTable(options.effort));
+  say('The built add-on', [await coldReport()]);
 }
 
 await bench(readOptions(process.argv.slice(2)));
