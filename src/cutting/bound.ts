@@ -15,16 +15,16 @@ export interface BoundOptions {
 
 /** Pricings without a higher bound, for effort 1; most floors need fewer than 30 in all. */
 const PATIENCE = 40;
-/** Cells (runs x units of a plank) of a job up to which it gets them all, and beyond which it is not priced. */
+/** Cells (different runs x units of a plank) of a job up to which it gets them all, and beyond which it is not priced. */
 const CELLS_WITH_PATIENCE = 2 ** 20;
-const MOST_CELLS = 2 ** 23;
+const MOST_CELLS = 2 ** 22;
 
 /**
  * A number of planks that no legal plan of `job` can do with fewer than: never above the truth, since every step of
  * the proof is made in whole numbers. The same job and options give the same answer everywhere.
  *
- * It speaks of legal plans. Where the rules cannot be met it answers what a plan needs that fills the runs and heeds
- * neither minimum piece nor stagger.
+ * It speaks of legal plans only. For a job that has none, ask with the rules that cannot be met set to 0; where a run
+ * cannot be laid at all under them it answers what is needed by length and kerf alone.
  */
 export function fewestPossible(
   job: CutJob,
@@ -34,7 +34,7 @@ export function fewestPossible(
   let known = planksByLength(runs);
   if (known >= upTo) return known;
   known = Math.max(known, planksByChains(runs));
-  const cells = (runs.runs.length + 1) * job.plankLength;
+  const cells = (runs.runs.length + runs.shortLengths.length + 1) * job.plankLength;
   if (known >= upTo || cells > MOST_CELLS) return known;
   const patience = Math.ceil(PATIENCE * effort * Math.min(1, CELLS_WITH_PATIENCE / cells));
   const shown = planksShownByPrices(pricedRunsOf(runs), { known, upTo, patience });

@@ -15,8 +15,6 @@ const PRICE_OF_A_PLANK = 2 ** 20;
 export interface PricedRuns {
   /** Units of the line that carries a price: plank length + kerf. */
   readonly span: number;
-  /** Cells one pricing passes over, for counting steps. */
-  readonly work: number;
   /** Planks that every plan needs beside the overlap: whole planks of the long runs. */
   readonly wholePlanks: number;
   /**
@@ -49,12 +47,12 @@ interface Table extends StaggerTable {
   readonly shortAt: Int32Array;
 }
 
+/** Prepares the pricing of one job; its memory is used again by every pricing. */
 export function pricedRunsOf(job: BoundRuns): PricedRuns {
   const table = tableOf(job);
   const wholePlanks = job.runs.reduce((sum, run) => sum + run.quotient, 0);
   return {
     span: table.span,
-    work: (3 * job.runs.length + job.shortLengths.length + table.costOfRest.size + 1) * table.span,
     wholePlanks,
     price: (prices) => {
       const plank = setPrices(table, prices);
@@ -93,6 +91,7 @@ function setPrices({ priceTo, span }: Table, prices: Float64Array): number {
   return plank;
 }
 
+/** The least price of all runs, whole planks of the long ones left out; Infinity when some run cannot be laid. */
 function leastCost(table: Table, plank: number): number {
   const { job, totals, costOfRest, cheapest } = table;
   for (const [rest, costs] of costOfRest) setCosts(table, { rest, costs, plank });

@@ -14,6 +14,7 @@ export interface StaggerTable {
   readonly belowReach: Float64Array;
 }
 
+/** Empty costs for every run of `job`. */
 export function staggerTableOf(job: BoundRuns): StaggerTable {
   const costs = (): Float64Array => new Float64Array(job.plankLength + 1);
   return {
