@@ -26,7 +26,7 @@ export interface Chain {
 export function chainOf(prepared: PreparedJob): Chain | undefined {
   const runs = prepared.runs.filter((run) => !run.isTied);
   const first = runs[0];
-  const isEqual = (run: PreparedRun): boolean => run.length === first.length && run.stripOf < 0 && !run.isWallToWall;
+  const isEqual = (run: PreparedRun): boolean => run.length === first.length && run.strips < 0 && !run.isWallToWall;
   if (!first || !runs.every(isEqual)) return undefined;
   let best: Chain | undefined;
   for (let s = 1; s <= prepared.plankLength; s++) {
@@ -115,7 +115,7 @@ function setInStrides(trial: Trial, runs: readonly PreparedRun[], sorted: readon
 
 function setFirst(trial: Trial, run: PreparedRun, at: number): void {
   trial.at[run.index] = at;
-  if (run.stripFor >= 0 && trial.prepared.runs[run.stripFor].isTied) trial.at[run.stripFor] = at;
+  if (run.follower >= 0) trial.at[run.follower] = at;
 }
 
 /** Min-conflicts (S. Minton and others, Artificial Intelligence 58, 1992) over swaps of two rows. */
@@ -163,6 +163,5 @@ export function nearAt(trial: Trial, run: PreparedRun): number {
   for (const index of neighbours[run.index]) {
     pairs += nearPairs(run, at[run.index], runs[index], at[index], stagger[run.index], plankLength);
   }
-  const isLeader = run.stripFor >= 0 && runs[run.stripFor].isTied;
-  return isLeader ? pairs + nearAt(trial, runs[run.stripFor]) : pairs;
+  return run.follower < 0 ? pairs : pairs + nearAt(trial, runs[run.follower]);
 }

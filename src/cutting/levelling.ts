@@ -7,12 +7,12 @@
  * every time it is found too deep. Rising prices are P. Morris's breakout (AAAI 1993), and the multipliers of a
  * Lagrangian relaxation found by play.
  */
-import { priceOfArc } from './arcs';
 import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
+import { layStripRoomsAfresh } from './nearest';
 import { lastPieceOf, type PreparedJob, type PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
-import { findOpenings, noOpenings, type Openings } from './stagger';
-import { lay, lift, plankCountOf, stripDue, type Trial } from './trial';
+import { findOpenings, isWithin, noOpenings, type Openings } from './stagger';
+import { lay, lift, plankCountOf, type Trial } from './trial';
 
 /** Moves after which all prices start again: what was learnt about one arrangement misleads in another. */
 const MOVES_A_ROUND = 1000;
@@ -45,12 +45,13 @@ export function emptyPrices(plankLength: number): Prices {
 export function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void {
   const { prepared, depth } = trial;
   const { sums } = prices;
+  prices.ofPlace.fill(1);
   for (let sweep = 0; sweep < sweeps; sweep++) {
     for (const run of prepared.runs) {
       if (run.isTied) continue;
       if (trial.at[run.index] > 0) lift(trial, run);
       for (let a = 1, sum = 0; a <= prepared.plankLength; a++) sums[a] = sum += depth[a];
-      lay(trial, run, cheapestPlace(trial, run, prices));
+      lay(trial, run, run.strips < 0 ? cheapestPlace(trial, run, prices) : bestStripPlace(trial, run, prices, 0));
     }
   }
 }
@@ -64,6 +65,7 @@ export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit:
   let last = -1;
   for (let move = 0; trial.steps < stepLimit; move++) {
     if (move % MOVES_A_ROUND === 0) prices.ofPlace.fill(1);
+    if (move % MOVES_A_ROUND === MOVES_A_ROUND - 1) layStripRoomsAfresh(trial);
     const limit = planks - trial.wholes;
     const place = drawDeepPlace(trial, limit, prices.ofPlace);
     if (place === 0) return true;
@@ -75,7 +77,7 @@ export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit:
     }
     lift(trial, run);
     sumPrices(trial, prices, limit);
-    lay(trial, run, cheapestPlace(trial, run, prices));
+    lay(trial, run, run.strips < 0 ? cheapestPlace(trial, run, prices) : bestStripPlace(trial, run, prices, planks));
   }
   return plankCountOf(trial) <= planks;
 }
@@ -92,7 +94,7 @@ function sumPrices(trial: Trial, { ofPlace, sums }: Prices, limit: number): void
 
 /** Runs that strips concern move alone. */
 function mayBeInBlock(run: PreparedRun): boolean {
-  return !run.isWallToWall && run.stripOf < 0 && run.stripFor < 0;
+  return !run.isWallToWall && run.strips < 0 && run.follower < 0 && !run.isTied;
 }
 
 function moveBlock(trial: Trial, prices: Prices, start: PreparedRun, limit: number): void {
@@ -163,7 +165,6 @@ function cheapestPlace(trial: Trial, run: PreparedRun, prices: Prices): number {
   trial.steps += prepared.plankLength;
   findOpenings(openings, run, trial);
   if (openings.count === 0) openLeastForbidden(openings, run, prepared.plankLength);
-  if (run.stripOf >= 0) return cheapestStripPlace(trial, run, prices);
   const found = { price: Number.POSITIVE_INFINITY, ties: 0, chosen: -1, at: 0 };
   scanOpenings(prepared, run, prices, found);
   found.chosen = drawBelow(seeded, found.ties);
@@ -234,28 +235,52 @@ function openLeastForbidden(openings: Openings, run: PreparedRun, L: number): vo
   }
 }
 
-/** The same for a last-row run that strips may serve in part: only what they leave costs anything. */
-function cheapestStripPlace(trial: Trial, run: PreparedRun, prices: Prices): number {
-  const { openings } = prices;
-  let best = 0;
+/** First pieces of a run of strip rows that are looked at besides those which fit the other row. */
+const STRIP_PLACES = 24;
+
+/**
+ * Where a lifted run of strip rows is laid: what it costs depends on the other row, so the first pieces that fit that
+ * row, and some drawn ones, are all tried out. Costs a pass over the places for each.
+ */
+function bestStripPlace(trial: Trial, run: PreparedRun, prices: Prices, planks: number): number {
+  const { prepared, at, seeded } = trial;
+  const { openings, ofPlace } = prices;
+  findOpenings(openings, run, trial);
+  if (openings.count === 0) openLeastForbidden(openings, run, prepared.plankLength);
+  const drawn = (): number => {
+    const i = drawBelow(seeded, openings.count);
+    return openings.from[i] + drawBelow(seeded, openings.to[i] - openings.from[i] + 1);
+  };
+  // Both rows have to change for some strips to fit: now and then one moves at a loss.
+  if (drawBelow(seeded, 4) === 0) return drawn();
+  const tried = fittingPlaces(prepared, run, at).filter((s) => isWithin(openings, s));
+  for (let i = 0; i < STRIP_PLACES; i++) tried.push(drawn());
+  const before = at[run.index];
+  let best = before;
   let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < openings.count; i++) {
-    for (let s = openings.from[i]; s <= openings.to[i]; s++) {
-      const price = priceOfStripRun(trial, run, s, prices.sums);
-      if (price >= least) continue;
-      least = price;
-      best = s;
-    }
+  for (const s of tried) {
+    lay(trial, run, s);
+    trial.steps += prepared.plankLength;
+    const price = priceOfExcess(trial, ofPlace, planks - trial.wholes);
+    lift(trial, run);
+    if (price > least || (price === least && drawBelow(seeded, 2) === 0)) continue;
+    least = price;
+    best = s;
   }
   return best;
 }
 
-function priceOfStripRun(trial: Trial, run: PreparedRun, s: number, sums: Int32Array): number {
-  const { prepared, at } = trial;
+/** First pieces with which an end of `run` is as long as an end of the other rows of its pair, or a whole plank. */
+function fittingPlaces(prepared: PreparedJob, run: PreparedRun, at: Int32Array): number[] {
   const L = prepared.plankLength;
-  const due = stripDue(prepared, run, s, at[run.stripOf]);
-  const wholes = sums[L] * due.wholes;
-  if (run.isWallToWall) return wholes + (due.first ? priceOfArc(sums, s, run.rest, run.rest + prepared.kerf, L) : 0);
-  const begin = Math.max(0, L - prepared.kerf - lastPieceOf(run, s, L));
-  return wholes + (due.first ? sums[s] : 0) + (due.last ? sums[L] - sums[begin] : 0);
+  const { first, last } = prepared.stripRows[run.strips];
+  const places = [L, run.rest];
+  for (const index of run.isServed ? first : last) {
+    const other = prepared.runs[index];
+    if (at[index] === 0) continue;
+    places.push(at[index], other.length);
+    const end = other.isWallToWall ? other.length : lastPieceOf(other, at[index], L);
+    places.push(end < run.rest ? run.rest - end : run.rest - end + L);
+  }
+  return places;
 }

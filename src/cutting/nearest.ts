@@ -7,7 +7,7 @@
 import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
 import type { PreparedJob, PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
-import { findOpenings, noOpenings } from './stagger';
+import { findOpenings, isWithin, noOpenings } from './stagger';
 import { layAll, type Trial } from './trial';
 
 /** Times a room is laid afresh before a stagger is given up, where one time is not proof enough. */
@@ -30,13 +30,23 @@ export function keepStagger(trial: Trial): void {
   layAll(trial, trial.at);
 }
 
+/** Blocks do not move rows that strips join, so their rooms are laid afresh now and then. */
+export function layStripRoomsAfresh(trial: Trial): void {
+  const { runs, plankLength } = trial.prepared;
+  const rooms = new Set(runs.filter((run) => run.strips >= 0).map((run) => run.room));
+  for (const room of rooms) {
+    const before = trial.at.slice();
+    const ofRoom = runs.filter((run) => run.room === room && !run.isWallToWall);
+    if (!layRoom(trial, ofRoom, emptyBlockRoom(plankLength, ofRoom.length))) trial.at.set(before);
+    layAll(trial, trial.at);
+  }
+}
+
 function isTooNear(trial: Trial, run: PreparedRun): boolean {
   if (run.isWallToWall) return false;
   const openings = noOpenings();
   findOpenings(openings, run, trial);
-  const at = trial.at[run.index];
-  for (let i = 0; i < openings.count; i++) if (at >= openings.from[i] && at <= openings.to[i]) return false;
-  return true;
+  return !isWithin(openings, trial.at[run.index]);
 }
 
 /** Tries the stagger asked for, then halves the doubt: a room can always keep none at all. */
@@ -66,7 +76,7 @@ function layRoom(trial: Trial, runs: readonly PreparedRun[], room: BlockRoom): b
   const free = (run: PreparedRun): boolean => at[run.index] === 0;
   for (let attempt = 0; attempt < attemptsFor(prepared, runs); attempt++) {
     for (const run of runs) at[run.index] = 0;
-    for (const run of runs) if (run.stripFor >= 0) drawTiedPair(trial, run);
+    for (const run of runs) if (run.follower >= 0) drawTiedPair(trial, run);
     const isLaid = runs.every((run) => {
       if (at[run.index] > 0) return true;
       const upward = extendPath(trial, [run], { direction: -1, size: runs.length, free }).reverse();
@@ -80,7 +90,7 @@ function layRoom(trial: Trial, runs: readonly PreparedRun[], room: BlockRoom): b
 /** A single line of runs is laid exactly, the first time; branches, rings and ties are laid as chance has it. */
 function attemptsFor(prepared: PreparedJob, runs: readonly PreparedRun[]): number {
   const isLine = runs.every(
-    (run) => run.stripFor < 0 && rowsBesides(prepared, run, -1) && rowsBesides(prepared, run, 1),
+    (run) => run.follower < 0 && rowsBesides(prepared, run, -1) && rowsBesides(prepared, run, 1),
   );
   if (isLine) return 1;
   return Math.max(1, Math.min(MOST_ATTEMPTS, Math.floor(MOST_PLACES / (runs.length * prepared.plankLength))));
@@ -94,10 +104,9 @@ function rowsBesides(prepared: PreparedJob, run: PreparedRun, direction: number)
 
 /** Runs that are laid alike close a ring: their first piece is drawn, and the rows between have to fit. */
 function drawTiedPair(trial: Trial, run: PreparedRun): void {
-  const { at, seeded, prepared } = trial;
-  if (!prepared.runs[run.stripFor].isTied) return;
+  const { at, seeded } = trial;
   const lows = Math.max(0, run.lowTo - run.lowFrom + 1);
   const drawn = drawBelow(seeded, lows + Math.max(0, run.highTo - run.highFrom + 1));
   at[run.index] = drawn < lows ? run.lowFrom + drawn : run.highFrom + drawn - lows;
-  at[run.stripFor] = at[run.index];
+  at[run.follower] = at[run.index];
 }

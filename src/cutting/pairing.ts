@@ -7,6 +7,7 @@
  */
 import type { BrokenRule, CutJob, KeptEnd, PlannedPiece, PlannedRow } from './job';
 import { lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from './prepared';
+import { matchStrips, type RowEnds, type StripRows, WHOLE_STRIP } from './strips';
 
 /** More than any two rows lie apart. */
 const ANY_ROWS = 2 ** 30;
@@ -20,6 +21,7 @@ interface Piece {
   readonly end: number;
   plank: number;
   twin: boolean;
+  readonly isWallToWall: boolean;
 }
 
 /**
@@ -29,14 +31,9 @@ interface Piece {
  */
 export function pairPieces(prepared: PreparedJob, at: Int32Array): { rows: PlannedRow[]; plankCount: number } {
   const pieces = prepared.runs.map((run) => piecesOf(prepared, run, at[run.index]));
-  prepared.runs.forEach((run) => {
-    if (run.stripOf >= 0) takeStrips(pieces[run.index], pieces[run.stripOf]);
-  });
-  const own = pieces.flat().filter((piece) => !piece.twin);
-  sharePlanks(own);
-  prepared.runs.forEach((run) => {
-    if (run.stripOf >= 0) bookStrips(pieces[run.index], pieces[run.stripOf]);
-  });
+  const strips = prepared.stripRows.flatMap((rows) => takeStrips(prepared, rows, at, pieces));
+  sharePlanks(pieces.flat().filter((piece) => !piece.twin));
+  for (const { strip, source } of strips) strip.plank = source.plank;
   const numberOf = new Map<number, number>();
   const rows = prepared.rowRuns.map((indices) => ({
     runs: indices.map((index) => pieces[index].map((piece) => planned(piece, numberOf))),
@@ -48,7 +45,16 @@ function piecesOf(prepared: PreparedJob, run: PreparedRun, at: number): Piece[] 
   const { plankLength: L, kerf } = prepared;
   const piece = (length: number, from: KeptEnd, begin: number, end: number): Piece => {
     const kept = length === L ? 'whole' : from;
-    return { row: run.rowIndex, length, from: kept, begin, end, plank: -1, twin: false };
+    return {
+      row: run.rowIndex,
+      length,
+      from: kept,
+      begin,
+      end,
+      plank: -1,
+      twin: false,
+      isWallToWall: run.isWallToWall,
+    };
   };
   if (run.isWallToWall) return [piece(run.length, 'middle', at - run.length - kerf, at)];
   const last = lastPieceOf(run, at, L);
@@ -56,44 +62,40 @@ function piecesOf(prepared: PreparedJob, run: PreparedRun, at: number): Piece[] 
   return [piece(at, 'right', -1, at), ...wholes, piece(last, 'left', L - kerf - last, L)];
 }
 
-/**
- * Which piece of the first row each piece of the last is a strip of: index into `siblings`, or -1. Whole with whole,
- * then equal ends, then whatever wholes are left.
- */
-export function stripSources(
-  pieces: readonly { readonly length: number; readonly from: KeptEnd }[],
-  siblings: readonly { readonly length: number; readonly from: KeptEnd }[],
-): number[] {
-  const used = siblings.map(() => false);
-  const sources = pieces.map(() => -1);
-  const match = (fits: (piece: (typeof pieces)[number], sibling: (typeof siblings)[number]) => boolean): void => {
-    pieces.forEach((piece, i) => {
-      if (sources[i] >= 0) return;
-      const j = siblings.findIndex((sibling, k) => !used[k] && sibling.length >= piece.length && fits(piece, sibling));
-      if (j < 0) return;
-      used[j] = true;
-      sources[i] = j;
-    });
-  };
-  match((piece, sibling) => piece.from === 'whole' && sibling.from === 'whole');
-  match((piece, sibling) => piece.from === sibling.from || piece.from === 'middle');
-  match((_, sibling) => sibling.from === 'whole');
-  return sources;
+interface TakenStrip {
+  readonly strip: Piece;
+  readonly source: Piece;
 }
 
-function takeStrips(pieces: Piece[], siblings: Piece[]): void {
-  stripSources(pieces, siblings).forEach((source, i) => {
-    if (source >= 0) pieces[i].twin = true;
+/** Marks the pieces of a last row that are strips of the first, each with the piece it is ripped from. */
+function takeStrips(prepared: PreparedJob, rows: StripRows, at: Int32Array, pieces: readonly Piece[][]): TakenStrip[] {
+  const L = prepared.plankLength;
+  const { wanted, given, sources } = matchStrips(prepared, rows, at);
+  const wholesOf = (runs: readonly number[]): Piece[] =>
+    runs.flatMap((run) => pieces[run].filter(({ length }) => length === L));
+  const wholes = wholesOf(rows.first);
+  const taken = wholesOf(rows.last).flatMap((strip) => takeStrip(strip, wholes.pop()));
+  wanted.ends.forEach((end, i) => {
+    const source =
+      sources[i] === WHOLE_STRIP ? wholes.pop() : given.ends[sources[i]] && endPiece(pieces, given.ends[sources[i]]);
+    taken.push(...takeStrip(endPiece(pieces, end), source));
   });
+  return taken;
 }
 
-function bookStrips(pieces: Piece[], siblings: Piece[]): void {
-  stripSources(pieces, siblings).forEach((source, i) => {
-    if (source < 0) return;
-    pieces[i].plank = siblings[source].plank;
-    if (pieces[i].from === 'middle')
-      pieces[i].from = siblings[source].from === 'whole' ? 'left' : siblings[source].from;
-  });
+function endPiece(pieces: readonly Piece[][], { run, side }: RowEnds['ends'][number]): Piece {
+  const ofRun = pieces[run];
+  const piece = ofRun[side === 'left' ? ofRun.length - 1 : 0];
+  piece.from = side;
+  return piece;
+}
+
+function takeStrip(strip: Piece, source: Piece | undefined): TakenStrip[] {
+  if (!source) return [];
+  strip.twin = true;
+  // A strip with walls at both ends keeps whatever ends its source does; one of a whole plank keeps its own side.
+  if (strip.isWallToWall && strip.from !== 'whole') strip.from = source.from === 'whole' ? 'left' : source.from;
+  return [{ strip, source }];
 }
 
 /**

@@ -59,7 +59,7 @@ export function polish(trial: Trial, planks: number, moves: number): Int32Array 
   for (let move = 0; move < moves; move++) {
     const weights = move < half ? { aligned: 24, cut: 36, stair: 1 } : { aligned: 60, cut: 24, stair: 1 };
     const run = trial.prepared.runs[drawBelow(trial.seeded, n)];
-    if (run.isTied || run.stripOf >= 0) continue;
+    if (run.isTied || run.strips >= 0) continue;
     if (drawBelow(trial.seeded, 4) === 0) swapBest(p, run, weights);
     else relocate(p, run, weights);
     keepStanding(p);
@@ -72,15 +72,13 @@ function preparePolish(trial: Trial, planks: number): Polish {
   const L = prepared.plankLength;
   const classes = new Map<string, number[]>();
   for (const run of prepared.runs) {
-    if (run.isWallToWall || run.stripOf >= 0 || run.stripFor >= 0) continue;
+    if (!maySwap(run)) continue;
     const key = String(run.length);
     const list = classes.get(key) ?? [];
     list.push(run.index);
     classes.set(key, list);
   }
-  const classOf = prepared.runs.map((run) =>
-    run.stripOf >= 0 || run.stripFor >= 0 ? [] : (classes.get(String(run.length)) ?? []),
-  );
+  const classOf = prepared.runs.map((run) => (maySwap(run) ? (classes.get(String(run.length)) ?? []) : []));
   const p: Polish = {
     trial,
     limit: planks - trial.wholes,
@@ -105,6 +103,11 @@ function preparePolish(trial: Trial, planks: number): Polish {
   return p;
 }
 
+/** Tied runs and runs that strips serve in part keep the first piece they have. */
+function maySwap(run: PreparedRun): boolean {
+  return !run.isWallToWall && !run.isTied && run.follower < 0 && run.strips < 0;
+}
+
 function runsOfRows(prepared: PreparedJob, run: PreparedRun, rows: readonly number[]): number[] {
   if (run.isWallToWall) return [];
   return rows
@@ -126,7 +129,7 @@ function widest(prepared: PreparedJob, run: PreparedRun, row: number): number {
 /** Books the ends of a run's stretches, and keeps the count of cuts. */
 function countStretch(p: Polish, run: PreparedRun, by: number): void {
   const { prepared, at } = p.trial;
-  if (run.stripOf >= 0) return;
+  if (run.isTied || run.isServed) return;
   const s = at[run.index];
   const L = prepared.plankLength;
   if (run.isWallToWall) {
@@ -238,7 +241,7 @@ function scan(p: Polish, from: number, to: number, shift: number, tooDeep: numbe
 
 function alignedWithTied(p: Polish, run: PreparedRun): number {
   const { prepared, at } = p.trial;
-  const tied = run.stripFor >= 0 && prepared.runs[run.stripFor].isTied ? prepared.runs[run.stripFor] : null;
+  const tied = run.follower >= 0 ? prepared.runs[run.follower] : null;
   return alignedOf(p, run, at[run.index]) + (tied ? alignedOf(p, tied, at[tied.index]) : 0);
 }
 
@@ -248,8 +251,7 @@ function fillPrice(p: Polish, run: PreparedRun, weights: Weights): void {
   const L = prepared.plankLength;
   p.price.fill(0);
   addAlignedPrice(p, run, weights.aligned);
-  if (run.stripFor >= 0 && prepared.runs[run.stripFor].isTied)
-    addAlignedPrice(p, prepared.runs[run.stripFor], weights.aligned);
+  if (run.follower >= 0) addAlignedPrice(p, prepared.runs[run.follower], weights.aligned);
   addStairPrice(p, run, weights.stair);
   for (let s = 1; s <= L; s++) p.price[s] += p.price[s - 1];
   // An end piece that is a whole plank takes no cut.

@@ -7,6 +7,7 @@
  * first piece (see `arcs.ts`), and the same formulas hold with quotient 0.
  */
 import type { CutJob } from './job';
+import { type StripRows, stripRowsOf } from './strips';
 
 export interface PreparedRun {
   /** Place in `PreparedJob.runs`. */
@@ -28,12 +29,14 @@ export interface PreparedRun {
   readonly lowTo: number;
   readonly highFrom: number;
   readonly highTo: number;
-  /** The first-row run whose ripped-off strips may serve in this one; -1 where there is none. */
-  readonly stripOf: number;
-  /** The last-row run that may be served by strips of this one; -1 where there is none. */
-  readonly stripFor: number;
-  /** Served by strips alone when it is laid exactly as the run they come from, and so always laid like it. */
+  /** The last-row run that strips serve alone, because it is always laid like this one; -1 where there is none. */
+  readonly follower: number;
+  /** Is such a follower itself. */
   readonly isTied: boolean;
+  /** Index of the strip rows it belongs to, if they are not tied: what it costs depends on the other row; else -1. */
+  readonly strips: number;
+  /** In the last row of those: only what strips leave of it has to be cut. */
+  readonly isServed: boolean;
 }
 
 export interface PreparedJob {
@@ -43,6 +46,7 @@ export interface PreparedJob {
   readonly runs: readonly PreparedRun[];
   /** Indices into `runs`, row by row. */
   readonly rowRuns: readonly (readonly number[])[];
+  readonly stripRows: readonly StripRows[];
   /** For each run, the runs of the rows before and after that must keep their joints away from its own. */
   readonly neighbours: readonly (readonly number[])[];
 }
@@ -59,23 +63,16 @@ export function prepareJob(job: CutJob, ties: 'ties' | 'no ties'): PreparedJob {
   requireWhole('minimum piece', job.minPiece, 0);
   requireWhole('minimum stagger', job.minStagger, 0);
   requireWhole('aligned-joint distance', job.alignedDistance, 0);
-  const rowRuns: number[][] = [];
-  const strips = stripPartners(job, ties === 'ties');
-  const runs: PreparedRun[] = [];
-  job.rows.forEach((row, rowIndex) => {
-    rowRuns.push(row.runs.map((_, runIndex) => runs.length + runIndex));
-    row.runs.forEach((_, runIndex) => {
-      runs.push(prepareRun(job, rowIndex, runIndex, runs.length, strips));
-    });
-  });
-  return {
-    job,
-    plankLength: job.plankLength,
-    kerf: job.kerf,
-    runs,
-    rowRuns,
-    neighbours: runs.map((run) => neighboursOf(job, run, runs, rowRuns)),
-  };
+  let count = 0;
+  const rowRuns = job.rows.map((row) => row.runs.map(() => count++));
+  const stripRows = stripRowsOf(job, rowRuns, ties === 'ties');
+  const runs = job.rows.flatMap((row, rowIndex) =>
+    row.runs.map((_, runIndex) =>
+      prepareRun(job, { rowIndex, runIndex, index: rowRuns[rowIndex][runIndex] }, stripRows),
+    ),
+  );
+  const neighbours = runs.map((run) => neighboursOf(job, run, runs, rowRuns));
+  return { job, plankLength: job.plankLength, kerf: job.kerf, runs, rowRuns, stripRows, neighbours };
 }
 
 function requireWhole(name: string, value: number, least: number): void {
@@ -84,7 +81,14 @@ function requireWhole(name: string, value: number, least: number): void {
   }
 }
 
-function prepareRun(job: CutJob, rowIndex: number, runIndex: number, index: number, strips: Strips): PreparedRun {
+interface RunPlace {
+  readonly index: number;
+  readonly rowIndex: number;
+  readonly runIndex: number;
+}
+
+function prepareRun(job: CutJob, place: RunPlace, stripRows: readonly StripRows[]): PreparedRun {
+  const { index, rowIndex, runIndex } = place;
   const { x, length } = job.rows[rowIndex].runs[runIndex];
   requireWhole('run length', length, 1);
   requireWhole('place of a run', x, Number.MIN_SAFE_INTEGER);
@@ -93,10 +97,10 @@ function prepareRun(job: CutJob, rowIndex: number, runIndex: number, index: numb
   const rest = ((length - 1) % L) + 1;
   // The end pieces of a run are most equal at (L + rest) / 2, so no run can keep to more than that.
   const minPiece = isWallToWall ? 0 : Math.max(1, Math.min(job.minPiece, Math.floor((L + rest) / 2)));
+  const strips = stripRows.findIndex(({ first, last }) => first.includes(index) || last.includes(index));
+  const { first, last, isTied } = stripRows[strips] ?? { first: [], last: [], isTied: false };
   return {
-    index,
-    rowIndex,
-    runIndex,
+    ...place,
     room: job.rows[rowIndex].room,
     x,
     length,
@@ -108,47 +112,11 @@ function prepareRun(job: CutJob, rowIndex: number, runIndex: number, index: numb
     lowTo: isWallToWall ? -1 : rest - minPiece,
     highFrom: Math.max(rest, minPiece),
     highTo: isWallToWall ? L : Math.min(L, L + rest - minPiece),
-    stripOf: strips.of.get(index) ?? -1,
-    stripFor: strips.for.get(index) ?? -1,
-    isTied: strips.tied.has(index),
+    follower: isTied && first.includes(index) ? last[first.indexOf(index)] : -1,
+    isTied: isTied && last.includes(index),
+    strips: isTied ? -1 : strips,
+    isServed: !isTied && last.includes(index),
   };
-}
-
-interface Strips {
-  readonly of: ReadonlyMap<number, number>;
-  readonly for: ReadonlyMap<number, number>;
-  readonly tied: ReadonlySet<number>;
-}
-
-/** Pairs the runs of a ripped first row with those of the last, longest with longest, where both fit in a plank's width. */
-function stripPartners(job: CutJob, mayTie: boolean): Strips {
-  const strips = { of: new Map<number, number>(), for: new Map<number, number>(), tied: new Set<number>() };
-  const firstIndexOf: number[] = [];
-  job.rows.reduce((sum, row, i) => {
-    firstIndexOf[i] = sum;
-    return sum + row.runs.length;
-  }, 0);
-  const longestFirst = (row: number): number[] =>
-    job.rows[row].runs
-      .map((_, i) => i)
-      .sort((a, b) => job.rows[row].runs[b].length - job.rows[row].runs[a].length || a - b);
-  const paired = new Set<number>();
-  for (const [first, last] of job.ripPairs) {
-    if (!job.rows[first] || !job.rows[last]) throw new RangeError(`There are no rows ${first} and ${last} to pair.`);
-    if (job.rows[first].width + job.rows[last].width + job.kerf > job.plankWidth) continue;
-    if (first === last || paired.has(first) || paired.has(last)) continue;
-    paired.add(first).add(last);
-    const firstRuns = longestFirst(first);
-    longestFirst(last)
-      .slice(0, firstRuns.length)
-      .forEach((run, i) => {
-        strips.of.set(firstIndexOf[last] + run, firstIndexOf[first] + firstRuns[i]);
-        strips.for.set(firstIndexOf[first] + firstRuns[i], firstIndexOf[last] + run);
-        const isAlike = job.rows[first].runs[firstRuns[i]].length === job.rows[last].runs[run].length;
-        if (mayTie && isAlike && Math.abs(last - first) > 1) strips.tied.add(firstIndexOf[last] + run);
-      });
-  }
-  return strips;
 }
 
 function neighboursOf(

@@ -29,13 +29,21 @@ export function noOpenings(): Openings {
   return { ...noStretches(), windows: noStretches() };
 }
 
+/** Whether one of the stretches has `place` in it. */
+export function isWithin(stretches: Stretches, place: number): boolean {
+  for (let i = 0; i < stretches.count; i++) {
+    if (place >= stretches.from[i] && place <= stretches.to[i]) return true;
+  }
+  return false;
+}
+
 /** Finds the first pieces that the rules of `run` and the joints of its laid neighbours leave open. */
 export function findOpenings(openings: Openings, run: PreparedRun, trial: Trial): void {
   const { windows } = openings;
   const { runs } = trial.prepared;
   windows.count = 0;
   addNeighbourWindows(windows, run, trial);
-  if (run.stripFor >= 0 && runs[run.stripFor].isTied) addNeighbourWindows(windows, runs[run.stripFor], trial);
+  if (run.follower >= 0) addNeighbourWindows(windows, runs[run.follower], trial);
   openings.count = 0;
   openBetween(openings, windows, run.lowFrom, run.lowTo);
   openBetween(openings, windows, run.highFrom, run.highTo);

@@ -3,8 +3,9 @@
  * the one thing here that changes in place.
  */
 import { addArc, addStretch } from './arcs';
-import { lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from './prepared';
+import type { PreparedJob, PreparedRun } from './prepared';
 import { type Seeded, seededFrom } from './seeded';
+import { matchStrips, NO_STRIP } from './strips';
 
 export interface Trial {
   readonly prepared: PreparedJob;
@@ -16,6 +17,8 @@ export interface Trial {
   readonly depth: Int32Array;
   /** Whole planks that no stretch accounts for. */
   wholes: number;
+  /** Whether what strips leave of a last row is in the load now, by its index in `stripRows`. */
+  readonly isDueCounted: boolean[];
   readonly seeded: Seeded;
   /** Places visited so far: the search's measure of work. */
   steps: number;
@@ -28,6 +31,7 @@ export function emptyTrial(prepared: PreparedJob): Trial {
     stagger: new Int32Array(prepared.runs.length).fill(prepared.job.minStagger),
     depth: new Int32Array(prepared.plankLength + 2),
     wholes: 0,
+    isDueCounted: prepared.stripRows.map(() => false),
     seeded: seededFrom(prepared.runs.length * 2_654_435 + prepared.plankLength),
     steps: 0,
   };
@@ -35,26 +39,39 @@ export function emptyTrial(prepared: PreparedJob): Trial {
 
 /** Lays a run that is not laid, and the run tied to it. */
 export function lay(trial: Trial, run: PreparedRun, at: number): void {
-  const { prepared } = trial;
+  if (run.strips >= 0) countDue(trial, run.strips, false);
   trial.at[run.index] = at;
-  if (run.stripFor >= 0 && prepared.runs[run.stripFor].isTied) trial.at[run.stripFor] = at;
-  changeLoad(trial, run, 1);
+  if (run.follower >= 0) trial.at[run.follower] = at;
+  if (!run.isServed) changeLoad(trial, run, 1);
+  if (run.strips >= 0) countDue(trial, run.strips, true);
 }
 
 /** Takes a run up again, and leaves its first piece written. */
 export function lift(trial: Trial, run: PreparedRun): void {
-  changeLoad(trial, run, -1);
+  if (run.strips >= 0) countDue(trial, run.strips, false);
+  if (!run.isServed) changeLoad(trial, run, -1);
 }
 
 function changeLoad(trial: Trial, run: PreparedRun, by: number): void {
-  if (run.stripOf >= 0) {
-    changeStripLoad(trial, run, by);
-    return;
-  }
   trial.wholes += by * run.quotient;
   addArc(trial.depth, run, trial.at[run.index], trial.prepared, by);
-  // What a strip run still has to pay depends on what this one leaves.
-  if (run.stripFor >= 0) changeStripLoad(trial, trial.prepared.runs[run.stripFor], by);
+}
+
+/** Adds or takes away what strips leave of a last row; while a run of its pair is lifted nothing of it is counted. */
+function countDue(trial: Trial, strips: number, isCounted: boolean): void {
+  if (trial.isDueCounted[strips] === isCounted) return;
+  trial.isDueCounted[strips] = isCounted;
+  const by = isCounted ? 1 : -1;
+  const { prepared, at, depth } = trial;
+  const L = prepared.plankLength;
+  const { wanted, sources, wholesDue } = matchStrips(prepared, prepared.stripRows[strips], at);
+  trial.wholes += by * wholesDue;
+  wanted.ends.forEach(({ run, side, length }, i) => {
+    if (sources[i] !== NO_STRIP) return;
+    if (prepared.runs[run].isWallToWall) addArc(depth, prepared.runs[run], at[run], prepared, by);
+    else if (side === 'right') addStretch(depth, 0, length, by);
+    else addStretch(depth, L - prepared.kerf - length, L, by);
+  });
 }
 
 /** Puts a whole choice in place of whatever was laid. */
@@ -62,7 +79,12 @@ export function layAll(trial: Trial, at: Int32Array): void {
   trial.depth.fill(0);
   trial.wholes = 0;
   if (at !== trial.at) trial.at.set(at);
-  for (const run of trial.prepared.runs) if (run.stripOf < 0) changeLoad(trial, run, 1);
+  const { runs, stripRows } = trial.prepared;
+  for (const run of runs) if (!run.isTied && !run.isServed) changeLoad(trial, run, 1);
+  trial.isDueCounted.fill(false);
+  stripRows.forEach(({ isTied }, i) => {
+    if (!isTied) countDue(trial, i, true);
+  });
 }
 
 /** Planks the trial needs. */
@@ -71,59 +93,4 @@ export function plankCountOf(trial: Trial): number {
   let deepest = 0;
   for (let a = 1; a <= prepared.plankLength; a++) if (depth[a] > deepest) deepest = depth[a];
   return trial.wholes + deepest;
-}
-
-/** What strips of the first row leave to be paid of a last-row run. */
-export interface StripDue {
-  first: boolean;
-  last: boolean;
-  wholes: number;
-}
-
-/**
- * Whole strips serve whole pieces, ends serve no longer ends of the same side, and whole strips left over serve any end.
- *
- * @param at first piece of the last-row run, `sourceAt` of the first-row run its strips come from
- */
-export function stripDue(prepared: PreparedJob, run: PreparedRun, at: number, sourceAt: number): StripDue {
-  const L = prepared.plankLength;
-  const source = prepared.runs[run.stripOf];
-  const given = endsOf(source, sourceAt, L);
-  if (run.isWallToWall) {
-    const isServed = given.wholes > 0 || Math.max(given.first, given.last) >= run.length;
-    return { first: !isServed, last: false, wholes: 0 };
-  }
-  const wanted = endsOf(run, at, L);
-  let spare = Math.max(0, given.wholes - wanted.wholes);
-  const isServed = (length: number, sibling: number): boolean => {
-    if (length === 0 || (sibling >= length && !source.isWallToWall)) return true;
-    if (spare === 0) return false;
-    spare--;
-    return true;
-  };
-  const first = !isServed(wanted.first, given.first);
-  const last = !isServed(wanted.last, given.last);
-  return { first, last, wholes: Math.max(0, wanted.wholes - given.wholes) };
-}
-
-/** Lengths of the cut ends of a run (0 for an end that is a whole plank) and its whole planks. */
-function endsOf(run: PreparedRun, at: number, L: number): { first: number; last: number; wholes: number } {
-  if (run.isWallToWall) return { first: run.length % L, last: 0, wholes: run.length === L ? 1 : 0 };
-  const last = lastPieceOf(run, at, L);
-  const wholes = wholesOf(run, at) + (at === L ? 1 : 0) + (last === L ? 1 : 0);
-  return { first: at % L, last: last % L, wholes };
-}
-
-function changeStripLoad(trial: Trial, run: PreparedRun, by: number): void {
-  const { prepared, at } = trial;
-  if (run.isTied || at[run.index] === 0 || at[run.stripOf] === 0) return;
-  const due = stripDue(prepared, run, at[run.index], at[run.stripOf]);
-  const L = prepared.plankLength;
-  trial.wholes += by * due.wholes;
-  if (run.isWallToWall) {
-    if (due.first) addArc(trial.depth, run, at[run.index], prepared, by);
-    return;
-  }
-  if (due.first) addStretch(trial.depth, 0, at[run.index], by);
-  if (due.last) addStretch(trial.depth, L - prepared.kerf - lastPieceOf(run, at[run.index], L), L, by);
 }
