@@ -164,9 +164,12 @@ export interface Schedule {
 
 /** All rooms of the job, planned, and the planks each product takes in them. */
 export interface PlannedHouse {
+  /** Each room as measured, whatever it is laid with. */
   readonly rooms: readonly Takeoff[];
+  /** The floors as they are laid: a room each, or several joined through doorways. */
+  readonly floors: readonly Takeoff[];
   readonly products: readonly PlannedProduct[];
-  /** Names of the rooms that are cut from the same planks, a line a group. */
+  /** Names of the floors that are cut from the same planks, a line a group. */
   readonly sharing: readonly (readonly string[])[];
 }
 

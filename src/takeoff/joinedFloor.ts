@@ -17,22 +17,32 @@ import { chooseWay } from './ways';
  * @param entries at least one; rooms that no doorway leads to are a problem
  */
 export function takeoffAsOne(entries: readonly RoomEntry[]): TakeoffResult {
+  const { room, problems: found } = drawAsOne(entries);
+  if (room === null) return { status: 'problems', problems: found };
+  const { planned, ways } = chooseWay(room);
+  return { status: 'planned', takeoff: floorTakeoffOf(planned, 0, ways) };
+}
+
+/** The joined room before a way to lay it is chosen, named `Den + Hall`; or every problem of the rooms and joins. */
+export function drawAsOne(entries: readonly RoomEntry[]): {
+  readonly room: DrawnRoom | null;
+  readonly problems: readonly Problem[];
+} {
   const drawn = entries.map((entry) => ({ entry, ...drawRoom(entry) }));
   const found = drawn.flatMap(({ entry, problems: own }) =>
     own.map(({ field, text }) => ({ field, text: problems.inRoom(entry.name, text) })),
   );
   const rooms = drawn.flatMap(({ room }) => (room ? [room] : []));
   const { joins, faults } = joinsOf(rooms);
-  if (found.length + faults.length > 0) return { status: 'problems', problems: [...found, ...faults] };
+  if (found.length + faults.length > 0) return { room: null, problems: [...found, ...faults] };
   const result = joinRooms(
     rooms.map(({ room }) => room),
     joins,
   );
   if (result.faults) {
-    return { status: 'problems', problems: result.faults.map((fault) => joinProblem(fault, rooms, joins)) };
+    return { room: null, problems: result.faults.map((fault) => joinProblem(fault, rooms, joins)) };
   }
-  const { planned, ways } = chooseWay(joinedRoom(rooms, result.joined.room));
-  return { status: 'planned', takeoff: floorTakeoffOf(planned, 0, ways) };
+  return { room: joinedRoom(rooms, result.joined.room), problems: [] };
 }
 
 function joinedRoom(rooms: readonly DrawnRoom[], room: Room): DrawnRoom {

@@ -11,6 +11,7 @@ import { houseReader } from './houseReader';
 import { lengthText } from './lengthText';
 import { type Totals, totalsOf } from './money';
 import { missingIn, type OrderLine, orderLine, sumOf } from './orderLine';
+import type { Takeoff } from './result';
 import {
   type StickOrder,
   spacerLines,
@@ -24,6 +25,8 @@ import {
 export interface Order {
   readonly house: House;
   readonly rooms: readonly LaidRoom[];
+  /** The floors as they are laid, for pictures and cut lists. */
+  readonly laid: readonly Takeoff[];
   readonly floors: readonly FloorOrder[];
   readonly covers: readonly CoverOrder[];
   readonly trims: readonly TrimOfRoom[];
@@ -65,6 +68,7 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
   return {
     house,
     rooms,
+    laid: planned.floors,
     floors,
     covers,
     trims,

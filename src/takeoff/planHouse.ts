@@ -3,11 +3,13 @@ import { drawRoom } from './drawRoom';
 import type { RoomEntry } from './entry';
 import { floorTakeoffOf } from './floorTakeoff';
 import { nameKey, type PlannedHouse, type PlannedProduct } from './house';
+import { drawAsOne } from './joinedFloor';
 import { type PlannedFloors, planFloors } from './planFloors';
 import { problems } from './problems';
 import { proofOf } from './proof';
 import { type Product, type ReadRoom, readRoom } from './readRoom';
 import type { Problem, Takeoff } from './result';
+import { takeoff } from './takeoff';
 import { type ChosenWay, chooseWay, type LaidFloor } from './ways';
 
 export type HousePlan =
@@ -17,18 +19,66 @@ export type HousePlan =
 /**
  * Plans every room; a problem of any room is told with the room's name, and then nothing is planned.
  *
- * @param shareOffcuts whether rooms with the same product and rules are cut from the same planks
+ * Rooms that a doorway leads on into are laid as one floor: their planks are those of that floor, while trim, underlay
+ * and hours are reckoned room by room.
+ *
+ * @param shareOffcuts whether floors with the same product and rules are cut from the same planks
  */
 export function planHouse(rooms: readonly RoomEntry[], shareOffcuts: boolean): HousePlan {
   const found = [...nameProblems(rooms), ...productProblems(rooms)];
-  const drawn = rooms.map((room) => {
-    const { room: read, problems: own } = drawRoom(room);
-    found.push(...own.map(({ field, text }) => ({ field, text: problems.inRoom(room.name, text) })));
-    return read;
-  });
   if (found.length > 0) return { status: 'problems', problems: found };
-  const ways = drawn.flatMap((room) => (room ? [chooseWay(room)] : []));
-  return { status: 'planned', planned: plannedHouse(groupsOf(ways, shareOffcuts), rooms) };
+  const floors = connectedRooms(rooms).map((own) => ({ own, ...drawnFloor(own) }));
+  const faults = floors.flatMap((floor) => floor.problems);
+  if (faults.length > 0) return { status: 'problems', problems: faults };
+  const ways = floors.flatMap(({ room }) => (room ? [chooseWay(room)] : []));
+  const laid = laidFloors(groupsOf(ways, shareOffcuts));
+  // Groups come by product; people read by room.
+  const inOrder = ways.flatMap((way) => laid.floors.filter(({ entry }) => entry === way.planned.floors[0].entry));
+  const takeoffs = rooms.map((entry): Takeoff => {
+    const alone = laid.floors.find((floor) => floor.entry === entry);
+    // A room of a joined floor: planned alone, for its walls and an estimate of its hours.
+    return alone ?? plannedAlone(entry);
+  });
+  const products = [...new Set(rooms.map((entry) => nameKey(entry.product.name)))];
+  return {
+    status: 'planned',
+    planned: {
+      rooms: takeoffs,
+      floors: inOrder,
+      sharing: laid.sharing,
+      products: products.map((name) => plannedProduct(laid.groups.filter((group) => productKey(group) === name))),
+    },
+  };
+}
+
+function drawnFloor(entries: readonly RoomEntry[]): ReturnType<typeof drawRoom> {
+  if (entries.length > 1) return drawAsOne(entries);
+  const { room, problems: own } = drawRoom(entries[0]);
+  return { room, problems: own.map(({ field, text }) => ({ field, text: problems.inRoom(entries[0].name, text) })) };
+}
+
+function plannedAlone(entry: RoomEntry): Takeoff {
+  const result = takeoff(entry);
+  if (result.status === 'problems') throw new Error(`Internal: ${entry.name} was planned with others, and cannot be.`);
+  return result.takeoff;
+}
+
+/**
+ * The rooms in sets that doorways lead through, in the order given. A doorway to a room that is not there, or that has
+ * another product, leads nowhere.
+ */
+function connectedRooms(rooms: readonly RoomEntry[]): readonly (readonly RoomEntry[])[] {
+  const leads = (from: RoomEntry, to: RoomEntry) =>
+    nameKey(from.product.name) === nameKey(to.product.name) &&
+    from.doorways.some((doorway) => doorway.floor === 'goes on' && nameKey(doorway.leadsTo) === nameKey(to.name));
+  const sets: RoomEntry[][] = [];
+  for (const room of rooms) {
+    const joined = sets.filter((set) => set.some((other) => leads(room, other) || leads(other, room)));
+    const others = joined.flat();
+    for (const set of joined) sets.splice(sets.indexOf(set), 1);
+    sets.push(rooms.filter((candidate) => candidate === room || others.includes(candidate)));
+  }
+  return sets.sort((a, b) => rooms.indexOf(a[0]) - rooms.indexOf(b[0]));
 }
 
 /** Floors planned together, and the way each of them was chosen from its own. */
@@ -59,22 +109,23 @@ function shareKey({ product, rules, start }: ReadRoom): string {
   return `${nameKey(product.name)}/${numbers.join('/')}/${start.reuseStrips}`;
 }
 
-function plannedHouse(groups: readonly Group[], entries: readonly RoomEntry[]): PlannedHouse {
-  const takeoffs = groups.flatMap(({ planned, ways }) =>
+interface LaidFloors {
+  readonly groups: readonly Group[];
+  readonly floors: readonly Takeoff[];
+  readonly sharing: readonly (readonly string[])[];
+}
+
+/** Every floor with what it is cut from; floors that share planks say so in their notes. */
+function laidFloors(groups: readonly Group[]): LaidFloors {
+  const nameOf = (way: ChosenWay) => way.planned.floors[0].entry.name;
+  const floors = groups.flatMap(({ planned, ways }) =>
     ways.map((way, i): Takeoff => {
-      const room = floorTakeoffOf(planned, i, way.ways);
-      const others = ways.filter((other) => other !== way).map((other) => other.planned.floors[0].entry.name);
-      return others.length === 0 ? room : { ...room, notes: [...room.notes, problems.sharedPlanks(others)] };
+      const floor = floorTakeoffOf(planned, i, way.ways);
+      const others = ways.filter((other) => other !== way).map(nameOf);
+      return others.length === 0 ? floor : { ...floor, notes: [...floor.notes, problems.sharedPlanks(others)] };
     }),
   );
-  const names = [...new Set(entries.map((entry) => nameKey(entry.product.name)))];
-  return {
-    rooms: entries.flatMap((entry) => takeoffs.filter((takeoff) => takeoff.entry === entry)),
-    sharing: groups
-      .filter(({ ways }) => ways.length > 1)
-      .map(({ ways }) => ways.map(({ planned }) => planned.floors[0].entry.name)),
-    products: names.map((name) => plannedProduct(groups.filter((group) => productKey(group) === name))),
-  };
+  return { groups, floors, sharing: groups.filter(({ ways }) => ways.length > 1).map(({ ways }) => ways.map(nameOf)) };
 }
 
 function productKey({ planned }: Group): string {

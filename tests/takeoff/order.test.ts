@@ -17,7 +17,7 @@ function orderFor(rooms: readonly Takeoff[], changes: Partial<HouseEntry> = {}):
   const read = readHouse({ ...BLANK, ...changes });
   if (read.status === 'problems') throw new Error(read.problems.map((problem) => problem.text).join(' '));
   const plankCount = rooms.reduce((sum, room) => sum + room.summary.plankCount, 0);
-  return orderOf(read.house, { rooms, products: [{ ...PRODUCT, plankCount }], sharing: [] });
+  return orderOf(read.house, { rooms, floors: rooms, products: [{ ...PRODUCT, plankCount }], sharing: [] });
 }
 
 const lineNamed = (order: Order, item: string) => order.lines.find((line) => line.item === item);

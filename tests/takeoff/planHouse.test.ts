@@ -1,8 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { compareProducts } from '../../src/takeoff/compare';
+import { takeoffAsOne } from '../../src/takeoff/joinedFloor';
 import { planHouse } from '../../src/takeoff/planHouse';
 import { takeoff } from '../../src/takeoff/takeoff';
-import { plainEntry } from '../support/bareTakeoff';
+import { doorwayIn, plainEntry } from '../support/bareTakeoff';
 import { demoRooms } from '../support/demoHouse';
 
 function plannedHouse(share: boolean) {
@@ -35,6 +36,31 @@ describe('rooms of one job', () => {
 
   test('rooms come back in the order given', () => {
     expect(plannedHouse(true).rooms.map((room) => room.entry.name)).toEqual(demoRooms.map((room) => room.name));
+  });
+
+  const through = (wall: number, leadsTo: string) => ({
+    ...doorwayIn(wall, 3, 3, 'goes on'),
+    leadsTo,
+    wallThickness: '4 1/2"',
+  });
+  const den = plainEntry('Den', 12, 10, { doorways: [through(2, 'Hall')] });
+  const hall = plainEntry('Hall', 9, 10, { doorways: [through(4, '')] });
+
+  test('rooms that a doorway leads through are planned as one floor, and reckoned one by one', () => {
+    const plan = planHouse([den, hall], false);
+    const asOne = takeoffAsOne([den, hall]);
+    if (plan.status === 'problems' || asOne.status === 'problems') throw new Error('The rooms cannot be joined.');
+    expect(plan.planned.floors.map((floor) => floor.entry.name)).toEqual(['Den + Hall']);
+    expect(plan.planned.products.map((product) => product.plankCount)).toEqual([asOne.takeoff.summary.plankCount]);
+    expect(plan.planned.rooms.map((room) => room.entry.name)).toEqual(['Den', 'Hall']);
+  });
+
+  test('a doorway to a room of another product, or to none, leads nowhere', () => {
+    const other = { ...hall, product: { ...hall.product, name: 'Ash' } };
+    for (const rooms of [[den, other], [den]]) {
+      const plan = planHouse(rooms, true);
+      expect(plan.status === 'planned' && plan.planned.floors.length).toBe(rooms.length);
+    }
   });
 
   test('rooms with different rules do not share planks', () => {

@@ -30,9 +30,9 @@ const LETTER_PIXELS = 6.5;
 
 /** The whole page, floor plans last. */
 export function homeownerBlock(order: Order): TabBlock {
-  const drawings = order.rooms.map(({ name, takeoff }) => ({
-    name,
-    cells: drawFloor(takeoff).cells.map((row) => row.map(withoutNumber)),
+  const drawings = order.laid.map((floor) => ({
+    name: floor.entry.name,
+    cells: drawFloor(floor).cells.map((row) => row.map(withoutNumber)),
   }));
   const columnCount = Math.max(LEAST_COLUMNS, ...drawings.map(({ cells }) => cells[0].length + 1));
   const letters = Math.floor((columnCount * CELL_PIXELS) / LETTER_PIXELS);

@@ -7,7 +7,7 @@ import { type Order, orderOf } from '../../takeoff/order';
 import { planHouse } from '../../takeoff/planHouse';
 import { problems } from '../../takeoff/problems';
 import { readHouse } from '../../takeoff/readHouse';
-import type { Problem } from '../../takeoff/result';
+import type { Problem, Takeoff } from '../../takeoff/result';
 import { pdfLink } from '../pdfLink';
 import { homeownerBlock } from './homeowner';
 import { houseFromCells, JOB_MARK, JOB_TITLE, jobBlock } from './job';
@@ -64,8 +64,8 @@ export async function saveJob(store: TabStore, entry: HouseEntry): Promise<JobAn
 }
 
 /**
- * Plans every room of the job, saves the job, and fills `Order` and `Job list`. Rooms that share planks get their cut
- * lists and floor plans filled again: what is ordered and what is cut must be one plan.
+ * Plans every room of the job, saves the job, and fills `Order` and `Job list`. Floors that share planks, or go on
+ * through doorways, get their cut lists and floor plans filled again: what is ordered and what is cut must be one plan.
  */
 export async function fillOrder(store: TabStore, entry: HouseEntry): Promise<JobAnswer> {
   const worked = await orderFrom(store, entry);
@@ -76,9 +76,15 @@ export async function fillOrder(store: TabStore, entry: HouseEntry): Promise<Job
   const list = { mark: JOB_LIST_MARK, title: JOB_LIST_TITLE };
   const written: (WrittenTab | null)[] = [await replaceTab(store, orderBlock(order))];
   written.push(await rewriteTab(store, list, (cells) => jobListBlock(order, tickedTasks(cells))));
-  const shared = planned.rooms.filter((room) => planned.sharing.some((names) => names.includes(room.entry.name)));
-  for (const room of shared) written.push(await fillCutList(store, room), await fillFloorPlan(store, room));
+  for (const floor of floorsWithListsOf(planned))
+    written.push(await fillCutList(store, floor), await fillFloorPlan(store, floor));
   return filledAnswer(order, [...saved.tabs, ...written.flatMap((tab) => (tab ? [tab.tab] : []))], '');
+}
+
+/** Floors whose lists are not those of a room planned alone: joined through doorways, or cut from shared planks. */
+function floorsWithListsOf({ floors, rooms, sharing }: PlannedHouse): readonly Takeoff[] {
+  const isShared = ({ entry: { name } }: Takeoff) => sharing.some((names) => names.includes(name));
+  return floors.filter((floor) => !rooms.includes(floor) || isShared(floor));
 }
 
 /** Plans every room of the job and fills `Homeowner`: a page of values only, to share or print. */
