@@ -1,5 +1,5 @@
 /** What to do when: dated back from the day work starts, with this job's own numbers. */
-import { ticksOfInches } from '../geometry/length';
+import { ceilToStep, ticksOfInches, ticksOfMm } from '../geometry/length';
 import { type DayNumber, dayText } from './calendar';
 import type { DoorwayPlan } from './doorways';
 import type { RoomHours } from './hours';
@@ -104,7 +104,9 @@ function casingTask(house: House, { name, takeoff, height }: LaidRoom): string[]
   const count = 2 * takeoff.doorways.filter((doorway) => doorway.floor !== 'stays shut').length;
   if (count === 0 || height === 0) return [];
   const play = takeoff.entry.product.kind === 'rigid vinyl' ? ticksOfInches(1 / 64) : 0;
-  const undercut = lengthText(height + play, house.units, 'piece');
+  // Rounded up: a plank that does not slide in is worse than a sixteenth of air.
+  const step = house.units === 'us' ? ticksOfInches(1 / 16) : ticksOfMm(1);
+  const undercut = lengthText(ceilToStep(height + play, step), house.units, 'piece');
   return [`${name}: undercut ${count} door casings at ${undercut} (an offcut on its underlay shows the height).`];
 }
 

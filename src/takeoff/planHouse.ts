@@ -27,7 +27,7 @@ export type HousePlan =
 export function planHouse(rooms: readonly RoomEntry[], shareOffcuts: boolean): HousePlan {
   const found = [...nameProblems(rooms), ...productProblems(rooms)];
   if (found.length > 0) return { status: 'problems', problems: found };
-  const floors = connectedRooms(rooms).map((own) => ({ own, ...drawnFloor(own) }));
+  const floors = connectedRooms(rooms).map(drawnFloor);
   const faults = floors.flatMap((floor) => floor.problems);
   if (faults.length > 0) return { status: 'problems', problems: faults };
   const ways = floors.flatMap(({ room }) => (room ? [chooseWay(room)] : []));
@@ -95,7 +95,7 @@ function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean): readonly G
   return [...new Set(keys)].flatMap((key) => {
     const own = ways.filter((_, i) => keys[i] === key);
     if (own.length === 1) return own.map(alone);
-    const together = planFloors(own.map(({ planned }) => planned.floors[0]));
+    const together = planFloors(own.flatMap(({ planned }) => planned.floors));
     const apart = own.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
     const saves = together.plan.plankCount < apart && together.plan.broken.length === 0;
     return saves ? [{ planned: together, ways: own }] : own.map(alone);

@@ -287,3 +287,16 @@ describe('a pack of nothing', () => {
     expect(order.missing).toEqual(['Spacers: how much a pack holds is not entered']);
   });
 });
+
+describe('casings', () => {
+  // A manufacturer's rigid-core manual, 2022: undercut = thickness + 1/64 in.
+  test.each([
+    ['laminate', '5/16"', 'undercut 2 door casings at 5/16"'],
+    ['laminate', '0.3"', 'undercut 2 door casings at 5/16"'],
+    ['rigid vinyl', '1/4"', 'undercut 2 door casings at 5/16"'],
+  ] as const)('for %s of %s the day before says %s', (kind, thickness, words) => {
+    const entry = plainEntry('Den', 12, 10, { doorways: [doorTo] });
+    const order = orderFor([bareTakeoff({ ...entry, product: { ...entry.product, kind, thickness } }, { planks: 60 })]);
+    expect(order.days.map((task) => task.text).join('\n')).toContain(words);
+  });
+});
