@@ -14,6 +14,8 @@ import { drawBelow } from './seeded';
 import { findOpenings, isWithin, noOpenings, type Openings } from './stagger';
 import { lay, lift, plankCountOf, type Trial } from './trial';
 
+/** What a move costs besides its places, in the same measure: it tells where planks are short. */
+const STEPS_A_MOVE = 200;
 /** Moves after which all prices start again: what was learnt about one arrangement misleads in another. */
 const MOVES_A_ROUND = 1000;
 /** Per cent of moves that aim at a place too deep; the others lift any run. */
@@ -65,7 +67,6 @@ export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit:
   let last = -1;
   for (let move = 0; trial.steps < stepLimit; move++) {
     if (move % MOVES_A_ROUND === 0) prices.ofPlace.fill(1);
-    if (move % MOVES_A_ROUND === MOVES_A_ROUND - 1) layStripRoomsAfresh(trial);
     const limit = planks - trial.wholes;
     const place = drawDeepPlace(trial, limit, prices.ofPlace);
     if (place === 0) return true;
@@ -78,8 +79,14 @@ export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit:
     lift(trial, run);
     sumPrices(trial, prices, limit);
     lay(trial, run, run.strips < 0 ? cheapestPlace(trial, run, prices) : bestStripPlace(trial, run, prices, planks));
+    if (run.strips >= 0 && isLocked(prices.openings) && drawBelow(trial.seeded, 8) === 0) layStripRoomsAfresh(trial);
   }
   return plankCountOf(trial) <= planks;
+}
+
+/** Whether neighbours leave a run no more than one first piece. */
+function isLocked({ count, from, to }: Openings): boolean {
+  return count === 1 && from[0] === to[0];
 }
 
 /** Sums the prices of places at the limit or above it. */
@@ -162,7 +169,7 @@ function covers(prepared: PreparedJob, run: PreparedRun, at: number, place: numb
 function cheapestPlace(trial: Trial, run: PreparedRun, prices: Prices): number {
   const { prepared, seeded } = trial;
   const { openings } = prices;
-  trial.steps += prepared.plankLength;
+  trial.steps += prepared.plankLength + STEPS_A_MOVE;
   findOpenings(openings, run, trial);
   if (openings.count === 0) openLeastForbidden(openings, run, prepared.plankLength);
   const found = { price: Number.POSITIVE_INFINITY, ties: 0, chosen: -1, at: 0 };
@@ -260,7 +267,7 @@ function bestStripPlace(trial: Trial, run: PreparedRun, prices: Prices, planks: 
   let least = Number.POSITIVE_INFINITY;
   for (const s of tried) {
     lay(trial, run, s);
-    trial.steps += prepared.plankLength;
+    trial.steps += prepared.plankLength + STEPS_A_MOVE;
     const price = priceOfExcess(trial, ofPlace, planks - trial.wholes);
     lift(trial, run);
     if (price > least || (price === least && drawBelow(seeded, 2) === 0)) continue;

@@ -30,7 +30,7 @@ export function keepStagger(trial: Trial): void {
   layAll(trial, trial.at);
 }
 
-/** Blocks do not move rows that strips join, so their rooms are laid afresh now and then. */
+/** Blocks do not move rows that strips join: where their joints lock each other, only the whole room can move. */
 export function layStripRoomsAfresh(trial: Trial): void {
   const { runs, plankLength } = trial.prepared;
   const rooms = new Set(runs.filter((run) => run.strips >= 0).map((run) => run.room));
