@@ -1,10 +1,10 @@
 // Makes a fresh clone ready: node src/ensure.mjs [--browser]. Installs what is missing and nothing else.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
-import { delimiter, join, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
+import { findBrowser, findProgram } from './findBrowser.mjs';
 
 const root = resolve(import.meta.dirname, '..');
-const BROWSERS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 
 /** Installs the locked packages when node_modules is not what the lock file says. */
 function ensurePackages() {
@@ -34,8 +34,8 @@ function packagesOf(file) {
 
 /** Installs Debian's Chromium when there is no browser and we may; tells what to do when we may not. */
 function ensureBrowser() {
-  if (process.env.CHROMIUM_PATH ? existsSync(process.env.CHROMIUM_PATH) : BROWSERS.some(onPath)) return;
-  const mayInstall = process.getuid?.() === 0 && onPath('apt-get');
+  if (findBrowser()) return;
+  const mayInstall = process.getuid?.() === 0 && findProgram('apt-get');
   if (!mayInstall) {
     stop(
       'The tests need Chromium and found none. Install it (Debian, Ubuntu: sudo apt-get install chromium) or set CHROMIUM_PATH to its file, then run npm test again.',
@@ -46,11 +46,9 @@ function ensureBrowser() {
   const options = { stdio: ['ignore', 2, 2], env };
   spawnSync('apt-get', ['update', '-qq'], options);
   const { status } = spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], options);
-  if (status !== 0) stop('The tests need Chromium, and apt-get could not install it: its messages stand above.');
-}
-
-function onPath(program) {
-  return (process.env.PATH ?? '').split(delimiter).some((folder) => folder && existsSync(join(folder, program)));
+  if (status !== 0 || !findBrowser()) {
+    stop('The tests need Chromium, and apt-get could not install it: its messages stand above.');
+  }
 }
 
 function stop(sentence) {

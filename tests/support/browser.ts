@@ -1,15 +1,8 @@
-import { existsSync } from 'node:fs';
 import { type Browser, chromium, type Frame, type FrameLocator, type Page } from 'playwright-core';
 import { addOnFiles } from '../../src/build.mjs';
+import { findBrowser } from '../../src/findBrowser.mjs';
 import type { PageHandle } from '../../src/workbook/page/page';
 import { servePage } from '../../src/workbook/server';
-
-const PLACES = [
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-  '/usr/bin/google-chrome-stable',
-];
 
 /** The page of the embedded workbook in a real browser, with the grid worked as a person works it. */
 export interface WorkbookPage {
@@ -70,9 +63,9 @@ export async function openWorkbookPage(options: PageOptions = {}): Promise<Workb
   };
 }
 
-/** The browser that the tests drive: CHROMIUM_PATH, or where Debian and others put it. */
+/** The browser that the tests drive. */
 export function launch(): Promise<Browser> {
-  const executablePath = process.env.CHROMIUM_PATH ?? PLACES.find((place) => existsSync(place));
+  const executablePath = findBrowser();
   if (!executablePath) throw new Error('No Chromium found: install it or set CHROMIUM_PATH to its file');
   const args = ['--no-sandbox', '--disable-gpu', '--disable-background-networking'];
   return chromium.launch({ executablePath, args });
