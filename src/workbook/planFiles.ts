@@ -60,10 +60,10 @@ export function readPlanRequest(args: readonly string[]): PlanRequest {
   const values = new Map<string, string>();
   for (let i = 0; i < args.length; i += 2) {
     const option = args[i];
-    if (!(option in OPTIONS)) throw new Error(`There is no option "${option}". ${USAGE}`);
+    if (!Object.hasOwn(OPTIONS, option)) throw new Error(`There is no option "${option}". ${USAGE}`);
     if (values.has(option)) throw new Error(`${option} stands twice. ${USAGE}`);
     const value = args[i + 1];
-    if (value === undefined || value in OPTIONS) throw new Error(`${option} needs ${OPTIONS[option]}. ${USAGE}`);
+    if (value === undefined || Object.hasOwn(OPTIONS, value)) throw new Error(`${option} needs ${OPTIONS[option]}. ${USAGE}`);
     values.set(option, value);
   }
   const wanted = (option: string): string => {
