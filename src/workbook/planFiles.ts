@@ -63,7 +63,8 @@ export function readPlanRequest(args: readonly string[]): PlanRequest {
     if (!Object.hasOwn(OPTIONS, option)) throw new Error(`There is no option "${option}". ${USAGE}`);
     if (values.has(option)) throw new Error(`${option} stands twice. ${USAGE}`);
     const value = args[i + 1];
-    if (value === undefined || Object.hasOwn(OPTIONS, value)) throw new Error(`${option} needs ${OPTIONS[option]}. ${USAGE}`);
+    if (value === undefined || Object.hasOwn(OPTIONS, value))
+      throw new Error(`${option} needs ${OPTIONS[option]}. ${USAGE}`);
     values.set(option, value);
   }
   const wanted = (option: string): string => {
