@@ -9,6 +9,7 @@ import { roomOf } from '../../src/room/outline';
 import type { DoorwayEntry, RoomEntry, Typed } from '../../src/takeoff/entry';
 import { readRoom } from '../../src/takeoff/readRoom';
 import type { CutKind, FloorPiece, Summary, Takeoff } from '../../src/takeoff/result';
+import { blankRules } from './roomEntries';
 
 export interface BareCounts {
   readonly planks?: number;
@@ -16,24 +17,6 @@ export interface BareCounts {
   readonly rows?: number;
   readonly cuts?: readonly CutKind[];
 }
-
-const BLANK_RULES = {
-  expansionGap: '',
-  minStagger: '',
-  minPiece: '',
-  minRip: '',
-  kerf: '',
-  alignedDistance: '',
-  markingStep: '',
-  layDirection: '',
-  startSide: '',
-  firstRow: '',
-  reuseStrips: '',
-  spare: '',
-  longestAlong: '',
-  longestAcross: '',
-  gapBySpan: '',
-} as const;
 
 /** A doorway with nothing special about it. */
 export function doorwayIn(
@@ -63,7 +46,7 @@ export function plainEntry(name: string, length: Typed, width: Typed, changes: P
       boxCoverage: '',
       pricePerBox: 50,
     },
-    rules: BLANK_RULES,
+    rules: blankRules,
     ...changes,
   };
 }

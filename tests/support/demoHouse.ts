@@ -5,25 +5,10 @@
  */
 import type { ProductEntry, RoomEntry, RulesEntry } from '../../src/takeoff/entry';
 import { blankItem, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
+import { DEMO_ROOM, DEMO_WALLS } from '../../src/workbook/demoRoom';
 import { doorwayIn } from './bareTakeoff';
 
-const RULES: RulesEntry = {
-  expansionGap: '3/8"',
-  minStagger: '8"',
-  minPiece: '8"',
-  minRip: '2"',
-  kerf: '1/8"',
-  alignedDistance: '',
-  markingStep: '',
-  layDirection: '',
-  startSide: '',
-  firstRow: '',
-  reuseStrips: '',
-  spare: '',
-  longestAlong: '',
-  longestAcross: '',
-  gapBySpan: '',
-};
+const RULES: RulesEntry = { ...DEMO_ROOM.rules, expansionGap: '3/8"', minStagger: '8"', minPiece: '8"', kerf: '1/8"' };
 
 const LAMINATE: ProductEntry = {
   name: 'Harbour oak',
@@ -71,18 +56,7 @@ export const demoRooms: readonly RoomEntry[] = [
     units: 'us',
     shape: {
       kind: 'walls in order',
-      walls: [
-        { length: `18'`, turn: 'R' },
-        { length: `9' 6"`, turn: 'R' },
-        { length: `6'`, turn: 'L' },
-        { length: `5'`, turn: 'R' },
-        { length: `3'`, turn: 'L' },
-        { length: `2' 6"`, turn: 'R' },
-        { length: `4' 9"`, turn: 'R' },
-        { length: `2' 6"`, turn: 'L' },
-        { length: `4' 3"`, turn: 'R' },
-        { length: `14' 6"`, turn: 'R' },
-      ],
+      walls: DEMO_WALLS.map(([length, turn]) => ({ length, turn })),
     },
     cutouts: [],
     doorways: [doorwayIn(1, `3'`, `2' 8"`), doorwayIn(10, `4'`, `3'`)],
