@@ -103,7 +103,7 @@ export const RULE_FIELDS = section('rules', false, [
   { key: 'alignedDistance', label: 'Aligned-joint distance' },
   { key: 'markingStep', label: 'Marking step' },
   { key: 'layDirection', label: 'Lay direction' },
-  { key: 'startSide', label: 'First row lies', choices: ['', 'near', 'far', 'best'] },
+  { key: 'startSide', label: 'First row lies', choices: ['', 'near', 'far', 'middle', 'best'] },
   { key: 'firstRow', label: 'First row width' },
   { key: 'reuseStrips', label: 'Strips of the first row in the last', choices: ['', 'yes', 'no'] },
   { key: 'spare', label: 'Spare planks' },

@@ -20,10 +20,11 @@ const KEEPS: Readonly<Record<KeptEnd, FloorPiece['keeps']>> = {
 
 /** Every piece of one floor in laying order. */
 export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly FloorPiece[] {
-  const { layout, read } = all.floors[floorIndex];
+  const { layout, read, part = 'whole' } = all.floors[floorIndex];
   const firstRow = all.firstRows[floorIndex];
+  const rowIndexOf = (piece: LaidPiece) => piece.rowNumber - layout.rows[0].rowNumber;
   const planOf = (piece: LaidPiece) =>
-    all.markedPlan.rows[firstRow + piece.rowNumber - 1].runs[piece.runNumber - 1][piece.pieceNumber - 1];
+    all.markedPlan.rows[firstRow + rowIndexOf(piece)].runs[piece.runNumber - 1][piece.pieceNumber - 1];
   const size = { ...read.product, markingStep: read.rules.markingStep };
   const strips = stripSourcesOf(all);
   const rests = restsOf(all, read.units, read.rules.markingStep);
@@ -44,7 +45,12 @@ export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly 
       cuts: piece.cuts,
       polygon: outerOf(piece.inRoom),
       holes: piece.inRoom.filter((outline) => outline !== outerOf(piece.inRoom)),
-      marks: marksOf(piece, layout.rows[piece.rowNumber - 1], layout, read.rules.markingStep, read.units),
+      marks: marksOf(piece, layout.rows[rowIndexOf(piece)], {
+        layout,
+        startEdge: part === 'whole' ? 'tongue' : 'groove',
+        step: read.rules.markingStep,
+        units: read.units,
+      }),
       rest: rests.get(planned) ?? '',
     };
   });
@@ -94,13 +100,16 @@ function numbered(pieces: readonly LaidPiece[]): readonly { readonly piece: Laid
   });
 }
 
-/** The label of the piece at a place of the job; with several floors the room's name stands before it. */
+/** The label of the piece at a place of the job; with several rooms the room's name stands before it. */
 function labelsOf(planned: PlannedFloors): (rowIndex: number, runIndex: number, pieceIndex: number) => string {
+  const isOneRoom = planned.floors.every(({ read }) => read.name === planned.floors[0].read.name);
   return (rowIndex, runIndex, pieceIndex) => {
     const floorIndex = planned.firstRows.findIndex((_, i) => rowIndex < planned.firstRows[i + 1]);
     const before = planned.markedPlan.rows[rowIndex].runs.slice(0, runIndex).reduce((sum, run) => sum + run.length, 0);
-    const label = `${rowIndex - planned.firstRows[floorIndex] + 1}-${before + pieceIndex + 1}`;
-    return planned.floors.length > 1 ? `${planned.floors[floorIndex].read.name} ${label}` : label;
+    const { layout, read } = planned.floors[floorIndex];
+    const { rowNumber } = layout.rows[rowIndex - planned.firstRows[floorIndex]];
+    const label = `${rowNumber}-${before + pieceIndex + 1}`;
+    return isOneRoom ? label : `${read.name} ${label}`;
   };
 }
 

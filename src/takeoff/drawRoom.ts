@@ -1,7 +1,8 @@
 /** A room as read -> its outline and what of it gets floor. Or the problems of the room. */
 import { subtract } from '../geometry/combine';
 import { insetOf } from '../geometry/inset';
-import type { Ticks } from '../geometry/length';
+import { type Ticks, toTicks } from '../geometry/length';
+import type { Point } from '../geometry/point';
 import { boundsOf, type Region } from '../geometry/polygon';
 import { frameOf, regionToFrame } from '../geometry/turn';
 import { degreesOf } from '../layout/direction';
@@ -26,6 +27,8 @@ export interface DrawnRoom {
   readonly floor: Region;
   /** The floor without what runs into doorways: rows are counted out from the walls. */
   readonly body: Region;
+  /** Middles of the doorways that the floor goes through: where a start from a middle line takes its line. */
+  readonly through: readonly Point[];
 }
 
 /** More rows, or units in a plank, than this are a measure in the wrong unit; the search would not end in time. */
@@ -51,7 +54,16 @@ export function drawRoom(entry: RoomEntry): { readonly room: DrawnRoom | null; r
     return { room: null, problems: [{ field: 'rules.expansionGap', text }] };
   }
   const gapped = { ...read, rules: { ...read.rules, expansionGap } };
-  return { room: { entry, read: gapped, room: drawn.room, ...floors }, problems: [] };
+  const through = drawn.room.doorways
+    .filter(({ floor }) => floor === 'goes on')
+    .map(({ from, to }) => middleOf([from, to]));
+  return { room: { entry, read: gapped, room: drawn.room, ...floors, through }, problems: [] };
+}
+
+/** The middle of the box round some points. */
+export function middleOf(points: readonly Point[]): Point {
+  const { x0, y0, x1, y1 } = boundsOf([points]);
+  return { x: toTicks((x0 + x1) / 2), y: toTicks((y0 + y1) / 2) };
 }
 
 /** What of a room gets floor, with and without what runs into its doorways. */

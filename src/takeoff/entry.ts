@@ -104,8 +104,11 @@ export interface RulesEntry {
   readonly markingStep: Typed;
   /** `length`, `width`, `wall 3`, degrees such as `45`, or `best`: searched. */
   readonly layDirection: Typed;
-  /** Which side of the floor (seen along the rows) the first row lies on; blank = `near`. */
-  readonly startSide: '' | 'near' | 'far' | 'best';
+  /**
+   * Which side of the floor (seen along the rows) the first row lies on; blank = `near`. `middle`: rows both ways from a
+   * line through a doorway that the floor goes on through, or through the middle.
+   */
+  readonly startSide: '' | 'near' | 'far' | 'middle' | 'best';
   /** Blank = full plank unless the last row would be under the minimum rip; `best` = searched. */
   readonly firstRow: Typed;
   /** `yes`: a strip ripped off the first row may serve in the last. */

@@ -4,43 +4,51 @@ import type { Ticks } from '../geometry/length';
 import type { Point } from '../geometry/point';
 import { areaOf } from '../geometry/polygon';
 import { regionToRoom } from '../geometry/turn';
-import type { Row, RowLayout } from '../layout/rows';
+import type { Row } from '../layout/rows';
 import { roomAreaOf } from '../room/outline';
 import { floorPiecesOf, sawPlanksOf } from './cutList';
+import { staggerAcross } from './middleStart';
 import { notesOf } from './notes';
 import type { PlannedFloors } from './planFloors';
 import { proofOf } from './proof';
 import type { FloorPiece, FloorRow, SawPlank, Summary, Takeoff, WayLine } from './result';
 import type { LaidFloor } from './ways';
 
-/** What the whole of a plan says about one of its floors; `ways` are the candidates it was chosen from. */
+/**
+ * What the whole of a plan says about one of its floors; a floor on both sides of a middle line is shown as one.
+ *
+ * @param floorIndex of the floor, or of the part ahead of its line
+ * @param ways the candidates it was chosen from
+ */
 export function floorTakeoffOf(
   planned: PlannedFloors<LaidFloor>,
   floorIndex: number,
   ways: readonly WayLine[],
 ): Takeoff {
-  const { entry, read, room, floor, layout } = planned.floors[floorIndex];
-  const pieces = floorPiecesOf(planned, floorIndex);
-  const planks = sawPlanksOf(planned, floorIndex);
+  const { entry, read, room, layout, part } = planned.floors[floorIndex];
+  const indices = part === 'ahead' ? [floorIndex, floorIndex + 1] : [floorIndex];
+  const floors = indices.map((i) => planned.floors[i]);
+  const pieces = indices.flatMap((i) => floorPiecesOf(planned, i));
+  const planks = indices.flatMap((i) => sawPlanksOf(planned, i));
   return {
     entry,
     units: read.units,
     outline: room.outline,
     cutouts: room.cutouts,
     doorways: room.doorways.map(({ doorwayNumber, from, to, floor }) => ({ doorwayNumber, from, to, floor })),
-    floor,
+    floor: floors.flatMap(({ floor }) => floor),
     rowAngle: layout.frame.degrees,
-    rows: layout.rows.map((row) => floorRowOf(row, layout)),
+    rows: floors.flatMap((laid) => laid.layout.rows.map((row) => floorRowOf(row, laid))),
     pieces,
     planks,
     plan: planned.plan,
-    summary: summaryOf(planned, floorIndex, pieces, planks),
+    summary: summaryOf(planned, indices, pieces, planks),
     ways,
-    notes: notesOf(planned, floorIndex),
+    notes: notesOf(planned, indices),
   };
 }
 
-function floorRowOf(row: Row, layout: RowLayout): FloorRow {
+function floorRowOf(row: Row, { layout, part }: LaidFloor): FloorRow {
   const x0 = Math.min(...row.runs.map((run) => run.x0));
   const x1 = Math.max(...row.runs.map((run) => run.x1));
   const band: readonly Point[] = [
@@ -50,20 +58,22 @@ function floorRowOf(row: Row, layout: RowLayout): FloorRow {
     { x: x0, y: row.y1 },
   ];
   const [polygon] = regionToRoom(layout.frame, [band]);
-  return { rowNumber: row.rowNumber, width: row.width, narrowest: row.narrowest.width, polygon };
+  const isReversed = part === 'behind';
+  return { rowNumber: row.rowNumber, width: row.width, narrowest: row.narrowest.width, isReversed, polygon };
 }
 
 function summaryOf(
   planned: PlannedFloors<LaidFloor>,
-  floorIndex: number,
+  indices: readonly number[],
   pieces: readonly FloorPiece[],
   planks: readonly SawPlank[],
 ): Summary {
-  const { read, room, floor, layout } = planned.floors[floorIndex];
+  const floors = indices.map((i) => planned.floors[i]);
+  const [{ read, room }] = floors;
   const { product, rules } = read;
   const plankArea = product.plankLength * product.plankWidth;
   const roomArea = roomAreaOf(room);
-  const floorArea = areaOf(floor);
+  const floorArea = floors.reduce((sum, { floor }) => sum + areaOf(floor), 0);
   const planksToBuy = planks.length + rules.spare;
   const boxes = (plankCount: number) =>
     product.planksPerBox === null ? null : Math.ceil(plankCount / product.planksPerBox);
@@ -71,34 +81,41 @@ function summaryOf(
   return {
     roomArea,
     floorArea,
-    rowCount: layout.rows.length,
-    firstRowWidth: layout.firstWidth,
-    lastRowWidth: layout.lastWidth,
+    rowCount: floors.reduce((sum, { layout }) => sum + layout.rows.length, 0),
+    ...wallRowsOf(floors),
     plankCount: planks.length,
     planksToBuy,
     boxCount: boxes(planksToBuy),
     waste: Math.max(0, 1 - floorArea / (planks.length * plankArea)),
     shortestPiece: Math.min(...pieces.map((piece) => piece.length)),
-    ...countsOf(planned, floorIndex),
+    ...countsOf(planned, indices),
     tenPercentPlanks,
     tenPercentBoxes: boxes(tenPercentPlanks),
     proof: proofOf(planned.plan),
   };
 }
 
+/** Widths of the rows at the two walls; from a middle line the one behind it ends at the near wall. */
+function wallRowsOf(floors: readonly LaidFloor[]): Pick<Summary, 'firstRowWidth' | 'lastRowWidth'> {
+  const [{ layout: ahead }, behind] = floors;
+  return { firstRowWidth: behind ? behind.layout.lastWidth : ahead.firstWidth, lastRowWidth: ahead.lastWidth };
+}
+
 /** What is counted within one floor: joints and cuts. */
 function countsOf(
   planned: PlannedFloors<LaidFloor>,
-  floorIndex: number,
+  indices: readonly number[],
 ): { tightestStagger: Ticks | null; alignedJointCount: number; cutCount: number } {
-  const [from, to] = [planned.firstRows[floorIndex], planned.firstRows[floorIndex + 1]];
+  const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[indices[indices.length - 1] + 1]];
   const ledger =
-    planned.floors.length === 1
+    planned.floors.length === indices.length
       ? planned.ledger
       : ledgerOf(
           { ...planned.markedJob, rows: planned.markedJob.rows.slice(from, to), ripPairs: [] },
           { ...planned.markedPlan, rows: planned.markedPlan.rows.slice(from, to) },
         );
-  const { tightestStagger, alignedJointCount, cutCount } = ledger;
-  return { tightestStagger, alignedJointCount, cutCount };
+  const across = indices.length > 1 ? staggerAcross(planned, indices[0]) : null;
+  const staggers = [ledger.tightestStagger, across].filter((stagger): stagger is Ticks => stagger !== null);
+  const tightestStagger = staggers.length > 0 ? Math.min(...staggers) : null;
+  return { tightestStagger, alignedJointCount: ledger.alignedJointCount, cutCount: ledger.cutCount };
 }

@@ -1,7 +1,7 @@
 /** Rooms that lead into one another, laid as one floor with the rows running through. */
 import { type JoinFault, joinRooms, type RoomJoin } from '../room/join';
 import type { Room } from '../room/outline';
-import { type DrawnRoom, drawRoom, floorsOf } from './drawRoom';
+import { type DrawnRoom, drawRoom, floorsOf, middleOf } from './drawRoom';
 import type { RoomEntry } from './entry';
 import { floorTakeoffOf } from './floorTakeoff';
 import { nameKey } from './house';
@@ -42,10 +42,11 @@ export function drawAsOne(entries: readonly RoomEntry[]): {
   if (result.faults) {
     return { room: null, problems: result.faults.map((fault) => joinProblem(fault, rooms, joins)) };
   }
-  return { room: joinedRoom(rooms, result.joined.room), problems: [] };
+  const through = result.joined.passages.map(({ outline }) => middleOf(outline));
+  return { room: { ...joinedRoom(rooms, result.joined.room), through }, problems: [] };
 }
 
-function joinedRoom(rooms: readonly DrawnRoom[], room: Room): DrawnRoom {
+function joinedRoom(rooms: readonly DrawnRoom[], room: Room): Omit<DrawnRoom, 'through'> {
   const [first] = rooms;
   const name = rooms.map(({ entry }) => entry.name).join(' + ');
   const read = { ...first.read, name };

@@ -11,24 +11,37 @@ import { numberText } from './numberText';
  * Sentences in the order in which the cuts are made. Seen with the start wall behind you: `start edge` towards it,
  * `far edge` away from it, left and right as you look.
  *
- * @param step what differs by less is not marked
  */
-export function marksOf(piece: LaidPiece, row: Row, layout: RowLayout, step: Ticks, units: Units): readonly string[] {
+export function marksOf(piece: LaidPiece, row: Row, laid: Laid): readonly string[] {
+  const { step, units } = laid;
   const show = (length: Ticks) => lengthText(length, units, 'piece');
   const tapers = piece.slants.filter((slant) => slant.kind === 'taper');
   const others = piece.slants.filter((slant) => slant.kind !== 'taper');
   return [
-    ...ripMarks(piece, row, layout, step, show),
+    ...ripMarks(piece, row, laid, show),
     ...tapers.map((taper) => taperMark(piece, taper, show)),
     ...others.map((slant) => slantMark(slant, show)),
     ...piece.notches.map((notch) => notchMark(notch, step, show)),
   ];
 }
 
+/** How the floor lies that the piece belongs to. */
+interface Laid {
+  readonly layout: RowLayout;
+  /**
+   * Common practice: the tongue side to the start wall; but at a middle line the grooves of both sides meet, and a slip
+   * tongue joins them.
+   */
+  readonly startEdge: 'tongue' | 'groove';
+  /** What differs by less is not marked. */
+  readonly step: Ticks;
+  readonly units: Units;
+}
+
 type Show = (length: Ticks) => string;
 
-/** Common practice: tongue side to the start wall, so the start edge of a plank is its tongue, the far edge its groove. */
-function ripMarks(piece: LaidPiece, row: Row, layout: RowLayout, step: Ticks, show: Show): readonly string[] {
+function ripMarks(piece: LaidPiece, row: Row, { layout, startEdge, step }: Laid, show: Show): readonly string[] {
+  const farEdge = startEdge === 'tongue' ? 'groove' : 'tongue';
   const { y0, y1 } = boundsOf(piece.shape);
   // Against the start wall planks are measured back from their far edge, elsewhere up from their start edge.
   const low = row.y1 <= layout.firstWidth ? row.y1 - layout.plankWidth : row.y0;
@@ -39,9 +52,9 @@ function ripMarks(piece: LaidPiece, row: Row, layout: RowLayout, step: Ticks, sh
   const isTapered = (edge: Slant['edge']) =>
     piece.slants.some((slant) => slant.kind === 'taper' && slant.edge === edge);
   if (y0 - low >= step && !isTapered('start'))
-    marks.push(`Rip to ${width} wide: ${show(y0 - low)} off the start edge (tongue).`);
+    marks.push(`Rip to ${width} wide: ${show(y0 - low)} off the start edge (${startEdge}).`);
   if (high - y1 >= step && !isTapered('far'))
-    marks.push(`Rip to ${width} wide: ${show(high - y1)} off the far edge (groove).`);
+    marks.push(`Rip to ${width} wide: ${show(high - y1)} off the far edge (${farEdge}).`);
   return marks;
 }
 

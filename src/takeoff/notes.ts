@@ -5,20 +5,45 @@ import { overlongFloorsOf } from '../layout/expansion';
 import { narrowRunsOf } from '../layout/rows';
 import { RUN_LIMITS } from '../layout/rules';
 import type { RoomNote } from '../room/faults';
+import type { Stretch } from './cutJob';
 import { lengthText } from './lengthText';
+import { staggerAcross } from './middleStart';
 import type { PlannedFloors } from './planFloors';
 import { problems } from './problems';
 import type { LaidFloor } from './ways';
 
 /** Rules that could not be met first, then the rows, the room, the doorways. */
-export function notesOf(planned: PlannedFloors<LaidFloor>, floorIndex: number): readonly string[] {
-  const { read, room } = planned.floors[floorIndex];
+export function notesOf(planned: PlannedFloors<LaidFloor>, indices: readonly number[]): readonly string[] {
+  const [first] = indices;
+  const { read, room } = planned.floors[first];
   return [
-    ...planNotesOf(planned, floorIndex),
+    ...indices.flatMap((i) => planNotesOf(planned, i)),
+    ...(indices.length > 1 ? middleNotes(planned, first) : []),
     ...room.notes.map((note) => roomNote(note, read.units)),
-    ...spanNotes(planned, floorIndex),
-    ...casingNotes(planned, floorIndex),
+    ...spanNotes(planned, first),
+    ...casingNotes(planned, first),
   ];
+}
+
+/** How a floor is laid both ways from a line. */
+function middleNotes(planned: PlannedFloors<LaidFloor>, aheadIndex: number): readonly string[] {
+  const [ahead, behind] = [planned.floors[aheadIndex], planned.floors[aheadIndex + 1]];
+  const { read } = ahead;
+  const show = (length: Ticks) => lengthText(length, read.units, 'room');
+  const [aheadRows, behindRows] = [ahead.layout.rows, behind.layout.rows];
+  const [first, last] = [behindRows[0].rowNumber, behindRows[behindRows.length - 1].rowNumber];
+  const joint = sharedLength(aheadRows[0].runs, behindRows[0].runs);
+  const stagger = staggerAcross(planned, aheadIndex);
+  const isNear = stagger !== null && stagger < read.rules.minStagger;
+  const sentence = `Start at a line ${show(behind.layout.depth + read.rules.expansionGap)} from the near wall. Lay rows 1 to ${aheadRows.length} ahead of it, grooves to the line. Then glue a slip tongue into the groove of row 1 along the line, ${show(joint)} of it, and lay rows ${first} to ${last} the other way, planks turned round.`;
+  const warning = `Across the line two joints are ${lengthText(stagger ?? 0, read.units, 'piece')} apart, under the minimum stagger: shift row ${first} on site.`;
+  return isNear ? [sentence, warning] : [sentence];
+}
+
+/** How much slip tongue the line takes: as far as the shorter of its two sides has planks. */
+function sharedLength(ahead: readonly Stretch[], behind: readonly Stretch[]): Ticks {
+  const total = (runs: readonly Stretch[]) => runs.reduce((sum, run) => sum + run.x1 - run.x0, 0);
+  return Math.min(total(ahead), total(behind));
 }
 
 /** What the rows and the plan alone have to say. */
@@ -35,10 +60,15 @@ export function planNotesOf(planned: PlannedFloors, floorIndex: number): readonl
 
 type Show = (length: Ticks) => string;
 
-function brokenNotes({ markedPlan, firstRows }: PlannedFloors, floorIndex: number, units: Units): readonly string[] {
+function brokenNotes(
+  { floors, markedPlan, firstRows }: PlannedFloors,
+  floorIndex: number,
+  units: Units,
+): readonly string[] {
   const [from, to] = [firstRows[floorIndex], firstRows[floorIndex + 1]];
+  const { rows } = floors[floorIndex].layout;
   const here = markedPlan.broken.filter((broken) => broken.rowIndex >= from && broken.rowIndex < to);
-  const sentences = here.map((broken) => brokenRuleText(broken, broken.rowIndex - from + 1, units));
+  const sentences = here.map((broken) => brokenRuleText(broken, rows[broken.rowIndex - from].rowNumber, units));
   const shown = sentences.slice(0, 3);
   const more = sentences.length - shown.length;
   return more > 0 ? [...shown, problems.morePlaces(more)] : shown;

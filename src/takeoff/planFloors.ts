@@ -13,6 +13,8 @@ export interface FloorInRows {
     readonly start: Pick<StartChoice, 'reuseStrips'>;
   };
   readonly layout: RowLayout;
+  /** Which side of a middle line it is; not given = there is none. */
+  readonly part?: 'whole' | 'ahead' | 'behind';
 }
 
 export interface PlannedFloors<F extends FloorInRows = FloorInRows> {

@@ -120,7 +120,8 @@ function laidFloors(groups: readonly Group[]): LaidFloors {
   const nameOf = (way: ChosenWay) => way.planned.floors[0].entry.name;
   const floors = groups.flatMap(({ planned, ways }) =>
     ways.map((way, i): Takeoff => {
-      const floor = floorTakeoffOf(planned, i, way.ways);
+      const floorsBefore = ways.slice(0, i).reduce((sum, before) => sum + before.planned.floors.length, 0);
+      const floor = floorTakeoffOf(planned, floorsBefore, way.ways);
       const others = ways.filter((other) => other !== way).map(nameOf);
       return others.length === 0 ? floor : { ...floor, notes: [...floor.notes, problems.sharedPlanks(others)] };
     }),

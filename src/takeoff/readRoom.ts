@@ -44,7 +44,8 @@ export interface Product {
 export interface StartChoice {
   /** The rules' lay direction, or whichever is best. */
   readonly direction: 'as ruled' | 'best';
-  readonly startSide: 'near' | 'far' | 'best';
+  /** `middle`: rows both ways from a line in the middle. */
+  readonly startSide: 'near' | 'far' | 'middle' | 'best';
   readonly firstRow: Ticks | 'auto' | 'best';
   readonly reuseStrips: boolean;
 }

@@ -45,7 +45,7 @@ export interface Takeoff {
 export interface WayLine {
   /** Degrees the rows are turned from the room's x axis, anticlockwise. */
   readonly degrees: number;
-  readonly startSide: 'near' | 'far';
+  readonly startSide: 'near' | 'far' | 'middle';
   readonly rowCount: number;
   readonly firstRowWidth: Ticks;
   readonly lastRowWidth: Ticks;
@@ -70,6 +70,8 @@ export interface FloorRow {
   readonly width: Ticks;
   /** Width at its narrowest, where a slanted wall tapers it. */
   readonly narrowest: Ticks;
+  /** Whether its planks are turned round, tongue away from the rows before: behind a middle line. */
+  readonly isReversed: boolean;
   readonly polygon: readonly Point[];
 }
 

@@ -6,6 +6,7 @@ import { layChoicesOf } from '../layout/choices';
 import { degreesOf, directionsIn } from '../layout/direction';
 import { narrowRunsOf, type RowLayout, rowsOf } from '../layout/rows';
 import type { DrawnRoom } from './drawRoom';
+import { middleStarts, staggerAcross } from './middleStart';
 import { type PlannedFloors, planFloors } from './planFloors';
 import type { WayLine } from './result';
 
@@ -16,6 +17,8 @@ export interface LaidFloor extends DrawnRoom {
   readonly degrees: number;
   /** Which side of the rows, seen along them, row 1 lies on. */
   readonly startSide: 'near' | 'far';
+  /** `ahead` and `behind` of a middle line stand one after the other among planned floors, and are shown as one. */
+  readonly part: 'whole' | 'ahead' | 'behind';
 }
 
 export interface ChosenWay {
@@ -34,9 +37,9 @@ const WIDTHS_A_SIDE = 4;
  * a plank saved by a sliver is none), fewest planks, no piece under the minimum, first and last row alike.
  */
 export function chooseWay(drawn: DrawnRoom): ChosenWay {
-  const candidates = laidWays(drawn).map((laid) => {
-    const planned = planFloors([laid]);
-    return { planned, way: wayLineOf(planned, laid) };
+  const candidates = laidWays(drawn).map((floors) => {
+    const planned = planFloors(floors);
+    return { planned, way: wayLineOf(planned) };
   });
   const ranked = candidates.map((candidate, i) => ({ ...candidate, i })).sort((a, b) => byMerit(a, b) || a.i - b.i);
   return {
@@ -45,35 +48,47 @@ export function chooseWay(drawn: DrawnRoom): ChosenWay {
   };
 }
 
-function laidWays(drawn: DrawnRoom): readonly LaidFloor[] {
+/** Each way as the floors it is planned as: one, or the two sides of a middle line. */
+function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
   const { read, room, floor, body } = drawn;
   const { rules, product, start } = read;
   const { minRip, kerf, markingStep } = rules;
   const options = { plankWidth: product.plankWidth, minRip, kerf, markingStep };
   const directions = start.direction === 'best' ? directionsIn(room) : [degreesOf(rules.layDirection, room.walls) ?? 0];
-  const startSides = start.startSide === 'best' ? (['near', 'far'] as const) : [start.startSide];
+  if (start.startSide === 'middle') {
+    const starts = directions.flatMap((degrees) => middleStarts(drawn, degrees));
+    if (starts.length > 0) return starts;
+  }
+  const startSides =
+    start.startSide === 'best'
+      ? (['near', 'far'] as const)
+      : [start.startSide === 'far' ? ('far' as const) : ('near' as const)];
   if (start.firstRow === 'best') {
     const choices = layChoicesOf(floor, body, { ...options, directions, startSides, widthCount: WIDTHS_A_SIDE });
-    return choices.map(({ layout, degrees, startSide }) => ({ ...drawn, layout, degrees, startSide }));
+    return choices.map(({ layout, degrees, startSide }) => [{ ...drawn, layout, degrees, startSide, part: 'whole' }]);
   }
   const firstRow = start.firstRow;
   return directions.flatMap((degrees) =>
     startSides.map((startSide) => {
       const layout = rowsOf(floor, { ...options, degrees, startSide, firstRow, body });
-      return { ...drawn, layout, degrees, startSide };
+      return [{ ...drawn, layout, degrees, startSide, part: 'whole' as const }];
     }),
   );
 }
 
-function wayLineOf(planned: PlannedFloors<LaidFloor>, { layout, degrees, startSide, read }: LaidFloor): WayLine {
+function wayLineOf(planned: PlannedFloors<LaidFloor>): WayLine {
+  const [first] = planned.floors;
+  const last = planned.floors[planned.floors.length - 1];
+  const isMiddle = last.part === 'behind';
   const lengths = planned.markedPlan.rows.flatMap((row) => row.runs.flat().map((piece) => piece.length));
+  const narrowRuns = planned.floors.flatMap(({ layout, read }) => narrowRunsOf(layout, read.rules.minRip));
   return {
-    degrees,
-    startSide,
-    rowCount: layout.rows.length,
-    firstRowWidth: layout.firstWidth,
-    lastRowWidth: layout.lastWidth,
-    narrowRunCount: narrowRunsOf(layout, read.rules.minRip).length,
+    degrees: first.degrees,
+    startSide: isMiddle ? 'middle' : first.startSide,
+    rowCount: planned.job.rows.length,
+    firstRowWidth: isMiddle ? last.layout.lastWidth : first.layout.firstWidth,
+    lastRowWidth: first.layout.lastWidth,
+    narrowRunCount: narrowRuns.length,
     plankCount: planned.plan.plankCount,
     bound: planned.plan.bound,
     shortestPiece: Math.min(...lengths),
@@ -91,10 +106,18 @@ function byMerit(a: Candidate, b: Candidate): number {
   const isShort = ({ way }: Candidate) => Number(way.shortestPiece < minPiece);
   const unevenness = ({ way }: Candidate) => Math.abs(way.firstRowWidth - way.lastRowWidth);
   return (
+    Number(isLineAligned(a)) - Number(isLineAligned(b)) ||
     a.planned.plan.broken.length - b.planned.plan.broken.length ||
     a.way.narrowRunCount - b.way.narrowRunCount ||
     a.way.plankCount - b.way.plankCount ||
     isShort(a) - isShort(b) ||
     unevenness(a) - unevenness(b)
   );
+}
+
+/** Whether joints on the two sides of a middle line are nearer than the stagger: each side is planned by itself. */
+function isLineAligned({ planned }: Candidate): boolean {
+  if (planned.floors[planned.floors.length - 1].part !== 'behind') return false;
+  const stagger = staggerAcross(planned, 0);
+  return stagger !== null && stagger < planned.floors[0].read.rules.minStagger;
 }
