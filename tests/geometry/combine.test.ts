@@ -161,6 +161,24 @@ describe('places where outlines meet', () => {
 });
 
 describe('nothing upsets it', () => {
+  // Edges a few ticks apart over a long way: cutting them where they cross, again and again, would not come to an end.
+  const p = (x: number, y: number) => ({ x, y });
+  test.each<readonly [string, Region, Region]>([
+    ['1000 ticks long', [[p(20, 8), p(996, 5), p(2, 8)]], [[p(7, 4), p(1000, 4), p(17, 9)]]],
+    [
+      '150 mm long',
+      [[p(1822, 5), p(98_233, 8), p(1433, 5)]],
+      [[p(1297, 4), p(99_830, 9), p(1853, 9), p(99_357, 9), p(565, 2)]],
+    ],
+    [
+      '100 m long',
+      [[p(1_151_162, 0), p(63_464_532, 2), p(363_488, 2)]],
+      [[p(739_906, 0), p(63_087_298, 0), p(348_518, 0), p(63_027_114, 1)]],
+    ],
+  ])('slivers across each other, %s', (_, a, b) => {
+    expectAgreement(a, b);
+  });
+
   test('needles, spikes and slopes of near-parallel edges, up to 100 m', () => {
     for (let seed = 1; seed <= 300; seed++) {
       const random = seededRandom(seed);

@@ -111,6 +111,26 @@ describe('by hand', () => {
     ]);
   });
 
+  test('beside a slope round an obstacle a level wall stays level to the tick', () => {
+    // A near wall at y = 0 that turns down into a bay, at many slopes: its far line lies on y = gap, both corners of it.
+    for (let rise = 17; rise < 3_000_000; rise = Math.round(rise * 1.7)) {
+      const bay: Region = [
+        [
+          p(0, 0),
+          p(2_000_000, 0),
+          p(3_000_000, -rise),
+          p(4_000_000, 0),
+          p(6_000_000, 0),
+          p(6_000_000, 5_000_000),
+          p(0, 5_000_000),
+        ],
+      ];
+      const corners = insetOf(bay, GAP).flat();
+      expect(corners.filter((corner) => corner.y === GAP)).toHaveLength(4);
+      expect(corners).toHaveLength(7);
+    }
+  });
+
   test('what is narrower than two gaps vanishes, a neck parts the room', () => {
     expect(insetOf([rectangle(0, 0, 100, 20)], 10)).toEqual([]);
     expect(insetOf([rectangle(0, 0, 100, 21)], 10)).toEqual([rectangle(10, 10, 80, 1)]);

@@ -156,6 +156,64 @@ describe('turning, mirroring and moving a room', () => {
   });
 });
 
+describe('cuts', () => {
+  const p = (x: number, y: number) => ({ x: inches(x), y: inches(y) });
+  /** Cuts of the pieces of one row, jointed at these places. */
+  function cutsOf(
+    outline: Region[number],
+    joints: readonly number[],
+    holes: Region = [],
+  ): readonly (readonly string[])[] {
+    const options = {
+      plankWidth: PLANK.plankWidth,
+      minRip: 0,
+      degrees: 0,
+      startSide: 'near',
+      firstRow: 'auto',
+    } as const;
+    const layout = rowsOf([outline, ...holes], options);
+    return piecesOf(layout, [[joints.map((x) => inches(x))]], PLANK).map((piece) => piece.cuts);
+  }
+
+  test('a square run of 100 in: cut at both walls, whole between', () => {
+    expect(cutsOf([p(0, 0), p(100, 0), p(100, 7.5), p(0, 7.5)], [20, 68])).toEqual([['crosscut'], [], ['crosscut']]);
+  });
+
+  test('a run of a plank exactly needs no saw', () => {
+    expect(cutsOf([p(0, 0), p(48, 0), p(48, 7.5), p(0, 7.5)], [])).toEqual([[]]);
+  });
+
+  test('a narrower row is ripped first', () => {
+    expect(cutsOf([p(0, 0), p(80, 0), p(80, 6), p(0, 6)], [48])).toEqual([['rip'], ['rip', 'crosscut']]);
+  });
+
+  test('angled ends are cut once, at their angle', () => {
+    expect(cutsOf([p(0, 0), p(100, 0), p(92.5, 7.5), p(7.5, 7.5)], [30, 78])).toEqual([
+      ['angled crosscut'],
+      [],
+      ['angled crosscut'],
+    ]);
+    expect(cutsOf([p(0, 0), p(60, 0), p(60, 7.5), p(7.5, 7.5)], [30])).toEqual([['angled crosscut'], ['crosscut']]);
+  });
+
+  test('notches and holes come last, and only where they are', () => {
+    const column = [p(20, 7.5), p(20, 5), p(24, 5), p(24, 7.5)];
+    expect(cutsOf([p(0, 0), p(80, 0), p(80, 7.5), ...[...column].reverse(), p(0, 7.5)], [40])).toEqual([
+      ['crosscut', 'notch'],
+      ['crosscut'],
+    ]);
+    const pipe = [p(60, 3), p(60, 4), p(61, 4), p(61, 3)];
+    expect(cutsOf([p(0, 0), p(80, 0), p(80, 7.5), p(0, 7.5)], [40], [pipe])).toEqual([
+      ['crosscut'],
+      ['crosscut', 'notch'],
+    ]);
+  });
+
+  test('a taper is a rip', () => {
+    expect(cutsOf([p(0, 0), p(80, 0), p(80, 7), p(0, 7.5)], [48])).toEqual([['rip'], ['rip', 'crosscut']]);
+  });
+});
+
 test('joints that do not fit their run are refused', () => {
   const floor: Region = [
     [

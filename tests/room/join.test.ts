@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { areaOf, partsOf } from '../../src/geometry/polygon';
+import { areaOf, boundsOf, partsOf } from '../../src/geometry/polygon';
 import { bodyOf, floorOf } from '../../src/room/floor';
 import { joinRooms, type RoomJoin } from '../../src/room/join';
 import type { MeasuredDoorway } from '../../src/room/measured';
@@ -84,14 +84,19 @@ describe('two rooms side by side', () => {
 describe('three rooms and more', () => {
   test('two rooms and a hall through two doorways', () => {
     // Hall 20 x 4 ft below; rooms of 9 x 10 ft above it at both ends, 2 ft apart but for their walls.
-    const hall = goodRoom(rectangular(20, 4), { doorways: [opening(1, 3), opening(1, 14), opening(4, 0.5)] });
+    const end: MeasuredDoorway = { ...opening(4, 0.5), floor: 'transition', depth: inches(4) };
+    const hall = goodRoom(rectangular(20, 4), { doorways: [opening(1, 3), opening(1, 14), end] });
     const room = goodRoom(rectangular(9, 10), { doorways: [opening(3, 3)] });
     const { room: all, rooms } = joined([hall, room, room], [join(1, 1, 2, 1), join(1, 2, 3, 1)]);
     expect(rooms).toHaveLength(3);
     expect(areaOf([all.outline]) / feet(1) ** 2).toBe(80 + 90 + 90 + 2 * 3 * 0.5);
     // The door at the end of the hall is left, with its wall numbered on.
     expect(all.doorways.map(({ doorwayNumber, wallNumber }) => [doorwayNumber, wallNumber])).toEqual([[1, 4]]);
-    expect(partsOf(floorOf(all, inches(3 / 8)))).toHaveLength(1);
+    // Its floor ends 4 in beyond the hall's left end, without a gap there.
+    const floor = floorOf(all, inches(3 / 8));
+    expect(partsOf(floor)).toHaveLength(1);
+    const hallEnd = Math.min(...rooms[0].outline.map((p) => p.x));
+    expect(boundsOf(floor).x0).toBe(hallEnd - inches(4));
   });
 
   test('four rooms in a ring go round a block of walls', () => {
