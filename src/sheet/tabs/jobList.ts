@@ -25,63 +25,67 @@ export const JOB_LIST_TITLE = 'Job list';
 
 const STATES: Readonly<Record<BeforeState, string>> = { do: '', ask: 'find out', stop: 'STOP' };
 
+/** Rows of three cells under a heading; a section without rows is left out. */
+interface Section {
+  readonly heading: string;
+  readonly rows: readonly (readonly Cell[])[];
+}
+
 /**
  * The list for one job.
  *
  * @param ticked what of the days is done already, by its text: refilling keeps the ticks of tasks that stay the same
  */
 export function jobListBlock(order: Order, ticked: ReadonlySet<string>): TabBlock {
-  const rows: (readonly Cell[])[] = [[textCell(JOB_LIST_TITLE, TITLE)]];
-  const section = (heading: string, lines: readonly (readonly Cell[])[]) => {
-    if (lines.length === 0) return;
-    rows.push([textCell('')], [textCell(heading, HEADED), textCell('', HEADED), textCell('', HEADED)], ...lines);
-  };
-  section(
-    'Days',
-    order.days.map((task, i) => [
-      textCell(task.when, banded(i)),
-      textCell(task.text, wrapped(i)),
-      tickCell(ticked.has(task.text), { ...banded(i), align: 'center' }),
-    ]),
-  );
-  section(
-    'Before you begin',
-    order.before.map((line, i) => [
-      textCell(line.subject, banded(i)),
-      textCell(line.text, wrapped(i)),
-      textCell(STATES[line.state], { ...banded(i), bold: true, align: 'center' }),
-    ]),
-  );
-  section(
-    'Heights (the local code comes first)',
-    order.fits.map((fit, i) => [
-      textCell(fit.place, banded(i)),
-      textCell(fit.text, wrapped(i)),
-      textCell(fit.fits === false ? 'CHECK' : '', { ...banded(i), bold: true, align: 'center' }),
-    ]),
-  );
-  for (const sticks of order.sticks) section(stickHeading(sticks, order), stickLines(sticks, order));
-  for (const cover of order.covers) {
-    const { units } = order.house;
-    section(
-      `${cover.goods.name}: ${cover.rolls} rolls of ${lengthText(cover.goods.length, units, 'room')}`,
-      cover.rooms.map(({ room, plan }, i) => [
-        textCell(room, banded(i)),
-        textCell(`along the ${plan.direction}: ${countedLengths(plan.strips, order)}`, wrapped(i)),
-        textCell('', banded(i)),
-      ]),
-    );
-  }
+  const sections = [...settlingSections(order, ticked), ...cuttingSections(order)];
+  const rows = sections
+    .filter((section) => section.rows.length > 0)
+    .flatMap(({ heading, rows: own }) => [[], [textCell(heading, HEADED)], ...own]);
   return {
     title: JOB_LIST_TITLE,
     mark: JOB_LIST_MARK,
-    cells: filledRows(rows, 3),
+    cells: filledRows([[textCell(JOB_LIST_TITLE, TITLE)], ...rows], 3),
     columnWidths: [170, 520, 70],
     rowHeight: 0,
     frozenRows: 0,
     showGridlines: false,
     landscape: false,
   };
+}
+
+/** What to do on which day, what to settle, where heights meet. */
+function settlingSections(order: Order, ticked: ReadonlySet<string>): readonly Section[] {
+  const row = (first: string, text: string, mark: string, i: number) => [
+    textCell(first, banded(i)),
+    textCell(text, wrapped(i)),
+    textCell(mark, { ...banded(i), bold: true, align: 'center' }),
+  ];
+  const days = order.days.map((task, i) => [
+    textCell(task.when, banded(i)),
+    textCell(task.text, wrapped(i)),
+    tickCell(ticked.has(task.text), { ...banded(i), align: 'center' }),
+  ]);
+  const before = order.before.map((line, i) => row(line.subject, line.text, STATES[line.state], i));
+  const heights = order.fits.map((fit, i) => row(fit.place, fit.text, fit.fits === false ? 'CHECK' : '', i));
+  return [
+    { heading: 'Days', rows: days },
+    { heading: 'Before you begin', rows: before },
+    { heading: 'Heights (the local code comes first)', rows: heights },
+  ];
+}
+
+/** How sticks and rolls are cut. */
+function cuttingSections(order: Order): readonly Section[] {
+  const { units } = order.house;
+  const sticks = order.sticks.map((stick) => ({ heading: stickHeading(stick, order), rows: stickLines(stick, order) }));
+  const rolls = order.covers.map(({ goods, rolls: count, rooms }) => ({
+    heading: `${goods.name}: ${count} rolls of ${lengthText(goods.length, units, 'room')}`,
+    rows: rooms.map(({ room, plan }, i) => [
+      textCell(room, banded(i)),
+      textCell(`along the ${plan.direction}: ${countedLengths(plan.strips, order)}`, wrapped(i)),
+    ]),
+  }));
+  return [...sticks, ...rolls];
 }
 
 /** Texts of the tasks ticked in the tab as it stands: a tick beside a text. */
@@ -100,7 +104,7 @@ function stickLines({ cuts }: StickOrder, { house }: Order): readonly (readonly 
       const { label, length, scarfed } = cuts.pieces[index];
       return `${lengthText(length, house.units, 'piece')} ${label}${scarfed ? ', scarfed' : ''}`;
     });
-    return [textCell(`${i + 1}`, banded(i)), textCell(pieces.join(';  '), wrapped(i)), textCell('', banded(i))];
+    return [textCell(`${i + 1}`, banded(i)), textCell(pieces.join(';  '), wrapped(i))];
   });
 }
 
