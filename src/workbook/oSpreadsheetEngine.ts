@@ -118,7 +118,7 @@ function createWriter(model: SpreadsheetModel, run: (list: readonly Command[]) =
       // Plain text changes how the content before it is read: what was typed under another format is settled first.
       const settled = waiting.get(key);
       const isPlain = (format: string | undefined) => format === '@';
-      if (settled?.content !== undefined && edit.content === undefined && edit.format !== undefined) {
+      if (settled?.content && edit.content === undefined && edit.format !== undefined) {
         if (isPlain(settled.format) !== isPlain(edit.format)) flush();
       }
       const before = waiting.get(key);
