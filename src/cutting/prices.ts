@@ -19,12 +19,17 @@ export interface PriceSearch {
   readonly patience: number;
 }
 
-/** How far past a whole number of planks prices aim. */
+/** How far past a whole number of planks prices aim: wide at first, which is quicker, then narrow. */
 const MARGIN = 0.08;
+const NARROW_MARGIN = 0.03;
+const PRICINGS_WIDE = 12;
+/** After so many pricings it also stops where prices could only just show one plank more. */
+const PRICINGS_HOPEFUL = 24;
+const SMALL_HOPE = 0.2;
 /** Without a plan at hand prices aim no farther than this factor. */
 const FARTHEST = 1.1;
-const CUTS_KEPT = 24;
-const SWEEPS = 4;
+const CUTS_KEPT = 32;
+const SWEEPS = 5;
 /** The largest factor between two prices in one move is about e to this. */
 const LONGEST_MOVE = 4;
 const LEAST_PRICE = 1e-9;
@@ -55,10 +60,12 @@ export function planksShownByPrices(priced: PricedRuns, { known, upTo, patience 
     cuts.push(cutOf(priced));
     if (cuts.length > CUTS_KEPT) cuts.shift();
     // Aim at once for all that is of use; where that stays out of reach, take it back by halves.
-    const room = Math.min(upTo - 1, shown * FARTHEST) + MARGIN - shown;
-    if (waited >= 8 && waited % 4 === 0) stride = Math.max(Math.min(stride, room) / 2, MARGIN);
+    const margin = waited < PRICINGS_WIDE ? MARGIN : NARROW_MARGIN;
+    const room = Math.min(upTo - 1, shown * FARTHEST) + margin - shown;
+    if (waited >= 8 && waited % 4 === 0) stride = Math.max(Math.min(stride, room) / 2, margin);
     const weights = moveOntoCuts(prices, cuts, shown + Math.min(stride, room) - priced.wholePlanks);
-    if (weights && deepestOverlap(cuts, weights) <= shown - priced.wholePlanks) break;
+    const hope = waited < PRICINGS_HOPEFUL ? 0 : SMALL_HOPE;
+    if (weights && deepestOverlap(cuts, weights) <= shown + hope - priced.wholePlanks) break;
   }
   return shown;
 }
