@@ -20,19 +20,12 @@ export interface PricedRuns {
   /**
    * Prices all runs. `prices[1..span]` >= 0 in any scale.
    *
-   * @returns planks every legal plan must use, exact up to the rounding of the prices, which only lowers it; null when
-   *   some run cannot be laid at all
+   * @returns whole planks that every legal plan must use (the rounding of the prices only lowers it); Infinity when some
+   *   run cannot be laid at all
    */
-  readonly price: (prices: Float64Array) => PricedPlanks | null;
+  readonly price: (prices: Float64Array) => number;
   /** Overlap at every unit of [1..span] under the choice of the last pricing, without `wholePlanks`. */
   readonly overlap: (out: Int32Array) => void;
-}
-
-export interface PricedPlanks {
-  /** For steering only. */
-  readonly planks: number;
-  /** `planks` rounded up, in integers. */
-  readonly bound: number;
 }
 
 /** Working memory of one job. */
@@ -57,9 +50,9 @@ export function pricedRunsOf(job: BoundRuns): PricedRuns {
     price: (prices) => {
       const plank = setPrices(table, prices);
       const cost = leastCost(table, plank);
-      if (cost === Number.POSITIVE_INFINITY) return null;
+      // Rounded up in whole numbers.
       const part = cost % plank;
-      return { planks: wholePlanks + cost / plank, bound: wholePlanks + (cost - part) / plank + (part > 0 ? 1 : 0) };
+      return cost === Number.POSITIVE_INFINITY ? cost : wholePlanks + (cost - part) / plank + (part > 0 ? 1 : 0);
     },
     overlap: (out) => overlapOf(table, out),
   };

@@ -53,10 +53,10 @@ export function planksShownByPrices(priced: PricedRuns, { known, upTo, patience 
   let stride = Number.POSITIVE_INFINITY;
   let waited = 0;
   while (shown < upTo && waited < patience) {
-    const priceOfAll = priced.price(prices);
-    if (!priceOfAll) return Number.POSITIVE_INFINITY;
-    waited = priceOfAll.bound > shown ? 0 : waited + 1;
-    shown = Math.max(shown, priceOfAll.bound);
+    const planks = priced.price(prices);
+    if (planks === Number.POSITIVE_INFINITY) return planks;
+    waited = planks > shown ? 0 : waited + 1;
+    shown = Math.max(shown, planks);
     cuts.push(cutOf(priced));
     if (cuts.length > CUTS_KEPT) cuts.shift();
     // Aim at once for all that is of use; where that stays out of reach, take it back by halves.
