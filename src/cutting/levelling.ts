@@ -30,6 +30,8 @@ export interface Prices {
   readonly ofPlace: Int32Array;
   /** Sums of them over 1..a. */
   readonly sums: Int32Array;
+  /** First pieces that cost least. */
+  readonly tied: Int32Array;
   readonly openings: Openings;
   readonly block: BlockRoom;
 }
@@ -38,6 +40,7 @@ export function emptyPrices(plankLength: number): Prices {
   return {
     ofPlace: new Int32Array(plankLength + 2),
     sums: new Int32Array(plankLength + 2),
+    tied: new Int32Array(plankLength + 2),
     openings: noOpenings(),
     block: emptyBlockRoom(plankLength, LARGEST_BLOCK),
   };
@@ -172,39 +175,31 @@ function cheapestPlace(trial: Trial, run: PreparedRun, prices: Prices): number {
   trial.steps += prepared.plankLength + STEPS_A_MOVE;
   findOpenings(openings, run, trial);
   if (openings.count === 0) openLeastForbidden(openings, run, prepared.plankLength);
-  const found = { price: Number.POSITIVE_INFINITY, ties: 0, chosen: -1, at: 0 };
-  scanOpenings(prepared, run, prices, found);
-  found.chosen = drawBelow(seeded, found.ties);
-  found.ties = 0;
-  scanOpenings(prepared, run, prices, found);
-  return found.at;
-}
-
-interface Found {
-  price: number;
-  ties: number;
-  /** Which of the places that cost least is taken, in the second pass. */
-  chosen: number;
-  at: number;
-}
-
-function scanOpenings(prepared: PreparedJob, run: PreparedRun, prices: Prices, found: Found): void {
-  const { openings, sums } = prices;
-  const L = prepared.plankLength;
+  const found = { price: Number.POSITIVE_INFINITY, ties: 0 };
   const reach = run.rest + prepared.kerf;
+  const L = prepared.plankLength;
   for (let i = 0; i < openings.count; i++) {
     const from = openings.from[i];
     const to = openings.to[i];
-    // Arcs that pass the end of the plank, arcs cut off at its start, and all others.
-    const isLow = from < run.rest;
-    scan(sums, from, isLow ? to : from - 1, L - reach, sums[L], found);
-    scan(sums, isLow ? to + 1 : Math.max(from, reach), to, -reach, 0, found);
-    if (!isLow) scan(sums, from, Math.min(to, reach - 1), -L - 1, 0, found);
+    // Arcs that pass the end of the plank; arcs cut off at its start, and all others.
+    if (from < run.rest) scan(prices, { from, to, shift: L - reach, added: prices.sums[L] }, found);
+    else scan(prices, { from, to, shift: -reach, added: 0 }, found);
   }
+  return prices.tied[drawBelow(seeded, found.ties)];
 }
 
-/** Prices of the arcs that end at from..to and begin `shift` further on, or at the start where that is before it. */
-function scan(sums: Int32Array, from: number, to: number, shift: number, added: number, found: Found): void {
+/** First pieces from..to, whose arcs begin `shift` further on (or at the start, where that is before it). */
+interface Scanned {
+  readonly from: number;
+  readonly to: number;
+  readonly shift: number;
+  /** Price of the places on the way around the plank's end. */
+  readonly added: number;
+}
+
+/** Finds the least price, and all first pieces that have it. */
+function scan(prices: Prices, { from, to, shift, added }: Scanned, found: { price: number; ties: number }): void {
+  const { sums, tied } = prices;
   let { price, ties } = found;
   for (let s = from; s <= to; s++) {
     const begin = s + shift;
@@ -214,8 +209,7 @@ function scan(sums: Int32Array, from: number, to: number, shift: number, added: 
       price = own;
       ties = 0;
     }
-    if (ties === found.chosen) found.at = s;
-    ties++;
+    tied[ties++] = s;
   }
   found.price = price;
   found.ties = ties;
