@@ -1,5 +1,7 @@
 /** Works things out when a person pauses, so that typing is never held up. */
 
+import type { Presses } from './press';
+
 export interface Calculation {
   /** Quick: the problems and the walls. @returns whether there is anything to plan */
   look(): boolean;
@@ -12,6 +14,8 @@ export interface Calculation {
 export interface Calculator {
   /** Something was typed. */
   changed(): void;
+  /** A field was left: its problems are told without waiting. @returns whether there was anything new */
+  hurry(): boolean;
   /** Works out at once what is not worked out yet. */
   finish(): void;
 }
@@ -21,7 +25,7 @@ const BEFORE_LOOK = 120;
 const BEFORE_PLAN = 260;
 const LONGEST_PAUSE = 1500;
 
-export function calculatorOf(calculation: Calculation): Calculator {
+export function calculatorOf(calculation: Calculation, presses: Presses): Calculator {
   let lookTimer = 0;
   let planTimer = 0;
   let lastPlan = 0;
@@ -33,10 +37,14 @@ export function calculatorOf(calculation: Calculation): Calculator {
   };
   const look = () => {
     lookTimer = 0;
+    window.clearTimeout(planTimer);
     if (!calculation.look()) return;
     calculation.waits();
     // A plan that took long is asked for less eagerly: a person who types on must not wait for it.
-    planTimer = window.setTimeout(plan, Math.min(LONGEST_PAUSE, Math.max(BEFORE_PLAN, lastPlan * 1.5)));
+    planTimer = window.setTimeout(
+      () => presses.after(plan),
+      Math.min(LONGEST_PAUSE, Math.max(BEFORE_PLAN, lastPlan * 1.5)),
+    );
   };
   const stop = () => {
     window.clearTimeout(lookTimer);
@@ -46,7 +54,13 @@ export function calculatorOf(calculation: Calculation): Calculator {
   return {
     changed() {
       stop();
-      lookTimer = window.setTimeout(look, BEFORE_LOOK);
+      lookTimer = window.setTimeout(() => presses.after(look), BEFORE_LOOK);
+    },
+    hurry() {
+      const isNew = lookTimer !== 0;
+      window.clearTimeout(lookTimer);
+      if (isNew) look();
+      return isNew;
     },
     finish() {
       const isLate = lookTimer !== 0 || planTimer !== 0;

@@ -11,10 +11,12 @@ export interface PieceEvents {
   opened(piece: FloorPiece): void;
 }
 
-/** @param events null for a drawing that is only looked at, such as the printed one */
-export function drawingElement(drawing: Drawing, events: PieceEvents | null): SVGSVGElement {
+/**
+ * @param events null for a drawing that is only looked at, such as the printed one
+ * @param name one for each drawing that is on the page at a time
+ */
+export function drawingElement(drawing: Drawing, events: PieceEvents | null, name: string): SVGSVGElement {
   const { width, height, pieces } = drawing;
-  const name = events ? 'screen' : 'print';
   const picture = drawn(
     'svg',
     { class: 'floor', viewBox: `0 0 ${width} ${Math.ceil(height)}`, role: 'group', 'aria-label': floorWords(drawing) },

@@ -39,7 +39,7 @@ export function fieldBlock(field: FormField, place: FieldPlace, events: FieldEve
   if (field.use === 'choice or own') block.append(...choiceOrOwn(field, place, events));
   else if (field.choices)
     block.append(...labelled(field, place, choiceBox(path, field.choices, String(value), events)));
-  else block.append(...labelled(field, place, textBox(path, field.use, value, field.blank ?? '', events)));
+  else block.append(...labelled(field, place, textBox(path, value, field, events)));
   block.append(problemBox(path));
   return block;
 }
@@ -86,12 +86,18 @@ function helpUnder(box: HTMLElement, path: string, help: string): HTMLElement {
   return element('p', { class: 'help', id }, help);
 }
 
-function textBox(path: string, use: FieldUse, value: Typed, placeholder: string, events: FieldEvents): HTMLElement {
+function textBox(
+  path: string,
+  value: Typed,
+  { use, blank = '', offers = false }: Pick<FormField, 'use' | 'blank'> & { readonly offers?: string | false },
+  events: FieldEvents,
+): HTMLInputElement {
   const box = element('input', {
     type: 'text',
     id: fieldId(path),
     value: String(value),
-    placeholder,
+    placeholder: blank,
+    list: offers,
     autocomplete: 'off',
     spellcheck: 'false',
     autocapitalize: 'off',
@@ -140,7 +146,7 @@ function choiceOrOwn(field: FormField, place: FieldPlace, events: FieldEvents): 
     label.htmlFor = box.id;
     return [label, box];
   }
-  const typed = textBox(path, own.use, value, '', events);
+  const typed = textBox(path, value, { use: own.use }, events);
   const ownLabel = element('label', { for: typed.id, class: 'own' }, ...labelWords(own.label, own.use, units));
   const parts = [label, box, ownLabel, typed];
   return field.help ? [...parts, helpUnder(typed, path, field.help)] : parts;

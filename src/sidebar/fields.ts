@@ -34,6 +34,8 @@ export interface FormField {
   readonly help?: string;
   /** What a blank means, said in the field. */
   readonly blank?: string;
+  /** Id of the list of words that it offers. */
+  readonly offers?: string;
   /** Whether the field takes the whole width of the form. */
   readonly isWide?: true;
   /** Of a choice that may also be typed: what the field for that is called, and what it holds. */
@@ -71,8 +73,8 @@ export const SHAPE_FIELDS: Readonly<Record<ShapeKind, readonly FormField[]>> = {
     room('walls.1', 'Wall 2 (right)'),
     room('walls.2', 'Wall 3 (near)'),
     room('walls.3', 'Wall 4 (left)'),
-    room('diagonal', 'Diagonal', { help: 'From the start of wall 1 to the end of wall 2.' }),
-    room('otherDiagonal', 'Other diagonal', { blank: 'if measured' }),
+    room('diagonal', 'Diagonal', { isWide: true, help: 'From the start of wall 1 to the end of wall 2.' }),
+    room('otherDiagonal', 'Other diagonal', { blank: 'if measured', isWide: true }),
   ],
   'walls in order': [],
   rectangles: [],
@@ -145,11 +147,11 @@ export const DOORWAYS: FormList = {
       choices: pairs([
         ['transition', 'ends under the door'],
         ['goes on', 'goes on into the next room'],
-        ['stays shut', 'stays out: the door is shut for good'],
+        ['stays shut', 'stays out: door shut for good'],
       ]),
       isWide: true,
     }),
-    words('leadsTo', 'Goes on into room', { isWide: true, blank: 'if laid as one floor' }),
+    words('leadsTo', 'Goes on into room', { isWide: true, blank: 'if laid as one floor', offers: 'room-names' }),
     count('itsDoorway', 'Its doorway there', { blank: '1' }),
     room('wallThickness', 'Wall thickness', { blank: 'both depths' }),
   ],
@@ -170,7 +172,7 @@ export const PRODUCT: readonly FormField[] = [
   plank('plankWidth', 'Plank width'),
   plank('thickness', 'Thickness', { blank: 'if known' }),
   count('planksPerBox', 'Planks in a box', { blank: 'or the next' }),
-  field('area')('boxCoverage', 'A box covers', { blank: 'either will do' }),
+  field('area')('boxCoverage', 'Box covers', { blank: 'either will do' }),
   field('money')('pricePerBox', 'Price of a box', { blank: 'if known' }),
 ];
 

@@ -1,6 +1,6 @@
 /** Fills a room's tabs one after the other, and says how far it has got. */
-import { fillCutList, fillFloorPlan, saveRoom } from '../sheet/tabs/roomTabs';
-import type { TabStore, WrittenTab } from '../sheet/tabs/tabStore';
+import { fillCutList, fillFloorPlan, saveRoom } from '../tabs/roomTabs';
+import type { TabStore, WrittenTab } from '../tabs/tabStore';
 import type { RoomEntry } from '../takeoff/entry';
 import type { Takeoff } from '../takeoff/result';
 
@@ -23,6 +23,8 @@ export interface Filling {
   readonly filled: readonly FilledTab[];
   /** What kept the rest from being filled; none when all is done. */
   readonly failures: readonly string[];
+  /** Whether the room stands in the tab of rooms now. */
+  readonly isSaved: boolean;
 }
 
 export interface RoomTabs {
@@ -50,6 +52,7 @@ export async function fillTabs(
   ];
   const filled: FilledTab[] = [];
   const failures: string[] = [];
+  let isSaved = false;
   for (const [i, { step, run }] of steps.entries()) {
     told({ step, stepNumber: i + 1, stepCount: steps.length });
     const start = now();
@@ -57,10 +60,11 @@ export async function fillTabs(
       const answer = await run();
       if (answer && 'tab' in answer) filled.push({ tab: answer.tab, ms: now() - start });
       else failures.push(...(answer ?? []));
+      isSaved ||= i === 0 && filled.length > 0;
     } catch (error) {
       // The next step would most likely fail as well, after as long a wait.
-      return { filled, failures: [...failures, (error as Error).message] };
+      return { filled, failures: [...failures, (error as Error).message], isSaved };
     }
   }
-  return { filled, failures };
+  return { filled, failures, isSaved };
 }

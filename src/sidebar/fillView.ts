@@ -1,4 +1,5 @@
 /** The button that fills the tabs, how far that is, and the way to each tab. */
+import type { RoomEntry } from '../takeoff/entry';
 import { button, element } from './dom';
 import { type FilledTab, type Filling, type FillProgress, fillTabs, type RoomTabs } from './fillTabs';
 import { secondsText } from './numbers';
@@ -8,8 +9,13 @@ import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
  * The part of the page that fills tabs.
  *
  * @param wanted the room to fill tabs with; null when there is none, after the page has said why
+ * @param saved the room is saved
  */
-export function fillPart(spreadsheet: Spreadsheet | null, wanted: () => RoomTabs | null): HTMLElement {
+export function fillPart(
+  spreadsheet: Spreadsheet | null,
+  wanted: () => RoomTabs | null,
+  saved: (room: RoomEntry) => void,
+): HTMLElement {
   const told = element('p', { role: 'status', class: 'told' });
   const bar = element('progress', { max: 3, value: 0, hidden: true, 'aria-label': 'Filling the tabs' });
   const ways = element('div', { class: 'ways-to-tabs' });
@@ -28,6 +34,7 @@ export function fillPart(spreadsheet: Spreadsheet | null, wanted: () => RoomTabs
     const filling = await fillTabs(room, spreadsheet, () => performance.now(), progress);
     bar.hidden = true;
     tell(fillingWords(filling, performance.now() - start));
+    if (filling.isSaved) saved(room.entry);
     ways.replaceChildren(...filling.filled.map(({ tab }) => wayTo(tab, spreadsheet, tell)));
   };
   return element('div', { class: 'fill' }, busyButton('Fill the tabs', press), bar, told, ways);

@@ -3,8 +3,8 @@
  * so that walls are drawn while the product is not typed yet.
  */
 import type { Region } from '../geometry/polygon';
-import { checkedEntry, LONGEST_ROOM_NAME } from '../sheet/checkedEntry';
-import { tabProblems } from '../sheet/tabProblems';
+import { checkedEntry, LONGEST_ROOM_NAME } from '../tabs/checkedEntry';
+import { tabProblems } from '../tabs/tabProblems';
 import { type DrawnRoom, drawRoom } from '../takeoff/drawRoom';
 import type { ProductEntry, RoomEntry } from '../takeoff/entry';
 import type { DoorwayMark, Problem } from '../takeoff/result';

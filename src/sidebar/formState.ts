@@ -1,4 +1,6 @@
 /** Everything the page knows about its form, and what becomes of it when a person works in it. Data only. */
+import type { Units } from '../geometry/length';
+import type { RulesEntry } from '../takeoff/entry';
 import {
   type Draft,
   itemsAt,
@@ -9,6 +11,7 @@ import {
   withItemRemoved,
   withValue,
 } from './draft';
+import { switchWords, withUnits } from './unitSwitch';
 
 export interface FormState {
   readonly draft: Draft;
@@ -20,14 +23,27 @@ export interface FormState {
   readonly leftPaths: ReadonlySet<string>;
   /** Whether the tabs were to be filled: from then on blank fields are told as well. */
   readonly isPressed: boolean;
+  /** Whether the floor is laid as one with the rooms its doorways lead to. */
+  readonly isAsOne: boolean;
+  /** What was said when the units were changed; '' before. */
+  readonly unitsNote: string;
 }
 
 /** Nothing has been touched yet. */
 export function freshState(draft: Draft): FormState {
-  return { draft, ownPaths: new Set(), openSections: new Set(), leftPaths: new Set(), isPressed: false };
+  return {
+    draft,
+    ownPaths: new Set(),
+    openSections: new Set(),
+    leftPaths: new Set(),
+    isPressed: false,
+    isAsOne: false,
+    unitsNote: '',
+  };
 }
 
 export function withField(state: FormState, path: string, value: string): FormState {
+  if (path === 'units') return withOtherUnits(state, value === 'us' ? 'us' : 'metric');
   return { ...state, draft: withValue(state.draft, path, value) };
 }
 
@@ -39,6 +55,12 @@ export function withOwn(state: FormState, path: string, isOwn: boolean): FormSta
 
 export function withLeft(state: FormState, path: string): FormState {
   return { ...state, leftPaths: toggled(state.leftPaths, path, true) };
+}
+
+/** Several rules at once, as those of a way to lay the floor. */
+export function withRules(state: FormState, rules: Partial<RulesEntry>): FormState {
+  const { draft } = state;
+  return { ...state, draft: { ...draft, rules: { ...draft.rules, ...rules } } };
 }
 
 export function withSection(state: FormState, section: string, isOpen: boolean): FormState {
@@ -64,6 +86,11 @@ export function itemCount({ draft }: FormState, list: ListPath): number {
 
 export function isBlankAt({ draft }: FormState, path: string): boolean {
   return String(valueAt(draft, path)).trim() === '';
+}
+
+function withOtherUnits(state: FormState, units: Units): FormState {
+  const switched = withUnits(state.draft, units);
+  return { ...state, draft: switched.draft, unitsNote: switchWords(switched) };
 }
 
 function unleft(state: FormState, list: ListPath): FormState {

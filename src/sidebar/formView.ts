@@ -48,14 +48,15 @@ export function formSections(state: FormState, events: FormEvents): readonly HTM
     section('Room', '', [
       fields('', [NAME_FIELD]),
       radioGroup('units', 'Units', UNITS_CHOICES, draft.units, events),
-      element('p', { class: 'help' }, LENGTHS_HELP[draft.units]),
+      ...(state.unitsNote === '' ? [] : [element('p', { class: 'units-note' }, state.unitsNote)]),
+      note(LENGTHS_HELP[draft.units]),
     ]),
     section('Shape', 'shape', shapeParts(state, events)),
     section('Cut-outs', 'cutouts', [
       note('Columns, hearths, islands: what gets no floor.'),
       ...listParts(CUTOUTS, state, events),
     ]),
-    section('Doorways', 'doorways', listParts(DOORWAYS, state, events)),
+    section('Doorways', 'doorways', [...listParts(DOORWAYS, state, events), element('div', { id: 'as-one' })]),
     section('Product', 'product', [fields('product', PRODUCT)]),
     section('Laying', 'laying', [fields('rules', LAYING)]),
     shut('Rules', 'rules', state, events, [

@@ -11,11 +11,18 @@ export interface NumberLine {
   readonly remark: string;
 }
 
+/** The same words with spaces at which no line is broken. */
+export function firm(words: string): string {
+  return words.split(' ').join('\u00a0');
+}
+
 /** `24 rows · 88 planks · 11 boxes · 6.2 % waste`. */
 export function headline({ summary }: Takeoff): string {
   const { rowCount, planksToBuy, boxCount, waste } = summary;
   const boxes = boxCount === null ? [] : [plural(boxCount, 'box', 'boxes')];
-  return [plural(rowCount, 'row'), plural(planksToBuy, 'plank'), ...boxes, `${percent(waste)} waste`].join(' · ');
+  return [plural(rowCount, 'row'), plural(planksToBuy, 'plank'), ...boxes, `${percent(waste)} waste`]
+    .map(firm)
+    .join(' · ');
 }
 
 /** Every number, the order first. */

@@ -1,11 +1,12 @@
 /** The page of one room: what is typed, what follows from it, and filling its tabs. */
 import type { Units } from '../geometry/length';
-import type { FloorPiece, Takeoff } from '../takeoff/result';
+import { savedRooms } from '../tabs/roomTabs';
+import type { RoomEntry } from '../takeoff/entry';
+import type { Problem } from '../takeoff/result';
+import { showAsOne } from './asOneView';
 import { type Calculator, calculatorOf } from './calculator';
 import { byId, element } from './dom';
-import { blankDraft, entryOf, type ListPath } from './draft';
-import { drawingOf } from './drawing';
-import { drawingElement } from './drawingView';
+import { blankDraft, draftOf, entryOf, type ListPath, nextRoom } from './draft';
 import { fieldId } from './fieldView';
 import type { RoomTabs } from './fillTabs';
 import { fillPart } from './fillView';
@@ -21,57 +22,78 @@ import {
   withMoved,
   withOwn,
   withRemoved,
+  withRules,
   withSection,
 } from './formState';
 import { type FormEvents, formSections } from './formView';
-import { headline } from './numbers';
-import { numbersElement } from './numbersView';
-import { pieceWords } from './pieceWords';
-import { planOf } from './plan';
+import { showPlan, showSketch, showWorking } from './outcomeView';
+import { planOf, roomsThrough } from './plan';
+import { watchPresses } from './press';
 import { shownProblems } from './problems';
 import { goToFirstProblem, pathsOnPage, tellProblems } from './problemsView';
+import { type SavedPart, savedPart } from './savedView';
 import type { Spreadsheet } from './sheetStore';
-
-/** The drawing as it fits into the sidebar. */
-const PAPER = { width: 280, height: 250 };
 
 export function startRoomPage(units: Units, spreadsheet: Spreadsheet | null): void {
   new RoomPage(units, spreadsheet).start();
 }
 
-/** Holds what is typed and the last plan made of it. */
+/** Holds what is typed, the rooms that are saved, and the last plan. */
 class RoomPage {
   private state: FormState;
   private look: FirstLook = { problems: [], sketch: null };
+  private planProblems: readonly Problem[] = [];
   private planned: RoomTabs | null = null;
+  private saved: readonly RoomEntry[] = [];
+  /** The entry that would be lost by no one: blank, opened or saved. */
+  private kept: string;
   private readonly form = byId('form');
+  private readonly presses = watchPresses();
   private readonly calculator: Calculator;
+  private readonly savedPart: SavedPart;
 
   constructor(
     units: Units,
     private readonly spreadsheet: Spreadsheet | null,
   ) {
     this.state = freshState(blankDraft(units));
-    this.calculator = calculatorOf({
-      look: () => this.lookAgain(),
-      waits: () => this.sayHeadline('Working ...'),
-      plan: () => this.planAgain(),
+    this.kept = this.typed();
+    const look = () => this.lookAgain();
+    this.calculator = calculatorOf({ look, waits: showWorking, plan: () => this.planAgain() }, this.presses);
+    this.savedPart = savedPart(() => this.typed() !== this.kept, {
+      opened: (name) => this.open(name),
+      begun: () => this.begin(freshState(nextRoom(this.state.draft))),
     });
   }
 
   start(): void {
     this.form.addEventListener('submit', (event) => event.preventDefault());
-    byId('fill').append(fillPart(this.spreadsheet, () => this.wanted()));
+    byId('saved').append(this.savedPart.element);
+    byId('fill').append(
+      fillPart(
+        this.spreadsheet,
+        () => this.wanted(),
+        (room) => this.roomSaved(room),
+      ),
+    );
     this.rebuild('');
     this.lookAgain();
+    void this.readSaved();
   }
 
   private readonly events: FormEvents = {
     changed: (path, value, isChoice) => {
       this.change(withField(this.state, path, value));
-      if (isChoice) this.rebuild(fieldId(path));
+      if (!isChoice) return;
+      this.rebuild(fieldId(path));
+      if (path === 'units') byId('announced').textContent = this.state.unitsNote;
     },
-    left: (path) => this.change(withLeft(this.state, path)),
+    left: (path) => {
+      this.state = withLeft(this.state, path);
+      this.presses.after(() => {
+        if (!this.calculator.hurry()) this.tellProblems();
+      });
+    },
     ownChosen: (path, isOwn) => {
       this.change(withOwn(this.state, path, isOwn));
       this.rebuild(fieldId(path));
@@ -99,10 +121,15 @@ class RoomPage {
     this.calculator.changed();
   }
 
+  private typed(): string {
+    return JSON.stringify(entryOf(this.state.draft));
+  }
+
   /** The form as it must look now; the keyboard goes to an element of it. */
   private rebuild(focusId: string): void {
     this.form.replaceChildren(...formSections(this.state, this.events));
     this.tellProblems();
+    this.showAsOne();
     document.getElementById(focusId)?.focus();
   }
 
@@ -114,53 +141,47 @@ class RoomPage {
   /** @returns whether there is anything to plan */
   private lookAgain(): boolean {
     this.look = firstLookAt(entryOf(this.state.draft));
+    this.planProblems = [];
+    this.planned = null;
     this.tellProblems();
+    this.showAsOne();
     // A room without a name can be planned, and is drawn; only its tabs cannot be named.
     const isPlannable = this.look.problems.every(({ field }) => field === 'name');
-    if (!isPlannable) this.showNoPlan();
+    if (!isPlannable) showSketch(this.look.sketch);
     return isPlannable;
+  }
+
+  private planAgain(): void {
+    const entry = entryOf(this.state.draft);
+    const plan = planOf(entry, this.state.isAsOne ? this.roomsThrough() : []);
+    if (plan.status === 'planned') {
+      this.planned = { entry, takeoff: plan.takeoff };
+      showPlan(plan.takeoff, ({ rules }) => {
+        this.change(withRules(this.state, rules));
+        this.rebuild(fieldId('rules.layDirection'));
+      });
+      return;
+    }
+    this.planProblems = plan.problems;
+    this.tellProblems();
+    showSketch(this.look.sketch);
   }
 
   private tellProblems(): void {
     const { leftPaths, isPressed } = this.state;
     const fields = { paths: pathsOnPage(this.form), leftPaths, isPressed };
     const isBlank = (path: string) => isBlankAt(this.state, path);
-    tellProblems(this.form, shownProblems(this.look.problems, { ...fields, isBlank }));
+    const all = [...this.look.problems, ...this.planProblems];
+    tellProblems(this.form, shownProblems(all, { ...fields, isBlank }));
   }
 
-  private planAgain(): void {
-    const entry = entryOf(this.state.draft);
-    const plan = planOf(entry);
-    if (plan.status === 'planned') {
-      this.planned = { entry, takeoff: plan.takeoff };
-      this.showPlan(plan.takeoff);
-    } else {
-      this.showNoPlan();
-      this.sayHeadline(plan.text);
-    }
+  private roomsThrough(): readonly RoomEntry[] {
+    return roomsThrough(entryOf(this.state.draft), this.saved);
   }
 
-  private showPlan(takeoff: Takeoff): void {
-    const words = (piece: FloorPiece) => pieceWords(piece, takeoff.units);
-    const shown = (piece: FloorPiece) => byId('piece').replaceChildren(words(piece));
-    byId('drawing').replaceChildren(drawingElement(drawingOf(takeoff, PAPER), { words, shown, opened: shown }));
-    byId('numbers').replaceChildren(...numbersElement(takeoff));
-    this.sayHeadline(headline(takeoff));
-  }
-
-  private showNoPlan(): void {
-    this.planned = null;
-    const { sketch } = this.look;
-    const hint = element('p', { class: 'help' }, 'The floor is drawn here as you type.');
-    byId('drawing').replaceChildren(sketch ? drawingElement(drawingOf(sketch, PAPER), null) : hint);
-    byId('numbers').replaceChildren();
-    byId('piece').replaceChildren();
-    this.sayHeadline('');
-  }
-
-  private sayHeadline(words: string): void {
-    const line = byId('headline');
-    if (line.textContent !== words) line.textContent = words;
+  private showAsOne(): void {
+    const chosen = (isAsOne: boolean) => this.change({ ...this.state, isAsOne });
+    showAsOne(byId('as-one'), this.roomsThrough(), this.state.isAsOne, chosen);
   }
 
   /** The room to fill tabs with. Or none, after the page has said why. */
@@ -171,5 +192,45 @@ class RoomPage {
     if (this.planned && this.look.problems.length === 0) return this.planned;
     goToFirstProblem(this.form);
     return null;
+  }
+
+  private async readSaved(): Promise<void> {
+    if (!this.spreadsheet) return;
+    try {
+      const { rooms, problems } = await savedRooms(this.spreadsheet);
+      this.showSaved(
+        rooms.flatMap(({ entry }) => (entry ? [entry] : [])),
+        problems,
+      );
+    } catch (error) {
+      this.showSaved(this.saved, [(error as Error).message]);
+    }
+  }
+
+  private showSaved(rooms: readonly RoomEntry[], problems: readonly string[]): void {
+    this.saved = rooms;
+    this.savedPart.show(
+      rooms.map(({ name }) => name),
+      problems,
+    );
+    byId('room-names').replaceChildren(...rooms.map(({ name }) => element('option', { value: name })));
+    this.showAsOne();
+  }
+
+  private roomSaved(entry: RoomEntry): void {
+    this.kept = JSON.stringify(entry);
+    void this.readSaved();
+  }
+
+  private open(name: string): void {
+    const entry = this.saved.find((room) => room.name === name);
+    if (entry) this.begin(freshState(draftOf(entry)));
+  }
+
+  private begin(state: FormState): void {
+    this.state = state;
+    this.kept = this.typed();
+    this.rebuild(fieldId('name'));
+    this.calculator.changed();
   }
 }

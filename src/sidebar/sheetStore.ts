@@ -1,8 +1,8 @@
 /** The way from the page to the spreadsheet. */
 import type { Units } from '../geometry/length';
-import type { TabBlock } from '../sheet/tabs/block';
-import { type PackedContent, packBlock, unpackContent } from '../sheet/tabs/packed';
-import type { TabStore, WriteAnswer } from '../sheet/tabs/tabStore';
+import type { TabBlock } from '../tabs/block';
+import { type PackedContent, packBlock, unpackContent } from '../tabs/packed';
+import type { TabStore, WriteAnswer } from '../tabs/tabStore';
 
 /** What the page asks of the spreadsheet. */
 export interface Spreadsheet extends TabStore {
