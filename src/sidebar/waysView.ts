@@ -35,6 +35,6 @@ function rowOf(told: ToldWay, taken: (way: ToldWay) => void): HTMLElement {
     : button('Take', () => taken(told), { 'aria-label': `Take: ${name}, first and last row ${rips}` });
   const words = remark === '' ? shortName : `${shortName} (${remark})`;
   const cells = [rips, planks, shortest, choice].map((cell) => element('td', {}, cell));
-  const name = element('th', { scope: 'row' }, words);
-  return element('tr', { class: way.isChosen ? 'chosen' : '' }, name, ...cells);
+  const row = element('th', { scope: 'row' }, words);
+  return element('tr', { class: way.isChosen ? 'chosen' : '' }, row, ...cells);
 }
