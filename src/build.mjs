@@ -4,6 +4,7 @@ import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'acorn';
 import { build, transform } from 'esbuild';
+import { lengthUnitsOnly } from './lengthUnitsOnly.mjs';
 
 /** The folder of this project: the nearest one upwards with a package.json, wherever the running script lies in it. */
 export const projectFolder = nearestPackage(import.meta.dirname);
@@ -20,6 +21,7 @@ const common = {
   target: 'es2019',
   legalComments: 'none',
   logLevel: 'error',
+  plugins: [lengthUnitsOnly],
 };
 
 /** The texts of the three files, by name. */

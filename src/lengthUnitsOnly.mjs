@@ -2,6 +2,7 @@
 // electricity and so on, and its formatting, are three quarters of its code, and this add-on never asks for them. Works
 // on the syntax tree and stops the build when the library is no longer built as it expects.
 import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 import { parse } from 'acorn';
 
 const KEPT_METHODS = [
@@ -15,7 +16,22 @@ const DROPPED_FUNCTIONS = [
   ...['calculateAngleValues', 'assertUnitNameIsValid'],
 ];
 
-/** The esbuild plugin. */
+/** Where the class stands: the package's own front door would bring in all of it. */
+export const UNIT_CLASS_FILE = fileURLToPath(
+  new URL('../node_modules/mathjs/lib/esm/type/unit/Unit.js', import.meta.url),
+);
+
+/** The esbuild plugin that goes straight to the class, and leaves it whole: for running in Node. */
+export const unitClassOnly = {
+  name: 'unit class only',
+  setup(build) {
+    build.onResolve({ filter: /^mathjs$/ }, ({ importer }) =>
+      importer.endsWith('unitLibrary.ts') ? { path: UNIT_CLASS_FILE } : undefined,
+    );
+  },
+};
+
+/** The esbuild plugin for the bundles. */
 export const lengthUnitsOnly = {
   name: 'length units only',
   setup(build) {
@@ -31,9 +47,11 @@ export function prunedUnits(source) {
   const tables = Object.fromEntries(
     ['PREFIXES', 'BASE_UNITS', 'UNITS', 'ALIASES', 'UNIT_SYSTEMS'].map((name) => [name, tableNamed(body, name)]),
   );
-  const units = tables.UNITS.properties.filter((unit) => KEPT_BASES.includes(valueOf(unit.value, 'base').property.name));
+  const units = tables.UNITS.properties.filter((unit) =>
+    KEPT_BASES.includes(entryOf(unit.value, 'base').property.name),
+  );
   const unitNames = units.map(keyOf);
-  const prefixes = new Set(['NONE', ...units.map((unit) => valueOf(unit.value, 'prefixes').property.name)]);
+  const prefixes = new Set(['NONE', ...units.map((unit) => entryOf(unit.value, 'prefixes').property.name)]);
   if (unitNames.length < 20 || prefixes.size < 4) throw new Error('the unit library has another form than expected');
   const cuts = [
     ...body.filter(isDropped(prefixes)),
@@ -75,7 +93,8 @@ function factoryBody(program) {
 
 function tableNamed(body, name) {
   const declared = body.find((s) => s.type === 'VariableDeclaration' && s.declarations[0].id.name === name);
-  if (declared?.declarations[0].init.type !== 'ObjectExpression') throw new Error(`the unit library has no table ${name}`);
+  if (declared?.declarations[0].init.type !== 'ObjectExpression')
+    throw new Error(`the unit library has no table ${name}`);
   return declared.declarations[0].init;
 }
 
@@ -83,7 +102,7 @@ function pathOf(node) {
   return node.type === 'MemberExpression' ? [...pathOf(node.object), node.property.name] : [node.name];
 }
 
-function valueOf(object, key) {
+function entryOf(object, key) {
   return object.properties.find((property) => keyOf(property) === key).value;
 }
 

@@ -4,13 +4,14 @@ import { dirname, join, relative, resolve } from 'node:path';
 import { describe, expect, test } from 'vitest';
 
 const source = resolve(import.meta.dirname, '../src');
-const CORE = ['geometry', 'room', 'layout', 'cutting', 'takeoff'];
+const CORE = ['geometry', 'room', 'layout', 'cutting', 'takeoff', 'order'];
 /** From left to right; `sheet` and `sidebar` stand side by side and never see each other. */
 const ORDER: Readonly<Record<string, number>> = {
   ...Object.fromEntries(CORE.map((folder, i) => [folder, i])),
-  sheet: CORE.length,
-  sidebar: CORE.length,
-  workbook: CORE.length + 1,
+  tabs: CORE.length,
+  sheet: CORE.length + 1,
+  sidebar: CORE.length + 1,
+  workbook: CORE.length + 2,
 };
 /** The one core file that may use a package, and the package. */
 const PACKAGE_FILE = { file: 'takeoff/unitLibrary.ts', name: 'mathjs' };

@@ -1,6 +1,7 @@
 /** Custom functions for areas and boxes. Names and order of the arguments are what a person sees while typing. */
+
+import { boxesFor, MOST_BOXES } from '../order/boxes';
 import { areaNumber, areaOfSquareTicks, rectangleArea } from '../takeoff/areaText';
-import { boxesFor, MOST_BOXES } from '../takeoff/boxes';
 import type { Ratio } from '../takeoff/numberText';
 import { problems } from '../takeoff/problems';
 import { type Argument, answersOf, type CellAnswer, oneOrGrid } from './arguments';

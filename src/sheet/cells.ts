@@ -3,7 +3,9 @@
  * blank is '' in a range and missing in an omitted argument. Nothing here asks for a class by name: the spreadsheet
  * makes dates in a world of its own.
  */
+
 import { TICKS_PER_MM, type Ticks, toTicks, type Units } from '../geometry/length';
+import { isDate } from '../tabs/dates';
 import { type Area, readArea } from '../takeoff/areaText';
 import type { Typed } from '../takeoff/entry';
 import { type LengthScale, readExactly } from '../takeoff/lengthText';
@@ -36,11 +38,6 @@ export function isFault(value: unknown): value is Fault {
 /** A cell without content, an omitted argument, or text of spaces only. */
 export function isBlank(cell: unknown): boolean {
   return cell === '' || cell === null || cell === undefined || (typeof cell === 'string' && cell.trim() === '');
-}
-
-/** A date, whatever world it was made in. */
-export function isDate(cell: unknown): boolean {
-  return Object.prototype.toString.call(cell) === '[object Date]';
 }
 
 /** What a cell holds, for quoting in a sentence. */

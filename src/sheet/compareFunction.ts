@@ -1,7 +1,7 @@
 /** The custom function that sets several products side by side for the same rooms. */
 import type { Units } from '../geometry/length';
-import { type Comparison, compareRectangles, type PricedProduct } from '../takeoff/compare';
-import { houseReader } from '../takeoff/houseReader';
+import { type Comparison, compareRectangles, type PricedProduct } from '../order/compare';
+import { fieldReader } from '../takeoff/fieldReader';
 import { problems } from '../takeoff/problems';
 import type { Rectangle } from '../takeoff/rectangle';
 import { answersOf, type CellAnswer, cellsOf, singleUnits, sizeText } from './arguments';
@@ -68,7 +68,7 @@ function productIn(
 ): PricedProduct | { name: string; problem: string } {
   const typed = (column: number) => (isBlank(row[column]) ? '' : typedOf(row[column]));
   const name = String(typed(0) || `Product ${index + 1}`);
-  const reader = houseReader(units);
+  const reader = fieldReader(units);
   const plankLength = reader.neededLength('plankLength', 'Plank length', typed(1), 'plank');
   const plankWidth = reader.neededLength('plankWidth', 'Plank width', typed(2), 'plank');
   const planksPerBox = reader.count('planksPerBox', 'Planks per box', typed(3)) || null;

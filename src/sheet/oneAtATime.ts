@@ -1,4 +1,4 @@
-import { tabProblems } from './tabProblems';
+import { tabProblems } from '../tabs/tabProblems';
 
 /** How long to wait for somebody else's filling, ms: a tab takes a few seconds. */
 const PATIENCE = 10_000;

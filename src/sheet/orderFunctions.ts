@@ -1,17 +1,11 @@
 /** Custom functions for what is ordered besides planks, and for wood that moves. */
 import type { Ticks, Units } from '../geometry/length';
 import { LENGTH_RULES, type LengthRule } from '../layout/rules';
-import { COLDEST_FAHRENHEIT, fahrenheitOf, HOTTEST_FAHRENHEIT, moistureContent } from '../takeoff/moisture';
-import {
-  coefficientOf,
-  DRIEST_MOISTURE,
-  LARGEST_COEFFICIENT,
-  WETTEST_MOISTURE,
-  widthChange,
-} from '../takeoff/movement';
+import { COLDEST_FAHRENHEIT, fahrenheitOf, HOTTEST_FAHRENHEIT, moistureContent } from '../order/moisture';
+import { coefficientOf, DRIEST_MOISTURE, LARGEST_COEFFICIENT, WETTEST_MOISTURE, widthChange } from '../order/movement';
+import { cutTrim } from '../order/trim';
+import { MOST_STRIPS, rollsFor, stripsOf } from '../order/underlay';
 import { problems } from '../takeoff/problems';
-import { cutTrim } from '../takeoff/trim';
-import { MOST_STRIPS, rollsFor, stripsOf } from '../takeoff/underlay';
 import { answersOf, type CellAnswer, listOf, oneOrGrid, singleValues } from './arguments';
 import { type Fault, foundIn, isFault, length0OrMore, lengthAbove0, percentage } from './cells';
 import { lengthNumber } from './lengthFunctions';

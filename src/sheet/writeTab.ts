@@ -6,8 +6,9 @@
  * one by a single copy over it. So a failure on the way leaves the old tab as it was, and what other tabs say about
  * ours (`='Cut list: Den'!D2`) stays true, which it would not if the old tab were deleted.
  */
+
+import type { Cell, Look, TabBlock } from '../tabs/block';
 import { finishTab, insertUnfinishedTab, ownedTab, removeUnfinishedTabs } from './ownedTabs';
-import type { Cell, Look, TabBlock } from './tabs/block';
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;

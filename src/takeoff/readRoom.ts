@@ -24,7 +24,7 @@ import type {
   Typed,
   WallEntry,
 } from './entry';
-import { type HouseReader, houseReader } from './houseReader';
+import { type FieldReader, fieldReader } from './fieldReader';
 import { readOffset } from './lengthText';
 import { numberOf, plainText } from './numberText';
 import { problems } from './problems';
@@ -74,7 +74,7 @@ export interface SpanLimits {
 
 /** The entry in ticks, or every problem in it: `room` is null when there is one. */
 export function readRoom(entry: RoomEntry): { readonly room: ReadRoom | null; readonly problems: readonly Problem[] } {
-  const reader = houseReader(entry.units);
+  const reader = fieldReader(entry.units);
   const measured: MeasuredRoom = {
     shape: readShape(entry.shape, entry.units, reader),
     cutouts: entry.cutouts.map((cutout, i) => readCutout(cutout, i, reader)),
@@ -90,7 +90,7 @@ export function readRoom(entry: RoomEntry): { readonly room: ReadRoom | null; re
   return { room: { name, units, measured, product, rules, start, limits, joins }, problems: [] };
 }
 
-function readShape(shape: ShapeEntry, units: Units, reader: HouseReader): MeasuredShape {
+function readShape(shape: ShapeEntry, units: Units, reader: FieldReader): MeasuredShape {
   const side = (field: string, where: string, typed: Typed) =>
     reader.neededLength(`shape.${field}`, where, typed, 'room');
   switch (shape.kind) {
@@ -137,7 +137,7 @@ function readShape(shape: ShapeEntry, units: Units, reader: HouseReader): Measur
   }
 }
 
-function readWall(walls: readonly WallEntry[], index: number, reader: HouseReader): MeasuredWall {
+function readWall(walls: readonly WallEntry[], index: number, reader: FieldReader): MeasuredWall {
   const { length, turn } = walls[index];
   const degrees = degreesOfTurn(turn);
   const where = `Turn after wall ${index + 1}`;
@@ -162,7 +162,7 @@ export function degreesOfTurn(typed: Typed): number | null {
 }
 
 /** An offset of a rectangle from the common corner: blank is 0, negative lies to the left or nearer. */
-function readFrom(field: string, where: string, typed: Typed, units: Units, reader: HouseReader): Ticks {
+function readFrom(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): Ticks {
   if (String(typed).trim() === '') return 0;
   const read = readOffset(typed, 'room', units);
   if (read.ok) return read.ticks;
@@ -170,7 +170,7 @@ function readFrom(field: string, where: string, typed: Typed, units: Units, read
   return 0;
 }
 
-function readCutout(cutout: CutoutEntry, index: number, reader: HouseReader): MeasuredCutout {
+function readCutout(cutout: CutoutEntry, index: number, reader: FieldReader): MeasuredCutout {
   const field = `cutouts.${index}`;
   const where = `Cut-out ${index + 1}`;
   const round = cutout.kind === 'round';
@@ -190,7 +190,7 @@ function readCutout(cutout: CutoutEntry, index: number, reader: HouseReader): Me
   };
 }
 
-function readDoorway(doorway: DoorwayEntry, index: number, reader: HouseReader): MeasuredDoorway {
+function readDoorway(doorway: DoorwayEntry, index: number, reader: FieldReader): MeasuredDoorway {
   const field = `doorways.${index}`;
   const where = `Doorway ${index + 1}`;
   return {
@@ -212,7 +212,7 @@ export interface ReadJoin {
   readonly wallThickness: Ticks | null;
 }
 
-function readJoins(doorways: readonly DoorwayEntry[], reader: HouseReader): readonly ReadJoin[] {
+function readJoins(doorways: readonly DoorwayEntry[], reader: FieldReader): readonly ReadJoin[] {
   return doorways.flatMap(({ floor, leadsTo, itsDoorway, wallThickness }, i): ReadJoin[] => {
     if (floor !== 'goes on' || leadsTo.trim() === '') return [];
     const field = `doorways.${i}`;
@@ -229,14 +229,14 @@ function readJoins(doorways: readonly DoorwayEntry[], reader: HouseReader): read
 }
 
 /** A wall's number, counted from 1; whether the room has that wall is known only when its outline is. */
-function readWallNumber(field: string, where: string, typed: Typed, reader: HouseReader): number {
+function readWallNumber(field: string, where: string, typed: Typed, reader: FieldReader): number {
   const number = reader.count(field, where, typed);
   if (number !== null && number >= 1) return number;
   if (number !== null || String(typed).trim() === '') reader.fail(field, problems.wallNumber(where, typed));
   return 1;
 }
 
-function readProduct(product: ProductEntry, units: Units, reader: HouseReader): Product {
+function readProduct(product: ProductEntry, units: Units, reader: FieldReader): Product {
   const plankLength = reader.neededLength('product.plankLength', 'Plank length', product.plankLength, 'plank');
   const plankWidth = reader.neededLength('product.plankWidth', 'Plank width', product.plankWidth, 'plank');
   return {
@@ -251,7 +251,7 @@ function readProduct(product: ProductEntry, units: Units, reader: HouseReader): 
 /** How far from whole the planks of a box may come out when told by its coverage: printed sizes are rounded. */
 const BOX_ROUNDING = 0.03;
 
-function readPlanksPerBox(product: ProductEntry, plankArea: number, units: Units, reader: HouseReader): number | null {
+function readPlanksPerBox(product: ProductEntry, plankArea: number, units: Units, reader: FieldReader): number | null {
   const counted = reader.count('product.planksPerBox', 'Planks per box', product.planksPerBox);
   if (counted === 0) reader.fail('product.planksPerBox', problems.noPlanksInBox('Planks per box'));
   if (counted !== null || String(product.boxCoverage).trim() === '') return counted;
@@ -267,7 +267,7 @@ function readPlanksPerBox(product: ProductEntry, plankArea: number, units: Units
 }
 
 /** The rules of a floor, blanks filled with the defaults of the person's units. */
-export function readRules(rules: RulesEntry, units: Units, reader: HouseReader): Rules {
+export function readRules(rules: RulesEntry, units: Units, reader: FieldReader): Rules {
   const length = (rule: LengthRule): Ticks => {
     const typed = rules[rule.key];
     const field = `rules.${rule.key}`;
@@ -286,7 +286,7 @@ export function readRules(rules: RulesEntry, units: Units, reader: HouseReader):
   };
 }
 
-function readDirection(typed: Typed, reader: HouseReader): LayDirection {
+function readDirection(typed: Typed, reader: FieldReader): LayDirection {
   // Which one is best is found out later: see `StartChoice`.
   if (isBest(typed)) return { along: 'length' };
   const direction = layDirectionOf(typed);
@@ -295,7 +295,7 @@ function readDirection(typed: Typed, reader: HouseReader): LayDirection {
 }
 
 /** Us entries give the gap for every 10 ft, metric ones for every metre. */
-function readLimits({ rules, product, units }: RoomEntry, reader: HouseReader): SpanLimits {
+function readLimits({ rules, product, units }: RoomEntry, reader: FieldReader): SpanLimits {
   const along = reader.length('rules.longestAlong', 'Longest floor along the rows', rules.longestAlong, 'room');
   const across = reader.length('rules.longestAcross', 'Longest floor across the rows', rules.longestAcross, 'room');
   const gap = reader.length('rules.gapBySpan', 'Gap by span', rules.gapBySpan, 'plank') ?? 0;
@@ -319,7 +319,7 @@ export function layDirectionOf(typed: Typed): LayDirection | null {
   return degrees === null || /[rl]/.test(text) ? null : { along: 'angle', degrees };
 }
 
-function readStart(rules: RulesEntry, product: Product, reader: HouseReader): StartChoice {
+function readStart(rules: RulesEntry, product: Product, reader: FieldReader): StartChoice {
   return {
     direction: isBest(rules.layDirection) ? 'best' : 'as ruled',
     startSide: rules.startSide || 'near',
@@ -332,7 +332,7 @@ function isBest(typed: Typed): boolean {
   return plainText(String(typed)) === 'best';
 }
 
-function readFirstRow(typed: Typed, product: Product, reader: HouseReader): StartChoice['firstRow'] {
+function readFirstRow(typed: Typed, product: Product, reader: FieldReader): StartChoice['firstRow'] {
   const text = plainText(String(typed));
   if (text === '' || text === 'auto') return 'auto';
   if (isBest(typed)) return 'best';

@@ -11,10 +11,10 @@ import { readdirSync, readFileSync, statSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { mmOf } from '../geometry/length';
 import type { Point } from '../geometry/point';
-import { checkedEntry } from '../sheet/checkedEntry';
+import { planHouse } from '../order/planHouse';
+import { checkedEntry } from '../tabs/checkedEntry';
 import type { RoomEntry } from '../takeoff/entry';
 import { takeoffAsOne } from '../takeoff/joinedFloor';
-import { planHouse } from '../takeoff/planHouse';
 import type { Problem, Takeoff } from '../takeoff/result';
 import { takeoff } from '../takeoff/takeoff';
 

@@ -7,7 +7,7 @@ import {
   meetingOf,
   stairCheck,
   thresholdDrop,
-} from '../../src/takeoff/heights';
+} from '../../src/order/heights';
 
 const inches = ticksOfInches;
 

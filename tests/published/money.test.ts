@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { amountOf, moneyText, totalsOf, wholeUp } from '../../src/takeoff/money';
-import { orderLine } from '../../src/takeoff/orderLine';
+import { amountOf, moneyText, totalsOf, wholeUp } from '../../src/order/money';
+import { orderLine } from '../../src/order/orderLine';
 
 const NO_TERMS = { tax: 0, taxOn: 'materials', margin: 0, marginOf: 'cost' } as const;
 

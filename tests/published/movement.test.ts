@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { coefficientOf, speciesTable } from '../../src/order/movement';
 import { PLANK_MOVEMENT } from '../../src/sheet/orderFunctions';
-import { coefficientOf, speciesTable } from '../../src/takeoff/movement';
 
 describe('change of width', () => {
   test('white oak, 5 in, from 6 to 9 per cent: .055 in (NWFA Technical Publication A200, on two contractor pages)', () => {

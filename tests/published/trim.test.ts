@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE } from '../../src/geometry/length';
+import { trimRunOf } from '../../src/order/trim';
 import { PLANK_TRIM } from '../../src/sheet/orderFunctions';
-import { trimRunOf } from '../../src/takeoff/trim';
 import { bareTakeoff, doorwayIn, plainEntry } from '../support/bareTakeoff';
 
 function lengthAround(room: ReturnType<typeof bareTakeoff>): number {

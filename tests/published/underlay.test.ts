@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { TICKS_PER_FOOT, TICKS_PER_METRE } from '../../src/geometry/length';
+import { amountOf, wholeUp } from '../../src/order/money';
+import { rollsFor, stripsOf } from '../../src/order/underlay';
 import { PLANK_UNDERLAY } from '../../src/sheet/orderFunctions';
-import { amountOf, wholeUp } from '../../src/takeoff/money';
-import { rollsFor, stripsOf } from '../../src/takeoff/underlay';
 
 const room = (length: number, width: number) => [
   [

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { tabName } from '../../src/sheet/ownedTabs';
+import { readTab, writeTab } from '../../src/sheet/writeTab';
 import {
   blankCell,
   type Cell,
@@ -9,8 +10,7 @@ import {
   type TabBlock,
   textCell,
   tickCell,
-} from '../../src/sheet/tabs/block';
-import { readTab, writeTab } from '../../src/sheet/writeTab';
+} from '../../src/tabs/block';
 import {
   callCount,
   type FakeBook,

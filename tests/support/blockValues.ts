@@ -1,4 +1,4 @@
-import type { TabBlock } from '../../src/sheet/tabs/block';
+import type { TabBlock } from '../../src/tabs/block';
 
 /** A block's cells as the spreadsheet gives them back when they are read. */
 export function blockValues(block: TabBlock): (string | number | boolean)[][] {

@@ -1,8 +1,13 @@
 import { addOnFiles } from '../../src/build.mjs';
+import { fillCutList, fillFloorPlan, saveRoom } from '../../src/tabs/roomTabs';
+import type { TabStore } from '../../src/tabs/tabStore';
 import type { RoomEntry } from '../../src/takeoff/entry';
+import type { Takeoff } from '../../src/takeoff/result';
+import { takeoff } from '../../src/takeoff/takeoff';
 import { DEMO_ROOM } from '../../src/workbook/demoRoom';
 import { addOnOf, createNodeWorkbook, type NodeWorkbookOptions } from '../../src/workbook/nodeWorkbook';
 import type { Workbook } from '../../src/workbook/workbook';
+import { storeOf } from '../../src/workbook/workbookStore';
 
 const files = await addOnFiles();
 
@@ -11,16 +16,25 @@ export function builtWorkbook(options: NodeWorkbookOptions = {}) {
   return createNodeWorkbook(addOnOf(files), options);
 }
 
-/** What the add-on answers when it is to fill a tab. */
+/** What became of filling a tab; no name where problems kept it from being filled. */
 export interface FilledTab {
   readonly tab: string;
-  readonly ms: number;
   readonly problems: readonly { readonly field: string; readonly text: string }[];
 }
 
-/** Calls one of the functions that fill a tab, as the sidebar does. */
-export function fill(workbook: Workbook, functionName: string, entry: unknown): FilledTab {
-  return workbook.runFromPage(functionName, [entry]) as FilledTab;
+const FILLINGS = {
+  'cut list': (store: TabStore, planned: Takeoff) => fillCutList(store, planned),
+  'floor plan': (store: TabStore, planned: Takeoff) => fillFloorPlan(store, planned),
+  rooms: (store: TabStore, planned: Takeoff) => saveRoom(store, planned.entry),
+};
+
+/** Plans a room and fills one of its tabs, as the page does. */
+export async function fill(workbook: Workbook, name: keyof typeof FILLINGS, entry: RoomEntry): Promise<FilledTab> {
+  const result = takeoff(entry);
+  if (result.status === 'problems') return { tab: '', problems: result.problems };
+  const filled = await FILLINGS[name](storeOf(workbook), result.takeoff);
+  if (filled && 'tab' in filled) return { tab: filled.tab, problems: [] };
+  return { tab: '', problems: (filled ?? []).map((text) => ({ field: '', text })) };
 }
 
 /** The demo's product and rules in a rectangular room of another name and size. */

@@ -3,8 +3,9 @@
  * everything filled in. Every private figure differs from every other number of the job, so that one found on the
  * homeowner's page is one that leaked.
  */
+
+import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import type { ProductEntry, RoomEntry, RulesEntry } from '../../src/takeoff/entry';
-import { blankItem, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
 import { DEMO_ROOM, DEMO_WALLS } from '../../src/workbook/demoRoom';
 import { doorwayIn } from './bareTakeoff';
 

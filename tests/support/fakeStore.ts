@@ -1,5 +1,5 @@
-import type { TabStore } from '../../src/sheet/tabs/tabStore';
 import { readTab, writeTab } from '../../src/sheet/writeTab';
+import type { TabStore } from '../../src/tabs/tabStore';
 import { type FakeBook, spreadsheetOf } from './fakeSpreadsheet';
 
 /** The way to the tabs of a fake spreadsheet, without a page in between. */

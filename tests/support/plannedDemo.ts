@@ -1,7 +1,7 @@
-import type { HouseEntry } from '../../src/takeoff/houseEntry';
-import { type Order, orderOf } from '../../src/takeoff/order';
-import { planHouse } from '../../src/takeoff/planHouse';
-import { readHouse } from '../../src/takeoff/readHouse';
+import type { HouseEntry } from '../../src/order/houseEntry';
+import { type Order, orderOf } from '../../src/order/order';
+import { planHouse } from '../../src/order/planHouse';
+import { readHouse } from '../../src/order/readHouse';
 import { demoJob, demoRooms } from './demoHouse';
 
 const plans = { shared: planHouse(demoRooms, true), apart: planHouse(demoRooms, false) };

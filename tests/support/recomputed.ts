@@ -4,7 +4,7 @@ import { existsSync, mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import exceljs from 'exceljs';
-import type { Cell, TabBlock } from '../../src/sheet/tabs/block';
+import type { Cell, TabBlock } from '../../src/tabs/block';
 import { nodeLibrary } from '../../src/workbook/nodeLibrary';
 
 export type Changes = Readonly<Record<string, number>>;

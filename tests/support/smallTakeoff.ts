@@ -122,7 +122,7 @@ function floorPiece({ label, from, length, plankNumber, keeps, rest }: HandPiece
 function floorRow(place: (typeof ROW_PLACES)[number], index: number): FloorRow {
   const width = ticksOfInches(place.width);
   const polygon = corners(GAP, GAP + place.from, GAP + RUN, GAP + place.from + place.width);
-  return { rowNumber: index + 1, width, narrowest: width, polygon };
+  return { rowNumber: index + 1, width, narrowest: width, isReversed: false, polygon };
 }
 
 function sawPlank(leftOver: number, index: number): SawPlank {

@@ -3,6 +3,9 @@
  * the ones without.
  */
 import { afterEach, describe, expect, test, vi } from 'vitest';
+import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
+import { planHouse } from '../../src/order/planHouse';
+import { readHouse } from '../../src/order/readHouse';
 import {
   PLANK_AREA,
   PLANK_BOXES,
@@ -19,13 +22,10 @@ import {
   PLANK_TRIM,
   PLANK_UNDERLAY,
 } from '../../src/sheet/functions';
-import { chosenRooms } from '../../src/sheet/tabs/jobTabs';
+import { chosenRooms } from '../../src/tabs/jobTabs';
 import type { RoomEntry } from '../../src/takeoff/entry';
-import { blankItem, emptyHouse, type HouseEntry } from '../../src/takeoff/houseEntry';
 import { takeoffAsOne } from '../../src/takeoff/joinedFloor';
-import { planHouse } from '../../src/takeoff/planHouse';
 import { problems } from '../../src/takeoff/problems';
-import { readHouse } from '../../src/takeoff/readHouse';
 import { takeoff } from '../../src/takeoff/takeoff';
 import { refusalOf } from '../support/refusal';
 import { plainRoom } from '../support/roomEntries';

@@ -1,0 +1,96 @@
+/** Underlay, vapour film and tape for every room of the job. */
+import { subtract } from '../geometry/combine';
+import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../geometry/length';
+import { lengthText } from '../takeoff/lengthText';
+import type { House, LaidRoom, RollGoods } from './house';
+import { type OrderLine, orderLine } from './orderLine';
+import { rollsFor, type StripPlan, stripsOf } from './underlay';
+
+/** Goods from a roll in the rooms they go into. */
+export interface CoverOrder {
+  readonly goods: RollGoods;
+  readonly rooms: readonly { readonly room: string; readonly plan: StripPlan }[];
+  readonly rolls: number;
+  readonly line: OrderLine;
+}
+
+/** Underlay and film, as far as they are laid; strips of all rooms are cut from the same rolls. */
+export function coverOrders(house: House, rooms: readonly LaidRoom[]): readonly CoverOrder[] {
+  return [
+    ...coverOrder(
+      house,
+      house.underlay,
+      rooms.filter((room) => room.underlay),
+    ),
+    ...coverOrder(
+      house,
+      house.film,
+      rooms.filter((room) => room.film),
+    ),
+  ];
+}
+
+function coverOrder(house: House, goods: RollGoods | null, rooms: readonly LaidRoom[]): CoverOrder[] {
+  if (!goods || rooms.length === 0) return [];
+  const plans = rooms.map(({ name, takeoff }) => ({
+    room: name,
+    plan: stripsOf(subtract([takeoff.outline], takeoff.cutouts), goods, goods.direction),
+  }));
+  const strips = plans.flatMap(({ plan }) => plan.strips);
+  const total = strips.reduce((sum, strip) => sum + strip, 0);
+  const rolls = rollsFor(strips, goods);
+  const line = orderLine({
+    part: 'underlay',
+    item: goods.name,
+    reason: `${strips.length} strips, ${lengthText(total, house.units, 'room')} in all, a strip cut from any roll`,
+    basis: rolls,
+    unit: 'rolls',
+    packName: 'roll',
+    price: goods.price,
+  });
+  return [{ goods, rooms: plans, rolls, line }];
+}
+
+/** Tape over every joint of underlay and film; none when no tape is entered or there is no joint. */
+export function tapeLines(house: House, covers: readonly CoverOrder[]): readonly OrderLine[] {
+  const seams = covers.flatMap((cover) => cover.rooms).reduce((sum, { plan }) => sum + plan.seamLength, 0);
+  if (!house.tape || seams === 0) return [];
+  return [
+    orderLine({
+      part: 'underlay',
+      item: house.tape.name,
+      reason: 'joints of underlay and film',
+      basis: roomMeasure(seams, house.units),
+      unit: roomUnit(house.units),
+      allowance: house.tape.allowance,
+      rounding: 'packs',
+      pack: roomMeasure(house.tape.length, house.units),
+      packName: 'roll',
+      price: house.tape.price,
+    }),
+  ];
+}
+
+/** Feet or metres, to the hundredth: what stands in the cell is what is reckoned with. */
+export function roomMeasure(ticks: Ticks, units: Units): number {
+  return Math.round((100 * ticks) / (units === 'us' ? TICKS_PER_FOOT : TICKS_PER_METRE)) / 100;
+}
+
+export function roomUnit(units: Units): string {
+  return units === 'us' ? 'ft' : 'm';
+}
+
+/** Square feet or square metres, to the hundredth: what stands in the cell is what is reckoned with. */
+export function areaMeasure(squareTicks: number, units: Units): number {
+  return Math.round(100 * areaNumber(squareTicks, units)) / 100;
+}
+
+/** Square feet or square metres of an area in square ticks. */
+export function areaNumber(squareTicks: number, units: Units): number {
+  const side = units === 'us' ? TICKS_PER_FOOT : TICKS_PER_METRE;
+  return squareTicks / (side * side);
+}
+
+export function areaUnit(units: Units): string {
+  return units === 'us' ? 'sq ft' : 'm2';
+}

@@ -1,0 +1,128 @@
+/** What to do when: dated back from the day work starts, with this job's own numbers. */
+import { ceilToStep, ticksOfInches, ticksOfMm } from '../geometry/length';
+import { type DayNumber, dayText } from '../takeoff/calendar';
+import { lengthText } from '../takeoff/lengthText';
+import { numberText } from '../takeoff/numberText';
+import type { CutKind } from '../takeoff/result';
+import type { DoorwayPlan } from './doorways';
+import type { RoomHours } from './hours';
+import type { House, LaidRoom } from './house';
+import type { TrimOfRoom } from './trimOrder';
+
+export interface DayTask {
+  /** Days after the start, negative before it. */
+  readonly offset: number;
+  /** `Sat 2026-12-05`, or `2 days before` while no start date is entered. */
+  readonly when: string;
+  readonly text: string;
+}
+
+export interface Timing {
+  readonly start: DayNumber | null;
+  /** Boxes in the rooms: the longest acclimatisation before the start, at least a day. */
+  readonly delivered: DayNumber | null;
+  /** Days of work one after another; null while hours or hours a day are missing. */
+  readonly workDays: number | null;
+  readonly finish: DayNumber | null;
+}
+
+/** How long the work takes: hours of all rooms over people and hours a day, whole days up, weekends not left out. */
+export function timingOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomHours[]): Timing {
+  const { startDate: start, hoursPerDay, people } = house.schedule;
+  const delivered = start === null ? null : start - daysToAcclimatise(rooms);
+  const known = hoursPerDay && hours.length > 0 && hours.every((room) => room.hours !== null);
+  if (!known) return { start, delivered, workDays: null, finish: null };
+  const total = hours.reduce((sum, room) => sum + (room.hours ?? 0), 0);
+  const workDays = Math.max(1, Math.ceil(Math.round((total / (hoursPerDay * Math.max(1, people))) * 100) / 100));
+  return { start, delivered, workDays, finish: start === null ? null : start + workDays - 1 };
+}
+
+/** Whole days, at least one. */
+function daysToAcclimatise(rooms: readonly LaidRoom[]): number {
+  return Math.max(1, Math.ceil(longestAcclimatisation(rooms) / 24));
+}
+
+function longestAcclimatisation(rooms: readonly LaidRoom[]): number {
+  return Math.max(0, ...rooms.map((room) => room.terms.acclimatise ?? 0));
+}
+
+/** The tick list, earliest first. */
+export function dayList(
+  house: House,
+  rooms: readonly LaidRoom[],
+  doorways: readonly DoorwayPlan[],
+  trims: readonly TrimOfRoom[],
+): readonly DayTask[] {
+  const hours = longestAcclimatisation(rooms);
+  const delivered = -daysToAcclimatise(rooms);
+  const lying =
+    hours > 0
+      ? `Boxes in the rooms by now, closed and flat, for ${numberText(hours, 1)} hours.`
+      : 'Boxes in the house by now.';
+  const { deliveryDays } = house.schedule;
+  const tasks: (readonly [number, string])[] = [
+    ...(deliveryDays === null
+      ? []
+      : [[delivered - deliveryDays, `Order by today: delivery takes ${deliveryDays} days.`] as const]),
+    [delivered, lying],
+    [-1, 'Measure flatness and moisture; see before you begin.'],
+    [-1, `Clear and sweep the rooms: ${rooms.map((room) => room.name).join(', ')}.`],
+    ...trims.map((part) => [-1, trimTask(part)] as const),
+    ...doorways.flatMap((doorway) => doorTasks(house, doorway)).map((text) => [-1, text] as const),
+    ...rooms.flatMap((room) => casingTask(house, room)).map((text) => [-1, text] as const),
+    [-1, 'Mix planks from several boxes; put aside any that are damaged.'],
+    [0, `Tools for the cuts of these lists: ${toolsFor(rooms).join(', ')}.`],
+    [0, 'On: eye and ear protection, dust mask, knee pads. Saw guards stay on; cut outside or with extraction.'],
+  ];
+  return tasks
+    .map(([offset, text]): DayTask => ({ offset, when: whenText(house.schedule.startDate, offset), text }))
+    .sort((a, b) => a.offset - b.offset);
+}
+
+function whenText(start: DayNumber | null, offset: number): string {
+  if (start !== null) return dayText(start + offset);
+  if (offset === 0) return 'first day';
+  return offset === -1 ? 'day before' : `${-offset} days before`;
+}
+
+function trimTask({ room, trim, run }: TrimOfRoom): string {
+  const count = run.lengths.length;
+  const name = trim.name.toLowerCase();
+  if (trim.buy === 'put back')
+    return `${room}: take off ${name} (${count} lengths) and write room and wall on the back of each.`;
+  return `${room}: take off what is there, ready for ${count} lengths of new ${name}.`;
+}
+
+function doorTasks(house: House, doorway: DoorwayPlan): string[] {
+  if (!doorway.doorTrim) return [];
+  const amount = lengthText(doorway.doorTrim, house.units, 'piece');
+  return [`${doorway.room}, doorway ${doorway.doorwayNumber}: take ${amount} off the bottom of the door.`];
+}
+
+/** Planks slide under casings: plank, underlay, and for rigid vinyl 1/64 in of play (a manufacturer's manual, 2022). */
+function casingTask(house: House, { name, takeoff, height }: LaidRoom): string[] {
+  const count = 2 * takeoff.doorways.filter((doorway) => doorway.floor !== 'stays shut').length;
+  if (count === 0 || height === 0) return [];
+  const play = takeoff.entry.product.kind === 'rigid vinyl' ? ticksOfInches(1 / 64) : 0;
+  // Rounded up: a plank that does not slide in is worse than a sixteenth of air.
+  const step = house.units === 'us' ? ticksOfInches(1 / 16) : ticksOfMm(1);
+  const undercut = lengthText(ceilToStep(height + play, step), house.units, 'piece');
+  return [`${name}: undercut ${count} door casings at ${undercut} (an offcut on its underlay shows the height).`];
+}
+
+const TOOLS: Readonly<Record<CutKind, string>> = {
+  crosscut: 'mitre saw or fine handsaw for crosscuts',
+  rip: 'table saw or circular saw with a guide for rips',
+  'angled crosscut': 'bevel gauge for angled ends',
+  notch: 'jigsaw for notches',
+};
+
+function toolsFor(rooms: readonly LaidRoom[]): string[] {
+  const cuts = rooms.flatMap((room) => room.takeoff.pieces).flatMap((piece) => piece.cuts);
+  const kinds = Object.keys(TOOLS) as CutKind[];
+  const counted = kinds.map((kind) => [kind, cuts.filter((cut) => cut === kind).length] as const);
+  const tools = counted
+    .filter(([, count]) => count > 0)
+    .map(([kind, count]) => `${TOOLS[kind]} (${numberText(count, 0)})`);
+  return [...tools, 'tape, square, pencil', 'tapping block, pull bar, spacers'];
+}

@@ -1,0 +1,181 @@
+/** The whole takeoff after the cut plan: what to order, what it costs, what to do before the first plank. */
+
+import { fieldReader } from '../takeoff/fieldReader';
+import { lengthText } from '../takeoff/lengthText';
+import { nameKey } from '../takeoff/names';
+import type { Takeoff } from '../takeoff/result';
+import { type BeforeLine, beforeYouBegin } from './beforeYouBegin';
+import { areaMeasure, areaUnit, type CoverOrder, coverOrders, tapeLines } from './coverOrder';
+import { type DayTask, dayList, type Timing, timingOf } from './dayList';
+import { type DoorwayPlan, doorwaysOf } from './doorways';
+import { type FitLine, fitLines } from './fits';
+import { type FloorOrder, floorOrders } from './floorOrder';
+import { type RoomHours, roomHours } from './hours';
+import { type House, type LaidRoom, laidRooms, type PlannedHouse, type Price } from './house';
+import { type Totals, totalsOf } from './money';
+import { missingIn, type OrderLine, orderLine, sumOf } from './orderLine';
+import {
+  type StickOrder,
+  spacerLines,
+  type TrimOfRoom,
+  transitionOrders,
+  trimMeasure,
+  trimOrders,
+  trimsOfRooms,
+} from './trimOrder';
+
+export interface Order {
+  readonly house: House;
+  readonly rooms: readonly LaidRoom[];
+  /** The floors as they are laid, for pictures and cut lists. */
+  readonly laid: readonly Takeoff[];
+  readonly floors: readonly FloorOrder[];
+  readonly covers: readonly CoverOrder[];
+  readonly trims: readonly TrimOfRoom[];
+  /** Trim and bars: what is cut from which stick. */
+  readonly sticks: readonly StickOrder[];
+  readonly doorways: readonly DoorwayPlan[];
+  readonly fits: readonly FitLine[];
+  readonly hours: readonly RoomHours[];
+  /** Everything that is bought or paid for, materials before labour. */
+  readonly lines: readonly OrderLine[];
+  readonly totals: Totals;
+  /** Sentences; while there are any, the totals are too low. */
+  readonly missing: readonly string[];
+  /** Sentences: what was entered and has no place in this order, what was left out by choice. */
+  readonly notes: readonly string[];
+  readonly before: readonly BeforeLine[];
+  readonly days: readonly DayTask[];
+  readonly timing: Timing;
+}
+
+/** FRONT DOOR: the job as read and its rooms as planned -> the order. */
+export function orderOf(house: House, planned: PlannedHouse): Order {
+  const rooms = laidRooms(house, planned.rooms);
+  const floors = floorOrders(house, rooms, planned.products, pricesOf(rooms));
+  const covers = coverOrders(house, rooms);
+  const trims = trimsOfRooms(house, rooms);
+  const doorways = doorwaysOf(house, rooms);
+  const sticksAndLines = [...trimOrders(house, trims), ...transitionOrders(house, doorways)];
+  const hours = rooms.map((room) => roomHours(room.takeoff, house.pace));
+  const materials = [
+    ...floors.map((floor) => floor.line),
+    ...covers.map((cover) => cover.line),
+    ...tapeLines(house, covers),
+    ...sticksAndLines.map((order) => ('line' in order ? order.line : order)),
+    ...spacerLines(house, rooms),
+    ...extraLines(house),
+  ];
+  const labour = labourLines(house, rooms, hours, trims, doorways);
+  return {
+    house,
+    rooms,
+    laid: planned.floors,
+    floors,
+    covers,
+    trims,
+    sticks: sticksAndLines.filter((order): order is StickOrder => 'line' in order),
+    doorways,
+    fits: fitLines(house, rooms, doorways),
+    hours,
+    lines: [...materials, ...labour],
+    totals: totalsOf(sumOf(materials), sumOf(labour), { ...house.terms, tax: house.terms.tax ?? 0 }),
+    missing: missingFrom(house, [...materials, ...labour], doorways, trims),
+    notes: notesOf(house, rooms),
+    before: beforeYouBegin(house, rooms, trims),
+    days: dayList(house, rooms, doorways, trims),
+    timing: timingOf(house, rooms, hours),
+  };
+}
+
+/** Price a box of each product: the first one entered in its rooms. */
+function pricesOf(rooms: readonly LaidRoom[]): ReadonlyMap<string, Price> {
+  const prices = new Map<string, Price>();
+  for (const { product, takeoff } of rooms) {
+    const key = nameKey(product.name);
+    const price = fieldReader(takeoff.units).price('', '', takeoff.entry.product.pricePerBox);
+    if ((prices.get(key) ?? null) === null) prices.set(key, price);
+  }
+  return prices;
+}
+
+function extraLines(house: House): readonly OrderLine[] {
+  return house.extras.map(({ name, quantity, unit, price }) =>
+    orderLine({ part: 'other', item: name, reason: 'as entered', basis: quantity, unit, price, rounding: 'none' }),
+  );
+}
+
+function labourLines(
+  house: House,
+  rooms: readonly LaidRoom[],
+  hours: readonly RoomHours[],
+  trims: readonly TrimOfRoom[],
+  doorways: readonly DoorwayPlan[],
+): readonly OrderLine[] {
+  const total = (values: readonly number[]) => Math.round(100 * values.reduce((sum, value) => sum + value, 0)) / 100;
+  const trim = trimMeasure(house, trims);
+  const known = hours.every((room) => room.hours !== null);
+  const counts = {
+    area: {
+      basis: total(rooms.map((room) => areaMeasure(room.takeoff.summary.roomArea, house.units))),
+      unit: areaUnit(house.units),
+    },
+    piece: { basis: total(rooms.map((room) => room.takeoff.pieces.length)), unit: 'pieces' },
+    hour: { basis: known ? total(hours.map((room) => room.hours ?? 0)) : null, unit: 'hours' },
+    trim: { basis: trim.length, unit: trim.unit },
+    door: { basis: doorways.filter((doorway) => doorway.doorTrim).length, unit: 'doors' },
+    job: { basis: 1, unit: 'job' },
+  };
+  return house.labour.map(({ work, by, rate }) => {
+    const { basis, unit } = counts[by];
+    const reason = basis === null ? 'minutes for rows and cuts are not entered' : LABOUR_REASONS[by];
+    return orderLine({ part: 'labour', item: work, reason, basis, unit, price: rate, rounding: 'none' });
+  });
+}
+
+const LABOUR_REASONS = {
+  area: 'floor as measured',
+  piece: 'pieces of the cut lists',
+  hour: 'estimated hours of all rooms',
+  trim: 'trim along the walls',
+  door: 'doors to trim',
+  job: 'the whole job',
+} as const;
+
+function missingFrom(
+  house: House,
+  lines: readonly OrderLine[],
+  doorways: readonly DoorwayPlan[],
+  trims: readonly TrimOfRoom[],
+): readonly string[] {
+  const undecided = doorways.filter((doorway) => doorway.undecided);
+  const round = trims.filter(({ trim, run }) => run.roundLength > 0 && trim.buy === 'new');
+  return [
+    ...lines.map(missingIn).filter((sentence) => sentence !== ''),
+    ...undecided.map(
+      ({ room, doorwayNumber, remark }) => `${room}, doorway ${doorwayNumber}: no bar is ordered, because ${remark}.`,
+    ),
+    ...round.map(({ room, trim, run }) => {
+      const length = lengthText(run.roundLength, house.units, 'room');
+      return `${room}: ${trim.name.toLowerCase()} round a column, ${length} of it that bends, is not ordered.`;
+    }),
+  ];
+}
+
+/** Names that are in no room of this order, and what was not entered at all. */
+function notesOf(house: House, rooms: readonly LaidRoom[]): readonly string[] {
+  const names = rooms.map((room) => nameKey(room.name));
+  const products = rooms.map((room) => nameKey(room.product.name));
+  const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
+  const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms)];
+  const strayRooms = [...new Set(asked.filter((name) => !names.includes(nameKey(name))))];
+  const strayProducts = house.floors.map((floor) => floor.product).filter((name) => !products.includes(nameKey(name)));
+  return [
+    ...(strayRooms.length > 0
+      ? [`Not in this order, so what is entered for it has no effect: ${strayRooms.join(', ')}.`]
+      : []),
+    ...(strayProducts.length > 0 ? [`In no room of this order: ${strayProducts.join(', ')}.`] : []),
+    ...(house.labour.length === 0 ? ['No labour is entered.'] : []),
+    ...(house.terms.tax === null ? ['No tax is entered.'] : []),
+  ];
+}

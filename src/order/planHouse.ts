@@ -1,0 +1,172 @@
+/** Rooms as typed -> all of them planned, and the planks each product takes. */
+import { drawRoom } from '../takeoff/drawRoom';
+import type { RoomEntry } from '../takeoff/entry';
+import { floorTakeoffOf } from '../takeoff/floorTakeoff';
+import { drawAsOne } from '../takeoff/joinedFloor';
+import { nameKey } from '../takeoff/names';
+import { type PlannedFloors, planFloors } from '../takeoff/planFloors';
+import { problems } from '../takeoff/problems';
+import { proofOf } from '../takeoff/proof';
+import { type Product, type ReadRoom, readRoom } from '../takeoff/readRoom';
+import type { Problem, Takeoff } from '../takeoff/result';
+import { takeoff } from '../takeoff/takeoff';
+import { type ChosenWay, chooseWay, type LaidFloor } from '../takeoff/ways';
+import type { PlannedHouse, PlannedProduct } from './house';
+
+export type HousePlan =
+  | { readonly status: 'planned'; readonly planned: PlannedHouse }
+  | { readonly status: 'problems'; readonly problems: readonly Problem[] };
+
+/**
+ * Plans every room; a problem of any room is told with the room's name, and then nothing is planned.
+ *
+ * Rooms that a doorway leads on into are laid as one floor: their planks are those of that floor, while trim, underlay
+ * and hours are reckoned room by room.
+ *
+ * @param shareOffcuts whether floors with the same product and rules are cut from the same planks
+ */
+export function planHouse(rooms: readonly RoomEntry[], shareOffcuts: boolean): HousePlan {
+  const found = [...nameProblems(rooms), ...productProblems(rooms)];
+  if (found.length > 0) return { status: 'problems', problems: found };
+  const floors = connectedRooms(rooms).map(drawnFloor);
+  const faults = floors.flatMap((floor) => floor.problems);
+  if (faults.length > 0) return { status: 'problems', problems: faults };
+  const ways = floors.flatMap(({ room }) => (room ? [chooseWay(room)] : []));
+  const laid = laidFloors(groupsOf(ways, shareOffcuts));
+  // Groups come by product; people read by room.
+  const inOrder = ways.flatMap((way) => laid.floors.filter(({ entry }) => entry === way.planned.floors[0].entry));
+  const takeoffs = rooms.map((entry): Takeoff => {
+    const alone = laid.floors.find((floor) => floor.entry === entry);
+    // A room of a joined floor: planned alone, for its walls and an estimate of its hours.
+    return alone ?? plannedAlone(entry);
+  });
+  const products = [...new Set(rooms.map((entry) => nameKey(entry.product.name)))];
+  return {
+    status: 'planned',
+    planned: {
+      rooms: takeoffs,
+      floors: inOrder,
+      sharing: laid.sharing,
+      products: products.map((name) => plannedProduct(laid.groups.filter((group) => productKey(group) === name))),
+    },
+  };
+}
+
+function drawnFloor(entries: readonly RoomEntry[]): ReturnType<typeof drawRoom> {
+  if (entries.length > 1) return drawAsOne(entries);
+  const { room, problems: own } = drawRoom(entries[0]);
+  return { room, problems: own.map(({ field, text }) => ({ field, text: problems.inRoom(entries[0].name, text) })) };
+}
+
+function plannedAlone(entry: RoomEntry): Takeoff {
+  const result = takeoff(entry);
+  if (result.status === 'problems') throw new Error(`Internal: ${entry.name} was planned with others, and cannot be.`);
+  return result.takeoff;
+}
+
+/**
+ * The rooms in sets that doorways lead through, in the order given. A doorway to a room that is not there, or that has
+ * another product, leads nowhere.
+ */
+function connectedRooms(rooms: readonly RoomEntry[]): readonly (readonly RoomEntry[])[] {
+  const leads = (from: RoomEntry, to: RoomEntry) =>
+    nameKey(from.product.name) === nameKey(to.product.name) &&
+    from.doorways.some((doorway) => doorway.floor === 'goes on' && nameKey(doorway.leadsTo) === nameKey(to.name));
+  const sets: RoomEntry[][] = [];
+  for (const room of rooms) {
+    const joined = sets.filter((set) => set.some((other) => leads(room, other) || leads(other, room)));
+    const others = joined.flat();
+    for (const set of joined) sets.splice(sets.indexOf(set), 1);
+    sets.push(rooms.filter((candidate) => candidate === room || others.includes(candidate)));
+  }
+  return sets.sort((a, b) => rooms.indexOf(a[0]) - rooms.indexOf(b[0]));
+}
+
+/** Floors planned together, and the way each of them was chosen from its own. */
+interface Group {
+  readonly planned: PlannedFloors<LaidFloor>;
+  readonly ways: readonly ChosenWay[];
+}
+
+/** Rooms that may share planks, planned together; where that saves nothing each room keeps a plan of its own. */
+function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean): readonly Group[] {
+  const alone = (way: ChosenWay): Group => ({ planned: way.planned, ways: [way] });
+  if (!shareOffcuts) return ways.map(alone);
+  const keys = ways.map(({ planned }) => shareKey(planned.floors[0].read));
+  return [...new Set(keys)].flatMap((key) => {
+    const own = ways.filter((_, i) => keys[i] === key);
+    if (own.length === 1) return own.map(alone);
+    const together = planFloors(own.flatMap(({ planned }) => planned.floors));
+    const apart = own.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
+    const saves = together.plan.plankCount < apart && together.plan.broken.length === 0;
+    return saves ? [{ planned: together, ways: own }] : own.map(alone);
+  });
+}
+
+/** Floors with the same key may be cut from the same planks: one product, one set of rules. */
+function shareKey({ product, rules, start }: ReadRoom): string {
+  const { kerf, minPiece, minStagger, alignedDistance, markingStep } = rules;
+  const numbers = [product.plankLength, product.plankWidth, kerf, minPiece, minStagger, alignedDistance, markingStep];
+  return `${nameKey(product.name)}/${numbers.join('/')}/${start.reuseStrips}`;
+}
+
+interface LaidFloors {
+  readonly groups: readonly Group[];
+  readonly floors: readonly Takeoff[];
+  readonly sharing: readonly (readonly string[])[];
+}
+
+/** Every floor with what it is cut from; floors that share planks say so in their notes. */
+function laidFloors(groups: readonly Group[]): LaidFloors {
+  const nameOf = (way: ChosenWay) => way.planned.floors[0].entry.name;
+  const floors = groups.flatMap(({ planned, ways }) =>
+    ways.map((way, i): Takeoff => {
+      const floorsBefore = ways.slice(0, i).reduce((sum, before) => sum + before.planned.floors.length, 0);
+      const floor = floorTakeoffOf(planned, floorsBefore, way.ways);
+      const others = ways.filter((other) => other !== way).map(nameOf);
+      return others.length === 0 ? floor : { ...floor, notes: [...floor.notes, problems.sharedPlanks(others)] };
+    }),
+  );
+  return { groups, floors, sharing: groups.filter(({ ways }) => ways.length > 1).map(({ ways }) => ways.map(nameOf)) };
+}
+
+function productKey({ planned }: Group): string {
+  return nameKey(planned.floors[0].entry.product.name);
+}
+
+function plannedProduct(groups: readonly Group[]): PlannedProduct {
+  const { name } = groups[0].planned.floors[0].entry.product;
+  const plankCount = groups.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
+  const over = groups.reduce((sum, { planned: { plan } }) => sum + plan.plankCount - plan.bound, 0);
+  const isLegal = groups.every(({ planned }) => planned.plan.broken.length === 0);
+  const proof = proofOf({ plankCount, bound: plankCount - over, broken: [] });
+  if (!isLegal) return { name, plankCount, proof: 'no plan meets all the rules: see the cut lists' };
+  return { name, plankCount, proof: groups.length > 1 ? `${proof}, each room from its own planks` : proof };
+}
+
+function nameProblems(rooms: readonly RoomEntry[]): Problem[] {
+  const names = rooms.map((room) => nameKey(room.name));
+  const twice = rooms.filter((_, i) => names.indexOf(names[i]) < i);
+  return twice.map((room) => ({ field: 'name', text: problems.sameRoomName(room.name) }));
+}
+
+/** Rooms whose products have one name must be laid from one sort of plank: the order counts them together. */
+function productProblems(rooms: readonly RoomEntry[]): Problem[] {
+  const first = new Map<string, { readonly room: string; readonly product: Product }>();
+  const found: Problem[] = [];
+  for (const entry of rooms) {
+    const product = readRoom(entry).room?.product;
+    if (!product) continue;
+    const before = first.get(nameKey(product.name));
+    if (!before) first.set(nameKey(product.name), { room: entry.name, product });
+    else if (!isSamePlank(before.product, product)) {
+      const text = problems.productsDiffer(product.name, before.room, entry.name);
+      found.push({ field: 'product.name', text });
+    }
+  }
+  return found;
+}
+
+function isSamePlank(a: Product, b: Product): boolean {
+  return a.plankLength === b.plankLength && a.plankWidth === b.plankWidth && a.planksPerBox === b.planksPerBox;
+}

@@ -1,0 +1,164 @@
+/** A job as typed, read once: every field into ticks, rates and choices, or into a problem at that field. */
+import { type Ticks, ticksOfInches, ticksOfMm, type Units } from '../geometry/length';
+import type { Typed } from '../takeoff/entry';
+import { type FieldReader, fieldReader } from '../takeoff/fieldReader';
+import { problems } from '../takeoff/problems';
+import type { Problem } from '../takeoff/result';
+import type { House } from './house';
+import type { HouseEntry } from './houseEntry';
+import { type Blank, type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from './houseFields';
+import { COLDEST_FAHRENHEIT, fahrenheitOf, HOTTEST_FAHRENHEIT } from './moisture';
+import { coefficientOf, LARGEST_COEFFICIENT } from './movement';
+
+export type ReadHouse =
+  | { readonly status: 'read'; readonly house: House }
+  | { readonly status: 'problems'; readonly problems: readonly Problem[] };
+
+/** Our choice: smaller ones are a slip of units, and would make thousands of strips or pieces. */
+const NARROWEST_ROLL: Ticks = ticksOfMm(100);
+const SMALLEST_ROLL = ticksOfMm(1000) ** 2;
+const SHORTEST_STICK: Ticks = ticksOfMm(300);
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** The job in ticks, fractions and choices, or every problem in it. Field names are paths such as `trims.0.price`. */
+export function readHouse(entry: HouseEntry): ReadHouse {
+  const reader = fieldReader(entry.units);
+  const read: Record<string, unknown> = {};
+  const whole = entry as unknown as Fields;
+  for (const section of HOUSE_SECTIONS) {
+    const { at, isList } = section;
+    if (at === '') Object.assign(read, readFields(section, whole, '', 1, entry.units, reader));
+    else if (!isList) read[at] = readFields(section, whole[at] as Fields, `${at}.`, 1, entry.units, reader);
+    else {
+      const items = whole[at] as readonly Fields[];
+      read[at] = items.map((item, i) => readFields(section, item, `${at}.${i}.`, i + 1, entry.units, reader));
+    }
+  }
+  // The table of fields is the type of the job as read, field by field: a test holds the two together.
+  const house = withoutBlankGroups(read as unknown as House);
+  checkTogether(entry, house, reader);
+  return reader.problems.length > 0 ? { status: 'problems', problems: reader.problems } : { status: 'read', house };
+}
+
+function readFields(
+  section: HouseSection,
+  item: Fields,
+  path: string,
+  itemNumber: number,
+  units: Units,
+  reader: FieldReader,
+): Fields {
+  const read = section.fields.map(([key, kind, label, blank]) => {
+    const typed = item[key] as Typed;
+    const value = readValue(kind, path + key, houseLabel(section, label, itemNumber), typed, units, reader);
+    return [key, value === null || value === '' ? blankValue(blank, value, units) : value];
+  });
+  return Object.fromEntries(read);
+}
+
+function readValue(
+  kind: FieldKind,
+  field: string,
+  where: string,
+  typed: Typed,
+  units: Units,
+  reader: FieldReader,
+): unknown {
+  switch (kind) {
+    case 'room':
+    case 'plank':
+      return reader.length(field, where, typed, kind);
+    case 'room!':
+      return reader.neededLength(field, where, typed, 'room');
+    case 'plank!':
+      return reader.neededLength(field, where, typed, 'plank');
+    case 'count':
+    case 'number':
+    case 'fraction':
+    case 'percent':
+    case 'price':
+      return reader[kind](field, where, typed);
+    case 'date':
+      return reader.date(field, where, String(typed));
+    case 'species':
+      return readCoefficient(field, where, typed, reader);
+    case 'degrees':
+      return readTemperature(field, where, typed, units, reader);
+    default:
+      // Texts, lists of texts and choices stand as they are; choices are checked where they come from outside.
+      return typeof typed === 'string' ? typed.trim() : typed;
+  }
+}
+
+function blankValue(blank: Blank | undefined, value: unknown, units: Units): unknown {
+  if (blank === undefined) return value;
+  if (typeof blank !== 'object') return blank;
+  return units === 'us' ? ticksOfInches(blank[0]) : ticksOfMm(blank[1]);
+}
+
+function readCoefficient(field: string, where: string, typed: Typed, reader: FieldReader): number | null {
+  if (String(typed).trim() === '') return null;
+  const given = Number(typed);
+  if (given > 0 && given <= LARGEST_COEFFICIENT) return given;
+  const found = coefficientOf(String(typed));
+  if (typeof found === 'number') return found;
+  reader.fail(field, problems.species(where, typed, found));
+  return null;
+}
+
+function readTemperature(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): number | null {
+  const degrees = reader.number(field, where, typed);
+  if (degrees === null) return null;
+  const fahrenheit = units === 'us' ? degrees : fahrenheitOf(degrees);
+  if (fahrenheit >= COLDEST_FAHRENHEIT && fahrenheit <= HOTTEST_FAHRENHEIT) return fahrenheit;
+  reader.fail(field, problems.temperature(where, typed, units));
+  return null;
+}
+
+/** A roll without sizes is not laid, tape and spacers without theirs are not ordered, a blank pace estimates nothing. */
+function withoutBlankGroups(house: House): House {
+  const roll = (goods: House['underlay']) => (goods?.width == null && goods?.length == null ? null : goods);
+  return {
+    ...house,
+    underlay: roll(house.underlay),
+    film: roll(house.film),
+    tape: house.tape?.length ? house.tape : null,
+    spacers: house.spacers?.apart ? house.spacers : null,
+    pace: Object.values(house.pace ?? {}).every((minutes) => minutes === null) ? null : house.pace,
+  };
+}
+
+/** What one field asks of another. */
+function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): void {
+  const needed = (at: string, heading: string, label: string, typed: Typed) =>
+    reader.neededLength(at, `${heading}, ${label}`, typed, 'room');
+  for (const at of ['underlay', 'film'] as const) {
+    const goods = house[at];
+    if (!goods) continue;
+    const heading = at === 'film' ? 'Film' : 'Underlay';
+    const width = needed(`${at}.width`, heading, 'Width of the roll', entry[at].width);
+    const length = needed(`${at}.length`, heading, 'Length of the roll', entry[at].length);
+    if (width === 0 || length === 0) continue;
+    const isSmall = width < NARROWEST_ROLL || width * length < SMALLEST_ROLL;
+    if (isSmall) reader.fail(`${at}.width`, problems.rollTooSmall(`${heading}, Width of the roll`));
+    const isTooWide = 2 * goods.overlap > Math.min(width, length);
+    if (isTooWide) reader.fail(`${at}.overlap`, problems.overlapTooWide(`${heading}, Overlap`));
+  }
+  house.trims.forEach(({ buy, thickness }, i) => {
+    if (buy !== 'new') return;
+    const where = `Trim ${i + 1}`;
+    const stick = needed(`trims.${i}.stockLength`, where, 'Length of a stick', entry.trims[i].stockLength);
+    if (stick > 0) checkStick(`trims.${i}.stockLength`, `${where}, Length of a stick`, stick, thickness, reader);
+  });
+  house.transitions.forEach(({ stockLength }, i) => {
+    if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0, reader);
+  });
+  house.labour.forEach(({ by, work }, i) => {
+    if ((by as string) === '') reader.fail(`labour.${i}.by`, problems.labourBy(work));
+  });
+}
+
+function checkStick(field: string, where: string, length: Ticks, thickness: Ticks, reader: FieldReader): void {
+  if (length < SHORTEST_STICK || 2 * thickness > length) reader.fail(field, problems.stickSize(where));
+}

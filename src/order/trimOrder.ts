@@ -1,0 +1,127 @@
+/** Trim, bars and spacers for every room of the job, each kind cut from the same sticks. */
+import { type Ticks, ticksOfInches, ticksOfMm } from '../geometry/length';
+import { lengthText } from '../takeoff/lengthText';
+import { nameKey } from '../takeoff/names';
+import { roomMeasure, roomUnit } from './coverOrder';
+import type { DoorwayPlan } from './doorways';
+import type { House, LaidRoom, Trim } from './house';
+import { wholeUp } from './money';
+import { type OrderLine, orderLine } from './orderLine';
+import { cutTrim, type TrimCuts, type TrimLength, type TrimRun, trimRunOf, type WalledRoom } from './trim';
+
+/** One sort of trim in one room. */
+export interface TrimOfRoom {
+  readonly room: string;
+  readonly trim: Trim;
+  readonly run: TrimRun;
+}
+
+/** One sort of trim or bar over the whole job: how its sticks are cut, and what is bought. */
+export interface StickOrder {
+  readonly name: string;
+  readonly stockLength: Ticks;
+  readonly cuts: TrimCuts;
+  readonly line: OrderLine;
+}
+
+/** Every sort of trim in every room it goes into. */
+export function trimsOfRooms(house: House, rooms: readonly LaidRoom[]): readonly TrimOfRoom[] {
+  return house.trims.flatMap((trim) => {
+    const wanted = trim.rooms.map(nameKey);
+    const own = rooms.filter((room) => wanted.length === 0 || wanted.includes(nameKey(room.name)));
+    return own.map((room) => ({
+      room: room.name,
+      trim,
+      run: trimRunOf(walledRoom(room), trim.thickness, trim.aroundCutouts === 'yes'),
+    }));
+  });
+}
+
+/** Sticks of each sort that is bought new; what is put back needs none. */
+export function trimOrders(house: House, trims: readonly TrimOfRoom[]): readonly StickOrder[] {
+  const bought = house.trims.filter((trim) => trim.buy === 'new');
+  return bought.flatMap((trim) => {
+    const own = trims.filter((part) => part.trim === trim);
+    const lengths = own.flatMap(({ room, run }) =>
+      run.lengths.map((wall) => ({ ...wall, label: `${room}, ${wall.label}` })),
+    );
+    const stockLength = trim.stockLength ?? 0;
+    if (lengths.length === 0) return [];
+    const cuts = cutTrim(lengths, stockLength, trim.kerf, trim.thickness);
+    const corners = own.reduce(
+      (sum, { run }) => ({ inside: sum.inside + run.insideCorners, outside: sum.outside + run.outsideCorners }),
+      {
+        inside: 0,
+        outside: 0,
+      },
+    );
+    const line = orderLine({
+      part: 'trim',
+      item: trim.name,
+      reason: `${cuts.pieces.length} pieces, ${corners.inside} inside and ${corners.outside} outside corners`,
+      basis: cuts.stickCount,
+      unit: 'sticks',
+      extra: trim.spare,
+      packName: `stick of ${lengthText(stockLength, house.units, 'room')}`,
+      price: trim.price,
+    });
+    return [{ name: trim.name, stockLength, cuts, line }];
+  });
+}
+
+/** Bars at doorways by kind; a kind without an entry is a line that says what is missing. */
+export function transitionOrders(house: House, doorways: readonly DoorwayPlan[]): readonly (StickOrder | OrderLine)[] {
+  const kinds = [...new Set(doorways.map((doorway) => nameKey(doorway.transition)).filter((kind) => kind !== ''))];
+  const kerf = house.units === 'us' ? ticksOfInches(1 / 8) : ticksOfMm(3);
+  return kinds.map((key) => {
+    const own = doorways.filter((doorway) => nameKey(doorway.transition) === key);
+    const where = own.map(({ room, doorwayNumber }) => `${room} doorway ${doorwayNumber}`);
+    const stock = house.transitions.find((transition) => nameKey(transition.kind) === key);
+    const common = { part: 'transitions' as const, item: stock?.kind ?? own[0].transition, reason: where.join(', ') };
+    if (!stock)
+      return orderLine({ ...common, basis: own.length, unit: 'doorways', pack: null, packName: 'length', price: null });
+    const lengths = own.map(({ width }, i): TrimLength => ({ label: where[i], length: width, mitres: 0 }));
+    const cuts = cutTrim(lengths, stock.stockLength, kerf, 0);
+    const packName = `length of ${lengthText(stock.stockLength, house.units, 'room')}`;
+    const line = orderLine({ ...common, basis: cuts.stickCount, unit: 'lengths', packName, price: stock.price });
+    return { name: stock.kind, stockLength: stock.stockLength, cuts, line };
+  });
+}
+
+/** Spacers: one every so much of every wall and cut-out. */
+export function spacerLines(house: House, rooms: readonly LaidRoom[]): readonly OrderLine[] {
+  const { spacers } = house;
+  if (!spacers) return [];
+  const walls = rooms.map((room) => trimRunOf({ ...walledRoom(room), doorways: [] }, 0, true));
+  const count = walls.reduce((sum, { lengths, roundLength }) => {
+    const length = lengths.reduce((total, wall) => total + wall.length, roundLength);
+    return sum + wholeUp(length / spacers.apart);
+  }, 0);
+  return [
+    orderLine({
+      part: 'other',
+      item: 'Spacers',
+      reason: `one every ${lengthText(spacers.apart, house.units, 'piece')} of wall`,
+      basis: count,
+      unit: 'spacers',
+      pack: spacers.perPack,
+      packName: 'pack',
+      price: spacers.price,
+    }),
+  ];
+}
+
+/** Length of all trim, new and put back, in feet or metres: what a rate by trim is for. */
+export function trimMeasure(
+  house: House,
+  trims: readonly TrimOfRoom[],
+): { readonly length: number; readonly unit: string } {
+  const walls = trims.flatMap((part) => part.run.lengths);
+  const total = walls.reduce((sum, wall) => sum + wall.length, 0);
+  return { length: roomMeasure(total, house.units), unit: roomUnit(house.units) };
+}
+
+function walledRoom({ takeoff, isClockwise }: LaidRoom): WalledRoom {
+  const { outline, cutouts, doorways } = takeoff;
+  return { outline, cutouts, doorways, isClockwise };
+}

@@ -1,0 +1,96 @@
+/**
+ * What came from the sidebar or from cells, checked to be a job: every field there, each of a kind that can stand
+ * there. Whether a length or a price can be read is not asked here; `readHouse` does that.
+ */
+
+import type { HouseEntry } from '../order/houseEntry';
+import { type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
+import type { Typed } from '../takeoff/entry';
+import type { Problem } from '../takeoff/result';
+import { isDate } from './dates';
+import { tabProblems } from './tabProblems';
+
+export type CheckedHouse =
+  | { readonly ok: true; readonly entry: HouseEntry }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** Our choice: more items than any job has, and longer text than any cell is read for. */
+const LONGEST_LIST = 200;
+const LONGEST_TEXT = 2000;
+
+type Fields = Readonly<Record<string, unknown>>;
+type Report = (field: string, text: string) => void;
+
+/**
+ * Checks anything at all. Missing fields become blank, fields a job does not have are dropped, choices are taken in any
+ * case, a date becomes `2026-12-05`.
+ */
+export function checkedHouse(value: unknown): CheckedHouse {
+  const problems: Problem[] = [];
+  const report: Report = (field, text) => problems.push({ field, text });
+  const house: Record<string, unknown> = {};
+  const given = fieldsOf(value);
+  for (const section of HOUSE_SECTIONS) {
+    if (section.at === '') Object.assign(house, checkedFields(section, given, 1, '', report));
+    else if (section.isList) house[section.at] = checkedList(section, given[section.at], report);
+    else house[section.at] = checkedFields(section, fieldsOf(given[section.at]), 1, `${section.at}.`, report);
+  }
+  // The table of fields is the job's own type, field by field: a test holds the two together.
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, entry: house as unknown as HouseEntry };
+}
+
+function checkedList(section: HouseSection, value: unknown, report: Report): unknown[] {
+  const items = Array.isArray(value) ? value : [];
+  if (items.length > LONGEST_LIST) {
+    report(section.at, tabProblems.longList(section.heading, items.length, LONGEST_LIST));
+    return [];
+  }
+  return items.map((item, i) => checkedFields(section, fieldsOf(item), i + 1, `${section.at}.${i}.`, report));
+}
+
+function checkedFields(section: HouseSection, given: Fields, number: number, path: string, report: Report): object {
+  const checked: Record<string, unknown> = {};
+  for (const [key, kind, name] of section.fields) {
+    const label = houseLabel(section, name, number);
+    checked[key] = checkedField(kind, given[key], label, (text) => report(path + key, text));
+  }
+  return checked;
+}
+
+function checkedField(kind: FieldKind, value: unknown, label: string, report: (text: string) => void): unknown {
+  if (kind === 'words') return wordsOf(value);
+  const isText = kind === 'text' || kind === 'date';
+  const typed = typedOf(value, isText);
+  if (typed === null) report(tabProblems.notTyped(label));
+  if (typed === null || String(typed).length > LONGEST_TEXT) return '';
+  if (isText) return String(typed);
+  if (typeof kind === 'string') return typed;
+  const wanted = String(typed).trim().toLowerCase();
+  if (kind.indexOf(wanted) >= 0) return wanted;
+  report(wanted === '' ? tabProblems.missing(label, kind) : tabProblems.choice(label, String(typed), kind));
+  return '';
+}
+
+/** Words as a list, or as one cell divided by semicolons. */
+function wordsOf(value: unknown): string[] {
+  const parts = Array.isArray(value) ? value.map(String) : String(value ?? '').split(';');
+  return parts.map((part) => part.trim()).filter((part) => part !== '');
+}
+
+/** A date is text only where words are wanted: in a length it is a slip (`5/8`), and is refused. */
+function typedOf(value: unknown, isText: boolean): Typed | null {
+  if (value === undefined || value === null) return '';
+  if (isDate(value)) return isText ? isoDate(value as Date) : null;
+  if (typeof value === 'number') return Number.isFinite(value) ? value : null;
+  return typeof value === 'string' ? value : null;
+}
+
+/** The date a cell shows, in the zone the spreadsheet gave it. */
+function isoDate(date: Date): string {
+  const two = (value: number) => `0${value}`.slice(-2);
+  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
+}
+
+function fieldsOf(value: unknown): Fields {
+  return typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Fields) : {};
+}

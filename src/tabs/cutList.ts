@@ -1,0 +1,223 @@
+/**
+ * The `Cut list: <room>` tab: what to order, then a line a piece in laying order, then the same cuts by plank for the
+ * person at the saw, then cautions.
+ */
+import type { Ticks } from '../geometry/length';
+import { lengthText } from '../takeoff/lengthText';
+import type { FloorPiece, SawPlank, Summary, Takeoff } from '../takeoff/result';
+import {
+  BAND,
+  blankCell,
+  type Cell,
+  filledRows,
+  HEADED,
+  lookWith,
+  numberCell,
+  STRONG,
+  type TabBlock,
+  TITLE,
+  textCell,
+  tickCell,
+} from './block';
+import { brokenLines } from './brokenLines';
+import { CAUTIONS } from './cautions';
+import { CUT_HEADINGS, type KeptMarks, LAY_HEADINGS, markKey, NOTHING_KEPT } from './keptMarks';
+
+type Row = readonly Cell[];
+
+const COLUMN_WIDTHS = [46, 58, 120, 110, 62, 78, 95, 304, 112, 45, 120];
+/** Letters that fit across the page at the size of ordinary cells. */
+const LINE_LETTERS = 150;
+/** More rows than this kept in view would leave none to scroll. */
+const MOST_FROZEN = 9;
+
+const CENTRED = lookWith({ align: 'center' });
+const WRAPPED = lookWith({ wrap: true });
+
+/** The mark of a room's cut list. */
+export function cutListMark(roomName: string): string {
+  return `cut list/${roomName}`;
+}
+
+export function cutListTitle(roomName: string): string {
+  return `Cut list: ${roomName}`;
+}
+
+/**
+ * The whole tab.
+ *
+ * @param kept ticks and notes of the tab as it was, found by `keptMarks`
+ */
+export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): TabBlock {
+  const { name } = takeoff.entry;
+  const top = [[textCell(cutListTitle(name), TITLE)], ...orderRows(takeoff), ...noteRows(takeoff.notes)];
+  const headingRow = top.length + 1;
+  const rows = [...top, ...layingRows(takeoff, kept), [], ...sawRows(takeoff, kept), [], ...footRows()];
+  return {
+    title: cutListTitle(name),
+    mark: cutListMark(name),
+    cells: filledRows(rows, COLUMN_WIDTHS.length),
+    columnWidths: COLUMN_WIDTHS,
+    rowHeight: 0,
+    frozenRows: headingRow <= MOST_FROZEN ? headingRow : 0,
+    showGridlines: true,
+    landscape: true,
+  };
+}
+
+/** What to order at the left, how good the plan is at the right. */
+function orderRows({ entry, units, summary, plan }: Takeoff): Row[] {
+  const piece = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const boxes = summary.boxCount === null ? textCell('planks in a box not given', STRONG) : count(summary.boxCount);
+  const stagger = summary.tightestStagger === null ? 'no joints side by side' : piece(summary.tightestStagger);
+  const widths = `${summary.rowCount}: first ${piece(summary.firstRowWidth)}, last ${piece(summary.lastRowWidth)}`;
+  return [
+    pair('Planks to buy', count(summary.planksToBuy), 'Area + 10 % would have been', textCell(tenPercent(summary))),
+    pair('of them spare', count(summary.planksToBuy - plan.plankCount), 'The plan', textCell(proofText(summary))),
+    pair('Boxes to buy', boxes, 'Rows', textCell(widths)),
+    pair('Product', textCell(entry.product.name, STRONG), 'Shortest piece', textCell(piece(summary.shortestPiece))),
+    pair(
+      'Waste',
+      numberCell(summary.waste, '0.0%', lookWith({ align: 'left' }, STRONG)),
+      'Tightest stagger',
+      textCell(stagger),
+    ),
+  ];
+}
+
+function pair(label: string, value: Cell, otherLabel: string, other: Cell): Row {
+  const blank = blankCell();
+  return [textCell(label), blank, value, blank, textCell(otherLabel), blank, blank, other];
+}
+
+function count(number: number): Cell {
+  return numberCell(number, '0', lookWith({ align: 'left' }, STRONG));
+}
+
+function tenPercent({ tenPercentPlanks, tenPercentBoxes }: Summary): string {
+  return tenPercentBoxes === null ? plural(tenPercentPlanks, 'plank') : boxText(tenPercentBoxes, tenPercentPlanks);
+}
+
+function boxText(boxes: number, planks: number): string {
+  return `${plural(boxes, 'box', 'boxes')} for ${plural(planks, 'plank')}`;
+}
+
+function proofText({ plankCount, proof }: Summary): string {
+  return `${plural(plankCount, 'plank')}, ${proof}`;
+}
+
+function plural(number: number, one: string, many = `${one}s`): string {
+  return `${number} ${number === 1 ? one : many}`;
+}
+
+function noteRows(notes: readonly string[]): Row[] {
+  return notes.flatMap((note) => brokenLines(note, LINE_LETTERS).map((line) => [textCell(line, STRONG)]));
+}
+
+function headingRow(headings: readonly string[]): Row {
+  return headings.map((heading) => textCell(heading, lookWith({ wrap: true }, HEADED)));
+}
+
+function layingRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
+  return [headingRow(LAY_HEADINGS), ...takeoff.pieces.map((piece) => layingRow(piece, takeoff, kept))];
+}
+
+function layingRow(piece: FloorPiece, { units }: Takeoff, kept: KeptMarks): Row {
+  const size = sizeOf(piece, units);
+  const mark = kept.get(markKey('lay', piece.label, size.length, size.width));
+  const plank = piece.stripOf === '' ? `${piece.plankNumber}` : `${piece.plankNumber}, strip of ${piece.stripOf}`;
+  const cells = [
+    numberCell(piece.rowNumber, '0', CENTRED),
+    textCell(piece.label, lookWith({ bold: true, align: 'center' })),
+    textCell(size.length, WRAPPED),
+    textCell(size.width, WRAPPED),
+    textCell(plank, lookWith({ align: 'center', wrap: true })),
+    textCell(keptEnd(piece.keeps), CENTRED),
+    textCell(sawCuts(piece), WRAPPED),
+    textCell(piece.marks.join(' '), WRAPPED),
+    textCell(piece.rest, WRAPPED),
+    tickCell(mark?.ticked ?? false, CENTRED),
+    textCell(mark?.notes ?? '', WRAPPED),
+  ];
+  return banded(cells, piece.rowNumber % 2 === 0);
+}
+
+function sizeOf(piece: FloorPiece, units: Takeoff['units']): { readonly length: string; readonly width: string } {
+  const shown = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const { length, shortPoint, widthLeft, widthRight } = piece;
+  return {
+    length: length === shortPoint ? shown(length) : `${shown(length)} long point, ${shown(shortPoint)} short point`,
+    width: widthLeft === widthRight ? shown(widthLeft) : `${shown(widthLeft)} left, ${shown(widthRight)} right`,
+  };
+}
+
+function keptEnd(keeps: FloorPiece['keeps']): string {
+  return keeps === 'no end' ? 'none' : keeps;
+}
+
+function sawCuts(piece: FloorPiece): string {
+  return piece.cuts.length > 0 ? piece.cuts.join(', ') : 'none';
+}
+
+/** The planks that meet the saw, a line a cut; those laid as they come are counted. */
+function sawRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
+  const pieces = new Map(takeoff.pieces.map((piece) => [piece.label, piece]));
+  const cut = takeoff.planks.filter((plank) => plank.pieces.some(({ label }) => pieces.get(label)?.cuts.length));
+  const rows = cut.flatMap((plank, i) =>
+    plank.pieces.map((_, order) => banded(sawRow(plank, order, { takeoff, pieces, kept }), i % 2 === 1)),
+  );
+  const whole = takeoff.planks.length - cut.length;
+  const wholeRow = whole > 0 ? [[textCell(`${plural(whole, 'plank')} laid whole, without a cut.`)]] : [];
+  return [[textCell('The same cuts by plank, for the saw', TITLE)], headingRow(CUT_HEADINGS), ...rows, ...wholeRow];
+}
+
+interface SawList {
+  readonly takeoff: Takeoff;
+  readonly pieces: ReadonlyMap<string, FloorPiece>;
+  readonly kept: KeptMarks;
+}
+
+function sawRow(plank: SawPlank, order: number, { takeoff, pieces, kept }: SawList): Row {
+  const { label, keeps } = plank.pieces[order];
+  const piece = pieces.get(label);
+  if (!piece)
+    throw new Error(`Internal: plank ${plank.plankNumber} gives a piece ${label} that the floor does not have.`);
+  const size = sizeOf(piece, takeoff.units);
+  const isLast = order === plank.pieces.length - 1;
+  const mark = kept.get(markKey('saw', label, size.length, size.width));
+  return [
+    numberCell(plank.plankNumber, '0', CENTRED),
+    textCell(label, lookWith({ bold: true, align: 'center' })),
+    textCell(size.length, WRAPPED),
+    textCell(size.width, WRAPPED),
+    textCell(`${order + 1} of ${plank.pieces.length}`, CENTRED),
+    textCell(keptEnd(keeps), CENTRED),
+    textCell(sawCuts(piece), WRAPPED),
+    textCell(piece.marks.join(' '), WRAPPED),
+    textCell(isLast ? leftOver(plank, takeoff) : '', WRAPPED),
+    tickCell(mark?.ticked ?? false, CENTRED),
+    textCell(mark?.notes ?? '', WRAPPED),
+  ];
+}
+
+function leftOver(plank: SawPlank, { units }: Takeoff): string {
+  return plank.leftOver > 0 ? lengthText(plank.leftOver, units, 'piece') : 'nothing';
+}
+
+function footRows(): Row[] {
+  const notes = [
+    'An end that stays is a factory end: the tongue or groove there is needed, cut from the other side.',
+    'Ticks and notes stay when this tab is filled again, at pieces that stay the same. All else here is written anew.',
+  ];
+  return [
+    ...notes.map((line) => [textCell(line)]),
+    [],
+    [textCell('Before you cut', TITLE)],
+    ...CAUTIONS.flatMap((caution) => brokenLines(caution, LINE_LETTERS).map((line) => [textCell(line)])),
+  ];
+}
+
+function banded(cells: Row, isBand: boolean): Row {
+  if (!isBand) return cells;
+  return cells.map((cell) => ({ ...cell, look: { ...cell.look, background: BAND } }));
+}

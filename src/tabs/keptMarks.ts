@@ -1,0 +1,94 @@
+/** Ticks and notes of a cut list that is about to be written again. */
+import { isDate } from './dates';
+
+export const LAY_HEADINGS = [
+  'Row',
+  'Piece',
+  'Length',
+  'Width',
+  'From plank',
+  'End that stays',
+  'Saw cut',
+  'What to mark',
+  'Rest of plank',
+  'Laid',
+  'Your notes',
+] as const;
+
+export const CUT_HEADINGS = [
+  'Plank',
+  'Piece',
+  'Length',
+  'Width',
+  'Cut',
+  'End that stays',
+  'Saw cut',
+  'What to mark',
+  'Left over',
+  'Done',
+  'Your notes',
+] as const;
+
+/** What a person has put at one piece. */
+export interface KeptMark {
+  readonly ticked: boolean;
+  readonly notes: string;
+}
+
+/** By `markKey`. */
+export type KeptMarks = ReadonlyMap<string, KeptMark>;
+
+export const NOTHING_KEPT: KeptMarks = new Map();
+
+/** A piece stays the same when its label, its length and its width do, as they are shown. */
+export function markKey(list: 'lay' | 'saw', label: string, length: string, width: string): string {
+  return [list, label, length, width].join('\n');
+}
+
+/**
+ * Finds the two lists in the cells of the old tab by their headings, wherever lines or columns were put in since, and
+ * takes what stands in the columns to tick and to write in.
+ */
+export function keptMarks(values: readonly (readonly unknown[])[]): KeptMarks {
+  const kept = new Map<string, KeptMark>();
+  let list: HeadedList | null = null;
+  for (const row of values) {
+    const headed = headedList(row);
+    list = headed ?? list;
+    if (headed || !list) continue;
+    const at = (index: number) => (index < 0 ? '' : (row[index] ?? ''));
+    const mark = { ticked: at(list.tick) === true, notes: noteText(at(list.notes)) };
+    const key = markKey(list.name, String(at(list.piece)), String(at(list.length)), String(at(list.width)));
+    if (mark.ticked || mark.notes !== '') kept.set(key, mark);
+  }
+  return kept;
+}
+
+interface HeadedList {
+  readonly name: 'lay' | 'saw';
+  readonly piece: number;
+  readonly length: number;
+  readonly width: number;
+  readonly tick: number;
+  readonly notes: number;
+}
+
+/** The columns of the list that starts below this row, or null when it is no row of headings. */
+function headedList(row: readonly unknown[]): HeadedList | null {
+  const columns = {
+    piece: row.indexOf('Piece'),
+    length: row.indexOf('Length'),
+    width: row.indexOf('Width'),
+    notes: row.indexOf('Your notes'),
+  };
+  if (columns.piece < 0 || columns.length < 0 || columns.width < 0) return null;
+  const laid = row.indexOf('Laid');
+  return { ...columns, name: laid < 0 ? 'saw' : 'lay', tick: laid < 0 ? row.indexOf('Done') : laid };
+}
+
+function noteText(cell: unknown): string {
+  if (cell === '' || cell === null) return '';
+  if (!isDate(cell)) return String(cell);
+  const date = cell as Date;
+  return `${date.getFullYear()}-${date.getMonth() + 1}-${date.getDate()}`;
+}

@@ -1,0 +1,53 @@
+/** Sentences about tabs and about what the sidebar sends: what, where, found, wanted. */
+
+export const tabProblems = {
+  someoneElse: () => 'Somebody else is filling tabs of this spreadsheet just now. Wait a moment, then try again.',
+
+  noSuchTab: (name: string) => `There is no tab "${shortened(name)}" any more. Fill it again.`,
+
+  noTab: () => 'What came from the page is not a tab. Reload the spreadsheet and open the sidebar again.',
+
+  noEntry: () => 'What came is not a room entry. Open the sidebar again and type the room there.',
+
+  noRoomName: () => 'Room name is blank. Type a name such as Living room: the tabs are named after it.',
+
+  longName: (length: number, most: number) => `Room name has ${length} characters. Keep it to ${most}.`,
+
+  missing: (where: string, choices: readonly string[]) => `${where} is blank. Choose ${listed(choices)}.`,
+
+  choice: (where: string, found: string, choices: readonly string[]) =>
+    `${where}: "${shortened(found)}" is not a choice. Choose ${listed(choices)}.`,
+
+  date: (where: string) =>
+    `${where} is a date: the spreadsheet turns 5/8 into one. Clear the cell, set its format to plain text, and type 5/8".`,
+
+  notTyped: (where: string) => `${where}: a number or text is wanted. Type a length such as 12' 6" or 3.81 m.`,
+
+  longText: (where: string, length: number, most: number) =>
+    `${where} has ${length} characters. At most ${most} are kept; type it shorter.`,
+
+  longList: (where: string, count: number, most: number) => `${where}: ${count} were given. At most ${most} are taken.`,
+
+  noList: (where: string) => `${where}: a list is wanted. Open the sidebar again and type the room there.`,
+
+  /** The `Rooms` tab, by whichever name it goes now. */
+  noRoomLine: (label: string) =>
+    `The tab with the saved rooms has no line "${label}" in its first column, so the rooms in it cannot be read. Put the line back: the label in the first column, the names of the rooms to the right of it.`,
+
+  lineTwice: (label: string) => `The line "${shortened(label)}" is there twice. The upper one is read.`,
+
+  savedTwice: (name: string) =>
+    `"${shortened(name)}" is saved twice. The left one is read; give the other another name.`,
+
+  /** A saved room that cannot be read, said at the room. */
+  inRoom: (name: string, sentence: string) => `${name === '' ? 'A room without a name' : shortened(name)}: ${sentence}`,
+};
+
+function listed(choices: readonly string[]): string {
+  const named = choices.filter((choice) => choice !== '');
+  return named.length < 2 ? named.join('') : `${named.slice(0, -1).join(', ')} or ${named[named.length - 1]}`;
+}
+
+function shortened(found: string): string {
+  return found.length > 40 ? `${found.slice(0, 37)}...` : found;
+}

@@ -1,0 +1,102 @@
+/** Reads the fields of a job one by one; what cannot be read becomes a problem at its field. */
+import type { Ticks, Units } from '../geometry/length';
+import { type DayNumber, dayOf } from './calendar';
+import type { Typed } from './entry';
+import { type LengthScale, readLength } from './lengthText';
+import { plainText, takeNumber } from './numberText';
+import { problems } from './problems';
+import type { Problem } from './result';
+
+/** Every reader answers null for a blank field; after a problem the answer is not used. */
+export interface FieldReader {
+  readonly problems: readonly Problem[];
+  length(field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null;
+  /** A length greater than 0, which must be there. */
+  neededLength(field: string, where: string, typed: Typed, scale: LengthScale): Ticks;
+  /** A number from 0 up. */
+  number(field: string, where: string, typed: Typed): number | null;
+  /** A whole number from 0 up. */
+  count(field: string, where: string, typed: Typed): number | null;
+  /** A percentage from 0 to below 100 as a fraction. */
+  fraction(field: string, where: string, typed: Typed): number | null;
+  /** A percentage from 0 to 100 in per cent. */
+  percent(field: string, where: string, typed: Typed): number | null;
+  /** An amount of money, with or without its sign. */
+  price(field: string, where: string, typed: Typed): number | null;
+  date(field: string, where: string, typed: string): DayNumber | null;
+  fail(field: string, text: string): void;
+}
+
+export function fieldReader(units: Units): FieldReader {
+  const found: Problem[] = [];
+  const fail = (field: string, text: string) => {
+    found.push({ field, text });
+  };
+  const length = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null => {
+    const read = readLength(typed, scale, units);
+    if (read.ok) return read.ticks;
+    if (read.why !== 'blank') fail(field, problems.length(where, typed, read.why, scale, units));
+    return null;
+  };
+  const number = (field: string, where: string, typed: Typed, wanted = problems.number): number | null => {
+    if (isBlank(typed)) return null;
+    const value = numberOf(typed);
+    if (value === null) fail(field, wanted(where, typed));
+    return value;
+  };
+  const fraction = (field: string, where: string, typed: Typed, most: number): number | null => {
+    if (isBlank(typed)) return null;
+    const value = fractionOf(typed);
+    if (value !== null && value <= most) return value;
+    fail(field, problems.percentage(where, typed, value === null ? 'not a percentage' : 'too large'));
+    return null;
+  };
+  return {
+    problems: found,
+    length,
+    neededLength(field, where, typed, scale) {
+      const ticks = length(field, where, typed, scale);
+      if (isBlank(typed)) fail(field, problems.length(where, typed, 'blank', scale, units));
+      if (ticks === 0) fail(field, problems.lengthZero(where));
+      return ticks ?? 0;
+    },
+    number,
+    count(field, where, typed) {
+      const value = number(field, where, typed, problems.count);
+      if (value !== null && !Number.isSafeInteger(value)) fail(field, problems.count(where, typed));
+      return value;
+    },
+    fraction: (field, where, typed) => fraction(field, where, typed, 0.999),
+    percent(field, where, typed) {
+      const value = fraction(field, where, typed, 1);
+      return value === null ? null : Math.round(value * 1e8) / 1e6;
+    },
+    price: (field, where, typed) => number(field, where, typed, problems.price),
+    date(field, where, typed) {
+      if (isBlank(typed)) return null;
+      const day = dayOf(String(typed));
+      if (day === null) fail(field, problems.date(where, typed));
+      return day;
+    },
+    fail,
+  };
+}
+
+function isBlank(typed: Typed): boolean {
+  return typeof typed === 'string' && typed.trim() === '';
+}
+
+/** A number from 0 up, a money sign before or after it forgiven; null for anything else. */
+function numberOf(typed: Typed): number | null {
+  if (typeof typed === 'number') return Number.isFinite(typed) && typed >= 0 ? typed : null;
+  const taken = takeNumber(plainText(typed.replace(/^[^\d\s.,-]{1,3}\s*|\s*[^\d\s.,]{1,3}$/g, '')));
+  return typeof taken !== 'string' && taken.rest === '' ? taken.value.n / taken.value.d : null;
+}
+
+/** The sheet's rule: below 1 a fraction, from 1 up per cent; with a `%` always per cent. */
+function fractionOf(typed: Typed): number | null {
+  const marked = typeof typed === 'string' && /%\s*$/.test(typed);
+  const value = numberOf(typed);
+  if (value === null) return null;
+  return marked || value >= 1 ? value / 100 : value;
+}

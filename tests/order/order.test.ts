@@ -1,0 +1,302 @@
+import { describe, expect, test } from 'vitest';
+import { beforeYouBegin } from '../../src/order/beforeYouBegin';
+import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
+import type { Order } from '../../src/order/order';
+import { orderOf } from '../../src/order/order';
+import { readHouse } from '../../src/order/readHouse';
+import type { Takeoff } from '../../src/takeoff/result';
+import { bareTakeoff, doorwayIn, plainEntry } from '../support/bareTakeoff';
+import { demoJob } from '../support/demoHouse';
+import { demoOrder } from '../support/plannedDemo';
+
+const BLANK = emptyHouse('us');
+const PRODUCT = { name: 'Plain oak', proof: 'cannot be done with fewer' };
+
+/** The order of rooms laid from planks of 48 x 6 in, 10 a box at 50. */
+function orderFor(rooms: readonly Takeoff[], changes: Partial<HouseEntry> = {}): Order {
+  const read = readHouse({ ...BLANK, ...changes });
+  if (read.status === 'problems') throw new Error(read.problems.map((problem) => problem.text).join(' '));
+  const plankCount = rooms.reduce((sum, room) => sum + room.summary.plankCount, 0);
+  return orderOf(read.house, { rooms, floors: rooms, products: [{ ...PRODUCT, plankCount }], sharing: [] });
+}
+
+const lineNamed = (order: Order, item: string) => order.lines.find((line) => line.item === item);
+const plainRoom = (planks: number) => bareTakeoff(plainEntry('Den', 12, 10), { planks });
+const terms = { ...blankItem('floors'), product: 'plain OAK' };
+const doorTo = doorwayIn(1, 2, 3);
+
+describe('boxes from the plan', () => {
+  test('61 planks with 5 % mis-cuts and 2 to keep: 65 + 2, in sevens of ten, three fill the last box', () => {
+    const order = orderFor([plainRoom(61)], { floors: [{ ...terms, misCuts: 5, keep: 2 }] });
+    expect(lineNamed(order, 'Plain oak')).toMatchObject({ quantity: 67, packs: 7, total: 35_000 });
+    expect(order.floors[0].spares).toMatchObject({ planned: 61, misCuts: 4, kept: 2, roomSpares: 0, boxRounding: 3 });
+  });
+
+  test('a room’s own spare planks come on top', () => {
+    const spare = bareTakeoff(plainEntry('Den', 12, 10, { rules: { ...plainEntry('', 1, 1).rules, spare: 3 } }), {
+      planks: 57,
+    });
+    expect(orderFor([spare]).floors[0].spares).toMatchObject({ roomSpares: 3, boxRounding: 0 });
+  });
+
+  test('12 x 10 ft and 10 % are 132 sq ft, 66 planks of 2 sq ft, 7 boxes: beside 61 planks the same boxes, no money', () => {
+    expect(orderFor([plainRoom(61)]).floors[0].tenPercent).toMatchObject({
+      rulePlanks: 66,
+      ruleBoxes: 7,
+      boxes: 7,
+      difference: 0,
+    });
+  });
+
+  test('where the plan saves a box, the percentage rule costs a box more', () => {
+    expect(orderFor([plainRoom(60)]).floors[0].tenPercent.difference).toBe(5000);
+  });
+
+  test('without a number of planks in a box the line is missing, not guessed', () => {
+    const entry = plainEntry('Den', 12, 10);
+    const room = bareTakeoff({ ...entry, product: { ...entry.product, planksPerBox: '' } }, { planks: 60 });
+    const order = orderFor([room]);
+    expect(lineNamed(order, 'Plain oak')).toMatchObject({ quantity: 60, packs: null, total: null });
+    expect(order.missing).toEqual(['Plain oak: how much a box holds is not entered']);
+  });
+});
+
+describe('what is charged', () => {
+  const labour = [
+    { work: 'By area', by: 'area', rate: 2 },
+    { work: 'By piece', by: 'piece', rate: 0.5 },
+    { work: 'By hour', by: 'hour', rate: 40 },
+    { work: 'The job', by: 'job', rate: 100 },
+  ] as const;
+  const room = bareTakeoff(plainEntry('Den', 12, 10, { doorways: [doorTo] }), {
+    planks: 60,
+    rows: 20,
+    cuts: ['crosscut', 'crosscut', 'rip', 'notch', 'angled crosscut'],
+  });
+
+  test('hours are the minutes entered: 30 + 20 x 6 + 5 x 2 + 2 x 10 + 1 x 15 = 195 min = 3.25 h', () => {
+    const pace = { perRoom: 30, perRow: 6, perCut: 2, perNotch: 10, perDoorway: 15 };
+    const order = orderFor([room], { labour, pace });
+    expect(order.hours[0]).toMatchObject({ rows: 20, cuts: 5, notches: 2, doorways: 1, hours: 3.25 });
+    expect(order.lines.filter((line) => line.part === 'labour').map((line) => line.total)).toEqual([
+      24_000, 250, 13_000, 10_000,
+    ]);
+  });
+
+  test('without minutes the hours are missing and the total says so', () => {
+    const order = orderFor([plainRoom(60)], { labour });
+    expect(order.missing).toEqual(['By hour: minutes for rows and cuts are not entered']);
+  });
+
+  test('no labour, no tax: both are said', () => {
+    expect(orderFor([room]).notes).toEqual(['No labour is entered.', 'No tax is entered.']);
+  });
+});
+
+describe('bars at doorways', () => {
+  const transitions = [
+    { kind: 'T-moulding', stockLength: 8, price: 20 },
+    { kind: 'reducer', stockLength: 8, price: 24 },
+  ];
+  const room = bareTakeoff(plainEntry('Den', 12, 10, { doorways: [doorTo, { ...doorTo, wall: 3 }] }), { planks: 60 });
+  const work = (doorway: number, more: object) => ({ ...blankItem('doorways'), room: 'den', doorway, ...more });
+
+  test('two bars of 3 ft come from one length of 8 ft; the height decides which', () => {
+    const doorways = [work(1, { neighbourHeight: '1/2"' }), work(2, { neighbourHeight: '7/16"' })];
+    const order = orderFor([room], { transitions, doorways });
+    expect(lineNamed(order, 'T-moulding')).toMatchObject({ packs: 1, total: 2000 });
+  });
+
+  test('a doorway whose neighbour is not known is told, not left out', () => {
+    const order = orderFor([room], { transitions, doorways: [work(1, { neighbourHeight: 0 })] });
+    expect(lineNamed(order, 'reducer')).toMatchObject({ packs: 1 });
+    expect(order.missing).toEqual([
+      "Den, doorway 2: no bar is ordered, because the neighbouring floor's height is not entered.",
+    ]);
+  });
+
+  test('a bar that is asked for and not entered is a line that says what is missing', () => {
+    const doorways = [work(1, { transition: 'brass strip' }), work(2, { transition: 'none' })];
+    const order = orderFor([room], { transitions, doorways });
+    expect(lineNamed(order, 'brass strip')).toMatchObject({ basis: 1, packs: null });
+    expect(order.missing).toEqual(['brass strip: how much a length holds is not entered']);
+  });
+
+  test('a doorway between two rooms of the job is counted once, at their new heights', () => {
+    const den = bareTakeoff(plainEntry('Den', 12, 10, { doorways: [doorTo] }), { planks: 60 });
+    const hall = bareTakeoff(plainEntry('Hall', 8, 4, { doorways: [doorTo] }), { planks: 20 });
+    const doorways = [
+      { ...blankItem('doorways'), room: 'Den', doorway: 1, neighbour: 'hall' },
+      { ...blankItem('doorways'), room: 'Hall', doorway: 1, neighbour: 'Den' },
+    ];
+    const order = orderFor([den, hall], { transitions, doorways });
+    expect(order.doorways.map((doorway) => doorway.transition)).toEqual(['T-moulding', '']);
+    expect(order.doorways.map((doorway) => doorway.meeting?.step)).toEqual([0, 0]);
+    expect(order.missing).toEqual([]);
+  });
+
+  test('a floor that goes on, and a door that stays shut, take no bar', () => {
+    const doors = [doorwayIn(1, 2, 3, 'goes on'), doorwayIn(3, 2, 3, 'stays shut')];
+    const order = orderFor([bareTakeoff(plainEntry('Den', 12, 10, { doorways: doors }), { planks: 60 })], {
+      transitions,
+    });
+    expect(order.missing).toEqual([]);
+    expect(order.lines.filter((line) => line.part === 'transitions')).toEqual([]);
+  });
+});
+
+describe('names that are nowhere', () => {
+  test('rooms and products that the order has not are told', () => {
+    const order = orderFor([plainRoom(60)], {
+      floors: [{ ...terms, product: 'Marble' }],
+      trims: [{ ...blankItem('trims'), name: 'Shoe', stockLength: 8, rooms: ['Attic'], price: 1 }],
+      appliances: [{ name: 'Fridge', room: 'Kitchen', opening: 70, height: 69 }],
+    });
+    expect(order.notes.slice(0, 2)).toEqual([
+      'Not in this order, so what is entered for it has no effect: Kitchen, Attic.',
+      'In no room of this order: Marble.',
+    ]);
+  });
+
+  test('trim round a column of 1 ft, 3.14 ft and a little more, is told as not ordered', () => {
+    const column = { kind: 'round', wall: 1, along: 4, off: 3, length: 1, depth: '' } as const;
+    const room = bareTakeoff(plainEntry('Den', 12, 10, { cutouts: [column] }), { planks: 60 });
+    const trims = [{ ...blankItem('trims'), name: 'Shoe', stockLength: 8, price: 1, aroundCutouts: 'yes' } as const];
+    expect(orderFor([room], { trims }).missing.join()).toMatch(
+      /^Den: shoe round a column, 3' [12] .*, is not ordered\.$/,
+    );
+  });
+});
+
+describe('before you begin', () => {
+  const linesOf = (order: Order, subject: string) =>
+    beforeYouBegin(order.house, order.rooms, order.trims).filter((line) => line.subject === subject);
+  const wood = (plankWidth: string, moisture: number, subfloorMoisture: number) => {
+    const entry = plainEntry('Den', 12, 10);
+    const product = { ...entry.product, kind: 'solid wood' as const, plankWidth };
+    return orderFor([bareTakeoff({ ...entry, product }, { planks: 60 })], {
+      floors: [{ ...terms, moisture }],
+      site: { ...BLANK.site, subfloor: 'wood', subfloorMoisture },
+    });
+  };
+
+  // Two manufacturers' instructions, one citing the trade association: 4 points for strip, 2 for plank from 3 in.
+  test.each([
+    ['5"', 8, 10, 'do'],
+    ['5"', 8, 10.5, 'stop'],
+    ['2 1/4"', 7, 11, 'do'],
+    ['2 1/4"', 7, 11.5, 'stop'],
+    ['3"', 7, 10, 'stop'],
+    // A wood subfloor of 12 % at most.
+    ['5"', 11, 12.5, 'stop'],
+    ['5"', 11, 12, 'do'],
+  ])('planks of %s at %f %%, subfloor at %f %%: %s', (width, moisture, subfloor, state) => {
+    expect(linesOf(wood(width, moisture, subfloor), 'Moisture').map((line) => line.state)).toEqual([state]);
+  });
+
+  // ASTM F710 as summed up by a manufacturer, F2170 probes; BS 8201 has the same figure.
+  test.each([
+    [75, 'do'],
+    [76, 'stop'],
+    ['', 'ask'],
+  ])('concrete at %j %% relative humidity: %s', (subfloorMoisture, state) => {
+    const site = { ...BLANK.site, subfloor: 'concrete', subfloorMoisture } as const;
+    const order = orderFor([plainRoom(60)], { site });
+    expect(linesOf(order, 'Moisture').map((line) => line.state)).toEqual([state]);
+    expect(linesOf(order, 'Film').map((line) => line.state)).toEqual(['ask']);
+  });
+
+  // 29 CFR 1926.1101: floors of 1980 or older; 40 CFR 745.83: more than 6 sq ft of old paint in a room, before 1978.
+  test.each([
+    [1980, 1, 0],
+    [1981, 0, 0],
+    [1977, 1, 1],
+    [1978, 1, 0],
+  ])('a house of %i has %i lines on asbestos and %i on lead', (builtYear, asbestos, lead) => {
+    const trims = [{ ...blankItem('trims'), name: 'Baseboard', buy: 'put back', height: '3 1/2"' } as const];
+    const order = orderFor([plainRoom(60)], { trims, site: { ...BLANK.site, builtYear } });
+    expect([linesOf(order, 'Asbestos').length, linesOf(order, 'Lead paint').length]).toEqual([asbestos, lead]);
+  });
+
+  test('44 ft of baseboard 3 1/2 in high are 12.8 sq ft: over the 6 of the lead rule; 2 in of height at 3 ft are not', () => {
+    const order = (height: string) =>
+      orderFor([plainRoom(60)], {
+        trims: [{ ...blankItem('trims'), name: 'Baseboard', buy: 'put back', height } as const],
+        site: { ...BLANK.site, builtYear: 1950 },
+      });
+    const [high] = linesOf(order('3 1/2"'), 'Lead paint');
+    expect([high.state, high.text.includes('12.8 sq ft')]).toEqual(['stop', true]);
+    expect(linesOf(order('1 1/2"'), 'Lead paint')[0].state).toBe('do');
+  });
+
+  // NWFA guidelines and ASTM F710: 3/16 in in 10 ft for floating and glued floors, 1/4 in where long nails hold it.
+  test.each([
+    ['floating', '3/16" in 10\''],
+    ['glued', '3/16" in 10\''],
+    ['nailed', '1/4" in 10\''],
+  ] as const)('a %s floor without a figure of its own is told the published %s', (fastening, words) => {
+    const order = orderFor([plainRoom(60)], { floors: [{ ...terms, fastening }] });
+    expect(linesOf(order, 'Flatness')[0].text).toContain(words);
+  });
+
+  test('ash 5 in wide between 35 and 60 % humidity at 70 F moves what the Wood Handbook’s equation says', () => {
+    // 6.9 and 11.0 % by FPL-RN-0268; 5 x .00274 x 4.1 = 0.056 in, to the rounding of the two moistures.
+    const [line] = linesOf(demoOrder(), 'Movement');
+    expect(line.text).toMatch(/^Study: 6\.9 to 11 % moisture over the year\. A plank moves 0\.05[56] in in width/);
+  });
+});
+
+describe('the days', () => {
+  test('are dated back from the start: order, delivery, the day before, the day', () => {
+    const days = demoOrder().days;
+    // Start Monday 7 December 2026, 72 hours to acclimatise, 10 days to delivery.
+    expect(days[0]).toMatchObject({ offset: -13, when: 'Tue 2026-11-24' });
+    expect(days[1]).toMatchObject({ offset: -3, when: 'Fri 2026-12-04' });
+    expect(new Set(days.map((task) => task.when)).size).toBe(4);
+    expect(days.map((task) => task.offset)).toEqual([...days.map((task) => task.offset)].sort((a, b) => a - b));
+  });
+
+  test('without a start date they are counted in words', () => {
+    const order = demoOrder({ schedule: { ...demoJob.schedule, startDate: '' } });
+    expect(order.days.map((task) => task.when)).toContain('3 days before');
+    expect(order.days.map((task) => task.when)).toContain('day before');
+    expect(order.timing).toEqual({ start: null, delivered: null, workDays: 3, finish: null });
+  });
+
+  test('18.7 hours by one person at 7 hours a day take three days', () => {
+    const { timing, hours } = demoOrder();
+    const total = hours.reduce((sum, room) => sum + (room.hours ?? 0), 0);
+    expect(timing.workDays).toBe(Math.ceil(total / 7));
+    expect(timing.finish).toBe((timing.start as number) + 2);
+  });
+
+  test('tools follow from the cuts of the lists', () => {
+    const tools = (cuts: Parameters<typeof bareTakeoff>[1]) =>
+      orderFor([bareTakeoff(plainEntry('Den', 12, 10), cuts)]).days.find((task) => task.text.startsWith('Tools'))?.text;
+    expect(tools({ cuts: ['crosscut'] })).not.toMatch(/jigsaw|table saw|bevel/);
+    expect(tools({ cuts: ['crosscut', 'rip', 'notch', 'angled crosscut'] })).toMatch(
+      /crosscuts.*rips.*angled.*notches/,
+    );
+  });
+});
+
+describe('a pack of nothing', () => {
+  test('is one whose contents are not known', () => {
+    const order = orderFor([plainRoom(60)], { spacers: { apart: 12, perPack: 0, price: 4 } });
+    expect(lineNamed(order, 'Spacers')).toMatchObject({ quantity: 44, pack: null, packs: null, total: null });
+    expect(order.missing).toEqual(['Spacers: how much a pack holds is not entered']);
+  });
+});
+
+describe('casings', () => {
+  // A manufacturer's rigid-core manual, 2022: undercut = thickness + 1/64 in.
+  test.each([
+    ['laminate', '5/16"', 'undercut 2 door casings at 5/16"'],
+    ['laminate', '0.3"', 'undercut 2 door casings at 5/16"'],
+    ['rigid vinyl', '1/4"', 'undercut 2 door casings at 5/16"'],
+  ] as const)('for %s of %s the day before says %s', (kind, thickness, words) => {
+    const entry = plainEntry('Den', 12, 10, { doorways: [doorTo] });
+    const order = orderFor([bareTakeoff({ ...entry, product: { ...entry.product, kind, thickness } }, { planks: 60 })]);
+    expect(order.days.map((task) => task.text).join('\n')).toContain(words);
+  });
+});

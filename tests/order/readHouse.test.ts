@@ -1,0 +1,151 @@
+import { describe, expect, test } from 'vitest';
+import { ticksOfInches, ticksOfMm } from '../../src/geometry/length';
+import type { House } from '../../src/order/house';
+import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
+import { readHouse } from '../../src/order/readHouse';
+import { demoJob } from '../support/demoHouse';
+
+function houseOf(changes: Partial<HouseEntry>, units: 'us' | 'metric' = 'us'): House {
+  const read = readHouse({ ...emptyHouse(units), ...changes });
+  if (read.status === 'problems') throw new Error(read.problems.map((problem) => problem.text).join(' '));
+  return read.house;
+}
+
+function problemsOf(changes: Partial<HouseEntry>): readonly string[] {
+  const read = readHouse({ ...emptyHouse('us'), ...changes });
+  return read.status === 'problems' ? read.problems.map(({ field, text }) => `${field} | ${text}`) : [];
+}
+
+const BLANK = emptyHouse('us');
+const ROLL = { ...BLANK.underlay, width: 4, length: 50 };
+
+describe('a job as typed', () => {
+  test('an empty job is read: nothing is laid, nothing is charged, nothing is invented', () => {
+    const house = houseOf({});
+    expect([house.underlay, house.film, house.tape, house.spacers, house.pace]).toEqual([null, null, null, null, null]);
+    expect(house.terms).toEqual({ tax: null, taxOn: 'materials', margin: 0, marginOf: 'cost' });
+    expect(house.shareOffcuts).toBe('yes');
+  });
+
+  test.each([
+    ['74.50', 74.5],
+    ['$74.50', 74.5],
+    ['$ 1,234.50', 1234.5],
+    ['1.234,50 €', 1234.5],
+    ['74,5', 74.5],
+    [0.385, 0.385],
+    ['0', 0],
+    ['', null],
+  ])('a price of %j is %j', (price, value) => {
+    expect(houseOf({ underlay: { ...ROLL, price } }).underlay?.price).toBe(value);
+  });
+
+  test.each(['free', '-5', '1,234', '12 or 13', Number.NaN])('a price of %j is told', (price) => {
+    const [problem] = problemsOf({ underlay: { ...ROLL, price } });
+    expect(problem).toMatch(
+      /^underlay\.price \| Underlay, Price of a roll: .* is not an amount of money\. Type it such as 74\.50\.$/,
+    );
+  });
+
+  test.each([
+    ['15', 0.15],
+    [0.15, 0.15],
+    ['8.25%', 0.0825],
+    ['0.5%', 0.005],
+    [1, 0.01],
+    ['', null],
+  ])('a tax of %j is %j', (tax, fraction) => {
+    expect(houseOf({ terms: { ...BLANK.terms, tax } }).terms.tax).toBe(fraction);
+  });
+
+  test('blank kerf, lap and clearance take what is common, in the job’s own units', () => {
+    const trims = [{ ...blankItem('trims'), stockLength: 8 }];
+    const us = houseOf({ trims, film: ROLL, underlay: ROLL });
+    expect([us.trims[0].kerf, us.film?.overlap, us.underlay?.overlap, us.site.doorClearance]).toEqual([
+      ticksOfInches(1 / 8),
+      ticksOfInches(8),
+      0,
+      ticksOfInches(3 / 8),
+    ]);
+    const metric = houseOf({ trims, film: ROLL }, 'metric');
+    expect([metric.trims[0].kerf, metric.film?.overlap, metric.site.doorClearance]).toEqual([
+      ticksOfMm(3),
+      ticksOfMm(200),
+      ticksOfMm(10),
+    ]);
+  });
+
+  test('a bare roll is in feet, a bare overlap in inches', () => {
+    expect(houseOf({ underlay: { ...ROLL, overlap: 2 } }).underlay).toMatchObject({
+      width: ticksOfInches(48),
+      length: ticksOfInches(600),
+      overlap: ticksOfInches(2),
+    });
+  });
+
+  test('a species is read as its coefficient, a number as itself', () => {
+    const floors = ['white oak', 0.0037, '0.0041', ''].map((species) => ({ ...blankItem('floors'), species }));
+    expect(houseOf({ floors }).floors.map((floor) => floor.species)).toEqual([0.00365, 0.0037, 0.0041, null]);
+  });
+
+  test('Celsius is read as Fahrenheit', () => {
+    expect(houseOf({ site: { ...BLANK.site, temperature: 20 } }, 'metric').site.temperature).toBe(68);
+  });
+
+  test('some minutes filled in count, the others count nothing', () => {
+    const { pace } = houseOf({ pace: { ...BLANK.pace, perRow: 6 } });
+    expect(pace).toEqual({ perRoom: null, perRow: 6, perCut: null, perNotch: null, perDoorway: null });
+  });
+
+  test.each([
+    [{ underlay: { ...BLANK.underlay, width: 4 } }, 'underlay.length | Underlay, Length of the roll is blank.'],
+    [
+      { underlay: { ...ROLL, width: '1"' } },
+      'underlay.width | Underlay, Width of the roll: a roll under 4 in (100 mm) wide',
+    ],
+    [{ film: { ...ROLL, overlap: '4 ft' } }, 'film.overlap | Film, Overlap is more than half of the roll'],
+    [{ trims: [{ ...blankItem('trims'), name: 'Shoe' }] }, 'trims.0.stockLength | Trim 1, Length of a stick is blank.'],
+    [{ trims: [{ ...blankItem('trims'), stockLength: 0 }] }, 'trims.0.stockLength | Trim 1, Length of a stick is 0.'],
+    [
+      { trims: [{ ...blankItem('trims'), stockLength: '11"' }] },
+      'trims.0.stockLength | Trim 1, Length of a stick: a stick under',
+    ],
+    [{ trims: [{ ...blankItem('trims'), stockLength: 8, thickness: 50 }] }, 'thicker than half its length'],
+    [
+      { transitions: [{ ...blankItem('transitions'), stockLength: 0.1 }] },
+      'transitions.0.stockLength | Bar 1, Length: a stick',
+    ],
+    [{ labour: [{ ...blankItem('labour'), work: 'Laying' }] }, 'labour.0.by | Laying: what the rate is for is blank.'],
+    [
+      { schedule: { ...BLANK.schedule, startDate: '12/5' } },
+      'schedule.startDate | Dates, Start: "12/5" is not a date.',
+    ],
+    [
+      { floors: [{ ...blankItem('floors'), species: 'oak' }] },
+      'floors.0.species | Product 1, Species or coefficient: "oak" may be',
+    ],
+    [
+      { floors: [{ ...blankItem('floors'), keep: 1.5 }] },
+      'floors.0.keep | Product 1, Planks to keep for repairs: 1.5 is not a count.',
+    ],
+    [
+      { terms: { ...BLANK.terms, margin: 120 } },
+      'terms.margin | Terms, Margin, per cent: 120 is more than 100 per cent.',
+    ],
+    [
+      { site: { ...BLANK.site, temperature: 5 } },
+      'site.temperature | House, Temperature: 5 is outside the published table.',
+    ],
+  ] as const)('%j is told at its field', (changes, words) => {
+    expect(problemsOf(changes as Partial<HouseEntry>).join('\n')).toContain(words);
+  });
+
+  test('all problems are told at once', () => {
+    const changes = { tape: { ...BLANK.tape, length: 'x', price: 'y' }, terms: { ...BLANK.terms, tax: 'z' } };
+    expect(problemsOf(changes)).toHaveLength(3);
+  });
+
+  test('the demo job is read', () => {
+    expect(readHouse(demoJob).status).toBe('read');
+  });
+});

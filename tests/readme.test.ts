@@ -1,0 +1,262 @@
+/**
+ * README.md and DEVELOPERS.md against the program. Their tables and examples are read and tried out, so that what they
+ * say stays true: change a number there, or what the program answers, and a test here fails.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { addOnFiles } from '../src/build.mjs';
+import { checkCutPlan } from '../src/cutting/ledger';
+import { planCuts } from '../src/cutting/search';
+import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE, type Ticks } from '../src/geometry/length';
+import { LENGTH_RULES, RUN_LIMITS } from '../src/layout/rules';
+import type { RoomEntry, Typed } from '../src/takeoff/entry';
+import { lengthText, readLength } from '../src/takeoff/lengthText';
+import type { Takeoff } from '../src/takeoff/result';
+import { takeoff } from '../src/takeoff/takeoff';
+import { findCustomFunctions } from '../src/workbook/customFunctions';
+import { readJobFile } from '../src/workbook/jobFiles';
+import { addOnOf, createNodeWorkbook } from '../src/workbook/nodeWorkbook';
+import { readRoomFile } from '../src/workbook/roomFiles';
+import { plainRoom } from './support/roomEntries';
+
+const root = join(__dirname, '..');
+const readme = readFileSync(join(root, 'README.md'), 'utf8');
+const developers = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8');
+const files = await addOnFiles();
+
+describe('the walk through one room', () => {
+  const typed = new Map(tableAfter('typed').map(([field, value]) => [field, plain(value)]));
+  const planned = takeoffOf(walkedRoom(typed));
+  const found = foundIn(planned);
+
+  test.each(tableAfter('found').map(([name, value]) => [name, value]))('%s is %s', (name, value) => {
+    expect(value).toBe(found[name]);
+  });
+
+  test('leaves no number of the takeoff untold', () => {
+    expect(tableAfter('found').map(([name]) => name)).toEqual(Object.keys(found));
+  });
+
+  test('begins its cut list as the program does', () => {
+    const lines = tableAfter('cut list');
+    const pieces = planned.pieces.slice(0, lines.length).map((piece) => {
+      const [length, width] = [piece.length, piece.widthLeft].map((ticks) => lengthText(ticks, 'us', 'piece'));
+      return [piece.label, length, width, String(piece.plankNumber), piece.keeps, piece.rest];
+    });
+    expect(lines).toEqual(pieces);
+  });
+});
+
+describe('an example of a function', () => {
+  const workbook = createNodeWorkbook(addOnOf(files));
+  const sheet = workbook.spreadsheetApp.getActiveSheet();
+  const [[, ...firstLine], ...lines] = [headingAfter('sheet'), ...tableAfter('sheet')];
+  const cells = lines.map(([, ...row]) => firstLine.map((_, i) => numberOrText(row[i] ?? '')));
+  sheet.getRange(1, 1, cells.length, firstLine.length).setValues(cells);
+
+  test.each(examplesOf(readme))('$formula', ({ formula, answer }) => {
+    const [rowCount, columnCount] = [answer.length + 1, Math.max(...answer.map((row) => row.length)) + 1];
+    const first = sheet.getRange(1, firstLine.length + 2);
+    first.setFormula(inEngine(formula));
+    workbook.engine.flush();
+    const shown = sheet.getRange(1, firstLine.length + 2, rowCount, columnCount).getValues();
+    first.clear();
+    workbook.engine.flush();
+    // One row and one column more than the example has: an answer that is larger is not the one told.
+    const told = Array.from({ length: rowCount }, (_, r) =>
+      Array.from({ length: columnCount }, (_, c) => answer[r]?.[c] ?? ''),
+    );
+    expect(shown.map((row, r) => row.map((value, c) => asPrecise(value, told[r][c])))).toEqual(told);
+  });
+
+  test('stands under the heading of every function, with its arguments in order', () => {
+    const headings = [...readme.matchAll(/^### (PLANK_\w+)\((.*)\)\n([\s\S]*?)(?=^##)/gm)];
+    const told = headings.map(([, name, list]) => `${name}(${list.replace(/[[\]]/g, '')})`);
+    const functions = findCustomFunctions(files['Code.js']).map(
+      ({ name, parameters }) => `${name}(${parameters.map((parameter) => parameter.name).join(', ')})`,
+    );
+    expect([...told].sort()).toEqual([...functions].sort());
+    const without = headings.filter(
+      ([, name, , text]) => !examplesOf(text).some(({ formula }) => formula.includes(name)),
+    );
+    expect(without.map(([, name]) => name)).toEqual([]);
+  });
+});
+
+describe('a length as it may be written', () => {
+  test.each(tableAfter('lengths'))('%s is %s inches', (written, inches) => {
+    const read = readLength((/`(.+?)`/.exec(written) as RegExpExecArray)[1], 'plank', 'us');
+    expect(read).toEqual({ ok: true, ticks: Math.round(Number(inches) * TICKS_PER_INCH) });
+  });
+});
+
+describe('the table of rules', () => {
+  const told = new Map(tableAfter('rules').map(([name, us, metric]) => [plain(name), [us, metric]]));
+
+  test.each(LENGTH_RULES.map((rule) => [rule.name, rule] as const))('has %s with its defaults', (name, rule) => {
+    expect(told.get(name)).toEqual([lengthText(rule.us, 'us', 'piece'), lengthText(rule.metric, 'metric', 'piece')]);
+  });
+
+  test('has the longest floors', () => {
+    const shown = (limit: Ticks | null) => {
+      if (limit === null) return 'no limit';
+      return limit % TICKS_PER_FOOT === 0 ? `${limit / TICKS_PER_FOOT}'` : `${limit / TICKS_PER_METRE} m`;
+    };
+    const limits = Object.entries(RUN_LIMITS).map(([kind, { along, across }]) => [kind, shown(along), shown(across)]);
+    expect(tableAfter('run limits').map((row) => row.slice(0, 3))).toEqual(limits);
+  });
+});
+
+describe('a message that is explained', () => {
+  const sources = sourceTexts(join(root, 'src')).join('\n');
+  const told = tableAfter('messages').flatMap(([messages]) =>
+    [...messages.matchAll(/`(.+?)`/g)].map(([, text]) => text),
+  );
+
+  test.each(told)('%s is one the program gives', (text) => {
+    // What stands between the program's own names and numbers, and is long enough not to be found by chance.
+    const parts = text.split('…').filter((part) => /\w{2}/.test(part));
+    expect(parts.length).toBeGreaterThan(0);
+    expect(parts.filter((part) => !sources.includes(part))).toEqual([]);
+  });
+});
+
+test('every npm command that is told is there', () => {
+  const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: object };
+  const told = [...`${readme}${developers}`.matchAll(/`npm (?:run )?(\w+)/g)].map(([, name]) => name);
+  expect(new Set(told.filter((name) => name !== 'ci' && !(name in scripts)))).toEqual(new Set());
+  expect(told.length).toBeGreaterThan(5);
+});
+
+describe('the developers’ guide', () => {
+  const examples = [...developers.matchAll(/```json\n([\s\S]*?)```/g)].map(([, text]) => text);
+
+  test('has a room file that is planned as it says', () => {
+    const file = JSON.parse(examples.find((text) => text.includes('"entry"')) as string);
+    const { entries, problems } = readRoomFile(file, 'example');
+    expect(problems).toEqual([]);
+    const planned = takeoffOf(entries[0]);
+    expect(file.expect).toEqual({
+      rows: planned.summary.rowCount,
+      planks: planned.summary.plankCount,
+      firstRow: planned.summary.firstRowWidth / 640,
+      lastRow: planned.summary.lastRowWidth / 640,
+    });
+  });
+
+  test('has a job file that is planned', () => {
+    const { jobs, problems } = readJobFile(examples.find((text) => text.includes('"instances"')) as string);
+    expect(problems).toEqual([]);
+    expect(jobs.flatMap(({ job }) => checkCutPlan(job, planCuts(job)))).toEqual([]);
+  });
+});
+
+interface Example {
+  readonly formula: string;
+  readonly answer: readonly (readonly string[])[];
+}
+
+/** `=FORMULA -> answer`, cells parted by bars; lines without a formula go on with the answer above. */
+function examplesOf(text: string): readonly Example[] {
+  const blocks = [...text.matchAll(/```formulas\n([\s\S]*?)```/g)].map(([, block]) => block);
+  return blocks.flatMap((block) =>
+    block
+      .split(/^(?==)/m)
+      .filter((example) => example.trim() !== '')
+      .map((example) => {
+        const [formula, answer] = example.split(/\s+-> /);
+        return { formula, answer: answer.trimEnd().split('\n').map(cellsOf) };
+      }),
+  );
+}
+
+function cellsOf(line: string): readonly string[] {
+  return line.split('|').map((cell) => cell.trim());
+}
+
+/** Rows of the table that follows the comment `<!-- mark... -->`, without its heading; code marks stay. */
+function tableAfter(mark: string): readonly (readonly string[])[] {
+  return linesAfter(mark).slice(2);
+}
+
+function headingAfter(mark: string): readonly string[] {
+  return linesAfter(mark)[0];
+}
+
+function linesAfter(mark: string): readonly (readonly string[])[] {
+  const table = new RegExp(`<!-- ${mark}\\b.*-->\\n((?:\\|.*\\|\\n)+)`).exec(readme);
+  if (!table) throw new Error(`README.md has no table after <!-- ${mark} -->`);
+  return table[1]
+    .trimEnd()
+    .split('\n')
+    .map((line) => cellsOf(line.slice(1, -1)));
+}
+
+/** Without code marks. */
+function plain(cell: string): string {
+  return cell.replace(/`/g, '');
+}
+
+function numberOrText(cell: string): Typed {
+  return cell !== '' && Number.isFinite(Number(cell)) ? Number(cell) : cell;
+}
+
+/** The embedded engine has no way to write an inch mark inside a text of a formula; the double prime means the same. */
+function inEngine(formula: string): string {
+  return formula.replaceAll('""', '″');
+}
+
+/** A number with as many decimals as the example shows, so that 9.2 may stand for 9.2466. */
+function asPrecise(value: unknown, told: string): string {
+  if (typeof value !== 'number') return String(value);
+  return value.toFixed((told.split('.')[1] ?? '').length);
+}
+
+function walkedRoom(typed: ReadonlyMap<string, string>): RoomEntry {
+  const field = (name: string): string => {
+    const value = typed.get(name);
+    if (value === undefined) throw new Error(`README.md does not say what is typed for ${name}`);
+    return value;
+  };
+  const product = {
+    ...plainRoom.product,
+    plankLength: field('Plank length'),
+    plankWidth: field('Plank width'),
+    planksPerBox: field('Planks per box'),
+  };
+  return { ...plainRoom, shape: { kind: 'rectangle', length: field('Length'), width: field('Width') }, product };
+}
+
+function takeoffOf(entry: RoomEntry): Takeoff {
+  const result = takeoff(entry);
+  if (result.status === 'problems') throw new Error(result.problems.map(({ text }) => text).join(' '));
+  return result.takeoff;
+}
+
+/** What the walk tells, by its names, as it is shown. */
+function foundIn({ summary, plan, pieces }: Takeoff): Readonly<Record<string, string>> {
+  const show = (ticks: Ticks) => lengthText(ticks, 'us', 'piece');
+  const rowLength = pieces.filter((piece) => piece.rowNumber === 1).reduce((sum, piece) => sum + piece.length, 0);
+  return {
+    'Room, sq ft': (summary.roomArea / TICKS_PER_FOOT ** 2).toFixed(2),
+    'Length of every row': show(rowLength),
+    Rows: String(summary.rowCount),
+    'First row': show(summary.firstRowWidth),
+    'Last row': show(summary.lastRowWidth),
+    Planks: String(plan.plankCount),
+    'The plan': summary.proof,
+    Boxes: String(summary.boxCount),
+    Waste: `${(100 * summary.waste).toFixed(1)}%`,
+    'Area + 10 %, planks': String(summary.tenPercentPlanks),
+    'Area + 10 %, boxes': String(summary.tenPercentBoxes),
+    'Shortest piece': show(summary.shortestPiece),
+    'Tightest stagger': show(summary.tightestStagger ?? 0),
+  };
+}
+
+function sourceTexts(folder: string): readonly string[] {
+  return readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((name) => name.endsWith('.ts'))
+    .map((name) => readFileSync(join(folder, name), 'utf8'));
+}

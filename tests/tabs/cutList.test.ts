@@ -1,0 +1,234 @@
+import { describe, expect, test } from 'vitest';
+import { ticksOfInches, ticksOfMm } from '../../src/geometry/length';
+import type { TabBlock } from '../../src/tabs/block';
+import { CAUTIONS } from '../../src/tabs/cautions';
+import { cutListBlock } from '../../src/tabs/cutList';
+import { keptMarks, LAY_HEADINGS } from '../../src/tabs/keptMarks';
+import type { FloorPiece, Takeoff } from '../../src/takeoff/result';
+import { blockValues } from '../support/blockValues';
+import { smallTakeoff } from '../support/smallTakeoff';
+
+/** The small floor with one piece changed. */
+function withPiece(label: string, changes: Partial<FloorPiece>): Takeoff {
+  const pieces = smallTakeoff.pieces.map((piece) => (piece.label === label ? { ...piece, ...changes } : piece));
+  return { ...smallTakeoff, pieces };
+}
+
+/** The line of a piece in the laying list (its first in the tab) or at the saw (its second). */
+function line(block: TabBlock, label: string, list: 'lay' | 'saw' = 'lay') {
+  const lines = blockValues(block).filter((row) => row[1] === label);
+  expect(lines).toHaveLength(2);
+  return lines[list === 'lay' ? 0 : 1];
+}
+
+const block = cutListBlock(smallTakeoff);
+const values = blockValues(block);
+const valueBeside = (label: string, columns: number) => {
+  const row = values.find((cells) => cells.includes(label));
+  return row?.[row.indexOf(label) + columns];
+};
+
+describe('what to order', () => {
+  // Worked by hand beside the fixture: seven planks with the spare, four in a box.
+  test.each([
+    ['Planks to buy', 2, 7],
+    ['of them spare', 2, 1],
+    ['Boxes to buy', 2, 2],
+    ['Area + 10 % would have been', 3, '2 boxes for 5 planks'],
+    ['The plan', 3, '6 planks, cannot be done with fewer'],
+    ['Rows', 3, '4: first 5", last 2"'],
+    ['Shortest piece', 3, '21 7/8"'],
+    ['Tightest stagger', 3, '10 1/8"'],
+  ])('%s', (label, columns, wanted) => {
+    expect(valueBeside(label, columns)).toBe(wanted);
+  });
+
+  test('says when the boxes cannot be known, and when no joints lie side by side', () => {
+    const summary = { ...smallTakeoff.summary, boxCount: null, tenPercentBoxes: null, tightestStagger: null };
+    const texts = blockValues(cutListBlock({ ...smallTakeoff, summary })).flat();
+    expect(texts).toContain('planks in a box not given');
+    expect(texts).toContain('5 planks');
+    expect(texts).toContain('no joints side by side');
+  });
+
+  test('notes stand above the list, whole, in lines that fit the page', () => {
+    const note = `Row 3: ${'the stagger is short of what was asked, '.repeat(8)}nothing better is possible.`;
+    const rows = blockValues(cutListBlock({ ...smallTakeoff, notes: [note] }));
+    const from = rows.findIndex((row) => String(row[0]).startsWith('Row 3'));
+    const heading = rows.findIndex((row) => row[0] === LAY_HEADINGS[0]);
+    const lines = rows.slice(from, heading).map((row) => String(row[0]).trim());
+    expect(lines.join(' ')).toBe(note);
+    expect(Math.max(...lines.map((text) => text.length))).toBeLessThanOrEqual(150);
+  });
+});
+
+describe('a line a piece', () => {
+  test('in laying order, each with its plank, its end, its cut and a box to tick', () => {
+    const heading = values.findIndex((row) => row[0] === 'Row');
+    expect(values.slice(heading + 1, heading + 9).map((row) => row[1])).toEqual(
+      smallTakeoff.pieces.map((piece) => piece.label),
+    );
+    expect(line(block, '1-2')).toEqual([1, '1-2', '24"', '5"', '2', 'left end', 'crosscut', '', 'to 2-1', false, '']);
+    expect(line(block, '4-2')).toEqual([
+      4,
+      '4-2',
+      '38 1/8"',
+      '2"',
+      '6',
+      'left end',
+      'crosscut, rip',
+      '',
+      'waste 9 3/4"',
+      false,
+      '',
+    ]);
+  });
+
+  test('an angled and tapered piece shows both its points and both its widths', () => {
+    const changed = withPiece('4-2', {
+      shortPoint: ticksOfInches(37.5),
+      widthRight: ticksOfInches(1.75),
+      cuts: ['angled crosscut', 'rip', 'notch'],
+      marks: ['Notch 1" by 2" at the right end.', 'Taper from 2" to 1 3/4".'],
+    });
+    const found = line(cutListBlock(changed), '4-2');
+    expect(found.slice(2, 4)).toEqual(['38 1/8" long point, 37 1/2" short point', '2" left, 1 3/4" right']);
+    expect(found.slice(6, 8)).toEqual([
+      'angled crosscut, rip, notch',
+      'Notch 1" by 2" at the right end. Taper from 2" to 1 3/4".',
+    ]);
+  });
+
+  test('a strip names the piece it is left from; a piece from anywhere keeps no end', () => {
+    const found = line(cutListBlock(withPiece('4-2', { stripOf: '1-1', keeps: 'no end' })), '4-2');
+    expect([found[4], found[5]]).toEqual(['6, strip of 1-1', 'none']);
+  });
+
+  test('is in millimetres for a metric room', () => {
+    const changed: Takeoff = {
+      ...withPiece('1-1', { length: ticksOfMm(912), shortPoint: ticksOfMm(912) }),
+      units: 'metric',
+    };
+    expect(line(cutListBlock(changed), '1-1')[2]).toBe('912 mm');
+  });
+});
+
+describe('by plank, for the saw', () => {
+  test('every cut once, planks in order, what is left at the last cut', () => {
+    const heading = values.findIndex((row) => row[0] === 'Plank');
+    const lines = values.slice(heading + 1, heading + 9);
+    expect(lines.map((row) => [row[0], row[1], row[4], row[8]])).toEqual([
+      [1, '1-1', '1 of 1', '11 7/8"'],
+      [2, '1-2', '1 of 2', ''],
+      [2, '2-1', '2 of 2', 'nothing'],
+      [3, '2-2', '1 of 1', '11 3/4"'],
+      [4, '3-1', '1 of 1', '13 7/8"'],
+      [5, '3-2', '1 of 2', ''],
+      [5, '4-1', '2 of 2', 'nothing'],
+      [6, '4-2', '1 of 1', '9 3/4"'],
+    ]);
+  });
+
+  test('planks laid whole are counted, not listed', () => {
+    const found = blockValues(cutListBlock(withPiece('1-1', { keeps: 'both ends', cuts: [] })));
+    expect(found.filter((row) => row[1] === '1-1')).toHaveLength(1);
+    expect(found.flat()).toContain('1 plank laid whole, without a cut.');
+  });
+
+  test('a plank that gives a piece the floor does not have is our mistake, told as one', () => {
+    const pieces = smallTakeoff.pieces.filter((piece) => piece.label !== '2-1');
+    expect(() => cutListBlock({ ...smallTakeoff, pieces })).toThrow(/^Internal: plank 2 gives a piece 2-1/);
+  });
+});
+
+describe('ticks and notes', () => {
+  /** As a person has it after a morning's work. */
+  function worked(): unknown[][] {
+    const cells: unknown[][] = blockValues(block);
+    for (const row of cells) {
+      if (row[1] === '1-2') row[9] = true;
+      if (row[1] === '2-1') row[10] = 'knot, cut twice';
+    }
+    return cells;
+  }
+
+  test('stay at pieces that stay the same, in both lists', () => {
+    const again = cutListBlock(smallTakeoff, keptMarks(worked()));
+    expect(blockValues(again)).toEqual(worked());
+  });
+
+  test('go from a piece whose length or width has changed, and stay at the others', () => {
+    const longer = withPiece('1-2', { length: ticksOfInches(25), shortPoint: ticksOfInches(25) });
+    const again = cutListBlock(longer, keptMarks(worked()));
+    expect(line(again, '1-2')[9]).toBe(false);
+    expect(line(again, '2-1')[10]).toBe('knot, cut twice');
+    const wider = cutListBlock(withPiece('2-1', { widthLeft: ticksOfInches(4) }), keptMarks(worked()));
+    expect(line(wider, '2-1')[10]).toBe('');
+  });
+
+  test('a tick in one list is not one in the other', () => {
+    const cells: unknown[][] = blockValues(block);
+    const row = cells.find((candidate) => candidate[1] === '3-1') ?? [];
+    row[9] = true;
+    const again = cutListBlock(smallTakeoff, keptMarks(cells));
+    expect([line(again, '3-1', 'lay')[9], line(again, '3-1', 'saw')[9]]).toEqual([true, false]);
+  });
+
+  test('are found after a person has put in lines and columns, and sorted the list', () => {
+    const cells = worked().map((row) => [row[0], 'own column', ...row.slice(1)]);
+    cells.unshift(['call the shop'], []);
+    const heading = cells.findIndex((row) => row[0] === 'Row');
+    const sorted = [
+      ...cells.slice(0, heading + 1),
+      ...cells.slice(heading + 1, heading + 9).reverse(),
+      ...cells.slice(heading + 9),
+    ];
+    expect(blockValues(cutListBlock(smallTakeoff, keptMarks(sorted)))).toEqual(worked());
+  });
+
+  test('a date or a number as a note stays as text; an empty or foreign tab gives nothing', () => {
+    const cells: unknown[][] = blockValues(block);
+    for (const row of cells) {
+      if (row[1] === '1-1') row[10] = new Date(2026, 4, 8);
+      if (row[1] === '1-2') row[10] = 12;
+    }
+    const again = cutListBlock(smallTakeoff, keptMarks(cells));
+    expect([line(again, '1-1')[10], line(again, '1-2')[10]]).toEqual(['2026-5-8', '12']);
+    expect(keptMarks([]).size).toBe(0);
+    expect(
+      keptMarks([
+        ['Piece', 'x'],
+        ['1-1', true],
+      ]).size,
+    ).toBe(0);
+  });
+});
+
+describe('the tab', () => {
+  test('is one rectangle with a width for every column, for a landscape page', () => {
+    expect(new Set(block.cells.map((row) => row.length))).toEqual(new Set([block.columnWidths.length]));
+    // 11 in less two margins of 0.7 in at 96 pixels an inch is 922: no smaller than 4/5 when fitted to that width.
+    expect(block.columnWidths.reduce((sum, width) => sum + width, 0)).toBeLessThanOrEqual(922 / 0.8);
+    expect(block.landscape).toBe(true);
+  });
+
+  test('keeps the headings in view, unless notes push them down the page', () => {
+    expect(block.cells[block.frozenRows - 1][0].value).toEqual({ kind: 'text', text: 'Row' });
+    const notes = Array.from({ length: 10 }, (_, i) => `Note ${i}.`);
+    expect(cutListBlock({ ...smallTakeoff, notes }).frozenRows).toBe(0);
+  });
+
+  test('ends with the cautions, whole', () => {
+    const from = values.findIndex((row) => row[0] === 'Before you cut');
+    const foot = values.slice(from + 1).map((row) => String(row[0]).trim());
+    expect(foot.join(' ')).toBe(CAUTIONS.join(' '));
+    for (const fact of ['guard', 'dust mask', '1980', '1978', 'knee pads', 'instructions'])
+      expect(foot.join(' ')).toContain(fact);
+  });
+
+  test('of a room called =1+1 has no formula in it', () => {
+    const named = cutListBlock({ ...smallTakeoff, entry: { ...smallTakeoff.entry, name: '=1+1' } });
+    expect(named.title).toBe('Cut list: =1+1');
+    expect(named.cells.flat().filter((cell) => cell.value.kind === 'formula')).toEqual([]);
+  });
+});

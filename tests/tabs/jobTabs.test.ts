@@ -1,0 +1,132 @@
+import { beforeEach, describe, expect, test } from 'vitest';
+import { emptyHouse } from '../../src/order/houseEntry';
+import { writeTab } from '../../src/sheet/writeTab';
+import { fillHomeowner, fillOrder, openJob, saveJob } from '../../src/tabs/jobTabs';
+import { roomColumn, roomsBlock } from '../../src/tabs/rooms';
+import type { TabStore } from '../../src/tabs/tabStore';
+import { demoJob, demoRooms } from '../support/demoHouse';
+import { type FakeBook, fakeBook, installFakes, spreadsheetOf } from '../support/fakeSpreadsheet';
+import { storeOf } from '../support/fakeStore';
+import { demoOrder } from '../support/plannedDemo';
+
+let book: FakeBook;
+let store: TabStore;
+
+const tabNames = () => book.sheets.map((sheet) => sheet.name);
+const valuesOf = (name: string) => book.sheets.find((sheet) => sheet.name === name)?.values() ?? [];
+
+beforeEach(() => {
+  book = fakeBook();
+  installFakes(book);
+  store = storeOf(book);
+  writeTab(spreadsheetOf(book), roomsBlock(demoRooms.map(roomColumn)));
+});
+
+describe('the job in the spreadsheet', () => {
+  test('a job that was never saved is blank, and knows the saved rooms', async () => {
+    const opened = await openJob(store, 'metric');
+    expect(opened).toEqual({
+      entry: emptyHouse('metric'),
+      rooms: demoRooms.map((room) => room.name),
+      problems: [],
+    });
+  });
+
+  test('a saved job is opened as it was typed', async () => {
+    expect(await saveJob(store, demoJob)).toMatchObject({ status: 'filled', tabs: ['Job'] });
+    expect((await openJob(store, 'us')).entry).toEqual(demoJob);
+  });
+
+  test('a tab that cannot be read is told, and is not written over', async () => {
+    await saveJob(store, demoJob);
+    const sheet = book.sheets.find((candidate) => candidate.name === 'Job');
+    const line = valuesOf('Job').findIndex((row) => row[0] === 'Terms, Tax on') + 1;
+    if (sheet) sheet.at(line, 2).value = 'air';
+    expect((await openJob(store, 'us')).problems.map((problem) => problem.field)).toEqual(['terms.taxOn']);
+    expect(await saveJob(store, demoJob)).toMatchObject({ status: 'problems' });
+    expect(await fillOrder(store, demoJob)).toMatchObject({ status: 'problems' });
+    expect(valuesOf('Job')[line - 1][1]).toBe('air');
+  });
+});
+
+describe('filling the order', () => {
+  test('fills order and job list, saves the job, and refills the lists of rooms that share planks', async () => {
+    const answer = await fillOrder(store, demoJob);
+    expect(answer).toMatchObject({
+      status: 'filled',
+      toPay: `$${(demoOrder().totals.toPay / 100).toFixed(2).replace(/\B(?=(\d{3})+\.)/g, ',')}`,
+      missing: [],
+    });
+    expect(tabNames()).toEqual([
+      'Estimate',
+      'Rooms',
+      'Job',
+      'Order',
+      'Job list',
+      'Cut list: Bedroom',
+      'Floor plan: Bedroom',
+      'Cut list: Living room with closet',
+      'Floor plan: Living room with closet',
+    ]);
+    const bedroom = valuesOf('Cut list: Bedroom').flat().map(String);
+    expect(bedroom.some((text) => text.includes('Cut from the same planks as Living room with closet'))).toBe(true);
+    expect(bedroom.some((text) => text.startsWith('to Living room with closet '))).toBe(true);
+  });
+
+  test('rooms that do not share keep the lists they have', async () => {
+    await fillOrder(store, { ...demoJob, shareOffcuts: 'no' });
+    expect(tabNames()).toEqual(['Estimate', 'Rooms', 'Job', 'Order', 'Job list']);
+  });
+
+  test('ticks of the job list stay where the task stays the same', async () => {
+    await fillOrder(store, demoJob);
+    const sheet = book.sheets.find((candidate) => candidate.name === 'Job list');
+    const row = valuesOf('Job list').findIndex((line) => String(line[1]).startsWith('Clear and sweep')) + 1;
+    if (sheet) sheet.at(row, 3).value = true;
+    await fillOrder(store, demoJob);
+    const lines = valuesOf('Job list');
+    expect(lines.filter((line) => line[2] === true).map((line) => line[1])).toEqual([
+      'Clear and sweep the rooms: Bedroom, Study, Living room with closet.',
+    ]);
+  });
+
+  test('only the rooms named are ordered, in the order named', async () => {
+    await fillOrder(store, { ...demoJob, rooms: ['study', 'Bedroom'] });
+    const reasons = valuesOf('Order').map((row) => String(row[1]));
+    expect(reasons).toContain('planks of the cut plan: Study');
+    expect(reasons).toContain('planks of the cut plan: Bedroom');
+  });
+
+  test.each([
+    [{ ...demoJob, rooms: ['Attic'] }, 'rooms', 'Attic: no room of this name is saved.'],
+    [{ ...demoJob, tape: { ...demoJob.tape, price: 'dear' } }, 'tape.price', '"dear" is not an amount of money'],
+  ])('a job with a mistake fills nothing and tells it at its field', async (job, field, words) => {
+    const answer = await fillOrder(store, job);
+    expect(answer.status).toBe('problems');
+    if (answer.status === 'problems') {
+      expect(answer.problems[0].field).toBe(field);
+      expect(answer.problems[0].text).toContain(words);
+    }
+    expect(tabNames()).toEqual(['Estimate', 'Rooms']);
+  });
+});
+
+describe('filling the homeowner’s page', () => {
+  test('fills that tab alone and answers the link that makes a PDF of it', async () => {
+    const answer = await fillHomeowner(store, demoJob);
+    expect(answer).toMatchObject({ status: 'filled', tabs: ['Homeowner'] });
+    expect(tabNames()).toEqual(['Estimate', 'Rooms', 'Homeowner']);
+    expect(answer.status === 'filled' && answer.pdfLink).toMatch(
+      /^https:\/\/docs\.google\.com\/spreadsheets\/d\/[^/]+\/export\?format=pdf&gid=\d+&size=letter&portrait=true/,
+    );
+  });
+
+  test('no cell of the written tab holds a formula', async () => {
+    await fillHomeowner(store, demoJob);
+    const sheet = book.sheets.find((candidate) => candidate.name === 'Homeowner');
+    const cells = [...(sheet?.cells.values() ?? [])];
+    expect(cells.length).toBeGreaterThan(1000);
+    expect(cells.filter((cell) => cell.formula !== '')).toEqual([]);
+    expect(cells.map((cell) => cell.value)).toContain('=Moving pianos');
+  });
+});

@@ -1,0 +1,156 @@
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { Order } from '../../src/order/order';
+import type { TabBlock } from '../../src/tabs/block';
+import { orderBlock } from '../../src/tabs/order';
+import { blockTexts, blockValues } from '../support/blockValues';
+import { demoJob } from '../support/demoHouse';
+import { demoOrder } from '../support/plannedDemo';
+import { type Changes, hasLibreOffice, recomputedByEngine, recomputedByLibreOffice } from '../support/recomputed';
+
+/** Row numbers of lines and totals, by the text in the first column, the first with that text. */
+function rowsOf(block: TabBlock): ReadonlyMap<string, number> {
+  const rows = blockValues(block).map((row, i) => [String(row[0]), i + 1] as const);
+  return new Map([...rows].reverse());
+}
+
+function cents(value: unknown): number {
+  return Math.round(Number(value) * 100);
+}
+
+/** Totals of a recomputed tab, in cents, beside those of the order. */
+function compareTotals(order: Order, block: TabBlock, values: ReadonlyMap<string, unknown>): void {
+  const rows = rowsOf(block);
+  const total = (name: string) => cents(values.get(`L${rows.get(name)}`));
+  for (const line of order.lines) expect([line.item, total(line.item)]).toEqual([line.item, line.total]);
+  const { totals } = order;
+  expect(total('Materials')).toBe(totals.materials);
+  expect(total('Tax on materials')).toBe(totals.materialsTax);
+  expect(total('Labour')).toBe(totals.labour);
+  expect(total('Cost')).toBe(totals.cost);
+  expect(total('Margin')).toBe(totals.margin);
+  expect(total('Price before tax')).toBe(totals.price);
+  expect(total('Tax on the price')).toBe(totals.priceTax);
+  expect(total('To pay')).toBe(totals.toPay);
+}
+
+const TERMS = [
+  demoJob.terms,
+  { tax: 20, taxOn: 'price', margin: '12.5%', marginOf: 'price' },
+  { tax: '', taxOn: '', margin: '', marginOf: '' },
+] as const;
+
+describe('the order tab', () => {
+  test.each(TERMS)('its sums in the embedded engine are the order’s own, tax %s', (...[terms]) => {
+    const order = demoOrder({ terms });
+    const block = orderBlock(order);
+    compareTotals(order, block, recomputedByEngine(block));
+  });
+
+  test('a changed price changes the totals by its boxes', () => {
+    const order = demoOrder();
+    const block = orderBlock(order);
+    const rows = rowsOf(block);
+    const before = recomputedByEngine(block);
+    const after = recomputedByEngine(block, { [`K${rows.get('Harbour oak')}`]: 60 });
+    const boxes = order.lines[0].packs as number;
+    const more = cents(after.get(`L${rows.get('Materials')}`)) - cents(before.get(`L${rows.get('Materials')}`));
+    expect(more).toBe(boxes * (6000 - 5293));
+    expect(cents(after.get(`L${rows.get('To pay')}`))).toBeGreaterThan(cents(before.get(`L${rows.get('To pay')}`)));
+  });
+
+  test('a missing price is shown as missing, left out of the total, and said', () => {
+    const order = demoOrder({ tape: { ...demoJob.tape, price: '' } });
+    const block = orderBlock(order);
+    const values = recomputedByEngine(block);
+    const rows = rowsOf(block);
+    expect(values.get(`L${rows.get('Seam tape')}`)).toBe('missing');
+    expect(order.missing).toEqual(['Seam tape: no price']);
+    compareTotalsLess(order, block, values);
+    const shown = [...values.values()].map(String);
+    expect(shown).toContain('1 lines have no price, pack or quantity: the total is too low.');
+    expect([...recomputedByEngine(orderBlock(demoOrder())).values()]).toContain('Every line has a price.');
+  });
+
+  test('a price typed where it was missing completes the total', () => {
+    const block = orderBlock(demoOrder({ tape: { ...demoJob.tape, price: '' } }));
+    const rows = rowsOf(block);
+    const values = recomputedByEngine(block, { [`K${rows.get('Seam tape')}`]: demoJob.tape.price as number });
+    expect(cents(values.get(`L${rows.get('To pay')}`))).toBe(demoOrder().totals.toPay);
+  });
+
+  test('no formula calls a function of the add-on, and none holds what a person typed', () => {
+    const block = orderBlock(demoOrder());
+    const formulas = blockValues(block)
+      .flat()
+      .filter((value) => typeof value === 'string' && value.startsWith('='));
+    const names = new Set(formulas.flatMap((formula) => String(formula).match(/[A-Z]+(?=\()/g) ?? []));
+    expect([...names].sort()).toEqual(['COUNTIF', 'IF', 'OR', 'ROUND', 'ROUNDUP', 'SUM']);
+    expect(formulas.length).toBeGreaterThan(40);
+  });
+
+  test('the percentage rule stands beside the boxes ordered, with its money', () => {
+    const order = demoOrder();
+    const block = orderBlock(order);
+    const values = recomputedByEngine(block);
+    const heading = blockValues(block).findIndex((row) => row[0] === 'Beside area + 10 %');
+    order.floors.forEach(({ tenPercent }, i) => {
+      const row = heading + 2 + i;
+      expect(values.get(`A${row}`)).toBe(tenPercent.product);
+      expect(values.get(`G${row}`)).toBe(tenPercent.boxes);
+      expect(values.get(`H${row}`)).toBe(tenPercent.ruleBoxes);
+      expect(cents(values.get(`L${row}`))).toBe(tenPercent.difference);
+    });
+  });
+
+  test('a job without anything but a floor still adds up', () => {
+    const blank = demoOrder({
+      underlay: { ...demoJob.underlay, width: '', length: '' },
+      film: { ...demoJob.film, width: '', length: '' },
+      trims: [],
+      transitions: [],
+      doorways: [],
+      extras: [],
+      labour: [],
+      spacers: { apart: '', perPack: '', price: '' },
+    });
+    const block = orderBlock(blank);
+    compareTotals(blank, block, recomputedByEngine(block));
+    expect(blockTexts(block).flat()).toContain('No labour is entered.');
+  });
+});
+
+describe.skipIf(!hasLibreOffice)('the order tab in LibreOffice (skipped only where soffice is not installed)', () => {
+  const orders = TERMS.map((terms) => demoOrder({ terms }));
+  const blocks = orders.map(orderBlock);
+  const rows = rowsOf(blocks[0]);
+  const changes: Changes = {
+    [`K${rows.get('Ferry ash')}`]: 99.99,
+    [`E${rows.get('Harbour oak')}`]: 0.1,
+    [`K${rows.get('Tax on materials')}`]: 0.19,
+  };
+  let values: readonly ReadonlyMap<string, unknown>[] = [];
+
+  beforeAll(async () => {
+    values = await recomputedByLibreOffice([...blocks.map((block) => ({ block })), { block: blocks[0], changes }]);
+  }, 300_000);
+
+  test.each([0, 1, 2])('totals are the order’s own to the cent, terms %i', (i) => {
+    compareTotals(orders[i], blocks[i], values[i]);
+  });
+
+  test('changed prices, allowance and tax change the totals as in the embedded engine', () => {
+    const engine = recomputedByEngine(blocks[0], changes);
+    const names = [...rows.keys()].filter((name) => typeof engine.get(`L${rows.get(name)}`) === 'number');
+    expect(names.length).toBeGreaterThan(20);
+    for (const name of names) {
+      const address = `L${rows.get(name)}`;
+      expect([name, cents(values[3].get(address))]).toEqual([name, cents(engine.get(address))]);
+    }
+    expect(cents(engine.get(`L${rows.get('To pay')}`))).not.toBe(orders[0].totals.toPay);
+  });
+});
+
+/** Like `compareTotals`, for an order with lines that have no total. */
+function compareTotalsLess(order: Order, block: TabBlock, values: ReadonlyMap<string, unknown>): void {
+  compareTotals({ ...order, lines: order.lines.filter((line) => line.total !== null) }, block, values);
+}

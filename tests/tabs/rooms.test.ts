@@ -1,0 +1,295 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { checkedEntry } from '../../src/tabs/checkedEntry';
+import { entriesFromCells, roomColumn, roomsBlock, withRoom } from '../../src/tabs/rooms';
+import type { RoomEntry, Typed } from '../../src/takeoff/entry';
+import { blockValues } from '../support/blockValues';
+import { smallEntry } from '../support/smallTakeoff';
+
+/** What people type, what a spreadsheet would spoil, and anything else. */
+const typed: fc.Arbitrary<Typed> = fc.oneof(
+  fc.constantFrom<Typed>(
+    '',
+    ` 12' 6 1/2"`,
+    '=1+1',
+    '5/8',
+    '+x',
+    '@y',
+    "'quoted",
+    '(blank)',
+    '((blank))',
+    'wall 3',
+    '🙂',
+    'TRUE',
+  ),
+  fc.string({ maxLength: 20 }),
+  fc.double({ noNaN: true, noDefaultInfinity: true }).map((number) => number + 0),
+);
+const name = fc.oneof(fc.string({ maxLength: 30 }), fc.constantFrom('Den', '=Den', "Kid's room 🙂", 'Room', '12'));
+
+const shape = fc.oneof(
+  fc.record({ kind: fc.constant('rectangle' as const), length: typed, width: typed }),
+  fc.record({
+    kind: fc.constant('four walls' as const),
+    walls: fc.tuple(typed, typed, typed, typed),
+    diagonal: typed,
+    otherDiagonal: typed,
+  }),
+  fc.record({
+    kind: fc.constant('walls in order' as const),
+    walls: fc.array(fc.record({ length: typed, turn: typed }), { maxLength: 14 }),
+  }),
+  fc.record({
+    kind: fc.constant('rectangles' as const),
+    rectangles: fc.array(
+      fc.record({
+        change: fc.constantFrom('add' as const, 'take away' as const),
+        fromLeft: typed,
+        fromNear: typed,
+        length: typed,
+        width: typed,
+      }),
+      { maxLength: 12 },
+    ),
+  }),
+);
+
+const entry: fc.Arbitrary<RoomEntry> = fc.record({
+  name,
+  units: fc.constantFrom('us' as const, 'metric' as const),
+  shape,
+  cutouts: fc.array(
+    fc.record({
+      kind: fc.constantFrom('rectangle' as const, 'round' as const),
+      wall: typed,
+      along: typed,
+      off: typed,
+      length: typed,
+      depth: typed,
+    }),
+    { maxLength: 3 },
+  ),
+  doorways: fc.array(
+    fc.record({
+      wall: typed,
+      along: typed,
+      width: typed,
+      floor: fc.constantFrom('transition' as const, 'goes on' as const, 'stays shut' as const),
+      depth: typed,
+      leadsTo: name,
+      itsDoorway: typed,
+      wallThickness: typed,
+    }),
+    { maxLength: 3 },
+  ),
+  product: fc.record({
+    name,
+    kind: fc.constantFrom(
+      'laminate' as const,
+      'engineered wood' as const,
+      'solid wood' as const,
+      'rigid vinyl' as const,
+    ),
+    plankLength: typed,
+    plankWidth: typed,
+    thickness: typed,
+    planksPerBox: typed,
+    boxCoverage: typed,
+    pricePerBox: typed,
+  }),
+  rules: fc.record({
+    expansionGap: typed,
+    minStagger: typed,
+    minPiece: typed,
+    minRip: typed,
+    kerf: typed,
+    alignedDistance: typed,
+    markingStep: typed,
+    layDirection: typed,
+    startSide: fc.constantFrom('' as const, 'near' as const, 'far' as const, 'best' as const),
+    firstRow: typed,
+    reuseStrips: fc.constantFrom('' as const, 'yes' as const, 'no' as const),
+    spare: typed,
+    longestAlong: typed,
+    longestAcross: typed,
+    gapBySpan: typed,
+  }),
+});
+
+const sure = { seed: 20_261_125, numRuns: 300 };
+
+describe('an entry from outside', () => {
+  test('comes through whole: the table of fields is the entry, field by field', () => {
+    fc.assert(
+      fc.property(entry, (given) => {
+        expect(checkedEntry(JSON.parse(JSON.stringify(given)))).toEqual({ ok: true, entry: given });
+      }),
+      sure,
+    );
+  });
+
+  test('may be anything at all and is answered with sentences', () => {
+    fc.assert(
+      fc.property(fc.anything(), (anything) => {
+        const checked = checkedEntry(anything);
+        if (checked.ok) return;
+        expect(checked.problems.length).toBeGreaterThan(0);
+        for (const { text } of checked.problems) expect(text).toMatch(/^[A-Z][\s\S]*\.$/);
+      }),
+      sure,
+    );
+  });
+
+  test.each([
+    ['a number of units', { ...smallEntry, units: 5 }, 'units', /Units: "5" is not a choice. Choose us or metric\./],
+    ['no shape', { ...smallEntry, shape: null }, 'shape.kind', /Measured as is blank/],
+    [
+      'a list for a length',
+      { ...smallEntry, shape: { kind: 'rectangle', length: [1], width: 2 } },
+      'shape.length',
+      /Length: a number or text is wanted/,
+    ],
+    [
+      'a date for a gap',
+      { ...smallEntry, rules: { expansionGap: new Date(2026, 4, 8) } },
+      'rules.expansionGap',
+      /Expansion gap is a date/,
+    ],
+    ['text for the cut-outs', { ...smallEntry, cutouts: 'none' }, 'cutouts', /Cut-outs: a list is wanted/],
+    [
+      'too many doorways',
+      { ...smallEntry, doorways: new Array(501).fill({}) },
+      'doorways',
+      /Doorways: 501 were given. At most 500/,
+    ],
+    ['a page of text', { ...smallEntry, name: 'x'.repeat(201) }, 'name', /Room has 201 characters. At most 200/],
+  ])('%s is told at its field', (_, given, field, sentence) => {
+    const checked = checkedEntry(given);
+    expect(checked.ok).toBe(false);
+    expect(checked.ok ? [] : checked.problems).toContainEqual({ field, text: expect.stringMatching(sentence) });
+  });
+});
+
+describe('the Rooms tab', () => {
+  test('gives back every entry exactly', () => {
+    fc.assert(
+      fc.property(fc.uniqueArray(entry, { maxLength: 4, selector: (room) => room.name.trim() }), (entries) => {
+        const read = entriesFromCells(blockValues(roomsBlock(entries.map(roomColumn))));
+        expect(read.rooms.map((room) => room.entry)).toEqual(entries);
+        expect(read.problems).toEqual([]);
+      }),
+      sure,
+    );
+  });
+
+  test('is a rectangle of cells, every typed one shown as text', () => {
+    const block = roomsBlock([roomColumn({ ...smallEntry, name: '=Den' })]);
+    expect(new Set(block.cells.map((row) => row.length))).toEqual(new Set([2]));
+    expect(block.columnWidths).toHaveLength(2);
+    expect(block.cells.flat().map((cell) => cell.value.kind)).not.toContain('formula');
+    expect(block.cells.flat().map((cell) => cell.value)).toContainEqual({ kind: 'text', text: '=Den' });
+  });
+
+  test('an empty tab has no rooms and nothing to say', () => {
+    expect(entriesFromCells([])).toEqual({ rooms: [], problems: [], isReadable: true });
+    expect(entriesFromCells([['', '']])).toEqual({ rooms: [], problems: [], isReadable: true });
+  });
+
+  test('a tab without its line of names is told, and not to be written over', () => {
+    const read = entriesFromCells([['Length', '12']]);
+    expect(read.isReadable).toBe(false);
+    expect(read.problems[0]).toMatch(/no line "Room"/);
+  });
+
+  test('lines in another order, in capitals and with lines of the person between are read all the same', () => {
+    const values = blockValues(roomsBlock([roomColumn(smallEntry)]));
+    const turned = [...values].reverse().map(([label, ...rest]) => [String(label).toUpperCase(), ...rest]);
+    const mixed = [
+      ['ROOM', 'Cupboard'],
+      ['my own remark', 'ask about the hinge'],
+      ...turned.filter(([label]) => label !== 'ROOM'),
+    ];
+    expect(entriesFromCells(mixed).rooms.map((room) => room.entry)).toEqual([smallEntry]);
+  });
+
+  test('a damaged room is told by name, and the others are read', () => {
+    const columns = [roomColumn(smallEntry), roomColumn({ ...smallEntry, name: 'Hall' })];
+    const values = blockValues(roomsBlock(columns));
+    const damaged = values.map((row) => (row[0] === 'Units' ? [row[0], 'furlongs', row[2]] : row));
+    const read = entriesFromCells(damaged);
+    expect(read.rooms.map((room) => room.entry?.name ?? null)).toEqual([null, 'Hall']);
+    expect(read.problems).toEqual(['Cupboard: Units: "furlongs" is not a choice. Choose us or metric.']);
+  });
+
+  test('a damaged room and lines of the person are still there after another room was saved', () => {
+    const values: unknown[][] = blockValues(
+      roomsBlock([roomColumn(smallEntry), roomColumn({ ...smallEntry, name: 'Hall' })]),
+    );
+    for (const row of values) if (row[0] === 'Kind of floor') row[1] = new Date(2026, 4, 8);
+    values.push(['Carpet to lift', 'yes', 'no']);
+    const { rooms } = entriesFromCells(values);
+    const again = blockValues(roomsBlock(withRoom(rooms, { ...smallEntry, name: 'Hall', units: 'metric' })));
+    const line = (label: string) => again.find((row) => row[0] === label);
+    expect(line('Carpet to lift')).toEqual(['Carpet to lift', 'yes', 'no']);
+    expect(line('Kind of floor')).toEqual(['Kind of floor', '2026-5-8', 'laminate']);
+    expect(line('Units')).toEqual(['Units', 'us', 'metric']);
+    expect(line('Room')).toEqual(['Room', 'Cupboard', 'Hall']);
+  });
+
+  test('a date and a tick in a field are told as what they are', () => {
+    const values: unknown[][] = blockValues(roomsBlock([roomColumn(smallEntry)]));
+    for (const row of values) {
+      if (row[0] === 'Expansion gap') row[1] = new Date(2026, 4, 8);
+      if (row[0] === 'Kerf') row[1] = true;
+    }
+    expect(entriesFromCells(values).problems).toEqual([
+      'Cupboard: Expansion gap is a date: the spreadsheet turns 5/8 into one. Clear the cell, set its format to plain text, and type 5/8".',
+      `Cupboard: Kerf: a number or text is wanted. Type a length such as 12' 6" or 3.81 m.`,
+    ]);
+  });
+
+  test('a doorway whose cells were cleared is gone, and the next moves up', () => {
+    const doorway = (wall: number) => ({
+      wall,
+      along: 1,
+      width: 3,
+      floor: 'transition' as const,
+      depth: '',
+      leadsTo: '',
+      itsDoorway: '',
+      wallThickness: '',
+    });
+    const values = blockValues(roomsBlock([roomColumn({ ...smallEntry, doorways: [doorway(1), doorway(2)] })]));
+    const cleared = values.map((row) => (String(row[0]).startsWith('Doorway 1') ? [row[0], ''] : row));
+    expect(entriesFromCells(cleared).rooms[0].entry?.doorways).toEqual([doorway(2)]);
+  });
+
+  test('two rooms of one name, and a line that is there twice, are told', () => {
+    const values = blockValues(roomsBlock([roomColumn(smallEntry), roomColumn(smallEntry)]));
+    values.push(['Kerf', '1/4"', '1/4"']);
+    const read = entriesFromCells(values);
+    expect(read.problems).toEqual([
+      'The line "Kerf" is there twice. The upper one is read.',
+      '"Cupboard" is saved twice. The left one is read; give the other another name.',
+    ]);
+    expect(read.rooms.map((room) => room.entry)).toEqual([smallEntry, null]);
+  });
+
+  test('whatever stands in the cells, reading never throws', () => {
+    const cell = fc.oneof(
+      fc.string(),
+      fc.double(),
+      fc.boolean(),
+      fc.date(),
+      fc.constantFrom('', 'Room', 'Wall 1', 'Units', 'us', 'Cut-out 2'),
+    );
+    fc.assert(
+      fc.property(fc.array(fc.array(cell, { maxLength: 4 }), { maxLength: 12 }), (values) => {
+        const read = entriesFromCells(values);
+        for (const sentence of read.problems) expect(sentence).not.toMatch(/undefined|NaN|\[object/);
+        roomsBlock(withRoom(read.rooms, smallEntry));
+      }),
+      sure,
+    );
+  });
+});
