@@ -1,5 +1,6 @@
 /** The floor enlarged in a dialog, to look at closely or to print on one page. */
 import { directionText } from '../tabs/layDirectionText';
+import { boundsOf } from '../geometry/polygon';
 import type { FloorPiece, Takeoff } from '../takeoff/result';
 import { button, byId, element } from './dom';
 import { drawingOf } from './drawing';
@@ -11,8 +12,9 @@ const STEPS = [1, 2, 3, 4, 6] as const;
 const FIRST_STEP = 1;
 const PAPER_WIDTH = 272;
 const PAPER_HEIGHT = 560;
-/** A page less its margins, in the units in which numbers on the drawing are 6 to 11 large. */
-const PAGE = { long: 1000, short: 690 };
+/** Either page less its margins and lines, in the units in which numbers on the drawing are 6 to 11 large. */
+const WIDE_PAGE = { width: 800, height: 480 };
+const TALL_PAGE = { width: 560, height: 650 };
 
 /** Opens the enlarged floor. */
 export function openEnlarged(plan: Takeoff, events: PieceEvents): void {
@@ -63,9 +65,8 @@ export function printFloor(plan: Takeoff): void {
 
 function sheetContent(plan: Takeoff): Element[] {
   const { name } = plan.entry;
-  const tall = drawingOf(plan, { width: PAGE.short, height: PAGE.long });
-  const isWide = tall.height < PAGE.short;
-  const paper = isWide ? { width: PAGE.long, height: PAGE.short } : { width: PAGE.short, height: PAGE.long };
+  const { x0, y0, x1, y1 } = boundsOf([plan.outline]);
+  const isWide = x1 - x0 > y1 - y0;
   const product = plan.entry.product.name === '' ? '' : `${plan.entry.product.name} · `;
   const doors = plan.doorways.map(({ doorwayNumber, floor }) => `D${doorwayNumber}: ${DOOR_WORDS[floor]}`);
   return [
@@ -73,7 +74,7 @@ function sheetContent(plan: Takeoff): Element[] {
     element('h1', {}, name || 'Floor'),
     element('p', {}, `${product}${headline(plan)}`),
     element('p', {}, `${directionText(plan)} Row 1 is hatched. ${doors.join('. ')}`),
-    drawingElement(drawingOf(plan, paper), null, 'print'),
+    drawingElement(drawingOf(plan, isWide ? WIDE_PAGE : TALL_PAGE), null, 'print'),
   ];
 }
 

@@ -1,6 +1,4 @@
 /** A room as read -> its outline and what of it gets floor. Or the problems of the room. */
-import { subtract } from '../geometry/combine';
-import { insetOf } from '../geometry/inset';
 import { type Ticks, toTicks } from '../geometry/length';
 import type { Point } from '../geometry/point';
 import { boundsOf, type Region } from '../geometry/polygon';
@@ -8,7 +6,7 @@ import { frameOf, regionToFrame } from '../geometry/turn';
 import { degreesOf } from '../layout/direction';
 import { gapForSpan } from '../layout/expansion';
 import type { RoomFault } from '../room/faults';
-import { floorOf } from '../room/floor';
+import { bodyOf, floorOf } from '../room/floor';
 import { type Room, roomOf } from '../room/outline';
 import type { RoomEntry } from './entry';
 import { fieldOfFault } from './faultField';
@@ -68,7 +66,7 @@ export function middleOf(points: readonly Point[]): Point {
 
 /** What of a room gets floor, with and without what runs into its doorways. */
 export function floorsOf(room: Room, gap: Ticks): Pick<DrawnRoom, 'floor' | 'body'> {
-  return { floor: floorOf(room, gap), body: insetOf(subtract([room.outline], room.cutouts), gap) };
+  return { floor: floorOf(room, gap), body: bodyOf(room, gap) };
 }
 
 /** The entry's gap, or what its gap by span asks for across the rows (either way, where the direction is left open). */
