@@ -8,16 +8,22 @@
  * Lagrangian relaxation found by play.
  */
 import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
-import { layStripRoomsAfresh } from './nearest';
+import { keepStagger, layStripRoomsAfresh } from './nearest';
 import { lastPieceOf, type PreparedJob, type PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
 import { findOpenings, isWithin, noOpenings, type Openings } from './stagger';
-import { lay, lift, plankCountOf, type Trial } from './trial';
+import { clear, lay, lift, plankCountOf, type Trial } from './trial';
 
+/** Sweeps over all runs that make a start. */
+const SWEEPS = 3;
 /** What a move costs besides its places, in the same measure: it tells where planks are short. */
 const STEPS_A_MOVE = 200;
 /** Moves after which all prices start again: what was learnt about one arrangement misleads in another. */
 const MOVES_A_ROUND = 1000;
+/** Moves for each run after which the search starts again from nothing; each later start is given twice as many. */
+const MOVES_A_START = 25;
+/** A large floor has come too far to start again. */
+const MOST_RUNS_TO_START_AGAIN = 100;
 /** Per cent of moves that aim at a place too deep; the others lift any run. */
 const AIMED_SHARE = 40;
 /** Per cent of moves that take a block of rows. */
@@ -46,8 +52,15 @@ export function emptyPrices(plankLength: number): Prices {
   };
 }
 
+/** Lays all runs anew, near the fewest planks and with all the stagger a room can keep. */
+export function layFromNothing(trial: Trial, prices: Prices): void {
+  clear(trial);
+  levelByDepth(trial, prices, SWEEPS);
+  keepStagger(trial);
+}
+
 /** Lays every run in turn where the load is least, again and again: a start, and already near the fewest planks. */
-export function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void {
+function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void {
   const { prepared, depth } = trial;
   const { sums } = prices;
   prices.ofPlace.fill(1);
@@ -68,8 +81,13 @@ export function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void
  */
 export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit: number): boolean {
   let last = -1;
+  let startAgain = MOVES_A_START * trial.prepared.runs.length;
   for (let move = 0; trial.steps < stepLimit; move++) {
     if (move % MOVES_A_ROUND === 0) prices.ofPlace.fill(1);
+    if (move === startAgain && trial.prepared.runs.length <= MOST_RUNS_TO_START_AGAIN) {
+      startAgain *= 2;
+      layFromNothing(trial, prices);
+    }
     const limit = planks - trial.wholes;
     const place = drawDeepPlace(trial, limit, prices.ofPlace);
     if (place === 0) return true;

@@ -2,8 +2,7 @@
 import { fewestPossible } from './bound';
 import { chainOf, layChain } from './chains';
 import type { CutJob, CutPlan } from './job';
-import { emptyPrices, levelByDepth, levelTo } from './levelling';
-import { keepStagger } from './nearest';
+import { emptyPrices, layFromNothing, levelTo } from './levelling';
 import { brokenRules, pairPieces } from './pairing';
 import { polish } from './polish';
 import { type PreparedJob, prepareJob } from './prepared';
@@ -65,8 +64,7 @@ function fewestPlanks(trial: Trial, stepLimit: number): { at: Int32Array; bound:
   const chain = chainOf(trial.prepared);
   const atLeast = (options: { upTo: number }): number => Math.max(chain?.planks ?? 0, fewestPossible(job, options));
   const prices = emptyPrices(plankLength);
-  levelByDepth(trial, prices, 3);
-  keepStagger(trial);
+  layFromNothing(trial, prices);
   const best = { at: trial.at.slice(), count: plankCountOf(trial) };
   const keepBest = (): void => {
     if (plankCountOf(trial) >= best.count) return;

@@ -74,6 +74,14 @@ function countDue(trial: Trial, strips: number, isCounted: boolean): void {
   });
 }
 
+/** Takes up everything. */
+export function clear(trial: Trial): void {
+  trial.at.fill(0);
+  trial.depth.fill(0);
+  trial.wholes = 0;
+  trial.isDueCounted.fill(false);
+}
+
 /** Puts a whole choice in place of whatever was laid. */
 export function layAll(trial: Trial, at: Int32Array): void {
   trial.depth.fill(0);
