@@ -35,12 +35,13 @@ export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
  * Plans floors that share their planks; the product and rules of the first count for all.
  *
  * @param floors at least one; all of one plank size
+ * @param effort multiplies the steps of the search
  */
-export function planFloors<F extends FloorInRows>(floors: readonly F[]): PlannedFloors<F> {
+export function planFloors<F extends FloorInRows>(floors: readonly F[], effort = 1): PlannedFloors<F> {
   const { product, rules, start } = floors[0].read;
   const rooms = floors.map((floor) => floor.layout.rows);
   const { job, grid } = cutJobOf(rooms, product.plankLength, product.plankWidth, rules, start.reuseStrips);
-  const plan = planCuts(job);
+  const plan = planCuts(job, { effort });
   const lengths = markedLengths(plan, rooms.flat(), 0, grid);
   const markedJob = jobInTicks(job, floors, lengths);
   const markedPlan = planInTicks(plan, lengths, grid);

@@ -37,14 +37,40 @@ const WIDTHS_A_SIDE = 4;
  * a plank saved by a sliver is none), fewest planks, no piece under the minimum, first and last row alike.
  */
 export function chooseWay(drawn: DrawnRoom): ChosenWay {
-  const candidates = laidWays(drawn).map((floors) => {
-    const planned = planFloors(floors);
-    return { planned, way: wayLineOf(planned) };
+  const laid = laidWays(drawn);
+  if (laid.length === 1) return ranked([candidateOf(laid[0], 1)]);
+  const first = ranked(laid.map((floors) => candidateOf(floors, FIRST_LOOK)));
+  let best: Candidate | null = null;
+  const looked = first.candidates.map((quick) => {
+    if (best !== null && !mayBeat(quick, best)) return quick;
+    const full = candidateOf(quick.planned.floors, 1);
+    if (best === null || byMerit(full, best) < 0) best = full;
+    return full;
   });
-  const ranked = candidates.map((candidate, i) => ({ ...candidate, i })).sort((a, b) => byMerit(a, b) || a.i - b.i);
+  return ranked(looked);
+}
+
+/** Share of the search's steps that a first look at a way takes. */
+const FIRST_LOOK = 0.1;
+
+function candidateOf(floors: readonly LaidFloor[], effort: number): Candidate {
+  const planned = planFloors(floors, effort);
+  return { planned, way: wayLineOf(planned) };
+}
+
+/** Whether planning a way with more effort could put it before the best: only if its bound allows as few planks. */
+function mayBeat(quick: Candidate, best: Candidate): boolean {
+  if (quick.way.narrowRunCount > best.way.narrowRunCount) return false;
+  const isProved = quick.planned.plan.stop === 'proved fewest';
+  return quick.way.bound < best.way.plankCount || (!isProved && quick.way.bound === best.way.plankCount);
+}
+
+function ranked(candidates: readonly Candidate[]): ChosenWay & { readonly candidates: readonly Candidate[] } {
+  const inOrder = candidates.map((candidate, i) => ({ ...candidate, i })).sort((a, b) => byMerit(a, b) || a.i - b.i);
   return {
-    planned: ranked[0].planned,
-    ways: ranked.map(({ way }, i) => ({ ...way, isChosen: i === 0 })),
+    planned: inOrder[0].planned,
+    ways: inOrder.map(({ way }, i) => ({ ...way, isChosen: i === 0 })),
+    candidates: inOrder,
   };
 }
 
