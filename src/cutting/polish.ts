@@ -70,7 +70,7 @@ export function polish(trial: Trial, planks: number, moves: number): Int32Array 
     // What a run of strip rows costs depends on the other row: it stays where it is.
     if (run.isTied || run.strips >= 0) continue;
     const weights = move < moves / 2 ? CUTS_FIRST : ALIGNED_FIRST;
-    if (drawBelow(seeded, 100) < SWAP_SHARE) swap(polishing, run, weights);
+    if (drawBelow(seeded, 100) < SWAP_SHARE && alignedOfBoth(polishing.goals, run, run) + stairsOfBoth(polishing.goals, run, run) > 0) swap(polishing, run, weights);
     else relocate(polishing, run, weights);
     keepStanding(polishing);
   }
@@ -138,9 +138,10 @@ function scanOpenings(polishing: Polish, run: PreparedRun, cut: number, found: F
   const { plankLength: L, kerf } = goals.trial.prepared;
   const shift = -run.rest - kerf;
   for (let i = 0; i < openings.count; i++) {
-    const stretch = { from: openings.from[i], to: openings.to[i] };
-    if (stretch.from < run.rest) scan(polishing, { ...stretch, shift: L + shift, full: full[L] }, cut, found);
-    else scan(polishing, { ...stretch, shift, full: 0 }, cut, found);
+    const from = openings.from[i];
+    const to = openings.to[i];
+    if (from < run.rest) scan(polishing, { from, to, shift: L + shift, full: full[L] }, cut, found);
+    else scan(polishing, { from, to, shift, full: 0 }, cut, found);
   }
 }
 
@@ -222,7 +223,9 @@ function addStairPrice({ goals, price }: Polish, run: PreparedRun, weight: numbe
   const add = (centre: number): void => addPrice(price, centre - run.x - reach, centre - run.x + reach, weight, L);
   for (const third of flights[run.index]) {
     const second = before[third];
-    const [a, b, c] = [before[second], second, third].map((index) => phaseOf(trial, index));
+    const a = phaseOf(trial, before[second]);
+    const b = phaseOf(trial, second);
+    const c = phaseOf(trial, third);
     if (run.index === third) add(2 * b - a);
     else if (run.index !== second) add(2 * b - c);
     else {
