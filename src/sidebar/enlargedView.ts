@@ -1,6 +1,7 @@
 /** The floor enlarged in a dialog, to look at closely or to print on one page. */
-import { directionText } from '../tabs/layDirectionText';
+
 import { boundsOf } from '../geometry/polygon';
+import { directionText } from '../tabs/layDirectionText';
 import type { FloorPiece, Takeoff } from '../takeoff/result';
 import { button, byId, element } from './dom';
 import { drawingOf } from './drawing';

@@ -192,6 +192,7 @@ export const LAYING: readonly FormField[] = [
     choices: pairs([
       ['', 'the near side'],
       ['far', 'the far side'],
+      ['middle', 'the middle, rows both ways'],
       ['best', 'whichever is best'],
     ]),
     isWide: true,

@@ -15,8 +15,8 @@ export interface LabelPlace {
 /** Paper units: smaller cannot be read, larger is no use. */
 const SMALLEST = 6;
 const LARGEST = 11;
-/** Of the width of a row, and of a letter in parts of the size of the type. */
-const PART_OF_ROW = 0.78;
+/** Size of the type in parts of the width of a row (figures are 0.7 of it high); width of a letter in parts of the size. */
+const PART_OF_ROW = 0.9;
 const LETTER = 0.58;
 
 export function labelPlaceOf(label: string, region: Region, degrees: number, scale: Scale): LabelPlace | null {

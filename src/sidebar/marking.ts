@@ -35,7 +35,9 @@ export interface MarkedPiece {
 }
 
 export function markedPieceOf(piece: FloorPiece, plan: Takeoff): MarkedPiece {
-  const frame = frameOf([plan.outline], plan.rowAngle);
+  // Behind a middle line planks are turned round, and so is who lays them.
+  const { isReversed } = plan.rows[piece.rowNumber - 1];
+  const frame = frameOf([plan.outline], plan.rowAngle + (isReversed ? 180 : 0));
   const turned = regionToFrame(frame, regionOf(piece));
   const { x0, y0, x1, y1 } = boundsOf(turned);
   const shape = turned.map((outline) => outline.map(({ x, y }) => ({ x: x - x0, y: y - y0 })));

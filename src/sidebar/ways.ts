@@ -27,7 +27,7 @@ export function toldWays({ ways, units }: Takeoff): readonly ToldWay[] {
   if (ways.length < 2) return [];
   return ways.map((way) => ({
     way,
-    name: `${directionWords(way.degrees)}, from the ${way.startSide} side`,
+    name: `${directionWords(way.degrees)}, from the ${way.startSide === 'middle' ? 'middle' : `${way.startSide} side`}`,
     shortName: `${directionWords(way.degrees).replace('along the ', '').replace('at ', '')}, ${way.startSide}`,
     rips: [way.firstRowWidth, way.lastRowWidth].map((width) => firm(lengthText(width, units, 'piece'))).join(', '),
     planks: String(way.plankCount),
@@ -48,6 +48,7 @@ function rulesFor({ degrees, startSide, firstRowWidth }: WayLine, units: Units):
   return {
     layDirection,
     startSide: startSide === 'near' ? '' : startSide,
-    firstRow: lengthText(firstRowWidth, units, 'piece'),
+    // From the middle the rows are counted out both ways: no width is given to the first.
+    firstRow: startSide === 'middle' ? '' : lengthText(firstRowWidth, units, 'piece'),
   };
 }
