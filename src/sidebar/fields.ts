@@ -15,6 +15,7 @@ export type FieldUse =
   | 'count'
   | 'money'
   | 'turn'
+  | 'degrees'
   | 'choice'
   | 'choice or own';
 
@@ -244,6 +245,7 @@ export function ruleFields(units: Units): readonly FormField[] {
 /** `ft`, `m`, `in`, `mm`, `sq ft`, `m²`: what a bare number in the field is measured in; '' for other fields. */
 export function unitOf(use: FieldUse, units: Units): string {
   if (use === 'area') return units === 'us' ? 'sq ft' : 'm²';
+  if (use === 'degrees') return units === 'us' ? '°F' : '°C';
   if (use === 'gap by span') return units === 'us' ? 'in' : 'mm';
   if (use !== 'room' && use !== 'plank') return '';
   return { feet: 'ft', metres: 'm', inches: 'in', millimetres: 'mm' }[bareUnitName(use, units)];

@@ -1,5 +1,6 @@
 /** The button that fills the tabs, how far that is, and the way to each tab. */
 import type { RoomEntry } from '../takeoff/entry';
+import { busyButton } from './busyButton';
 import { button, element } from './dom';
 import { type FilledTab, type Filling, type FillProgress, fillTabs, type RoomTabs } from './fillTabs';
 import { secondsText } from './numbers';
@@ -37,26 +38,14 @@ export function fillPart(
     if (filling.isSaved) saved(room.entry);
     ways.replaceChildren(...filling.filled.map(({ tab }) => wayTo(tab, spreadsheet, tell)));
   };
-  return element('div', { class: 'fill' }, busyButton('Fill the tabs', press), bar, told, ways);
-}
-
-/** A button that does nothing while it is still at what it was pressed for. It keeps the keyboard meanwhile. */
-function busyButton(words: string, press: () => Promise<void>): HTMLButtonElement {
-  let isBusy = false;
-  const made = button(
-    words,
-    () => {
-      if (isBusy) return;
-      isBusy = true;
-      made.setAttribute('aria-disabled', 'true');
-      void press().finally(() => {
-        isBusy = false;
-        made.removeAttribute('aria-disabled');
-      });
-    },
-    { id: 'fill-button', class: 'main' },
+  return element(
+    'div',
+    { class: 'fill' },
+    busyButton('Fill the tabs', press, { id: 'fill-button', class: 'main' }),
+    bar,
+    told,
+    ways,
   );
-  return made;
 }
 
 /** `3 tabs filled in 2.4 s.`, or what failed and what to do. */
@@ -70,6 +59,7 @@ function nameOf({ tab }: FilledTab): string {
   return tab;
 }
 
-function wayTo(tab: string, spreadsheet: Spreadsheet, tell: (words: string) => void): HTMLElement {
+/** Brings a tab to the front. */
+export function wayTo(tab: string, spreadsheet: Spreadsheet, tell: (words: string) => void): HTMLElement {
   return button(`Show ${tab}`, () => void spreadsheet.showTab(tab).catch((error: Error) => tell(error.message)));
 }

@@ -1,9 +1,12 @@
 /** The page beside the spreadsheet. It works everything out itself; the spreadsheet only reads and writes cells. */
 import type { Units } from '../geometry/length';
+import { button, byId } from './dom';
+import { startJobPage } from './jobPage';
 import { startRoomPage } from './roomPage';
 import { type Spreadsheet, spreadsheetAround } from './sheetStore';
 
 const spreadsheet = spreadsheetAround(window);
+void unitsOfLocale(spreadsheet).then((units) => startPages(units, spreadsheet));
 
 /** Alone, the page starts in metres; so it does when the spreadsheet does not say. */
 async function unitsOfLocale(asked: Spreadsheet | null): Promise<Units> {
@@ -14,4 +17,20 @@ async function unitsOfLocale(asked: Spreadsheet | null): Promise<Units> {
   }
 }
 
-void unitsOfLocale(spreadsheet).then((units) => startRoomPage(units, spreadsheet));
+function startPages(units: Units, around: Spreadsheet | null): void {
+  startRoomPage(units, around);
+  const job = startJobPage(units, around);
+  const show = (isJob: boolean) => {
+    byId('room-view').hidden = isJob;
+    byId('job-view').hidden = !isJob;
+    for (const [made, isCurrent] of [[oneRoom, !isJob] as const, [wholeJob, isJob] as const]) {
+      if (isCurrent) made.setAttribute('aria-current', 'page');
+      else made.removeAttribute('aria-current');
+    }
+    if (isJob) job.shown();
+  };
+  const oneRoom = button('One room', () => show(false));
+  const wholeJob = button('The whole job', () => show(true));
+  byId('pages').append(oneRoom, wholeJob);
+  show(false);
+}

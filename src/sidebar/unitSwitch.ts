@@ -90,8 +90,9 @@ function inList(draft: Draft, { list, fields }: FormList): readonly PlacedField[
 }
 
 /** The same thing said so that other units do not change it. What cannot be read stays as it is. */
-function withOwnUnit(typed: Typed, use: FieldUse, from: Units, to: Units): Typed {
+export function withOwnUnit(typed: Typed, use: FieldUse, from: Units, to: Units): Typed {
   if (use === 'gap by span') return gapFor(typed, from, to);
+  if (use === 'degrees') return degreesFor(typed, from, to);
   const sizeOf = sizeReader(use);
   if (!sizeOf) return typed;
   const size = sizeOf(typed, from);
@@ -121,4 +122,13 @@ function gapFor(typed: Typed, from: Units, to: Units): Typed {
   const span = (units: Units) => (units === 'us' ? 10 * TICKS_PER_FOOT : TICKS_PER_METRE);
   const millimetres = (ticks * 1000 * span(to)) / (span(from) * TICKS_PER_METRE);
   return `${numberText(millimetres, 2)} mm`;
+}
+
+/** Degrees Fahrenheit are Celsius x 9/5 + 32; to a tenth. */
+function degreesFor(typed: Typed, from: Units, to: Units): Typed {
+  const text = String(typed).trim();
+  if (from === to || !/^-?\d+(?:\.\d+)?$/.test(text)) return typed;
+  const degrees = Number(text);
+  const other = to === 'metric' ? ((degrees - 32) * 5) / 9 : (degrees * 9) / 5 + 32;
+  return numberText(other, 1);
 }

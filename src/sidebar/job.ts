@@ -1,0 +1,108 @@
+/** The form of the whole job: what stands in it, by the paths of `Problem.field`. Data only. */
+import type { Units } from '../geometry/length';
+import { emptyHouse, type HouseEntry } from '../order/houseEntry';
+import { type FieldKind, HOUSE_SECTIONS, type HouseField, type HouseSection } from '../order/houseFields';
+import type { Typed } from '../takeoff/entry';
+import type { FieldUse, FormField } from './fields';
+import { withOwnUnit } from './unitSwitch';
+
+export type { HouseEntry, HouseSection };
+export { emptyHouse, HOUSE_SECTIONS };
+
+type Fields = Readonly<Record<string, unknown>>;
+
+/** The items of a section: one where it is no list. */
+export function jobItems(job: HouseEntry, { at, isList }: HouseSection): readonly Fields[] {
+  const whole = job as unknown as Fields;
+  if (at === '') return [whole];
+  return isList ? (whole[at] as readonly Fields[]) : [whole[at] as Fields];
+}
+
+/** Path of a field of a section, or of its item. */
+export function jobPath({ at, isList }: HouseSection, index: number, key: string): string {
+  if (at === '') return key;
+  return isList ? `${at}.${index}.${key}` : `${at}.${key}`;
+}
+
+/** What a field shows; a list of words is divided by semicolons. */
+export function shownValue(value: unknown): Typed {
+  if (Array.isArray(value)) return value.join('; ');
+  return typeof value === 'number' ? value : String(value ?? '');
+}
+
+/** The job with one field changed. */
+export function withJobValue(job: HouseEntry, path: string, shown: Typed): HouseEntry {
+  return replaced(job, path.split('.'), (before) =>
+    Array.isArray(before) ? wordsOf(String(shown)) : shown,
+  ) as HouseEntry;
+}
+
+export function withJobItems(job: HouseEntry, at: string, items: readonly object[]): HouseEntry {
+  return { ...job, [at]: items };
+}
+
+/** Other units, without another meaning for what is typed: see `unitSwitch.ts`. */
+export function withJobUnits(job: HouseEntry, units: Units): HouseEntry {
+  if (job.units === units) return job;
+  let changed = job;
+  for (const section of HOUSE_SECTIONS) {
+    jobItems(job, section).forEach((item, i) => {
+      for (const [key, kind] of section.fields) {
+        const typed = item[key];
+        if (typeof typed !== 'string' && typeof typed !== 'number') continue;
+        const after = withOwnUnit(typed, useOf(kind), job.units, units);
+        if (after !== typed) changed = withJobValue(changed, jobPath(section, i, key), after);
+      }
+    });
+  }
+  return { ...changed, units };
+}
+
+/** How a field of the job is shown. */
+export function jobFormField([key, kind, label, blank]: HouseField, units: Units): FormField {
+  const shown = { key, label, use: useOf(kind) };
+  if (Array.isArray(kind)) {
+    const words = (value: string) =>
+      value === '' ? (typeof blank === 'string' ? `${blank} (usual)` : 'not said') : value;
+    return { ...shown, choices: (kind as readonly string[]).map((value) => ({ value, words: words(value) })) };
+  }
+  if (kind === 'words') return { ...shown, isWide: true, help: 'Divided by semicolons.' };
+  if (kind === 'text') return { ...shown, isWide: true };
+  return { ...shown, blank: blankWords(kind as FieldKind, blank, units) };
+}
+
+const USES: Readonly<Record<string, FieldUse>> = {
+  room: 'room',
+  'room!': 'room',
+  plank: 'plank',
+  'plank!': 'plank',
+  count: 'count',
+  price: 'money',
+  degrees: 'degrees',
+};
+
+function useOf(kind: FieldKind): FieldUse {
+  if (typeof kind !== 'string') return 'choice';
+  return USES[kind] ?? 'words';
+}
+
+function blankWords(kind: FieldKind, blank: HouseField[3], units: Units): string {
+  if (kind === 'date') return 'such as 2026-12-05';
+  if (blank === undefined) return '';
+  if (typeof blank !== 'object') return String(blank);
+  return units === 'us' ? `${blank[0]}"` : `${blank[1]} mm`;
+}
+
+function wordsOf(shown: string): readonly string[] {
+  return shown
+    .split(';')
+    .map((word) => word.trim())
+    .filter((word) => word !== '');
+}
+
+function replaced(whole: unknown, [key, ...rest]: readonly string[], next: (before: unknown) => unknown): unknown {
+  const before = (whole as Fields)[key];
+  const part = rest.length === 0 ? next(before) : replaced(before, rest, next);
+  if (Array.isArray(whole)) return whole.map((item, i) => (String(i) === key ? part : item));
+  return { ...(whole as Fields), [key]: part };
+}

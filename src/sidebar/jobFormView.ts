@@ -1,0 +1,112 @@
+/** The form of the whole job on the page, made from the table of its fields. */
+import type { Units } from '../geometry/length';
+import { button, element } from './dom';
+import { UNITS_CHOICES } from './fields';
+import { type FieldEvents, fieldBlock, problemBox, radioGroup } from './fieldView';
+import { HOUSE_SECTIONS, type HouseEntry, type HouseSection, jobFormField, jobItems, jobPath, shownValue } from './job';
+
+export interface JobFormEvents extends FieldEvents {
+  added(at: string): void;
+  removed(at: string, index: number): void;
+  opened(at: string, isOpen: boolean): void;
+}
+
+export interface JobFormState {
+  readonly job: HouseEntry;
+  readonly openSections: ReadonlySet<string>;
+  /** Names of the rooms that are saved. */
+  readonly rooms: readonly string[];
+}
+
+/** What each list of the job holds, as its section is headed. */
+const LIST_HEADINGS: Readonly<Record<string, string>> = {
+  floors: 'Products',
+  trims: 'Trim',
+  transitions: 'Bars at doorways',
+  doorways: 'Doorways',
+  appliances: 'Appliances',
+  stairs: 'Stairs',
+  extras: 'Other items',
+  labour: 'Work',
+  pace: 'Minutes of work',
+  site: 'The house',
+  terms: 'Tax and margin',
+};
+
+/** Ids of the fields of the job begin so: those of the room go by the same paths. */
+export const JOB = 'job.';
+
+export function jobSections(state: JobFormState, events: JobFormEvents): readonly HTMLElement[] {
+  return HOUSE_SECTIONS.map((section) =>
+    section.at === '' ? firstSection(section, state, events) : shutSection(section, state, events),
+  );
+}
+
+function firstSection(section: HouseSection, state: JobFormState, events: JobFormEvents): HTMLElement {
+  const { job, rooms } = state;
+  const others = { ...section, fields: section.fields.filter(([key]) => key !== 'units') };
+  const saved = rooms.length === 0 ? 'No room is saved yet.' : `Blank takes every saved room: ${rooms.join('; ')}.`;
+  return element(
+    'section',
+    { 'aria-labelledby': 'job-heading' },
+    element('h2', { id: 'job-heading' }, 'The whole job'),
+    problemBox(JOB),
+    radioGroup(`${JOB}units`, 'Units', UNITS_CHOICES, job.units, events),
+    itemGrid(others, 0, job as unknown as Readonly<Record<string, unknown>>, job.units, events),
+    element('p', { class: 'help' }, saved),
+  );
+}
+
+function shutSection(section: HouseSection, state: JobFormState, events: JobFormEvents): HTMLElement {
+  const { at, heading, isList } = section;
+  const { job, openSections } = state;
+  const items = jobItems(job, section);
+  const title = `${LIST_HEADINGS[at] ?? heading}${isList && items.length > 0 ? ` (${items.length})` : ''}`;
+  const parts = items.map((item, i) => itemBlock(section, i, item, job.units, events));
+  const add = isList
+    ? [button(`Add: ${heading.toLowerCase()}`, () => events.added(at), { id: `add-${JOB}${at}` })]
+    : [];
+  const details = element(
+    'details',
+    { open: openSections.has(at) },
+    element('summary', {}, element('h2', {}, title)),
+    problemBox(`${JOB}${at}`),
+    ...parts,
+    ...add,
+  );
+  details.addEventListener('toggle', () => events.opened(at, details.open));
+  return details;
+}
+
+function itemBlock(
+  section: HouseSection,
+  index: number,
+  item: Readonly<Record<string, unknown>>,
+  units: Units,
+  events: JobFormEvents,
+): HTMLElement {
+  const fields = itemGrid(section, index, item, units, events);
+  if (!section.isList) return fields;
+  const name = `${section.heading} ${index + 1}`;
+  const remove = button('Remove', () => events.removed(section.at, index), { 'aria-label': `Remove ${name}` });
+  const buttons = element('div', { class: 'item-buttons' }, remove);
+  return element('fieldset', { class: 'item' }, element('legend', {}, name), fields, buttons);
+}
+
+function itemGrid(
+  section: HouseSection,
+  index: number,
+  item: Readonly<Record<string, unknown>>,
+  units: Units,
+  events: FieldEvents,
+): HTMLElement {
+  const blocks = section.fields.map((field) => {
+    const path = `${JOB}${jobPath(section, index, field[0])}`;
+    return fieldBlock(
+      jobFormField(field, units),
+      { path, value: shownValue(item[field[0]]), units, isOwn: false },
+      events,
+    );
+  });
+  return element('div', { class: 'grid' }, ...blocks);
+}
