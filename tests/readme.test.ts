@@ -2,7 +2,7 @@
  * README.md and DEVELOPERS.md against the program. Their tables and examples are read and tried out, so that what they
  * say stays true: change a number there, or what the program answers, and a test here fails.
  */
-import { readdirSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { addOnFiles } from '../src/build.mjs';
@@ -26,7 +26,7 @@ const developers = readFileSync(join(root, 'DEVELOPERS.md'), 'utf8');
 const files = await addOnFiles();
 
 describe('the walk through one room', () => {
-  const typed = new Map(tableAfter('typed').map(([field, value]) => [field, plain(value)]));
+  const typed = new Map(headingAfter('typed').map((field, i) => [field, plain(tableAfter('typed')[0][i])]));
   const planned = takeoffOf(walkedRoom(typed));
   const found = foundIn(planned);
 
@@ -85,7 +85,12 @@ describe('an example of a function', () => {
 });
 
 describe('a length as it may be written', () => {
-  test.each(tableAfter('lengths'))('%s is %s inches', (written, inches) => {
+  const pairs = tableAfter('lengths').flatMap(([a, inches, b, inchesToo]) => [
+    [a, inches],
+    [b, inchesToo],
+  ]);
+
+  test.each(pairs)('%s is %s inches', (written, inches) => {
     const read = readLength((/`(.+?)`/.exec(written) as RegExpExecArray)[1], 'plank', 'us');
     expect(read).toEqual({ ok: true, ticks: Math.round(Number(inches) * TICKS_PER_INCH) });
   });
@@ -131,6 +136,15 @@ test('every npm command that is told is there', () => {
   const told = [...`${readme}${developers}`.matchAll(/`npm (?:run )?(\w+)/g)].map(([, name]) => name);
   expect(new Set(told.filter((name) => name !== 'ci' && !(name in scripts)))).toEqual(new Set());
   expect(told.length).toBeGreaterThan(5);
+});
+
+test('every file and folder that is told is there', () => {
+  const named = [...`${readme}${developers}`.matchAll(/`((?:src|tests)\/[\w./-]*|\w+\/\w+\.ts)`/g)].map(
+    ([, path]) => path,
+  );
+  const isThere = (path: string) => existsSync(join(root, path)) || existsSync(join(root, 'src', path));
+  expect(named.filter((path) => !isThere(path))).toEqual([]);
+  expect(named.length).toBeGreaterThan(20);
 });
 
 describe('the developers’ guide', () => {
@@ -236,7 +250,7 @@ function walkedRoom(typed: ReadonlyMap<string, string>): RoomEntry {
     ...plainRoom.product,
     plankLength: field('Plank length'),
     plankWidth: field('Plank width'),
-    planksPerBox: field('Planks per box'),
+    planksPerBox: field('Planks in a box'),
   };
   return { ...plainRoom, shape: { kind: 'rectangle', length: field('Length'), width: field('Width') }, product };
 }
