@@ -38,6 +38,50 @@ describe('the walk through one room', () => {
     expect(tableAfter('found').map(([name]) => name)).toEqual(Object.keys(found));
   });
 
+  // The sums of the last column, in plain inches and with none of the program's own arithmetic.
+  test('comes to the same by hand', () => {
+    const [length, width, plankLength, plankWidth, gap, inBox] = [160, 129, 48, 7.5, 3 / 8, 10];
+    const [run, depth] = [length - 2 * gap, width - 2 * gap];
+    const fullRows = Math.floor(depth / plankWidth);
+    const rest = depth - fullRows * plankWidth;
+    const shared = (rest + plankWidth) / 2;
+    const planks = Math.ceil(((fullRows + 1) * run) / plankLength);
+    const [room, floor, bought] = [length * width, run * depth, planks * plankLength * plankWidth].map((a) => a / 144);
+    const tenPercent = 1.1 * room;
+    const [tenPercentPlanks, plankArea] = [Math.ceil((tenPercent * planks) / bought), bought / planks];
+    const sums = new Map(tableAfter('found').map(([name, value, sum]) => [name, `${value}; ${sum}`]));
+    const inches = (size: number) => lengthText(size * TICKS_PER_INCH, 'us', 'piece');
+    const told: Readonly<Record<string, readonly string[]>> = {
+      'Room, sq ft': [room.toFixed(2), inches(length), inches(width)],
+      'Length of every row': [inches(run), inches(length), inches(gap)],
+      Rows: [
+        `${fullRows + 1};`,
+        inches(width),
+        inches(depth),
+        `${fullRows} planks of ${inches(plankWidth)}`,
+        inches(rest),
+      ],
+      'First row': [inches(shared), `${inches(rest)} is under`, `(${inches(rest)} + ${inches(plankWidth)}) / 2`],
+      'Last row': [inches(shared)],
+      Planks: [`${planks};`, `${fullRows + 1} rows x ${inches(run)}`, inches((fullRows + 1) * run)],
+      Boxes: [`${Math.ceil(planks / inBox)};`, `${planks} planks`],
+      Waste: [
+        `${(100 * (1 - floor / bought)).toFixed(1)}%`,
+        `${inches(run)} x ${inches(depth)}`,
+        floor.toFixed(2),
+        `${bought} bought`,
+      ],
+      'Area + 10 %, planks': [
+        `${tenPercentPlanks};`,
+        tenPercent.toFixed(2),
+        `${plankArea === 2.5 ? '2 1/2' : ''} sq ft`,
+      ],
+      'Area + 10 %, boxes': [`${Math.ceil(tenPercentPlanks / inBox)};`],
+    };
+    expect(sums.get('Planks')).toContain(`${planks - 1} planks are only ${inches((planks - 1) * plankLength)}`);
+    for (const [name, texts] of Object.entries(told)) for (const text of texts) expect(sums.get(name)).toContain(text);
+  });
+
   test('begins its cut list as the program does', () => {
     const lines = tableAfter('cut list');
     const pieces = planned.pieces.slice(0, lines.length).map((piece) => {
@@ -118,16 +162,17 @@ describe('the table of rules', () => {
 });
 
 describe('a message that is explained', () => {
-  const sources = sourceTexts(join(root, 'src')).join('\n');
+  const sourceLines = sourceTexts(join(root, 'src')).flatMap((text) => text.split('\n'));
   const told = tableAfter('messages').flatMap(([messages]) =>
     [...messages.matchAll(/`(.+?)`/g)].map(([, text]) => text),
   );
 
   test.each(told)('%s is one the program gives', (text) => {
-    // What stands between the program's own names and numbers, and is long enough not to be found by chance.
-    const parts = text.split('…').filter((part) => /\w{2}/.test(part));
-    expect(parts.length).toBeGreaterThan(0);
-    expect(parts.filter((part) => !sources.includes(part))).toEqual([]);
+    // All its parts in one line of the program, in order; names and numbers of the person's stand between them.
+    const parts = text.split('…').map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
+    const pattern = new RegExp(parts.join('.+'));
+    expect(text).toMatch(/\w{4}/);
+    expect(sourceLines.some((line) => pattern.test(line))).toBe(true);
   });
 });
 

@@ -104,12 +104,17 @@ function gridWork(page: Page) {
     }, a1);
   return {
     async typeInto(a1: string, text: string) {
-      await select(a1);
-      // The grid listens to keys in a hidden field of its own, which has the focus after a click on the canvas.
-      await page.focus('.o-grid-composer [contenteditable], .o-grid [contenteditable]');
-      await page.keyboard.type(text);
-      await page.keyboard.press('Enter');
-      await page.waitForFunction(hasTyped, { a1, text });
+      // On a busy machine the grid may take the focus away between two keys: then the cell is typed again.
+      for (let triesLeft = 3; ; triesLeft--) {
+        await select(a1);
+        // The grid listens to keys in a hidden field of its own, which has the focus after a click on the canvas.
+        await page.focus('.o-grid-composer [contenteditable], .o-grid [contenteditable]');
+        await page.keyboard.type(text);
+        await page.keyboard.press('Enter');
+        const arrived = page.waitForFunction(hasTyped, { a1, text }, { timeout: triesLeft > 1 ? 8_000 : 30_000 });
+        if (triesLeft === 1 || (await arrived.then(Boolean, () => false))) return void (await arrived);
+        await page.keyboard.press('Escape');
+      }
     },
     shownIn: (a1: string, tabName?: string) =>
       page.evaluate(

@@ -79,7 +79,9 @@ describe('the frame of the sidebar', () => {
     const refused = workbook.inSidebar(
       () =>
         new Promise((done) => {
-          window.google.script.run.withFailureHandler((error) => done(error.message)).saveRoom({ when: new Date(0) });
+          window.google.script.run
+            .withFailureHandler((error) => done(error.message))
+            .fillTab({ when: new Date(0) }, '');
         }),
     );
     expect(await refused).toContain('a Date cannot be passed');
