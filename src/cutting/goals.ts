@@ -103,7 +103,8 @@ function countMeeting(goals: Goals, counts: Int32Array, place: number, by: numbe
   goals.cuts -= Math.min(goals.ends[place], goals.begins[place]) - before;
 }
 
-function alignedJoints(goals: Goals, run: PreparedRun): number {
+/** Aligned joints of a run. */
+export function alignedJoints(goals: Goals, run: PreparedRun): number {
   const { prepared, at } = goals.trial;
   const { job, plankLength, runs } = prepared;
   let pairs = 0;
@@ -124,7 +125,7 @@ export function alignedOfBoth(goals: Goals, a: PreparedRun, b: PreparedRun): num
 }
 
 /** Stair-steps that a run takes part in. */
-function stairsWith(goals: Goals, run: PreparedRun): number {
+export function stairsWith(goals: Goals, run: PreparedRun): number {
   let stairs = 0;
   for (const third of goals.flights[run.index]) if (isStair(goals, third)) stairs++;
   return stairs;

@@ -5,12 +5,21 @@
  * first pieces, which changes no load and no cut at all. The best choice met on the way is kept for each number of
  * aligned joints; in the end the fewest aligned joints win that cost no more than a few cuts.
  */
-import { alignedOfBoth, countRun, type Goals, goalsOf, phaseOf, stairsOfBoth } from './goals';
+import {
+  alignedJoints,
+  alignedOfBoth,
+  countRun,
+  type Goals,
+  goalsOf,
+  phaseOf,
+  stairsOfBoth,
+  stairsWith,
+} from './goals';
 import { nearPairs } from './joints';
 import type { PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
 import { findOpenings, noOpenings, type Openings } from './stagger';
-import { lay, lift, type Trial } from './trial';
+import { lay, layAll, lift, type Trial } from './trial';
 
 /** What one aligned joint, one cut and one stair-step weigh against each other. */
 interface Weights {
@@ -29,7 +38,12 @@ const SPARE_CUTS = 0.05;
 const SWAP_SHARE = 25;
 const MOST_PARTNERS = 40;
 /** Per cent of the moves that may leave a run where it was. */
-const STAY_SHARE = 70;
+const STAY_SHARE = 80;
+/** Per cent of the moves of the second half that look for a run with aligned joints, and draws for one. */
+const AIMED_SHARE = 30;
+const AIMED_DRAWS = 6;
+/** Share of the moves after which the best choice so far is gone back to. */
+const GO_BACK = 0.75;
 /** Above any price. */
 const NEVER = 2 ** 30;
 
@@ -41,7 +55,7 @@ interface Standing {
 }
 
 interface Polish {
-  readonly goals: Goals;
+  goals: Goals;
   /** The deepest that any place may be covered. */
   readonly limit: number;
   /** Places of 1..a that cannot be covered once more, at every a. */
@@ -66,15 +80,38 @@ export function polish(trial: Trial, planks: number, moves: number): Int32Array 
   const polishing = preparePolish(trial, planks);
   keepStanding(polishing);
   for (let move = 0; move < moves && prepared.runs.length > 0; move++) {
-    const run = prepared.runs[drawBelow(seeded, prepared.runs.length)];
+    if (move === Math.floor(GO_BACK * moves)) goBack(polishing);
+    const isSecondHalf = move >= moves / 2;
+    const run = drawRun(polishing.goals, isSecondHalf);
     // What a run of strip rows costs depends on the other row: it stays where it is.
     if (run.isTied || run.strips >= 0) continue;
-    const weights = move < moves / 2 ? CUTS_FIRST : ALIGNED_FIRST;
-    if (drawBelow(seeded, 100) < SWAP_SHARE && alignedOfBoth(polishing.goals, run, run) + stairsOfBoth(polishing.goals, run, run) > 0) swap(polishing, run, weights);
+    const weights = isSecondHalf ? ALIGNED_FIRST : CUTS_FIRST;
+    if (drawBelow(seeded, 100) < SWAP_SHARE && hasFault(polishing.goals, run)) swap(polishing, run, weights);
     else relocate(polishing, run, weights);
     keepStanding(polishing);
   }
   return bestOf(polishing.front).at;
+}
+
+/** Any run, or now and then one with aligned joints if a few draws find it. */
+function drawRun(goals: Goals, isAimed: boolean): PreparedRun {
+  const { prepared, seeded } = goals.trial;
+  const draw = (): PreparedRun => prepared.runs[drawBelow(seeded, prepared.runs.length)];
+  let run = draw();
+  if (!isAimed || drawBelow(seeded, 100) >= AIMED_SHARE) return run;
+  for (let i = 0; i < AIMED_DRAWS && alignedJoints(goals, run) === 0; i++) run = draw();
+  return run;
+}
+
+function hasFault(goals: Goals, run: PreparedRun): boolean {
+  return alignedJoints(goals, run) > 0 || stairsWith(goals, run) > 0;
+}
+
+/** Goes on from the best choice so far. */
+function goBack(polishing: Polish): void {
+  const { trial } = polishing.goals;
+  layAll(trial, bestOf(polishing.front).at);
+  polishing.goals = goalsOf(trial);
 }
 
 function preparePolish(trial: Trial, planks: number): Polish {
