@@ -26,6 +26,7 @@ const MOVES_A_START = 25;
 const MOST_RUNS_TO_START_AGAIN = 100;
 /** Per cent of moves that aim at a place too deep; the others lift any run. */
 const AIMED_SHARE = 40;
+const AIMED_DRAWS = 30;
 /** Per cent of moves that take a block of rows. */
 const BLOCK_SHARE = 5;
 const LARGEST_BLOCK = 3;
@@ -163,21 +164,19 @@ function drawDeepPlace(trial: Trial, limit: number, ofPlace: Int32Array): number
   return drawn;
 }
 
-/** A run that covers the place, now and then any: never the same one twice running if there is another. */
+/** A run that covers the place if a few draws find one, or else any; not the one moved last, unless it is the only one. */
 function drawRun(trial: Trial, place: number, lastMoved: number): PreparedRun {
-  const { prepared, seeded } = trial;
+  const { prepared, seeded, at } = trial;
   const { runs } = prepared;
-  let drawn = -1;
-  let count = 0;
-  if (drawBelow(seeded, 100) < AIMED_SHARE) {
-    for (const run of runs) {
-      if (run.isTied || run.index === lastMoved || !covers(prepared, run, trial.at[run.index], place)) continue;
-      count++;
-      if (drawBelow(seeded, count) === 0) drawn = run.index;
-    }
+  const isAimed = drawBelow(seeded, 100) < AIMED_SHARE;
+  let drawn = runs[drawBelow(seeded, runs.length)];
+  for (let i = 0; i < AIMED_DRAWS; i++) {
+    const isRight = !isAimed || covers(prepared, drawn, at[drawn.index], place);
+    if (isRight && !drawn.isTied && drawn.index !== lastMoved) return drawn;
+    drawn = runs[drawBelow(seeded, runs.length)];
   }
-  while (drawn < 0 || runs[drawn].isTied) drawn = drawBelow(seeded, runs.length);
-  return runs[drawn];
+  while (drawn.isTied) drawn = runs[drawBelow(seeded, runs.length)];
+  return drawn;
 }
 
 function covers(prepared: PreparedJob, run: PreparedRun, at: number, place: number): boolean {
