@@ -61,5 +61,7 @@ function nameOf({ tab }: FilledTab): string {
 
 /** Brings a tab to the front. */
 export function wayTo(tab: string, spreadsheet: Spreadsheet, tell: (words: string) => void): HTMLElement {
-  return button(`Show ${tab}`, () => void spreadsheet.showTab(tab).catch((error: Error) => tell(error.message)));
+  return button(`Show ${tab}`, () => void spreadsheet.showTab(tab).catch((error: Error) => tell(error.message)), {
+    class: 'to-tab',
+  });
 }

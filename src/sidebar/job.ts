@@ -1,8 +1,9 @@
 /** The form of the whole job: what stands in it, by the paths of `Problem.field`. Data only. */
-import type { Units } from '../geometry/length';
+import { ticksOfInches, ticksOfMm, type Units } from '../geometry/length';
 import { emptyHouse, type HouseEntry } from '../order/houseEntry';
 import { type FieldKind, HOUSE_SECTIONS, type HouseField, type HouseSection } from '../order/houseFields';
 import type { Typed } from '../takeoff/entry';
+import { lengthText } from '../takeoff/lengthText';
 import type { FieldUse, FormField } from './fields';
 import { withOwnUnit } from './unitSwitch';
 
@@ -90,7 +91,8 @@ function blankWords(kind: FieldKind, blank: HouseField[3], units: Units): string
   if (kind === 'date') return 'such as 2026-12-05';
   if (blank === undefined) return '';
   if (typeof blank !== 'object') return String(blank);
-  return units === 'us' ? `${blank[0]}"` : `${blank[1]} mm`;
+  const [inches, millimetres] = blank;
+  return lengthText(units === 'us' ? ticksOfInches(inches) : ticksOfMm(millimetres), units, 'piece');
 }
 
 function wordsOf(shown: string): readonly string[] {

@@ -61,9 +61,10 @@ class JobPage implements JobPart {
   }
 
   start(): void {
+    const save = (store: Spreadsheet) => saveJob(store, this.job);
     const turn = newTurn();
     const at = (words: string, doing: string, work: (store: Spreadsheet) => Promise<JobAnswer>, look = {}) =>
-      busyButton(words, () => this.fill(doing, work), look, turn);
+      busyButton(words, () => this.fill(doing, work, work === save), look, turn);
     this.form.addEventListener('submit', (event) => event.preventDefault());
     byId('job-fill').append(
       at('Fill the order', 'Planning every room and filling the order', (store) => fillOrder(store, this.job), {
@@ -73,7 +74,7 @@ class JobPage implements JobPart {
         'div',
         { class: 'steps' },
         at("Fill the homeowner's page", "Filling the homeowner's page", (store) => fillHomeowner(store, this.job)),
-        at('Save', 'Saving the job', (store) => saveJob(store, this.job)),
+        at('Save', 'Saving the job', save),
       ),
       this.told,
       this.results,
@@ -173,11 +174,16 @@ class JobPage implements JobPart {
     }
   }
 
-  private async fill(doing: string, work: (store: Spreadsheet) => Promise<JobAnswer>): Promise<void> {
+  private async fill(
+    doing: string,
+    work: (store: Spreadsheet) => Promise<JobAnswer>,
+    mayBeHalf = false,
+  ): Promise<void> {
     this.results.replaceChildren();
     this.isPressed = true;
     this.look();
-    if (this.problems.length > 0) {
+    // A job can be put aside half typed; it cannot be ordered so.
+    if (this.problems.length > 0 && !mayBeHalf) {
       this.told.textContent = 'Not filled yet: put right what is marked above.';
       goToFirstProblem(this.form);
       return;

@@ -26,8 +26,8 @@ export function savedPart(isUnsaved: () => boolean, events: SavedEvents): SavedP
       then();
     };
     if (!isUnsaved()) return leave(go);
-    const yes = button(words, () => leave(go));
-    const no = button('Keep typing', () => leave(() => {}));
+    const yes = button(words, () => leave(go), { class: 'answer' });
+    const no = button('Keep typing', () => leave(() => {}), { class: 'answer' });
     question.replaceChildren(element('p', {}, 'What is typed here is not saved: fill the tabs to save it.'), yes, no);
     yes.focus();
   };

@@ -29,8 +29,8 @@ function startPages(units: Units, around: Spreadsheet | null): void {
     }
     if (isJob) job.shown();
   };
-  const oneRoom = button('One room', () => show(false));
-  const wholeJob = button('The whole job', () => show(true));
+  const oneRoom = button('One room', () => show(false), { class: 'page-choice' });
+  const wholeJob = button('The whole job', () => show(true), { class: 'page-choice' });
   byId('pages').append(oneRoom, wholeJob);
   show(false);
 }

@@ -32,7 +32,7 @@ function rowOf(told: ToldWay, taken: (way: ToldWay) => void): HTMLElement {
   const { way, name, shortName, rips, planks, shortest, remark } = told;
   const choice = way.isChosen
     ? element('b', {}, 'chosen')
-    : button('Take', () => taken(told), { 'aria-label': `Take: ${name}, first and last row ${rips}` });
+    : button('Take', () => taken(told), { class: 'take', 'aria-label': `Take: ${name}, first and last row ${rips}` });
   const words = remark === '' ? shortName : `${shortName} (${remark})`;
   const cells = [rips, planks, shortest, choice].map((cell) => element('td', {}, cell));
   const row = element('th', { scope: 'row' }, words);

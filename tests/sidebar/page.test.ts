@@ -1,0 +1,394 @@
+/** The built page in a real browser, 300 px wide, worked by keyboard, with a spreadsheet that only remembers. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { addOnFiles } from '../../src/build.mjs';
+import { type PackedBlock, unpackBlock } from '../../src/tabs/packed';
+import { roomsBlock, withRoom } from '../../src/tabs/rooms';
+import { blockValues } from '../support/blockValues';
+import { launch } from '../support/browser';
+import { plainRoom } from '../support/roomEntries';
+
+interface Sheet {
+  /** Blocks written, tabs shown, in order. */
+  readonly written: PackedBlock[];
+  readonly shown: string[];
+  readonly cells: Record<string, unknown[][]>;
+  /** Title of a tab whose next writing fails. */
+  failing: string;
+}
+
+declare global {
+  interface Window {
+    sheet: Sheet;
+  }
+}
+
+/** Runs in the page: google.script.run, answering later and with copies. */
+function standIn(cells: Record<string, unknown[][]>): void {
+  const sheet: Sheet = { written: [], shown: [], cells, failing: '' };
+  const answers: Record<string, (...values: never[]) => unknown> = {
+    startUnits: () => 'us',
+    readTabCells: (mark: string) => ({ cells: sheet.cells[mark] ?? [], version: 'as read' }),
+    showTab: (name: string) => void sheet.shown.push(name),
+    fillTab(block: PackedBlock) {
+      if (block.title === sheet.failing) {
+        sheet.failing = '';
+        throw new Error('The spreadsheet did not answer.');
+      }
+      sheet.written.push(block);
+      return { status: 'written', tab: block.title, spreadsheetId: 'book', sheetId: 1, ms: 1 };
+    },
+  };
+  const runner = (success: (answer: unknown) => void, failure: (error: Error) => void): unknown =>
+    new Proxy(
+      {},
+      {
+        get: (_, name: string) => {
+          if (name === 'withSuccessHandler') return (next: typeof success) => runner(next, failure);
+          if (name === 'withFailureHandler') return (next: typeof failure) => runner(success, next);
+          return (...values: unknown[]) => {
+            const sent = JSON.parse(JSON.stringify(values)) as never[];
+            setTimeout(() => {
+              try {
+                success(JSON.parse(JSON.stringify(answers[name](...sent) ?? null)));
+              } catch (error) {
+                failure(error as Error);
+              }
+            }, 5);
+          };
+        },
+      },
+    );
+  Object.assign(window, {
+    sheet,
+    google: {
+      script: {
+        run: runner(
+          () => {},
+          () => {},
+        ),
+      },
+    },
+  });
+}
+
+let browser: Browser;
+let html: string;
+let page: Page;
+let errors: string[];
+
+beforeAll(async () => {
+  html = (await addOnFiles())['Sidebar.html'];
+  browser = await launch();
+});
+afterAll(() => browser?.close());
+beforeEach(async () => {
+  await page?.close();
+  page = await browser.newPage({ viewport: { width: 300, height: 800 } });
+  errors = [];
+  page.on('pageerror', (error) => errors.push(error.message));
+  page.setDefaultTimeout(25_000);
+});
+
+async function open(cells: Record<string, unknown[][]> | null = {}): Promise<void> {
+  await page.goto('about:blank');
+  if (cells) await page.evaluate(standIn, cells);
+  await page.setContent(html);
+  await page.waitForSelector('#form h2');
+}
+
+const field = (path: string) => page.locator(`[id="field-${path}"]`);
+const problemAt = (path: string) => page.locator(`[id="problem-${path}"]`);
+const focusedId = () => page.evaluate(() => document.activeElement?.id ?? '');
+
+/** Presses Tab until the element has the keyboard. */
+async function tabTo(id: string): Promise<void> {
+  for (let i = 0; i < 90; i++) {
+    if ((await focusedId()) === id) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`The tab key does not lead to ${id}`);
+}
+
+async function type(path: string, text: string): Promise<void> {
+  await tabTo(`field-${path}`);
+  await page.keyboard.press('ControlOrMeta+A');
+  await page.keyboard.type(text);
+}
+
+async function typeProduct(): Promise<void> {
+  await type('product.plankLength', '48');
+  await type('product.plankWidth', '6');
+  await type('product.planksPerBox', '8');
+}
+
+const planned = () => page.waitForFunction(() => /waste/.test(document.getElementById('headline')?.textContent ?? ''));
+const roomArea = () => page.locator('#numbers dl div', { hasText: /^Room/ }).locator('dd').textContent();
+
+test('an L-shaped room is typed, seen and filled by keyboard alone', { timeout: 90_000 }, async () => {
+  await open();
+  await type('name', 'Den');
+  await tabTo('field-shape.kind');
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('ArrowDown');
+  expect(await page.locator('input[name="shape.kind"]:checked').inputValue()).toBe('walls in order');
+  for (let i = 0; i < 2; i++) {
+    await tabTo('add-shape.walls');
+    await page.keyboard.press('Enter');
+  }
+  expect(await focusedId()).toBe('field-shape.walls.5.length');
+  await field('name').focus();
+  const walls = [
+    ["16'", 'R'],
+    ["12'", 'R'],
+    ["9'", 'R'],
+    ["5'", 'L'],
+    ["7'", 'R'],
+    ["7'", 'R'],
+  ];
+  for (const [i, [length, turn]] of walls.entries()) {
+    await type(`shape.walls.${i}.length`, length);
+    await type(`shape.walls.${i}.turn`, turn);
+  }
+  // The walls stand there before a product is chosen.
+  await page.waitForSelector('#drawing path.bare');
+  await typeProduct();
+  await planned();
+  // By hand: 16 ft x 7 ft + 9 ft x 5 ft = 157 sq ft.
+  expect(await roomArea()).toBe('157 sq ft');
+  const drawnPieces = await page
+    .locator('#drawing [data-piece]')
+    .evaluateAll((all) => all.map((one) => (one as SVGElement).dataset.piece));
+  await tabTo('fill-button');
+  await page.keyboard.press('Enter');
+  await page.waitForSelector('text=/3 tabs filled in [0-9.]+ s/');
+  const written = await page.evaluate(() => window.sheet.written);
+  expect(written.map(({ title }) => title)).toEqual(['Rooms', 'Cut list: Den', 'Floor plan: Den']);
+  const list = unpackBlock(written[1]).cells.map((row) => row.map(({ value }) => ('text' in value ? value.text : '')));
+  const from = list.findIndex((row) => row.includes('1-1'));
+  expect(list.slice(from, from + drawnPieces.length).map((row) => row[1])).toEqual(drawnPieces);
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Tab');
+  await page.keyboard.press('Enter');
+  await expect.poll(() => page.evaluate(() => window.sheet.shown)).toEqual(['Cut list: Den']);
+  expect(errors).toEqual([]);
+});
+
+describe('problems', () => {
+  test('are not told of a form nobody has touched, and of a blank field once it was left', async () => {
+    await open();
+    await page.waitForTimeout(300);
+    expect(await page.locator('.problems:visible').count()).toBe(0);
+    await field('shape.length').focus();
+    await page.keyboard.press('Tab');
+    await problemAt('shape.length').waitFor();
+    expect(await problemAt('shape.length').textContent()).toContain('Length is blank');
+    expect(await page.locator('.problems:visible').count()).toBe(1);
+  });
+
+  test('stand at their field, are pointed to by it, and go when it is put right', async () => {
+    await open();
+    await type('shape.width', '12-6');
+    await problemAt('shape.width').waitFor();
+    expect(await problemAt('shape.width').textContent()).toContain('"12-6" is not a length');
+    expect(await field('shape.width').getAttribute('aria-invalid')).toBe('true');
+    expect(await field('shape.width').getAttribute('aria-describedby')).toBe('problem-shape.width');
+    await page.keyboard.press('ControlOrMeta+A');
+    await page.keyboard.type(`12' 6`);
+    await problemAt('shape.width').waitFor({ state: 'hidden' });
+    expect(await field('shape.width').getAttribute('aria-invalid')).toBeNull();
+  });
+
+  test('are all told when the button is pressed, and the first has the keyboard', async () => {
+    await open();
+    await tabTo('fill-button');
+    await page.keyboard.press('Enter');
+    await page.waitForSelector('text=/Not filled yet/');
+    expect(await page.locator('.problems:visible').count()).toBe(5);
+    expect(await focusedId()).toBe('field-name');
+    expect(await page.evaluate(() => window.sheet.written.length)).toBe(0);
+  });
+
+  test('of a section that is shut open it', async () => {
+    await open();
+    await page.locator('summary', { hasText: 'Rules' }).click();
+    await field('rules.kerf').fill('a bit');
+    await page.locator('summary', { hasText: 'Rules' }).click();
+    await field('rules.kerf').waitFor();
+    expect(await problemAt('rules.kerf').textContent()).toContain('kerf');
+  });
+});
+
+async function fillPlain(): Promise<void> {
+  await field('name').fill('Plain');
+  await field('shape.length').fill('12');
+  await field('shape.width').fill('10');
+  await field('product.plankLength').fill('48');
+  await field('product.plankWidth').fill('6');
+  await planned();
+}
+
+describe('filling', () => {
+  test('is not begun twice at once', async () => {
+    await open();
+    await fillPlain();
+    await page.locator('#fill-button').dblclick();
+    await page.waitForSelector('text=/3 tabs filled/');
+    expect(await page.evaluate(() => window.sheet.written.length)).toBe(3);
+  });
+
+  test('that fails is told, keeps what is typed, and can be tried again', async () => {
+    await open();
+    await fillPlain();
+    await page.evaluate(() => {
+      window.sheet.failing = 'Cut list: Plain';
+    });
+    await page.locator('#fill-button').click();
+    await page.waitForSelector('text=/did not answer.*Filled: Rooms.*try again/');
+    expect(await field('shape.length').inputValue()).toBe('12');
+    await page.locator('#fill-button').click();
+    await page.waitForSelector('text=/3 tabs filled/');
+  });
+
+  test('of a page opened alone says that there is no spreadsheet, and everything else works', async () => {
+    await open(null);
+    await page.locator('input[name="units"][value="us"]').check();
+    await fillPlain();
+    // By hand: 12 ft x 10 ft.
+    expect(await roomArea()).toBe('120 sq ft');
+    await page.locator('#fill-button').click();
+    await page.waitForSelector('text=/not connected to a spreadsheet/');
+  });
+});
+
+test('a saved room opens again, after asking when something typed would be lost', async () => {
+  await open({ rooms: blockValues(roomsBlock(withRoom([], { ...plainRoom, name: 'Old room' }))) as unknown[][] });
+  await page.waitForSelector('#saved-room option', { state: 'attached' });
+  await field('name').fill('New');
+  await page.getByRole('button', { name: 'Open', exact: true }).click();
+  await page.waitForSelector('text=/not saved/');
+  await page.getByRole('button', { name: 'Open Old room all the same' }).click();
+  await planned();
+  expect(await field('name').inputValue()).toBe('Old room');
+  expect(await field('product.name').inputValue()).toBe('Harbour oak');
+  expect(await roomArea()).toBe('120 sq ft');
+});
+
+test('a piece opens its marking drawing, and Escape leads back to it', async () => {
+  await open();
+  await fillPlain();
+  await page.locator('[data-piece="1-1"]').focus();
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { name: 'Piece 2-1' }).waitFor();
+  expect(await page.locator('dialog dt').allTextContents()).toContain('Length');
+  await page.keyboard.press('Escape');
+  await page.locator('dialog').waitFor({ state: 'detached' });
+  expect(await page.evaluate(() => (document.activeElement as SVGElement).dataset.piece)).toBe('2-1');
+});
+
+test('other units change no number that is typed', async () => {
+  await open();
+  await fillPlain();
+  await page.locator('input[name="units"][value="metric"]').check();
+  expect(await field('shape.length').inputValue()).toBe('12 ft');
+  await planned();
+  // 120 sq ft are 11.148 m2 (NIST SP 811: 1 sq ft = 0.09290304 m2).
+  await expect.poll(roomArea).toBe('11.15 m²');
+});
+
+test('the printed floor takes one page', async () => {
+  await open();
+  await fillPlain();
+  await page.evaluate(() => {
+    window.print = () => {};
+  });
+  await page.getByRole('button', { name: 'Enlarge or print' }).click();
+  await page.getByRole('button', { name: 'Print', exact: true }).click();
+  const pdf = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+  expect(pdf.match(/\/Type\s*\/Page[^s]/g)).toHaveLength(1);
+});
+
+/** In the page: what somebody who does not see it, or sees it badly, would miss. */
+function shortcomings(): string[] {
+  const found: string[] = [];
+  const isSeen = (one: Element) => one.getClientRects().length > 0;
+  for (const box of document.querySelectorAll<HTMLInputElement>('input, select')) {
+    if (isSeen(box) && !box.labels?.length && !box.getAttribute('aria-label')) found.push(`no label: ${box.id}`);
+  }
+  for (const made of document.querySelectorAll('button')) {
+    if (!(made.getAttribute('aria-label') ?? made.textContent ?? '').trim()) found.push('button without words');
+  }
+  const ids = [...document.querySelectorAll('[id]')].map(({ id }) => id);
+  found.push(...ids.filter((id, i) => ids.indexOf(id) !== i).map((id) => `id twice: ${id}`));
+  for (const one of document.querySelectorAll('[aria-describedby], [aria-labelledby]')) {
+    const named = `${one.getAttribute('aria-describedby') ?? ''} ${one.getAttribute('aria-labelledby') ?? ''}`;
+    for (const id of named.split(' ')) if (id && !document.getElementById(id)) found.push(`points to nothing: ${id}`);
+  }
+  // Contrast as WCAG 2.1 defines it, 1.4.3: at least 4.5 to 1.
+  const light = (color: string) => {
+    const parts = (color.match(/[\d.]+/g) ?? []).slice(0, 3).map((part) => Number(part) / 255);
+    const [r, g, b] = parts.map((part) => (part <= 0.03928 ? part / 12.92 : ((part + 0.055) / 1.055) ** 2.4));
+    return 0.2126 * r + 0.7152 * g + 0.0722 * b;
+  };
+  const ground = (one: Element | null): string => {
+    if (!one) return 'rgb(255, 255, 255)';
+    const { backgroundColor } = getComputedStyle(one);
+    return backgroundColor === 'rgba(0, 0, 0, 0)' ? ground(one.parentElement) : backgroundColor;
+  };
+  for (const one of document.querySelectorAll<HTMLElement>('body *:not(svg *)')) {
+    const hasText = [...one.childNodes].some((node) => node.nodeType === 3 && node.textContent?.trim());
+    if (!hasText || !isSeen(one)) continue;
+    const [a, b] = [light(getComputedStyle(one).color), light(ground(one))];
+    if ((Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05) < 4.5) found.push(`faint: ${one.textContent}`);
+  }
+  if (document.documentElement.scrollWidth > window.innerWidth) found.push('wider than the sidebar');
+  return found;
+}
+
+describe('everything has a name and can be read', () => {
+  test('on the page of a room, with problems told', async () => {
+    await open();
+    await page.locator('input[name="shape.kind"][value="rectangles"]').click();
+    await page.locator('[id="add-cutouts"]').click();
+    await page.locator('[id="add-doorways"]').click();
+    await field('doorways.0.floor').selectOption('goes on');
+    await field('rules.layDirection').selectOption('own');
+    await page.locator('summary', { hasText: 'Rules' }).click();
+    await page.locator('#fill-button').click();
+    expect(await page.evaluate(shortcomings)).toEqual([]);
+  });
+
+  test('with a floor planned and the ways compared', async () => {
+    await open();
+    await fillPlain();
+    await field('rules.layDirection').selectOption('best');
+    await page.waitForSelector('.ways');
+    expect(await page.evaluate(shortcomings)).toEqual([]);
+    await page.locator('[data-piece="1-1"]').click();
+    await page.getByRole('heading', { name: 'Piece 1-1' }).waitFor();
+    expect(await page.evaluate(shortcomings)).toEqual([]);
+  });
+
+  test('on the page of the whole job, all sections open', async () => {
+    await open();
+    await page.getByRole('button', { name: 'The whole job' }).click();
+    for (const shut of await page.locator('#job-form summary').all()) await shut.click();
+    for (const id of ['floors', 'trims', 'doorways', 'labour']) await page.locator(`[id="add-job.${id}"]`).click();
+    expect(await page.evaluate(shortcomings)).toEqual([]);
+    expect(await page.locator('#job-form fieldset.item').count()).toBe(4);
+  });
+});
+
+test('the whole job is saved as typed', async () => {
+  await open();
+  await page.getByRole('button', { name: 'The whole job' }).click();
+  await page.locator('summary', { hasText: 'Underlay' }).click();
+  await page.locator('[id="field-job.underlay.width"]').fill('3.3');
+  await page.getByRole('button', { name: 'Save' }).click();
+  await page.waitForSelector('text=/1 tab filled/');
+  const [block] = await page.evaluate(() => window.sheet.written);
+  const rows = blockValues(unpackBlock(block)).map((row) => row.slice(0, 2).map(String));
+  expect(block.title).toBe('Job');
+  expect(rows).toContainEqual(['Underlay, Width of the roll', '3.3']);
+});
