@@ -9,9 +9,9 @@ import { type PreparedJob, prepareJob } from './prepared';
 import { emptyTrial, layAll, plankCountOf, type Trial } from './trial';
 
 /** Places visited at effort 1: some for every job, more for each run, and no more than the most. */
-const STEPS = { least: 2_000_000, forRun: 150_000, most: 40_000_000 };
-/** Moves of the polish, in the same way. */
-const MOVES = { least: 400, forRun: 40 };
+const STEPS = { least: 2_000_000, forRun: 150_000, most: 30_000_000 };
+/** Moves of the polish, in the same way, and the most places they may visit. */
+const MOVES = { least: 400, forRun: 40, places: 30_000_000 };
 /** Share of the steps spent before the dear bound is reckoned. */
 const QUICK_SHARE = 0.04;
 
@@ -39,7 +39,8 @@ function planPrepared(prepared: PreparedJob, effort: number): CutPlan {
   const stepLimit = Math.min(STEPS.most, STEPS.least + STEPS.forRun * runs.length) * effort;
   const fewest = fewestPlanks(trial, stepLimit);
   layAll(trial, fewest.at);
-  const polished = polish(trial, plankCountOf(trial), Math.ceil((MOVES.least + MOVES.forRun * runs.length) * effort));
+  const moves = Math.min(MOVES.least + MOVES.forRun * runs.length, MOVES.places / prepared.plankLength);
+  const polished = polish(trial, plankCountOf(trial), Math.ceil(moves * effort));
   const { rows, plankCount } = pairPieces(prepared, polished);
   const broken = brokenRules(job, rows);
   const bound = broken.length > 0 ? fewestPossible(job, { upTo: 0 }) : fewest.bound;
