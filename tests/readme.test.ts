@@ -161,8 +161,18 @@ describe('the table of rules', () => {
   });
 });
 
+const sourceLines = sourceTexts(join(root, 'src')).flatMap((text) => text.split('\n'));
+
+test('the sidebar has every choice and button that is told', () => {
+  const [, sidebar] = /^## The sidebar\n([\s\S]*?)^## /m.exec(readme) as RegExpExecArray;
+  const told = [...sidebar.matchAll(/\*\*[^*]+\*\*|\*([^*]+)\*/g)]
+    .map(([, words = '']) => words.replace(/\s+/g, ' '))
+    .filter((words) => words !== '' && !words.includes('>'));
+  expect(told.length).toBeGreaterThan(10);
+  expect(told.filter((words) => !sourceLines.some((line) => line.includes(words)))).toEqual([]);
+});
+
 describe('a message that is explained', () => {
-  const sourceLines = sourceTexts(join(root, 'src')).flatMap((text) => text.split('\n'));
   const told = tableAfter('messages').flatMap(([messages]) =>
     [...messages.matchAll(/`(.+?)`/g)].map(([, text]) => text),
   );
