@@ -7,7 +7,7 @@ import type { Point } from '../geometry/point';
 import { boundsOf, contains, type Region } from '../geometry/polygon';
 import { unitOf } from '../geometry/turn';
 import type { DoorwayMark, FloorPiece, Takeoff } from '../takeoff/result';
-import type { Sketch } from './firstLook';
+import type { Sketch, WallMark } from './firstLook';
 import { type LabelPlace, labelPlaceOf } from './labelPlace';
 
 export interface PaperPoint {
@@ -31,6 +31,8 @@ export interface Drawing {
   readonly floor: string;
   readonly cutouts: readonly string[];
   readonly doorways: readonly DrawnDoorway[];
+  /** Numbers of the walls, where they have room. */
+  readonly wallNumbers: readonly (PaperPoint & { readonly wallNumber: number })[];
   readonly pieces: readonly DrawnPiece[];
   /** Where row 1 begins and which way it is laid; null without pieces. */
   readonly start: StartMark | null;
@@ -69,24 +71,26 @@ export interface PaperSize {
 }
 
 /** Paper around the room: the walls, the numbers of the doorways. */
-export const MARGIN = 19;
+export const MARGIN = 25;
 /** A white line along the walls, at least so wide that it is seen: the gap itself would be under a pixel. */
 export const WHITE_LINE = 1.6;
 /** How thick walls are drawn. */
 export const WALL = 4;
 
 /** The room with its floor, and its pieces when they are planned. */
-export function drawingOf(room: Sketch | Takeoff, paper: PaperSize): Drawing {
+export function drawingOf(room: Sketch | Takeoff, paper: PaperSize, walls: readonly WallMark[]): Drawing {
   const pieces = 'pieces' in room ? room.pieces : [];
   const degrees = 'pieces' in room ? room.rowAngle : 0;
   const { scale, ...size } = scaleFor([room.outline, ...room.floor], paper);
+  const doorways = room.doorways.map((doorway) => doorwayOf(doorway, [room.outline], scale));
   return {
     ...size,
     scale,
     outline: pathOf([room.outline], scale),
     floor: pathOf(room.floor, scale),
     cutouts: room.cutouts.map((cutout) => pathOf([cutout], scale)),
-    doorways: room.doorways.map((doorway) => doorwayOf(doorway, [room.outline], scale)),
+    doorways,
+    wallNumbers: wallNumbersOf(walls, doorways, [room.outline], scale),
     pieces: pieces.map((piece) => pieceOf(piece, degrees, scale)),
     start: startOf(pieces, degrees, scale),
   };
@@ -133,7 +137,39 @@ function doorwayOf({ doorwayNumber, from, to, floor }: DoorwayMark, outline: Reg
   const depth = WALL + WHITE_LINE + 1;
   const opening = [a, beyond(a, depth), beyond(b, depth), b].map(pairOf).join('L');
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
-  return { doorwayNumber, floor, opening: `M${opening}Z`, from: a, to: b, label: beyond(middle, depth + 5) };
+  return { doorwayNumber, floor, opening: `M${opening}Z`, from: a, to: b, label: beyond(middle, labelDistance(out)) };
+}
+
+/** How far apart on paper two numbers outside the walls must stand, and how long a wall must be to get one. */
+const APART = 15;
+
+/** Beside the middle of each wall, or as near to it as doorways and other numbers leave room. */
+function wallNumbersOf(
+  walls: readonly WallMark[],
+  doorways: readonly DrawnDoorway[],
+  outline: Region,
+  scale: Scale,
+): Drawing['wallNumbers'] {
+  const taken = doorways.map(({ label }) => label);
+  return walls.flatMap(({ wallNumber, from, to }) => {
+    const [a, b] = [scale.place(from), scale.place(to)];
+    if (Math.hypot(b.x - a.x, b.y - a.y) < APART) return [];
+    const out = outwards(from, to, outline);
+    const away = labelDistance(out);
+    const places = [0.5, 0.35, 0.65, 0.2, 0.8].map((part) => ({
+      x: a.x + (b.x - a.x) * part + out.x * away,
+      y: a.y + (b.y - a.y) * part + out.y * away,
+    }));
+    const free = places.find((place) => taken.every(({ x, y }) => Math.hypot(x - place.x, y - place.y) >= APART));
+    if (!free) return [];
+    taken.push(free);
+    return [{ ...free, wallNumber }];
+  });
+}
+
+/** From the face of a wall to the middle of a number beside it: figures are wider than high. */
+function labelDistance(out: PaperPoint): number {
+  return WALL + WHITE_LINE + 3 + 8 * Math.abs(out.x) + 4 * Math.abs(out.y);
 }
 
 /** Away from the room, square to the wall, on paper. */

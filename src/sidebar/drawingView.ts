@@ -31,6 +31,9 @@ export function drawingElement(drawing: Drawing, events: PieceEvents | null, nam
     ...places,
     ...drawing.cutouts.map((d) => drawn('path', { class: 'cutout', d, fill: `url(#hatch-${name})` })),
     ...drawing.doorways.map(doorwayElement),
+    ...drawing.wallNumbers.map(({ x, y, wallNumber }) =>
+      drawn('text', { class: 'wall-number', x, y, dy: '0.35em' }, `W${wallNumber}`),
+    ),
     ...startElements(drawing),
   );
   if (events) letWalk(places, pieces, events);

@@ -6,6 +6,7 @@ import type { FloorPiece, Takeoff } from '../takeoff/result';
 import { button, byId, element } from './dom';
 import { drawingOf } from './drawing';
 import { drawingElement, type PieceEvents } from './drawingView';
+import type { WallMark } from './firstLook';
 import { headline } from './numbers';
 
 /** How many times as large as in the sidebar. */
@@ -18,7 +19,7 @@ const WIDE_PAGE = { width: 800, height: 480 };
 const TALL_PAGE = { width: 560, height: 650 };
 
 /** Opens the enlarged floor. */
-export function openEnlarged(plan: Takeoff, events: PieceEvents): void {
+export function openEnlarged(plan: Takeoff, walls: readonly WallMark[], events: PieceEvents): void {
   let step: number = FIRST_STEP;
   const dialog = element('dialog', { class: 'enlarged', 'aria-labelledby': 'enlarged-heading' });
   const paper = element('div', { class: 'enlarged-paper', tabindex: '-1' });
@@ -29,7 +30,7 @@ export function openEnlarged(plan: Takeoff, events: PieceEvents): void {
   };
   const draw = () => {
     const times = STEPS[step];
-    const drawing = drawingOf(plan, { width: PAPER_WIDTH * times, height: PAPER_HEIGHT * times });
+    const drawing = drawingOf(plan, { width: PAPER_WIDTH * times, height: PAPER_HEIGHT * times }, walls);
     const picture = drawingElement(drawing, { ...events, shown }, 'enlarged');
     picture.setAttribute('width', String(drawing.width));
     picture.setAttribute('height', String(Math.ceil(drawing.height)));
@@ -43,7 +44,7 @@ export function openEnlarged(plan: Takeoff, events: PieceEvents): void {
   };
   const smaller = button('−', () => by(-1), { 'aria-label': 'Smaller' });
   const larger = button('+', () => by(1), { 'aria-label': 'Larger' });
-  const print = button('Print', () => printFloor(plan));
+  const print = button('Print', () => printFloor(plan, walls));
   const close = button('Close', () => dialog.close());
   dialog.append(
     element('h2', { id: 'enlarged-heading' }, plan.entry.name || 'The floor'),
@@ -59,12 +60,12 @@ export function openEnlarged(plan: Takeoff, events: PieceEvents): void {
 }
 
 /** Puts the floor on the page that is printed: one page, black on white. */
-export function printFloor(plan: Takeoff): void {
-  byId('sheet').replaceChildren(...sheetContent(plan));
+export function printFloor(plan: Takeoff, walls: readonly WallMark[]): void {
+  byId('sheet').replaceChildren(...sheetContent(plan, walls));
   window.print();
 }
 
-function sheetContent(plan: Takeoff): Element[] {
+function sheetContent(plan: Takeoff, walls: readonly WallMark[]): Element[] {
   const { name } = plan.entry;
   const { x0, y0, x1, y1 } = boundsOf([plan.outline]);
   const isWide = x1 - x0 > y1 - y0;
@@ -75,7 +76,7 @@ function sheetContent(plan: Takeoff): Element[] {
     element('h1', {}, name || 'Floor'),
     element('p', {}, `${product}${headline(plan)}`),
     element('p', {}, `${directionText(plan)} Row 1 is hatched. ${doors.join('. ')}`),
-    drawingElement(drawingOf(plan, isWide ? WIDE_PAGE : TALL_PAGE), null, 'print'),
+    drawingElement(drawingOf(plan, isWide ? WIDE_PAGE : TALL_PAGE, walls), null, 'print'),
   ];
 }
 

@@ -3,6 +3,7 @@
  * so that walls are drawn while the product is not typed yet.
  */
 import type { Region } from '../geometry/polygon';
+import type { Wall } from '../room/walls';
 import { checkedEntry, LONGEST_ROOM_NAME } from '../tabs/checkedEntry';
 import { tabProblems } from '../tabs/tabProblems';
 import { type DrawnRoom, drawRoom } from '../takeoff/drawRoom';
@@ -16,7 +17,11 @@ export interface Sketch {
   readonly cutouts: Region;
   readonly doorways: readonly DoorwayMark[];
   readonly floor: Region;
+  readonly walls: readonly WallMark[];
 }
+
+/** A wall by the number that cut-outs and doorways go by. */
+export type WallMark = Pick<Wall, 'wallNumber' | 'from' | 'to'>;
 
 export interface FirstLook {
   readonly problems: readonly Problem[];
@@ -63,6 +68,6 @@ function withoutRepeats(problems: readonly Problem[]): readonly Problem[] {
 }
 
 function sketchOf({ room, floor }: DrawnRoom): Sketch {
-  const { outline, cutouts, doorways } = room;
-  return { outline, cutouts, doorways, floor };
+  const { outline, cutouts, doorways, walls } = room;
+  return { outline, cutouts, doorways, floor, walls };
 }

@@ -32,6 +32,8 @@ const LENGTHS_HELP = {
   us: `Lengths as you write them: 12' 6 1/2", 150 1/2", 3.81 m. A plain number is feet for the room, inches for planks and rules.`,
   metric: `Lengths as you write them: 3.81 m, 381 cm, 12' 6". A plain number is metres for the room, millimetres for planks and rules.`,
 };
+const WALLS_HELP =
+  'Walls go by the numbers W1, W2 in the drawing. Along is from where a wall starts, going to the right all round.';
 const SHAPE_HELP: Readonly<Record<Draft['kind'], string>> = {
   rectangle: 'Length is along the far and the near wall, width along the sides. Stand so that you face the far wall.',
   'four walls': 'For a room out of square. Wall 1 is the far one, then to the right all round.',
@@ -53,10 +55,14 @@ export function formSections(state: FormState, events: FormEvents): readonly HTM
     ]),
     section('Shape', 'shape', shapeParts(state, events)),
     section('Cut-outs', 'cutouts', [
-      note('Columns, hearths, islands: what gets no floor.'),
+      note(`Columns, hearths, islands: what gets no floor. ${WALLS_HELP}`),
       ...listParts(CUTOUTS, state, events),
     ]),
-    section('Doorways', 'doorways', [...listParts(DOORWAYS, state, events), element('div', { id: 'as-one' })]),
+    section('Doorways', 'doorways', [
+      note(WALLS_HELP),
+      ...listParts(DOORWAYS, state, events),
+      element('div', { id: 'as-one' }),
+    ]),
     section('Product', 'product', [fields('product', PRODUCT)]),
     section('Laying', 'laying', [fields('rules', LAYING)]),
     shut('Rules', 'rules', state, events, [

@@ -121,8 +121,14 @@ class RoomPage {
     this.calculator.changed();
   }
 
+  /** The entry as typed; tabs are named after the room, without spaces around its name. */
+  private entry(): RoomEntry {
+    const entry = entryOf(this.state.draft);
+    return { ...entry, name: entry.name.trim() };
+  }
+
   private typed(): string {
-    return JSON.stringify(entryOf(this.state.draft));
+    return JSON.stringify(this.entry());
   }
 
   /** The form as it must look now; the keyboard goes to an element of it. */
@@ -140,7 +146,7 @@ class RoomPage {
 
   /** @returns whether there is anything to plan */
   private lookAgain(): boolean {
-    this.look = firstLookAt(entryOf(this.state.draft));
+    this.look = firstLookAt(this.entry());
     this.planProblems = [];
     this.planned = null;
     this.tellProblems();
@@ -152,11 +158,11 @@ class RoomPage {
   }
 
   private planAgain(): void {
-    const entry = entryOf(this.state.draft);
+    const entry = this.entry();
     const plan = planOf(entry, this.state.isAsOne ? this.roomsThrough() : []);
     if (plan.status === 'planned') {
       this.planned = { entry, takeoff: plan.takeoff };
-      showPlan(plan.takeoff, ({ rules }) => {
+      showPlan(plan.takeoff, this.look.sketch?.walls ?? [], ({ rules }) => {
         this.change(withRules(this.state, rules));
         this.rebuild(fieldId('rules.layDirection'));
       });
@@ -176,7 +182,7 @@ class RoomPage {
   }
 
   private roomsThrough(): readonly RoomEntry[] {
-    return roomsThrough(entryOf(this.state.draft), this.saved);
+    return roomsThrough(this.entry(), this.saved);
   }
 
   private showAsOne(): void {

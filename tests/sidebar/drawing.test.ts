@@ -1,7 +1,8 @@
 /** The drawing against the floor it is of: areas on paper are areas of the pieces, to scale. */
 import { describe, expect, test } from 'vitest';
-import { areaOf } from '../../src/geometry/polygon';
+import { areaOf, contains } from '../../src/geometry/polygon';
 import { drawingOf, regionOf } from '../../src/sidebar/drawing';
+import { firstLookAt } from '../../src/sidebar/firstLook';
 import { markedPieceOf } from '../../src/sidebar/marking';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import type { Takeoff } from '../../src/takeoff/result';
@@ -73,7 +74,7 @@ function paperArea(path: string): number {
 
 describe.each(rooms)('the drawing of a %s', (_, entry) => {
   const plan = planned(entry);
-  const drawing = drawingOf(plan, { width: 280, height: 250 });
+  const drawing = drawingOf(plan, { width: 280, height: 250 }, firstLookAt(entry).sketch?.walls ?? []);
 
   test('shows every piece with its area, to scale', () => {
     expect(drawing.pieces).toHaveLength(plan.pieces.length);
@@ -100,6 +101,19 @@ describe.each(rooms)('the drawing of a %s', (_, entry) => {
     const labels = drawing.pieces.flatMap(({ label }) => (label ? [label] : []));
     expect(labels.length).toBeGreaterThan(drawing.pieces.length / 2);
     expect(Math.min(...labels.map(({ size }) => size))).toBeGreaterThanOrEqual(6);
+  });
+
+  test('numbers the walls outside the room', () => {
+    const { wallNumbers } = drawing;
+    const wallCount = entry.shape.kind === 'walls in order' ? entry.shape.walls.length : 4;
+    expect(wallNumbers.map(({ wallNumber }) => wallNumber)).toEqual(Array.from({ length: wallCount }, (_, i) => i + 1));
+    const perTick = drawing.scale.perTick;
+    const origin = drawing.scale.place({ x: 0, y: 0 });
+    const inRoom = ({ x, y }: { x: number; y: number }) => ({
+      x: Math.round((x - origin.x) / perTick),
+      y: Math.round((origin.y - y) / perTick),
+    });
+    expect(wallNumbers.filter((place) => contains([plan.outline], inRoom(place)))).toEqual([]);
   });
 
   test('tints neighbours in a row differently', () => {
