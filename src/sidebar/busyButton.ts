@@ -19,6 +19,7 @@ export interface Turn {
   take(work: () => Promise<void>): void;
 }
 
+/** A turn nobody has taken yet. */
 export function newTurn(): Turn {
   const buttons: HTMLButtonElement[] = [];
   let isBusy = false;

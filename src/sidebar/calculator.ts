@@ -2,6 +2,7 @@
 
 import type { Presses } from './press';
 
+/** What is worked out of a form, in two steps. */
 export interface Calculation {
   /** Quick: the problems and the walls. @returns whether there is anything to plan */
   look(): boolean;
@@ -11,6 +12,7 @@ export interface Calculation {
   waits(): void;
 }
 
+/** When it is worked out. */
 export interface Calculator {
   /** Something was typed. */
   changed(): void;
@@ -25,6 +27,7 @@ const BEFORE_LOOK = 120;
 const BEFORE_PLAN = 260;
 const LONGEST_PAUSE = 1500;
 
+/** Calls `calculation` when a person has paused, and never between pressing the pointer down and letting it go. */
 export function calculatorOf(calculation: Calculation, presses: Presses): Calculator {
   let lookTimer = 0;
   let planTimer = 0;

@@ -14,8 +14,10 @@ import type {
   WallEntry,
 } from '../takeoff/entry';
 
+/** The ways to measure a room. */
 export type ShapeKind = ShapeEntry['kind'];
 
+/** The form of a room as data. */
 export interface Draft extends Omit<RoomEntry, 'shape'> {
   readonly kind: ShapeKind;
   readonly shapes: { readonly [K in ShapeKind]: Extract<ShapeEntry, { kind: K }> };
@@ -125,6 +127,7 @@ export function itemsAt(draft: Draft, list: ListPath): readonly object[] {
   return Array.isArray(found) ? found : [];
 }
 
+/** The list with a blank item at its end. */
 export function withItemAdded(draft: Draft, list: ListPath): Draft {
   return withItems(draft, list, [...itemsAt(draft, list), BLANK_ITEMS[list]]);
 }

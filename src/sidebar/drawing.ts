@@ -10,6 +10,7 @@ import type { DoorwayMark, FloorPiece, Takeoff } from '../takeoff/result';
 import type { Sketch, WallMark } from './firstLook';
 import { type LabelPlace, labelPlaceOf } from './labelPlace';
 
+/** A place on paper, y down. */
 export interface PaperPoint {
   readonly x: number;
   readonly y: number;
@@ -22,6 +23,7 @@ export interface Scale {
   place(point: Point): PaperPoint;
 }
 
+/** A floor on paper. */
 export interface Drawing {
   readonly width: number;
   readonly height: number;
@@ -38,6 +40,7 @@ export interface Drawing {
   readonly start: StartMark | null;
 }
 
+/** A doorway: its opening in the wall, and where its number stands. */
 export interface DrawnDoorway {
   readonly doorwayNumber: number;
   readonly floor: DoorwayMark['floor'];
@@ -49,6 +52,7 @@ export interface DrawnDoorway {
   readonly label: PaperPoint;
 }
 
+/** A piece with its path and its number. */
 export interface DrawnPiece {
   readonly piece: FloorPiece;
   readonly path: string;
@@ -58,12 +62,14 @@ export interface DrawnPiece {
   readonly tint: number;
 }
 
+/** The wedge at the start of row 1. */
 export interface StartMark {
   readonly at: PaperPoint;
   /** Degrees clockwise on paper from the right. */
   readonly turn: number;
 }
 
+/** Paper units. */
 export interface PaperSize {
   readonly width: number;
   /** The most it may be high. */

@@ -3,6 +3,7 @@ import type { FloorPiece } from '../takeoff/result';
 import { drawn } from './dom';
 import { type Drawing, type DrawnDoorway, type DrawnPiece, WALL, WHITE_LINE } from './drawing';
 
+/** What becomes of pieces that are pointed at or pressed. */
 export interface PieceEvents {
   /** The piece as it is told to those who hear the page. */
   words(piece: FloorPiece): string;

@@ -14,6 +14,7 @@ export interface FieldEvents {
   ownChosen(path: string, isOwn: boolean): void;
 }
 
+/** Which field it is, and what stands in it. */
 export interface FieldPlace {
   readonly path: string;
   readonly value: Typed;

@@ -19,11 +19,13 @@ export type FieldUse =
   | 'choice'
   | 'choice or own';
 
+/** A value that can be chosen, and the words it goes by. */
 export interface Choice {
   readonly value: string;
   readonly words: string;
 }
 
+/** A field as it is shown. */
 export interface FormField {
   /** Last part of its path. */
   readonly key: string;
@@ -52,13 +54,16 @@ const plank = field('plank');
 const count = field('count');
 const pairs = (list: readonly (readonly [string, string])[]) => list.map(([value, said]) => ({ value, words: said }));
 
+/** The tabs of a room are named after it. */
 export const NAME_FIELD = words('name', 'Room name', { isWide: true });
 
+/** Both systems. */
 export const UNITS_CHOICES: readonly Choice[] = pairs([
   ['us', 'Feet and inches'],
   ['metric', 'Metres and millimetres'],
 ]);
 
+/** The ways to measure, the simplest first. */
 export const SHAPE_CHOICES: readonly Choice[] = pairs([
   ['rectangle', 'Length and width'],
   ['four walls', 'Four walls and a diagonal'],
@@ -81,6 +86,7 @@ export const SHAPE_FIELDS: Readonly<Record<ShapeKind, readonly FormField[]>> = {
   rectangles: [],
 };
 
+/** A list of the form, each item with the same fields. */
 export interface FormList {
   readonly list: ListPath;
   /** `#` stands for the number. */
@@ -90,6 +96,7 @@ export interface FormList {
   readonly fields: readonly FormField[];
 }
 
+/** Walls in order. */
 export const WALLS: FormList = {
   list: 'shape.walls',
   heading: 'Wall #',
@@ -97,6 +104,7 @@ export const WALLS: FormList = {
   fields: [room('length', 'Length'), field('turn')('turn', 'Turn at its end', { blank: 'R, L or degrees' })],
 };
 
+/** Rectangles added and taken away. */
 export const RECTANGLES: FormList = {
   list: 'shape.rectangles',
   heading: 'Rectangle #',
@@ -116,6 +124,7 @@ export const RECTANGLES: FormList = {
   ],
 };
 
+/** What gets no floor. */
 export const CUTOUTS: FormList = {
   list: 'cutouts',
   heading: 'Cut-out #',
@@ -135,6 +144,7 @@ export const CUTOUTS: FormList = {
   ],
 };
 
+/** Doorways, and rooms behind them. */
 export const DOORWAYS: FormList = {
   list: 'doorways',
   heading: 'Doorway #',
@@ -158,6 +168,7 @@ export const DOORWAYS: FormList = {
   ],
 };
 
+/** The planks and their box. */
 export const PRODUCT: readonly FormField[] = [
   words('name', 'Product', { isWide: true, blank: 'as on the box' }),
   field('choice')('kind', 'Kind of floor', {

@@ -4,6 +4,7 @@ import type { TabStore, WrittenTab } from '../tabs/tabStore';
 import type { RoomEntry } from '../takeoff/entry';
 import type { Takeoff } from '../takeoff/result';
 
+/** A tab that was filled. */
 export interface FilledTab {
   /** Name of the tab. */
   readonly tab: string;
@@ -11,6 +12,7 @@ export interface FilledTab {
   readonly ms: number;
 }
 
+/** How far filling is. */
 export interface FillProgress {
   /** What is being done now. */
   readonly step: string;
@@ -27,6 +29,7 @@ export interface Filling {
   readonly isSaved: boolean;
 }
 
+/** What is filled into the tabs of a room. */
 export interface RoomTabs {
   /** The room as typed: it is saved. */
   readonly entry: RoomEntry;

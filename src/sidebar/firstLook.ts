@@ -23,6 +23,7 @@ export interface Sketch {
 /** A wall by the number that cut-outs and doorways go by. */
 export type WallMark = Pick<Wall, 'wallNumber' | 'from' | 'to'>;
 
+/** Problems, and the walls as far as they are known. */
 export interface FirstLook {
   readonly problems: readonly Problem[];
   /** Null while the walls themselves are not known. */
@@ -41,6 +42,7 @@ const ANY_PRODUCT: ProductEntry = {
   pricePerBox: '',
 };
 
+/** Every problem of the entry, and its walls if they can be drawn without what is wrong. */
 export function firstLookAt(entry: RoomEntry): FirstLook {
   const named = nameProblems(entry.name);
   const checked = checkedEntry(entry);

@@ -13,6 +13,7 @@ import {
 } from './draft';
 import { switchWords, withUnits } from './unitSwitch';
 
+/** What is typed and how far a person has got. */
 export interface FormState {
   readonly draft: Draft;
   /** Paths of choices for which a person types their own. */
@@ -42,6 +43,7 @@ export function freshState(draft: Draft): FormState {
   };
 }
 
+/** The form with one field typed into or chosen. Other units give bare numbers the unit they were typed in. */
 export function withField(state: FormState, path: string, value: string): FormState {
   if (path === 'units') return withOtherUnits(state, value === 'us' ? 'us' : 'metric');
   return { ...state, draft: withValue(state.draft, path, value) };
@@ -53,6 +55,7 @@ export function withOwn(state: FormState, path: string, isOwn: boolean): FormSta
   return isOwn ? withField({ ...state, ownPaths }, path, '') : { ...state, ownPaths };
 }
 
+/** A field was left: from now on it is told when it is blank. */
 export function withLeft(state: FormState, path: string): FormState {
   return { ...state, leftPaths: toggled(state.leftPaths, path, true) };
 }
@@ -63,10 +66,12 @@ export function withRules(state: FormState, rules: Partial<RulesEntry>): FormSta
   return { ...state, draft: { ...draft, rules: { ...draft.rules, ...rules } } };
 }
 
+/** A section that can be shut was opened or shut. */
 export function withSection(state: FormState, section: string, isOpen: boolean): FormState {
   return { ...state, openSections: toggled(state.openSections, section, isOpen) };
 }
 
+/** The list with a blank item at its end. */
 export function withAdded(state: FormState, list: ListPath): FormState {
   return { ...state, draft: withItemAdded(state.draft, list) };
 }
@@ -76,14 +81,17 @@ export function withRemoved(state: FormState, list: ListPath, index: number): Fo
   return unleft({ ...state, draft: withItemRemoved(state.draft, list, index) }, list);
 }
 
+/** The list with an item one place up (-1) or down (1). */
 export function withMoved(state: FormState, list: ListPath, index: number, by: -1 | 1): FormState {
   return unleft({ ...state, draft: withItemMoved(state.draft, list, index, by) }, list);
 }
 
+/** How many items a list has; 0 when the shape that is chosen has no such list. */
 export function itemCount({ draft }: FormState, list: ListPath): number {
   return itemsAt(draft, list).length;
 }
 
+/** Whether nothing but spaces stands in a field. */
 export function isBlankAt({ draft }: FormState, path: string): boolean {
   return String(valueAt(draft, path)).trim() === '';
 }

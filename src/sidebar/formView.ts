@@ -20,6 +20,7 @@ import {
 import { type FieldEvents, fieldBlock, problemBox, radioGroup } from './fieldView';
 import type { FormState } from './formState';
 
+/** What a person does in the form. */
 export interface FormEvents extends FieldEvents {
   added(list: ListPath): void;
   removed(list: ListPath, index: number): void;

@@ -38,6 +38,7 @@ export function withJobValue(job: HouseEntry, path: string, shown: Typed): House
   ) as HouseEntry;
 }
 
+/** The job with other items in one of its lists. */
 export function withJobItems(job: HouseEntry, at: string, items: readonly object[]): HouseEntry {
   return { ...job, [at]: items };
 }

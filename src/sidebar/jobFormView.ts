@@ -5,12 +5,14 @@ import { UNITS_CHOICES } from './fields';
 import { type FieldEvents, fieldBlock, problemBox, radioGroup } from './fieldView';
 import { HOUSE_SECTIONS, type HouseEntry, type HouseSection, jobFormField, jobItems, jobPath, shownValue } from './job';
 
+/** What a person does in the form of the job. */
 export interface JobFormEvents extends FieldEvents {
   added(at: string): void;
   removed(at: string, index: number): void;
   opened(at: string, isOpen: boolean): void;
 }
 
+/** What the form of the job shows. */
 export interface JobFormState {
   readonly job: HouseEntry;
   readonly openSections: ReadonlySet<string>;
@@ -36,6 +38,7 @@ const LIST_HEADINGS: Readonly<Record<string, string>> = {
 /** Ids of the fields of the job begin so: those of the room go by the same paths. */
 export const JOB = 'job.';
 
+/** The sections of the job, all but the first of them shut. */
 export function jobSections(state: JobFormState, events: JobFormEvents): readonly HTMLElement[] {
   return HOUSE_SECTIONS.map((section) =>
     section.at === '' ? firstSection(section, state, events) : shutSection(section, state, events),

@@ -25,11 +25,13 @@ import { shownProblems } from './problems';
 import { goToFirstProblem, pathsOnPage, tellProblems } from './problemsView';
 import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
 
+/** The page of the whole job, for the page around it. */
 export interface JobPart {
   /** The page comes into view: the first time the saved job is opened, and always the rooms are read. */
   shown(): void;
 }
 
+/** Starts the page of the whole job, out of view. */
 export function startJobPage(units: Units, spreadsheet: Spreadsheet | null): JobPart {
   const page = new JobPage(units, spreadsheet);
   page.start();

@@ -4,6 +4,7 @@ import { type Bounds, contains, type Region } from '../geometry/polygon';
 import { unitOf } from '../geometry/turn';
 import type { Scale } from './drawing';
 
+/** The middle of a number on paper. */
 export interface LabelPlace {
   readonly x: number;
   readonly y: number;
@@ -19,6 +20,11 @@ const LARGEST = 11;
 const PART_OF_ROW = 0.9;
 const LETTER = 0.58;
 
+/**
+ * Where a number stands; null where the piece has no room for it.
+ *
+ * @param degrees the rows are turned, anticlockwise in the room
+ */
 export function labelPlaceOf(label: string, region: Region, degrees: number, scale: Scale): LabelPlace | null {
   const { cosine, sine } = unitOf(degrees);
   const toRoom = (x: number, y: number): Point => ({

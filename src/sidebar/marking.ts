@@ -11,6 +11,7 @@ import { lengthText, readLength } from '../takeoff/lengthText';
 import type { FloorPiece, Takeoff } from '../takeoff/result';
 import { regionOf } from './drawing';
 
+/** Beside which edge of the piece a dimension stands: start edge at the bottom. */
 export type Side = 'top' | 'bottom' | 'left' | 'right';
 
 /** A measured stretch beside the piece: along it (`top`, `bottom`) or across it (`left`, `right`). */
@@ -23,6 +24,7 @@ export interface Dimension {
   readonly text: string;
 }
 
+/** A piece as it is marked, lengths in ticks. */
 export interface MarkedPiece {
   /** The piece with its lower left end at 0, 0. */
   readonly shape: Region;
@@ -34,6 +36,7 @@ export interface MarkedPiece {
   readonly dimensions: readonly Dimension[];
 }
 
+/** The marking drawing of a piece of this plan. */
 export function markedPieceOf(piece: FloorPiece, plan: Takeoff): MarkedPiece {
   // Behind a middle line planks are turned round, and so is who lays them.
   const { isReversed } = plan.rows[piece.rowNumber - 1];

@@ -67,6 +67,7 @@ export function plural(count: number, one: string, many = `${one}s`): string {
   return `${count} ${count === 1 ? one : many}`;
 }
 
+/** `6.2 %` of a fraction. */
 export function percent(fraction: number): string {
   return `${numberText(fraction * 100, 1)} %`;
 }

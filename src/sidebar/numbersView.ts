@@ -3,6 +3,7 @@ import type { Takeoff } from '../takeoff/result';
 import { element } from './dom';
 import { numberLines } from './numbers';
 
+/** The list of numbers, and what to know about the floor. */
 export function numbersElement(takeoff: Takeoff): readonly HTMLElement[] {
   const lines = numberLines(takeoff).map(({ name, value, remark }) => {
     const remarks = remark === '' ? [] : [element('span', { class: 'remark' }, remark)];

@@ -51,6 +51,7 @@ export function showWorking(): void {
   sayHeadline('Working ...');
 }
 
+/** Said to those who hear the page as well; the same words are not said twice. */
 export function sayHeadline(words: string): void {
   const line = byId('headline');
   if (line.textContent !== words) line.textContent = words;

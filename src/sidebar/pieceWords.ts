@@ -22,6 +22,7 @@ export function sourceWords({ plankNumber, keeps, stripOf, rest }: FloorPiece): 
   return rest === '' ? source : `${source} The rest: ${rest}.`;
 }
 
+/** `45 1/2" long, 7 1/2" wide`, with both points or both ends where they differ. */
 export function sizeWords(piece: FloorPiece, units: Units): string {
   const show = (ticks: Ticks) => lengthText(ticks, units, 'piece');
   const { length, shortPoint, widthLeft, widthRight } = piece;

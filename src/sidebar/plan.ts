@@ -7,6 +7,7 @@ import { nameKey } from '../takeoff/names';
 import type { Problem, Takeoff, TakeoffResult } from '../takeoff/result';
 import { takeoff } from '../takeoff/takeoff';
 
+/** A plan, or why there is none. */
 export type Plan =
   | { readonly status: 'planned'; readonly takeoff: Takeoff }
   | { readonly status: 'problems'; readonly problems: readonly Problem[] };

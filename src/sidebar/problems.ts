@@ -4,6 +4,7 @@ import type { Problem } from '../takeoff/result';
 /** Sections of the form, each with a place for problems that are at none of its fields. */
 export type SectionPath = '' | 'shape' | 'cutouts' | 'doorways' | 'product' | 'laying' | 'rules';
 
+/** What is on the page and how far a person has got. */
 export interface ShownFields {
   /** Paths of the fields that are on the page. */
   readonly paths: ReadonlySet<string>;
@@ -31,6 +32,7 @@ export function shownProblems(
 
 const LAYING_KEYS = ['layDirection', 'startSide', 'firstRow', 'reuseStrips'];
 
+/** The section of the form that a field stands in; the first one for what is at no field. */
 export function sectionOf(path: string): SectionPath {
   const [first, second = ''] = path.split('.');
   if (first === 'rules') return LAYING_KEYS.includes(second) ? 'laying' : 'rules';

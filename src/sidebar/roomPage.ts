@@ -34,6 +34,7 @@ import { goToFirstProblem, pathsOnPage, tellProblems } from './problemsView';
 import { type SavedPart, savedPart } from './savedView';
 import type { Spreadsheet } from './sheetStore';
 
+/** Starts the page of one room. */
 export function startRoomPage(units: Units, spreadsheet: Spreadsheet | null): void {
   new RoomPage(units, spreadsheet).start();
 }
@@ -45,7 +46,7 @@ class RoomPage {
   private planProblems: readonly Problem[] = [];
   private planned: RoomTabs | null = null;
   private saved: readonly RoomEntry[] = [];
-  /** The entry that would be lost by no one: blank, opened or saved. */
+  /** The entry as it was begun, opened or saved: while the same is typed, nothing would be lost. */
   private kept: string;
   private readonly form = byId('form');
   private readonly presses = watchPresses();

@@ -1,6 +1,7 @@
 /** Rooms that are saved in the spreadsheet: opening one again, or going on to the next room. */
 import { button, element } from './dom';
 
+/** What a person wants of the saved rooms. */
 export interface SavedEvents {
   /** A saved room is to be opened. */
   opened(name: string): void;
@@ -8,6 +9,7 @@ export interface SavedEvents {
   begun(): void;
 }
 
+/** The part of the page with the saved rooms. */
 export interface SavedPart {
   readonly element: HTMLElement;
   /** The names of the rooms that can be opened, and what is wrong with those that cannot. */

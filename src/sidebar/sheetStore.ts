@@ -33,6 +33,7 @@ export function spreadsheetAround(page: unknown): Spreadsheet | null {
   return run ? spreadsheetOver(run) : null;
 }
 
+/** The spreadsheet behind the platform's runner. */
 export function spreadsheetOver(run: ScriptRun): Spreadsheet {
   return {
     startUnits: async () => ((await call(run, 'startUnits')) === 'us' ? 'us' : 'metric'),

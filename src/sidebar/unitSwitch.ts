@@ -23,12 +23,14 @@ import {
   WALLS,
 } from './fields';
 
+/** The form in other units, and what had to be said differently. */
 export interface SwitchedUnits {
   readonly draft: Draft;
   /** What was given a unit, before and after; nothing when no bare number stood in the form. */
   readonly changes: readonly { readonly before: string; readonly after: string }[];
 }
 
+/** The form in other units; the ways to measure that are not chosen are taken along. */
 export function withUnits(draft: Draft, units: Units): SwitchedUnits {
   if (draft.units === units) return { draft, changes: [] };
   const changes: { before: string; after: string }[] = [];

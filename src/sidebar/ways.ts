@@ -7,6 +7,7 @@ import { numberText } from '../takeoff/numberText';
 import type { Takeoff, WayLine } from '../takeoff/result';
 import { firm } from './numbers';
 
+/** A way to lay the floor, in words. */
 export interface ToldWay {
   readonly way: WayLine;
   /** In full, and as short as a table wants it. */

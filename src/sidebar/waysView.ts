@@ -6,6 +6,7 @@ import { type ToldWay, toldWays } from './ways';
 /** More ways than this are no help. */
 const MOST_SHOWN = 8;
 
+/** A heading and the table; nothing when no way was left open. */
 export function waysElement(takeoff: Takeoff, taken: (way: ToldWay) => void): readonly HTMLElement[] {
   const ways = toldWays(takeoff);
   if (ways.length === 0) return [];
