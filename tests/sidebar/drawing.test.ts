@@ -23,6 +23,7 @@ const bay = [
 const rooms: readonly (readonly [string, RoomEntry])[] = [
   ['rectangle', plainRoom],
   ['rectangle laid at 45 degrees', { ...plainRoom, rules: rules({ layDirection: 45 }) }],
+  ['rectangle begun in the middle', { ...plainRoom, rules: rules({ startSide: 'middle' }) }],
   ['rectangle begun at the far side', { ...plainRoom, rules: rules({ startSide: 'far' }) }],
   [
     'bay window',
@@ -48,6 +49,12 @@ const rooms: readonly (readonly [string, RoomEntry])[] = [
     },
   ],
 ];
+
+function named(wanted: string): RoomEntry {
+  const room = rooms.find(([name]) => name === wanted);
+  if (!room) throw new Error(`There is no ${wanted} here.`);
+  return room[1];
+}
 
 function planned(entry: RoomEntry): Takeoff {
   const result = takeoff(entry);
@@ -136,9 +143,24 @@ describe('the marking drawing', () => {
     }
   });
 
+  test('of a room begun in the middle is turned round with the planks', () => {
+    const column = { kind: 'rectangle', wall: 3, along: 5, off: 1.9, length: 1, depth: 0.6 } as const;
+    const plan = planned({ ...named('rectangle begun in the middle'), cutouts: [column] });
+    const turned = plan.rows.filter(({ isReversed }) => isReversed).map(({ rowNumber }) => rowNumber);
+    const notched = plan.pieces.filter(({ cuts, rowNumber }) => cuts.includes('notch') && turned.includes(rowNumber));
+    // The sentences of the cut list name the edge; the dimension stands beside the same one.
+    const sides = notched.flatMap((piece) => {
+      const edge = /^Notch in the (start|far) edge/m.exec(piece.marks.join('\n'))?.[1];
+      const dimension = markedPieceOf(piece, plan).dimensions.find(({ name }) => name === 'Notch, along');
+      return edge && dimension ? [[edge, dimension.side]] : [];
+    });
+    expect(sides.length).toBeGreaterThan(0);
+    for (const [edge, side] of sides) expect(side).toBe(edge === 'start' ? 'bottom' : 'top');
+  });
+
   // By hand: a row 6 in wide that ends at a wall of 45 degrees is 6 in shorter at one edge than at the other.
   test('of a mitred piece gives the long and the short point', () => {
-    const plan = planned(rooms[1][1]);
+    const plan = planned(named('rectangle laid at 45 degrees'));
     const mitred = plan.pieces.filter((piece) => piece.shortPoint > 0 && piece.length - piece.shortPoint > 0);
     const one = mitred.find((piece) => Math.abs(piece.length - piece.shortPoint - 6 * 16_256) < 16_256 / 16);
     if (!one) throw new Error('A full row ends at a wall.');
@@ -147,7 +169,7 @@ describe('the marking drawing', () => {
   });
 
   test('of a piece beside a column gives the place and both sides of the notch', () => {
-    const plan = planned(rooms[4][1]);
+    const plan = planned(named('room with a column and a doorway'));
     const notched = plan.pieces.find((piece) => piece.cuts.includes('notch') && piece.rowNumber > 1);
     if (!notched) throw new Error('The column stands in a row.');
     const names = markedPieceOf(notched, plan).dimensions.map(({ name }) => name);

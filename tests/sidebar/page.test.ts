@@ -274,6 +274,44 @@ test('a saved room opens again, after asking when something typed would be lost'
   expect(await roomArea()).toBe('120 sq ft');
 });
 
+test('a doorway into a saved room offers to lay both as one floor', async () => {
+  const hall = { ...plainRoom, name: 'Hall' };
+  const back = {
+    wall: 1,
+    along: 6,
+    width: 3,
+    floor: 'goes on',
+    depth: '2"',
+    leadsTo: '',
+    itsDoorway: '',
+    wallThickness: '',
+  } as const;
+  const saved = roomsBlock(withRoom([], { ...hall, doorways: [back] }));
+  await open({ rooms: blockValues(saved) as unknown[][] });
+  await page.waitForSelector('#saved-room option', { state: 'attached' });
+  await fillPlain();
+  await page.locator('[id="add-doorways"]').click();
+  await field('doorways.0.floor').selectOption('goes on');
+  // Both rooms are 12 ft long: 3 ft from the near right corner is 6 ft from the far left one, across 3 ft.
+  for (const [key, text] of [
+    ['wall', '3'],
+    ['along', '3'],
+    ['width', '3'],
+    ['depth', '2"'],
+    ['leadsTo', 'Hall'],
+    ['wallThickness', '4"'],
+  ]) {
+    await field(`doorways.0.${key}`).fill(text);
+  }
+  await page.getByLabel('Lay as one floor with Hall').check();
+  // By hand: two rooms of 120 sq ft, and 3 ft by 4 in between them.
+  await expect.poll(roomArea).toBe('241 sq ft');
+  await page.locator('#fill-button').click();
+  await page.waitForSelector('text=/3 tabs filled/');
+  const titles = await page.evaluate(() => window.sheet.written.map(({ title }) => title));
+  expect(titles).toEqual(['Rooms', 'Cut list: Plain + Hall', 'Floor plan: Plain + Hall']);
+});
+
 test('a piece opens its marking drawing, and Escape leads back to it', async () => {
   await open();
   await fillPlain();
