@@ -1,5 +1,6 @@
 /** The engine port over @odoo/o-spreadsheet (LGPL-3.0-or-later), which is loaded as it comes and never bundled. */
 import type * as Library from '@odoo/o-spreadsheet';
+import { withDoubledQuotes, withoutDoubledQuotes } from './doubledQuotes';
 import type { CellEdit, CellLook, Engine, FunctionDefinition, Zone } from './engine';
 import { type LibraryCell, type LibraryStyle, readCell, readInput, writeAnswer, writeStyle } from './oSpreadsheetCells';
 import { type Command, type CommandContext, commandsOf } from './oSpreadsheetCommands';
@@ -26,6 +27,7 @@ export function createOSpreadsheetEngine(library: SpreadsheetLibrary, locale: Li
     { sheets: [{ id: 'tab-1', name: 'Sheet1', rowNumber: 100, colNumber: 26 }], settings: { locale } },
     { mode: 'normal' },
   );
+  takeDoubledQuotes(model);
   const run = (list: readonly Command[]) => {
     if (list.length > 0) model.dispatch(BATCH as never, { list, locale: undefined } as never);
   };
@@ -70,6 +72,16 @@ export interface LibraryLocale {
   readonly dateFormat: string;
   readonly timeFormat: string;
   readonly formulaArgSeparator: string;
+}
+
+/** What a person types into the grid goes straight to the model. */
+function takeDoubledQuotes(model: SpreadsheetModel): void {
+  const dispatch = model.dispatch as (type: string, payload: Readonly<Record<string, unknown>>) => unknown;
+  const readable = (type: string, payload: Readonly<Record<string, unknown>>) =>
+    type === 'UPDATE_CELL' && typeof payload?.content === 'string'
+      ? dispatch(type, { ...payload, content: withoutDoubledQuotes(payload.content) })
+      : dispatch(type, payload);
+  model.dispatch = readable as typeof model.dispatch;
 }
 
 /** Many commands as one: recalculated once, undone at once. A command that is refused is our mistake and says so. */
@@ -138,7 +150,7 @@ function cellCommand(model: SpreadsheetModel, edit: CellEdit): Command {
     ...place,
     ...(Object.keys(edit.look ?? {}).length > 0 ? { style } : {}),
     ...(edit.format === undefined ? {} : { format: edit.format }),
-    ...(edit.content === undefined ? {} : { content: edit.content }),
+    ...(edit.content === undefined ? {} : { content: withoutDoubledQuotes(edit.content) }),
   };
 }
 
@@ -214,7 +226,8 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
     formula(tabId, row, column) {
       writer.flush();
       const cell = stored(tabId, row, column);
-      return cell?.isFormula ? getters.getCellText({ sheetId: tabId, row, col: column }, { showFormula: true }) : '';
+      if (!cell?.isFormula) return '';
+      return withDoubledQuotes(getters.getCellText({ sheetId: tabId, row, col: column }, { showFormula: true }));
     },
     columnWidth: (tabId, column) => getters.getColSize(tabId, column),
     rowHeight: (tabId, row) => getters.getUserRowSize(tabId, row) ?? getters.getRowSize(tabId, row),

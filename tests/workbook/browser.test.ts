@@ -52,6 +52,14 @@ describe('the estimating sheet', () => {
     expect(await lastRow()).toBe(16);
   });
 
+  test('takes an inch mark inside a text of a formula, doubled as on the platform', async () => {
+    await workbook.typeInto('F25', `=PLANK_AREA("12' 6""", "10'")`);
+    // By hand: 12.5 ft x 10 ft.
+    expect(await workbook.shownIn('F25')).toBe('125');
+    await workbook.typeInto('F25', '=LEN("""a""")&"x"&LEN("")');
+    expect(await workbook.shownIn('F25')).toBe('3x0');
+  });
+
   test('tells what is wrong where one points at it', async () => {
     await workbook.typeInto('C9', 'wide');
     expect(await workbook.shownIn('D9')).toBe('#ERROR!');
