@@ -20,7 +20,7 @@ export function createSidebarFrame(holder: HTMLElement, workbook: Workbook, shim
     show(page: HtmlPage): void {
       frame = document.createElement('iframe');
       frame.title = page.title;
-      frame.setAttribute('sandbox', 'allow-scripts allow-forms allow-popups');
+      frame.setAttribute('sandbox', 'allow-scripts allow-forms allow-popups allow-modals');
       frame.srcdoc = withShim(page.html, shim);
       holder.replaceChildren(heading(page.title, close), frame);
       holder.hidden = false;
