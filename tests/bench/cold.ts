@@ -10,22 +10,33 @@ import { addOnFiles } from '../../src/build.mjs';
 
 const PROCESSES = 20;
 
-/** Compiles and runs one script in a bare context, and prints the milliseconds it took. */
+/** Compiles and then evaluates one script in a bare context, and prints the milliseconds of each. */
 const MEASURE = `
 const { readFileSync } = require('node:fs');
 const vm = require('node:vm');
 const code = readFileSync(process.argv[1], 'utf8');
 const context = vm.createContext(Object.create(null), { codeGeneration: { strings: false, wasm: false } });
 const start = process.hrtime.bigint();
-new vm.Script(code).runInContext(context);
-console.log(Number(process.hrtime.bigint() - start) / 1e6);
+const script = new vm.Script(code);
+const compiled = process.hrtime.bigint();
+script.runInContext(context);
+console.log([compiled - start, process.hrtime.bigint() - compiled].map((ns) => Number(ns) / 1e6).join(' '));
 `;
 
 export interface ColdTimes {
+  readonly compiled: Spread;
+  readonly evaluated: Spread;
+  readonly together: Spread;
+}
+
+export interface Spread {
   readonly median: number;
   readonly least: number;
   readonly most: number;
 }
+
+/** Milliseconds of one process. */
+type Run = readonly [compiled: number, evaluated: number];
 
 /** Sizes and times of the built script and of an empty one. */
 export async function measureCold(): Promise<{
@@ -36,7 +47,7 @@ export async function measureCold(): Promise<{
   const code = (await addOnFiles())['Code.js'];
   const folder = mkdtempSync(join(tmpdir(), 'plank-ledger-cold-'));
   try {
-    const times = { built: [] as number[], empty: [] as number[] };
+    const times = { built: [] as Run[], empty: [] as Run[] };
     const [built, empty] = [join(folder, 'built.js'), join(folder, 'empty.js')];
     writeFileSync(built, code);
     writeFileSync(empty, '');
@@ -45,17 +56,26 @@ export async function measureCold(): Promise<{
       times.built.push(oneProcess(built));
       times.empty.push(oneProcess(empty));
     }
-    return { bytes: Buffer.byteLength(code), built: summary(times.built), empty: summary(times.empty) };
+    return { bytes: Buffer.byteLength(code), built: timesOf(times.built), empty: timesOf(times.empty) };
   } finally {
     rmSync(folder, { recursive: true });
   }
 }
 
-function oneProcess(file: string): number {
-  return Number(execFileSync(process.execPath, ['-e', MEASURE, file], { encoding: 'utf8' }));
+function oneProcess(file: string): Run {
+  const [compiled, evaluated] = execFileSync(process.execPath, ['-e', MEASURE, file], { encoding: 'utf8' }).split(' ');
+  return [Number(compiled), Number(evaluated)];
 }
 
-function summary(times: readonly number[]): ColdTimes {
+function timesOf(runs: readonly Run[]): ColdTimes {
+  return {
+    compiled: spreadOf(runs.map(([compiled]) => compiled)),
+    evaluated: spreadOf(runs.map(([, evaluated]) => evaluated)),
+    together: spreadOf(runs.map(([compiled, evaluated]) => compiled + evaluated)),
+  };
+}
+
+function spreadOf(times: readonly number[]): Spread {
   const sorted = times.toSorted((a, b) => a - b);
   const [low, high] = [sorted[PROCESSES / 2 - 1] ?? 0, sorted[PROCESSES / 2] ?? 0];
   return { median: (low + high) / 2, least: sorted[0] ?? 0, most: sorted.at(-1) ?? 0 };
@@ -64,13 +84,15 @@ function summary(times: readonly number[]): ColdTimes {
 /** The measurement as lines of text. */
 export async function coldReport(): Promise<string> {
   const { bytes, built, empty } = await measureCold();
-  const line = (name: string, { median, least, most }: ColdTimes) =>
-    `${name.padEnd(14)}${median.toFixed(2).padStart(8)}${least.toFixed(2).padStart(8)}${most.toFixed(2).padStart(8)}`;
+  const line = (name: string, { median, least, most }: Spread) =>
+    `${name.padEnd(24)}${median.toFixed(2).padStart(8)}${least.toFixed(2).padStart(8)}${most.toFixed(2).padStart(8)}`;
   return [
-    `dist/Code.js: ${bytes.toLocaleString('en-US')} bytes; evaluated cold, ms, ${PROCESSES} fresh processes`,
-    `${''.padEnd(14)}${'median'.padStart(8)}${'least'.padStart(8)}${'most'.padStart(8)}`,
-    line('built add-on', built),
-    line('empty script', empty),
+    `dist/Code.js: ${bytes.toLocaleString('en-US')} bytes; cold, ms, ${PROCESSES} fresh processes`,
+    `${''.padEnd(24)}${'median'.padStart(8)}${'least'.padStart(8)}${'most'.padStart(8)}`,
+    line('built add-on, compiled', built.compiled),
+    line('built add-on, evaluated', built.evaluated),
+    line('together', built.together),
+    line('empty script, together', empty.together),
   ].join('\n');
 }
 
