@@ -11,7 +11,7 @@ import { areaOf, type Region } from '../src/geometry/polygon';
 import { narrowRunsOf, rowsOf } from '../src/layout/rows';
 import { type DrawnRoom, drawRoom } from '../src/takeoff/drawRoom';
 import { floorTakeoffOf } from '../src/takeoff/floorTakeoff';
-import { takeoffAsOne } from '../src/takeoff/joinedFloor';
+import { drawAsOne, takeoffAsOne } from '../src/takeoff/joinedFloor';
 import { planFloors } from '../src/takeoff/planFloors';
 import { problems } from '../src/takeoff/problems';
 import { chooseWay } from '../src/takeoff/ways';
@@ -153,6 +153,11 @@ describe.each(joined)('%s', (name) => {
     expect(result.status === 'problems' ? result.problems : []).toEqual([]);
     if (result.status === 'problems') return;
     const { takeoff } = result;
+    const { room: drawn } = drawAsOne(entries);
+    if (drawn === null) throw new Error('the rooms were drawn');
+    const { planned } = chooseWay(drawn);
+    expect(planned.plan.broken).toEqual([]);
+    expect(checkCutPlan(planned.markedJob, { ...planned.markedPlan, stop: 'step limit' })).toEqual([]);
     expect(source.length).toBeGreaterThan(40);
     if (wanted.rows !== undefined) expect(takeoff.rows).toHaveLength(wanted.rows);
     if (wanted.floorArea !== undefined)

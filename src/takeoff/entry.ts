@@ -93,7 +93,7 @@ export interface ProductEntry {
   readonly pricePerBox: Typed;
 }
 
-/** Blank fields take the default of `layout/rules.ts`. */
+/** Blank fields take the default of `layout/rules.ts`; `BLANK_RULES` is all of them. */
 export interface RulesEntry {
   readonly expansionGap: Typed;
   readonly minStagger: Typed;
@@ -120,3 +120,22 @@ export interface RulesEntry {
   /** Gap for every metre (every 10 ft) of floor across the rows, where that asks for more than the expansion gap. */
   readonly gapBySpan: Typed;
 }
+
+/** Every rule at its default. */
+export const BLANK_RULES: RulesEntry = {
+  expansionGap: '',
+  minStagger: '',
+  minPiece: '',
+  minRip: '',
+  kerf: '',
+  alignedDistance: '',
+  markingStep: '',
+  layDirection: '',
+  startSide: '',
+  firstRow: '',
+  reuseStrips: '',
+  spare: '',
+  longestAlong: '',
+  longestAcross: '',
+  gapBySpan: '',
+};

@@ -7,9 +7,9 @@ import { subtract } from '../../src/geometry/combine';
 import { areaOf } from '../../src/geometry/polygon';
 import { roomOf } from '../../src/room/outline';
 import type { DoorwayEntry, RoomEntry, Typed } from '../../src/takeoff/entry';
+import { BLANK_RULES } from '../../src/takeoff/entry';
 import { readRoom } from '../../src/takeoff/readRoom';
 import type { CutKind, FloorPiece, Summary, Takeoff } from '../../src/takeoff/result';
-import { blankRules } from './roomEntries';
 
 export interface BareCounts {
   readonly planks?: number;
@@ -46,7 +46,7 @@ export function plainEntry(name: string, length: Typed, width: Typed, changes: P
       boxCoverage: '',
       pricePerBox: 50,
     },
-    rules: blankRules,
+    rules: BLANK_RULES,
     ...changes,
   };
 }

@@ -1,23 +1,5 @@
 /** Entries to start from: blanks everywhere, so that a test says only what it is about. */
-import type { RoomEntry, RulesEntry } from '../../src/takeoff/entry';
-
-export const blankRules: RulesEntry = {
-  expansionGap: '',
-  minStagger: '',
-  minPiece: '',
-  minRip: '',
-  kerf: '',
-  alignedDistance: '',
-  markingStep: '',
-  layDirection: '',
-  startSide: '',
-  firstRow: '',
-  reuseStrips: '',
-  spare: '',
-  longestAlong: '',
-  longestAcross: '',
-  gapBySpan: '',
-};
+import { BLANK_RULES, type RoomEntry } from '../../src/takeoff/entry';
 
 /** A 12 ft by 10 ft room, planks 48 in by 6 in, everything else as the defaults have it. */
 export const plainRoom: RoomEntry = {
@@ -36,5 +18,5 @@ export const plainRoom: RoomEntry = {
     boxCoverage: '',
     pricePerBox: '',
   },
-  rules: blankRules,
+  rules: BLANK_RULES,
 };
