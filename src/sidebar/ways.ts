@@ -1,8 +1,8 @@
 /** The ways to lay a floor that were compared, as they are told and as they are chosen. */
 
-import type { Units } from '../geometry/length';
+import { TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
 import type { RulesEntry } from '../takeoff/entry';
-import { lengthText } from '../takeoff/lengthText';
+import { lengthText, readLength } from '../takeoff/lengthText';
 import { numberText } from '../takeoff/numberText';
 import type { Takeoff, WayLine } from '../takeoff/result';
 import { firm } from './numbers';
@@ -50,6 +50,14 @@ function rulesFor({ degrees, startSide, firstRowWidth }: WayLine, units: Units):
     layDirection,
     startSide: startSide === 'near' ? '' : startSide,
     // From the middle the rows are counted out both ways: no width is given to the first.
-    firstRow: startSide === 'middle' ? '' : lengthText(firstRowWidth, units, 'piece'),
+    firstRow: startSide === 'middle' ? '' : exactText(firstRowWidth, units),
   };
+}
+
+/** As it is shown where that reads as the same width; a width off the shown step in millimetres, so that none is lost. */
+function exactText(width: Ticks, units: Units): string {
+  const shown = lengthText(width, units, 'piece');
+  const read = readLength(shown, 'plank', units);
+  // A tick is more than a thousandth of a millimetre.
+  return read.ok && read.ticks === width ? shown : `${numberText(width / TICKS_PER_MM, 3)} mm`;
 }

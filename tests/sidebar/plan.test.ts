@@ -95,6 +95,24 @@ describe('the ways to lay a floor', () => {
     }
   });
 
+  test.each(['193 mm', '5 3/16"', '7.6"', '193.3 mm'])(
+    'can be taken with planks %s wide, in either system',
+    (plankWidth) => {
+      for (const units of ['us', 'metric'] as const) {
+        const size = { kind: 'rectangle', length: '12 ft', width: '10 ft' } as const;
+        const product = { ...plainRoom.product, plankLength: '48"', plankWidth };
+        const room: RoomEntry = { ...plainRoom, units, shape: size, product };
+        const compared = takeoff({ ...room, rules: { ...room.rules, layDirection: 'best', startSide: 'best' } });
+        if (compared.status !== 'planned') throw new Error(JSON.stringify(compared.problems));
+        for (const { way, rules } of toldWays(compared.takeoff)) {
+          const taken = takeoff({ ...room, rules: { ...room.rules, ...rules } });
+          if (taken.status !== 'planned') throw new Error(JSON.stringify(taken.problems));
+          expect(taken.takeoff.summary.firstRowWidth).toBe(way.firstRowWidth);
+        }
+      }
+    },
+  );
+
   test('are not told when none was left open', () => {
     expect(toldWays(smallTakeoff)).toEqual([]);
   });
