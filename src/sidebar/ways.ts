@@ -5,7 +5,7 @@ import type { RulesEntry } from '../takeoff/entry';
 import { lengthText, readLength } from '../takeoff/lengthText';
 import { numberText } from '../takeoff/numberText';
 import type { Takeoff, WayLine } from '../takeoff/result';
-import { firm } from './numbers';
+import { firm, plural } from './numbers';
 
 /** A way to lay the floor, in words. */
 export interface ToldWay {
@@ -33,7 +33,7 @@ export function toldWays({ ways, units }: Takeoff): readonly ToldWay[] {
     rips: [way.firstRowWidth, way.lastRowWidth].map((width) => firm(lengthText(width, units, 'piece'))).join(', '),
     planks: String(way.plankCount),
     shortest: firm(lengthText(way.shortestPiece, units, 'piece')),
-    remark: way.narrowRunCount > 0 ? `${way.narrowRunCount} rows too narrow` : '',
+    remark: way.narrowRunCount > 0 ? `${plural(way.narrowRunCount, 'run')} too narrow` : '',
     rules: rulesFor(way, units),
   }));
 }

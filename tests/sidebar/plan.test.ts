@@ -113,6 +113,13 @@ describe('the ways to lay a floor', () => {
     },
   );
 
+  test('say how many runs are too narrow, one or more', () => {
+    const [first, ...rest] = open.takeoff.ways;
+    const told = (narrowRunCount: number) =>
+      toldWays({ ...open.takeoff, ways: [{ ...first, narrowRunCount }, ...rest] })[0].remark;
+    expect([told(0), told(1), told(3)]).toEqual(['', '1 run too narrow', '3 runs too narrow']);
+  });
+
   test('are not told when none was left open', () => {
     expect(toldWays(smallTakeoff)).toEqual([]);
   });
