@@ -2,7 +2,7 @@
  * The floor to scale, as shapes on paper: x to the right, y down, lengths in the paper's units. Data only; the page
  * makes elements of it in `drawingView.ts`.
  */
-import type { Ticks } from '../geometry/length';
+import { TICKS_PER_MM, type Ticks } from '../geometry/length';
 import type { Point } from '../geometry/point';
 import { boundsOf, contains, type Region } from '../geometry/polygon';
 import { unitOf } from '../geometry/turn';
@@ -108,7 +108,7 @@ export function pathOf(region: Region, scale: Scale): string {
 }
 
 /** `x,y` to a thousandth of a unit. */
-export function pairOf({ x, y }: PaperPoint): string {
+function pairOf({ x, y }: PaperPoint): string {
   return `${Math.round(x * 1000) / 1000},${Math.round(y * 1000) / 1000}`;
 }
 
@@ -182,7 +182,8 @@ function labelDistance(out: PaperPoint): number {
 function outwards(from: Point, to: Point, outline: Region): PaperPoint {
   const length = Math.hypot(to.x - from.x, to.y - from.y);
   const left = { x: (from.y - to.y) / length, y: (to.x - from.x) / length };
-  const probe = Math.min(640, length / 8);
+  // Beside the middle of the wall: a millimetre, or less on the shortest walls.
+  const probe = Math.min(TICKS_PER_MM, length / 8);
   const beside = {
     x: Math.round((from.x + to.x) / 2 + left.x * probe),
     y: Math.round((from.y + to.y) / 2 + left.y * probe),
