@@ -60,7 +60,7 @@ export function openEnlarged(plan: Takeoff, walls: readonly WallMark[], events: 
 }
 
 /** Puts the floor on the page that is printed: one page, black on white. */
-export function printFloor(plan: Takeoff, walls: readonly WallMark[]): void {
+function printFloor(plan: Takeoff, walls: readonly WallMark[]): void {
   byId('sheet').replaceChildren(...sheetContent(plan, walls));
   window.print();
 }

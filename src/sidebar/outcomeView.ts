@@ -52,7 +52,7 @@ export function showWorking(): void {
 }
 
 /** Said to those who hear the page as well; the same words are not said twice. */
-export function sayHeadline(words: string): void {
+function sayHeadline(words: string): void {
   const line = byId('headline');
   if (line.textContent !== words) line.textContent = words;
 }

@@ -39,7 +39,7 @@ export function toldWays({ ways, units }: Takeoff): readonly ToldWay[] {
 }
 
 /** `along the length`, `at 45°`. */
-export function directionWords(degrees: number): string {
+function directionWords(degrees: number): string {
   if (degrees === 0) return 'along the length';
   return degrees === 90 ? 'along the width' : `at ${numberText(degrees, 1)}°`;
 }
