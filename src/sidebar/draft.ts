@@ -3,16 +3,17 @@
  * typed is lost when a person looks at another way to measure. Fields go by the paths of `Problem.field`.
  */
 import type { Units } from '../geometry/length';
-import type {
-  CutoutEntry,
-  DoorwayEntry,
-  RectangleEntry,
-  RoomEntry,
-  RulesEntry,
-  ShapeEntry,
-  Typed,
-  WallEntry,
+import {
+  BLANK_RULES,
+  type CutoutEntry,
+  type DoorwayEntry,
+  type RectangleEntry,
+  type RoomEntry,
+  type ShapeEntry,
+  type Typed,
+  type WallEntry,
 } from '../takeoff/entry';
+import { replacedAt } from './replacedAt';
 
 /** The ways to measure a room. */
 export type ShapeKind = ShapeEntry['kind'];
@@ -44,24 +45,6 @@ const BLANK_ITEMS: Readonly<Record<ListPath, object>> = {
   'shape.rectangles': BLANK_RECTANGLE,
   cutouts: BLANK_CUTOUT,
   doorways: BLANK_DOORWAY,
-};
-/** Every rule by its default. */
-export const BLANK_RULES: RulesEntry = {
-  expansionGap: '',
-  minStagger: '',
-  minPiece: '',
-  minRip: '',
-  kerf: '',
-  alignedDistance: '',
-  markingStep: '',
-  layDirection: '',
-  startSide: '',
-  firstRow: '',
-  reuseStrips: '',
-  spare: '',
-  longestAlong: '',
-  longestAcross: '',
-  gapBySpan: '',
 };
 const BLANK_SHAPES: Draft['shapes'] = {
   rectangle: { kind: 'rectangle', length: '', width: '' },
@@ -118,7 +101,7 @@ export function valueAt(draft: Draft, path: string): Typed {
 
 /** The form with one field changed. */
 export function withValue(draft: Draft, path: string, value: Typed): Draft {
-  return replaced(draft, keysOf(draft, path), value) as Draft;
+  return replacedAt(draft, keysOf(draft, path), () => value) as Draft;
 }
 
 /** The items of a list; none when the shape that is chosen has no such list. */
@@ -164,14 +147,8 @@ function keysOf(draft: Draft, path: string): readonly string[] {
   return keys[0] === 'shape' ? ['shapes', draft.kind, ...keys.slice(1)] : keys;
 }
 
-function replaced(whole: unknown, [key, ...rest]: readonly string[], value: unknown): unknown {
-  const part = rest.length === 0 ? value : replaced((whole as Parts)[key], rest, value);
-  if (Array.isArray(whole)) return whole.map((item, i) => (String(i) === key ? part : item));
-  return { ...(whole as Parts), [key]: part };
-}
-
 function withItems(draft: Draft, list: ListPath, items: readonly object[]): Draft {
-  return replaced(draft, keysOf(draft, list), items) as Draft;
+  return replacedAt(draft, keysOf(draft, list), () => items) as Draft;
 }
 
 /** The form with every mention of a wall renumbered. */

@@ -7,9 +7,8 @@ import type { Wall } from '../room/walls';
 import { checkedEntry, LONGEST_ROOM_NAME } from '../tabs/checkedEntry';
 import { tabProblems } from '../tabs/tabProblems';
 import { type DrawnRoom, drawRoom } from '../takeoff/drawRoom';
-import type { ProductEntry, RoomEntry } from '../takeoff/entry';
+import { BLANK_RULES, type ProductEntry, type RoomEntry } from '../takeoff/entry';
 import type { DoorwayMark, Problem } from '../takeoff/result';
-import { BLANK_RULES } from './draft';
 
 /** A room with its floor, no piece in it yet. */
 export interface Sketch {

@@ -1,14 +1,12 @@
 /** The form of the whole job: what stands in it, by the paths of `Problem.field`. Data only. */
 import { ticksOfInches, ticksOfMm, type Units } from '../geometry/length';
-import { emptyHouse, type HouseEntry } from '../order/houseEntry';
+import type { HouseEntry } from '../order/houseEntry';
 import { type FieldKind, HOUSE_SECTIONS, type HouseField, type HouseSection } from '../order/houseFields';
 import type { Typed } from '../takeoff/entry';
 import { lengthText } from '../takeoff/lengthText';
 import type { FieldUse, FormField } from './fields';
+import { replacedAt } from './replacedAt';
 import { withOwnUnit } from './unitSwitch';
-
-export type { HouseEntry, HouseSection };
-export { emptyHouse, HOUSE_SECTIONS };
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -33,7 +31,7 @@ export function shownValue(value: unknown): Typed {
 
 /** The job with one field changed. */
 export function withJobValue(job: HouseEntry, path: string, shown: Typed): HouseEntry {
-  return replaced(job, path.split('.'), (before) =>
+  return replacedAt(job, path.split('.'), (before) =>
     Array.isArray(before) ? wordsOf(String(shown)) : shown,
   ) as HouseEntry;
 }
@@ -101,11 +99,4 @@ function wordsOf(shown: string): readonly string[] {
     .split(';')
     .map((word) => word.trim())
     .filter((word) => word !== '');
-}
-
-function replaced(whole: unknown, [key, ...rest]: readonly string[], next: (before: unknown) => unknown): unknown {
-  const before = (whole as Fields)[key];
-  const part = rest.length === 0 ? next(before) : replaced(before, rest, next);
-  if (Array.isArray(whole)) return whole.map((item, i) => (String(i) === key ? part : item));
-  return { ...(whole as Fields), [key]: part };
 }

@@ -1,9 +1,11 @@
 /** The form of the whole job on the page, made from the table of its fields. */
 import type { Units } from '../geometry/length';
+import type { HouseEntry } from '../order/houseEntry';
+import { HOUSE_SECTIONS, type HouseSection } from '../order/houseFields';
 import { button, element } from './dom';
 import { UNITS_CHOICES } from './fields';
 import { type FieldEvents, fieldBlock, problemBox, radioGroup } from './fieldView';
-import { HOUSE_SECTIONS, type HouseEntry, type HouseSection, jobFormField, jobItems, jobPath, shownValue } from './job';
+import { jobFormField, jobItems, jobPath, shownValue } from './job';
 
 /** What a person does in the form of the job. */
 export interface JobFormEvents extends FieldEvents {

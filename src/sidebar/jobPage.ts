@@ -1,6 +1,7 @@
 /** The page of the whole job: what is typed, its problems, the order and the homeowner's page. */
 import type { Units } from '../geometry/length';
-import { blankItem } from '../order/houseEntry';
+import { blankItem, emptyHouse, type HouseEntry } from '../order/houseEntry';
+import { HOUSE_SECTIONS } from '../order/houseFields';
 import { readHouse } from '../order/readHouse';
 import { checkedHouse } from '../tabs/checkedHouse';
 import { fillHomeowner, fillOrder, type JobAnswer, openJob, saveJob } from '../tabs/jobTabs';
@@ -9,16 +10,7 @@ import { busyButton, newTurn } from './busyButton';
 import { byId, element } from './dom';
 import { fieldId } from './fieldView';
 import { wayTo } from './fillView';
-import {
-  emptyHouse,
-  HOUSE_SECTIONS,
-  type HouseEntry,
-  jobItems,
-  shownValue,
-  withJobItems,
-  withJobUnits,
-  withJobValue,
-} from './job';
+import { jobItems, shownValue, withJobItems, withJobUnits, withJobValue } from './job';
 import { JOB, type JobFormEvents, jobSections } from './jobFormView';
 import { secondsText } from './numbers';
 import { shownProblems } from './problems';

@@ -1,5 +1,5 @@
 /** The demo's living room as a person would enter it: an L walked wall by wall, with a closet in the near wall. */
-import type { RoomEntry } from '../takeoff/entry';
+import { BLANK_RULES, type RoomEntry } from '../takeoff/entry';
 
 /** Lengths of the walls with the turn after each, also typed into the estimating sheet. */
 export const DEMO_WALLS: readonly (readonly [length: string, turn: string])[] = [
@@ -30,21 +30,5 @@ export const DEMO_ROOM: RoomEntry = {
   cutouts: [],
   doorways: [],
   product: { ...DEMO_PRODUCT, kind: 'laminate', thickness: '', planksPerBox: '' },
-  rules: {
-    expansionGap: '',
-    minStagger: '',
-    minPiece: '',
-    minRip: '',
-    kerf: '',
-    alignedDistance: '',
-    markingStep: '',
-    layDirection: '',
-    startSide: '',
-    firstRow: '',
-    reuseStrips: '',
-    spare: '',
-    longestAlong: '',
-    longestAcross: '',
-    gapBySpan: '',
-  },
+  rules: BLANK_RULES,
 };
