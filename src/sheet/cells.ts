@@ -4,16 +4,14 @@
  * makes dates in a world of its own.
  */
 
-import { TICKS_PER_MM, type Ticks, toTicks, type Units } from '../geometry/length';
+import { type Ticks, toTicks, type Units } from '../geometry/length';
 import { isDate } from '../tabs/dates';
 import { type Area, readArea } from '../takeoff/areaText';
 import type { Typed } from '../takeoff/entry';
 import { type LengthScale, readExactly } from '../takeoff/lengthText';
+import { SMALLEST_PLANK_SIDE } from '../takeoff/limits';
 import { numberOf, plainText, type Ratio, ratioOf, takeNumber } from '../takeoff/numberText';
 import { type Found, type PercentageFault, problems } from '../takeoff/problems';
-
-/** Our choice: a bare number under 10 mm is a slip of units, and would make millions of pieces. */
-const SMALLEST_PLANK_SIDE: Ticks = 10 * TICKS_PER_MM;
 
 /** Why a cell cannot be used, as a sentence about the place it stands in. */
 export interface Fault {

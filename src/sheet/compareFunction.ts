@@ -69,8 +69,8 @@ function productIn(
   const typed = (column: number) => (isBlank(row[column]) ? '' : typedOf(row[column]));
   const name = String(typed(0) || `Product ${index + 1}`);
   const reader = fieldReader(units);
-  const plankLength = reader.neededLength('plankLength', 'Plank length', typed(1), 'plank');
-  const plankWidth = reader.neededLength('plankWidth', 'Plank width', typed(2), 'plank');
+  const plankLength = reader.plankSide('plankLength', 'Plank length', typed(1));
+  const plankWidth = reader.plankSide('plankWidth', 'Plank width', typed(2));
   const planksPerBox = reader.count('planksPerBox', 'Planks per box', typed(3)) || null;
   const price = reader.price('pricePerBox', 'Price of a box', typed(4));
   const [first, ...more] = reader.problems;

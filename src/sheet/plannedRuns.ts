@@ -4,16 +4,14 @@ import { planCuts } from '../cutting/search';
 import type { Ticks, Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
 import { cutJobOfRuns, type Grid, markedLengths } from '../takeoff/cutJob';
-import { MOST_STEPS } from '../takeoff/drawRoom';
 import { lengthText } from '../takeoff/lengthText';
+import { MOST_PLANKS, MOST_STEPS } from '../takeoff/limits';
 import { problems } from '../takeoff/problems';
 import { listOf } from './arguments';
 import { lengthAbove0 } from './cells';
 
 /** Our choice: twice the largest floor that is planned in about a second. */
 const MOST_RUNS = 2000;
-/** Our choice: many times what `MOST_RUNS` rows of planks take; more is a slip of units. */
-const MOST_PLANKS = 50_000;
 
 export interface PlannedRuns {
   /** Length to be covered in each row of the range, less the expansion gaps given; null for a blank row. */

@@ -7,10 +7,11 @@ import { degreesOf } from '../layout/direction';
 import { gapForSpan } from '../layout/expansion';
 import type { RoomFault } from '../room/faults';
 import { bodyOf, floorOf } from '../room/floor';
-import { type Room, roomOf } from '../room/outline';
+import { type Room, roomAreaOf, roomOf } from '../room/outline';
 import type { RoomEntry } from './entry';
 import { fieldOfFault } from './faultField';
 import { lengthText } from './lengthText';
+import { MOST_PLANKS, MOST_ROWS, MOST_STEPS } from './limits';
 import { problems } from './problems';
 import { type ReadRoom, readRoom } from './readRoom';
 import type { Problem } from './result';
@@ -28,10 +29,6 @@ export interface DrawnRoom {
   /** Middles of the doorways that the floor goes through: where a start from a middle line takes its line. */
   readonly through: readonly Point[];
 }
-
-/** More rows, or units in a plank, than this are a measure in the wrong unit; the search would not end in time. */
-export const MOST_ROWS = 1000;
-export const MOST_STEPS = 20_000;
 
 /** Reads and draws a room: an outline and what of it gets floor. */
 export function drawRoom(entry: RoomEntry): { readonly room: DrawnRoom | null; readonly problems: readonly Problem[] } {
@@ -97,6 +94,10 @@ function unfitProblemsOf(read: ReadRoom, room: Room): readonly Problem[] {
   }
   const { x0, y0, x1, y1 } = boundsOf([room.outline]);
   const rowCount = Math.ceil(Math.max(x1 - x0, y1 - y0) / read.product.plankWidth);
-  if (rowCount <= MOST_ROWS) return [];
-  return [{ field: 'product.plankWidth', text: problems.rowsTooMany('Plank width', rowCount, MOST_ROWS) }];
+  if (rowCount > MOST_ROWS) {
+    return [{ field: 'product.plankWidth', text: problems.rowsTooMany('Plank width', rowCount, MOST_ROWS) }];
+  }
+  const plankCount = Math.ceil(roomAreaOf(room) / (read.product.plankLength * read.product.plankWidth));
+  if (plankCount <= MOST_PLANKS) return [];
+  return [{ field: 'product.plankLength', text: problems.tooManyPlanks('This room', plankCount, MOST_PLANKS) }];
 }

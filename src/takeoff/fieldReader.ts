@@ -3,6 +3,7 @@ import type { Ticks, Units } from '../geometry/length';
 import { type DayNumber, dayOf } from './calendar';
 import type { Typed } from './entry';
 import { type LengthScale, readLength } from './lengthText';
+import { SMALLEST_PLANK_SIDE } from './limits';
 import { plainText, takeNumber } from './numberText';
 import { problems } from './problems';
 import type { Problem } from './result';
@@ -13,6 +14,8 @@ export interface FieldReader {
   length(field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null;
   /** A length greater than 0, which must be there. */
   neededLength(field: string, where: string, typed: Typed, scale: LengthScale): Ticks;
+  /** The length or width of a plank, which must be there and no smaller than any floor is laid from. */
+  plankSide(field: string, where: string, typed: Typed): Ticks;
   /** A number from 0 up. */
   number(field: string, where: string, typed: Typed): number | null;
   /** A whole number from 0 up. */
@@ -51,14 +54,20 @@ export function fieldReader(units: Units): FieldReader {
     fail(field, problems.percentage(where, typed, value === null ? 'not a percentage' : 'too large'));
     return null;
   };
+  const neededLength = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks => {
+    const ticks = length(field, where, typed, scale);
+    if (isBlank(typed)) fail(field, problems.length(where, typed, 'blank', scale, units));
+    if (ticks === 0) fail(field, problems.lengthZero(where));
+    return ticks ?? 0;
+  };
   return {
     problems: found,
     length,
-    neededLength(field, where, typed, scale) {
-      const ticks = length(field, where, typed, scale);
-      if (isBlank(typed)) fail(field, problems.length(where, typed, 'blank', scale, units));
-      if (ticks === 0) fail(field, problems.lengthZero(where));
-      return ticks ?? 0;
+    neededLength,
+    plankSide(field, where, typed) {
+      const ticks = neededLength(field, where, typed, 'plank');
+      if (ticks > 0 && ticks < SMALLEST_PLANK_SIDE) fail(field, problems.plankTooSmall(where, typed, units));
+      return ticks;
     },
     number,
     count(field, where, typed) {

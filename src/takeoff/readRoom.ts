@@ -237,8 +237,8 @@ function readWallNumber(field: string, where: string, typed: Typed, reader: Fiel
 }
 
 function readProduct(product: ProductEntry, units: Units, reader: FieldReader): Product {
-  const plankLength = reader.neededLength('product.plankLength', 'Plank length', product.plankLength, 'plank');
-  const plankWidth = reader.neededLength('product.plankWidth', 'Plank width', product.plankWidth, 'plank');
+  const plankLength = reader.plankSide('product.plankLength', 'Plank length', product.plankLength);
+  const plankWidth = reader.plankSide('product.plankWidth', 'Plank width', product.plankWidth);
   return {
     name: String(product.name),
     plankLength,

@@ -6,8 +6,8 @@ import type { Ticks, Units } from '../geometry/length';
 import type { Region } from '../geometry/polygon';
 import { rowsOf } from '../layout/rows';
 import type { LayDirection, Rules } from '../layout/rules';
-import { MOST_ROWS, MOST_STEPS } from './drawRoom';
 import { lengthText } from './lengthText';
+import { MOST_PLANKS, MOST_ROWS, MOST_STEPS } from './limits';
 import type { FloorInRows } from './planFloors';
 import { problems } from './problems';
 import type { Product } from './readRoom';
@@ -36,6 +36,8 @@ export function layRectangle(
   }
   const rowCount = Math.ceil(Math.max(length, width) / product.plankWidth);
   if (rowCount > MOST_ROWS) return problems.rowsTooMany('plank_width', rowCount, MOST_ROWS);
+  const plankCount = Math.ceil((length * width) / (product.plankLength * product.plankWidth));
+  if (plankCount > MOST_PLANKS) return problems.tooManyPlanks(name, plankCount, MOST_PLANKS);
   const { plankWidth } = product;
   const { minRip, markingStep } = rules;
   const layout = rowsOf(insetRectangle(length, width, gap), {

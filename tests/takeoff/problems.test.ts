@@ -162,7 +162,10 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   stepTooFine: () => refused(() => PLANK_COUNT(12, '300 ft', [['marking step', '0.25 mm']])),
   gapEatsRoom: () => ofRoom({ rules: { expansionGap: '6 ft' } }),
   noSuchWall: () => ofRoom({ rules: { layDirection: 'wall 9' } }),
-  rowsTooMany: () => ofRoom({ product: { plankWidth: '0.1"', planksPerBox: '' } }),
+  rowsTooMany: () => {
+    const shape = { kind: 'rectangle', length: 300, width: 10 } as const;
+    return ofRoom({ room: { shape }, product: { plankWidth: '0.5"', planksPerBox: '' } });
+  },
   firstPieceLongerThanPlank: () => refused(() => PLANK_STAGGER(50, 48)),
   firstPieceLongerThanRun: () => refused(() => PLANK_STAGGER(40, 48, 8, 3)),
   noRoomBehind: () => {

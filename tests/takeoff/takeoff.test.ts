@@ -1,0 +1,43 @@
+/** What a person could mistype, through the front door: always a sentence, never a crash or a plan of nothing. */
+import { describe, expect, test } from 'vitest';
+import type { RoomEntry } from '../../src/takeoff/entry';
+import { takeoff } from '../../src/takeoff/takeoff';
+import { plainRoom } from '../support/roomEntries';
+
+type Change = {
+  readonly units?: RoomEntry['units'];
+  readonly shape?: RoomEntry['shape'];
+  readonly product?: Partial<RoomEntry['product']>;
+  readonly rules?: Partial<RoomEntry['rules']>;
+};
+
+/** The problems of the plain room with these changes, each with its field. */
+function problemsOf({ product, rules, ...room }: Change): readonly string[] {
+  const result = takeoff({
+    ...plainRoom,
+    ...room,
+    product: { ...plainRoom.product, ...product },
+    rules: { ...plainRoom.rules, ...rules },
+  });
+  return result.status === 'problems' ? result.problems.map(({ field, text }) => `${field} | ${text}`) : [];
+}
+
+describe('planks in the wrong unit', () => {
+  test.each(['1.285 mm', '9.9 mm', '0.3"'])('a length or width of %s is refused at its field', (typed) => {
+    const [length] = problemsOf({ product: { plankLength: typed } });
+    expect(length).toContain('product.plankLength | Plank length:');
+    expect(length).toContain('is under 10 mm (3/8 in)');
+    const [width] = problemsOf({ product: { plankWidth: typed } });
+    expect(width).toContain('product.plankWidth | Plank width:');
+  });
+
+  test('exactly 10 mm is a plank', () => {
+    expect(problemsOf({ product: { plankLength: '100 mm', plankWidth: '10 mm', planksPerBox: '' } })).toEqual([]);
+  });
+
+  test('a floor of 30 m by 30 m in planks of 100 mm by 40 mm would take 225,000', () => {
+    const shape = { kind: 'rectangle', length: '30 m', width: '30 m' } as const;
+    const [problem] = problemsOf({ shape, product: { plankLength: '100 mm', plankWidth: '40 mm', planksPerBox: '' } });
+    expect(problem).toContain('product.plankLength | This room would take about 225000 planks.');
+  });
+});
