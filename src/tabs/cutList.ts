@@ -66,18 +66,19 @@ export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): 
 }
 
 /** What to order at the left, how good the plan is at the right. */
-function orderRows({ entry, units, summary, plan }: Takeoff): Row[] {
+function orderRows(takeoff: Takeoff): Row[] {
+  const { entry, units, summary } = takeoff;
   const piece = (ticks: Ticks) => lengthText(ticks, units, 'piece');
   const boxes = summary.boxCount === null ? textCell('planks in a box not given', STRONG) : count(summary.boxCount);
   const stagger = summary.tightestStagger === null ? 'no joints side by side' : piece(summary.tightestStagger);
   const widths = `${summary.rowCount}: first ${piece(summary.firstRowWidth)}, last ${piece(summary.lastRowWidth)}`;
   return [
     pair('Planks to buy', count(summary.planksToBuy), 'Area + 10 % would have been', textCell(tenPercent(summary))),
-    pair('of them spare', count(summary.planksToBuy - plan.plankCount), 'The plan', textCell(proofText(summary))),
+    pair('of them spare', count(summary.planksToBuy - summary.plankCount), 'The plan', textCell(proofText(takeoff))),
     pair('Boxes to buy', boxes, 'Rows', textCell(widths)),
     pair('Product', textCell(entry.product.name, STRONG), 'Shortest piece', textCell(piece(summary.shortestPiece))),
     pair(
-      'Waste',
+      summary.sharedWith.length > 0 ? 'Waste together' : 'Waste',
       numberCell(summary.waste, '0.0%', lookWith({ align: 'left' }, STRONG)),
       'Tightest stagger',
       textCell(stagger),
@@ -102,8 +103,10 @@ function boxText(boxes: number, planks: number): string {
   return `${plural(boxes, 'box', 'boxes')} for ${plural(planks, 'plank')}`;
 }
 
-function proofText({ plankCount, proof }: Summary): string {
-  return `${plural(plankCount, 'plank')}, ${proof}`;
+/** The proof is one of all the rooms cut from the same planks, so its planks are those of all. */
+function proofText({ entry, plan, summary: { sharedWith, proof } }: Takeoff): string {
+  const rooms = sharedWith.length > 0 ? `${[entry.name, ...sharedWith].join(' + ')} together: ` : '';
+  return `${rooms}${plural(plan.plankCount, 'plank')}, ${proof}`;
 }
 
 function plural(number: number, one: string, many = `${one}s`): string {
@@ -162,9 +165,13 @@ function sawCuts(piece: FloorPiece): string {
 /** The planks that meet the saw, a line a cut; those laid as they come are counted. */
 function sawRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
   const pieces = new Map(takeoff.pieces.map((piece) => [piece.label, piece]));
-  const cut = takeoff.planks.filter((plank) => plank.pieces.some(({ label }) => pieces.get(label)?.cuts.length));
+  const list: SawList = { takeoff, pieces, kept };
+  const cut = takeoff.planks.filter((plank) => plank.pieces.length > 1 || sawCuts(ownPiece(plank, 0, list)) !== 'none');
   const rows = cut.flatMap((plank, i) =>
-    plank.pieces.map((_, order) => banded(sawRow(plank, order, { takeoff, pieces, kept }), i % 2 === 1)),
+    plank.pieces.map(({ room }, order) => {
+      const row = room === '' ? sawRow(plank, order, list) : otherRoomRow(plank, order, list);
+      return banded(row, i % 2 === 1);
+    }),
   );
   const whole = takeoff.planks.length - cut.length;
   const wholeRow = whole > 0 ? [[textCell(`${plural(whole, 'plank')} laid whole, without a cut.`)]] : [];
@@ -177,30 +184,57 @@ interface SawList {
   readonly kept: KeptMarks;
 }
 
-function sawRow(plank: SawPlank, order: number, { takeoff, pieces, kept }: SawList): Row {
-  const { label, keeps } = plank.pieces[order];
+function ownPiece(plank: SawPlank, order: number, { pieces }: SawList): FloorPiece {
+  const { label } = plank.pieces[order];
   const piece = pieces.get(label);
-  if (!piece)
-    throw new Error(`Internal: plank ${plank.plankNumber} gives a piece ${label} that the floor does not have.`);
-  const size = sizeOf(piece, takeoff.units);
-  const isLast = order === plank.pieces.length - 1;
-  const mark = kept.get(markKey('saw', label, size.length, size.width));
+  if (piece) return piece;
+  throw new Error(`Internal: plank ${plank.plankNumber} gives a piece ${label} that the floor does not have.`);
+}
+
+function sawRow(plank: SawPlank, order: number, list: SawList): Row {
+  const piece = ownPiece(plank, order, list);
+  const size = sizeOf(piece, list.takeoff.units);
+  const mark = list.kept.get(markKey('saw', piece.label, size.length, size.width));
   return [
     numberCell(plank.plankNumber, '0', CENTRED),
-    textCell(label, lookWith({ bold: true, align: 'center' })),
+    textCell(piece.label, lookWith({ bold: true, align: 'center' })),
     textCell(size.length, WRAPPED),
     textCell(size.width, WRAPPED),
-    textCell(`${order + 1} of ${plank.pieces.length}`, CENTRED),
-    textCell(keptEnd(keeps), CENTRED),
+    ...cutCells(plank, order),
     textCell(sawCuts(piece), WRAPPED),
     textCell(piece.marks.join(' '), WRAPPED),
-    textCell(isLast ? leftOver(plank, takeoff) : '', WRAPPED),
+    textCell(leftOver(plank, order, list), WRAPPED),
     tickCell(mark?.ticked ?? false, CENTRED),
     textCell(mark?.notes ?? '', WRAPPED),
   ];
 }
 
-function leftOver(plank: SawPlank, { units }: Takeoff): string {
+/** What a shared plank gives another room: marked and ticked in that room's list alone, so that it is cut once. */
+function otherRoomRow(plank: SawPlank, order: number, list: SawList): Row {
+  const { room, label, length } = plank.pieces[order];
+  const name = `for ${room} ${label}`;
+  const size = lengthText(length, list.takeoff.units, 'piece');
+  return [
+    numberCell(plank.plankNumber, '0', CENTRED),
+    textCell(name, lookWith({ align: 'center', wrap: true })),
+    textCell(size, WRAPPED),
+    blankCell(),
+    ...cutCells(plank, order),
+    blankCell(),
+    textCell(`See the cut list of ${room}.`, WRAPPED),
+    textCell(leftOver(plank, order, list), WRAPPED),
+    blankCell(),
+    textCell(list.kept.get(markKey('saw', name, size, ''))?.notes ?? '', WRAPPED),
+  ];
+}
+
+function cutCells({ pieces }: SawPlank, order: number): Row {
+  return [textCell(`${order + 1} of ${pieces.length}`, CENTRED), textCell(keptEnd(pieces[order].keeps), CENTRED)];
+}
+
+/** Told at the last cut of a plank. */
+function leftOver(plank: SawPlank, order: number, { takeoff: { units } }: SawList): string {
+  if (order < plank.pieces.length - 1) return '';
   return plank.leftOver > 0 ? lengthText(plank.leftOver, units, 'piece') : 'nothing';
 }
 

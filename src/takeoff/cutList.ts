@@ -1,6 +1,6 @@
 /** Planned floors -> the pieces of one of them for the person who lays it, and the planks for the person at the saw. */
 import type { KeptEnd, PlannedPiece } from '../cutting/job';
-import type { PlankBooking } from '../cutting/ledger';
+import type { BookedPiece, PlankBooking } from '../cutting/ledger';
 import type { Ticks, Units } from '../geometry/length';
 import { type Region, signedAreaOf } from '../geometry/polygon';
 import { jointsOf } from '../layout/joints';
@@ -26,8 +26,8 @@ export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly 
   const planOf = (piece: LaidPiece) =>
     all.markedPlan.rows[firstRow + rowIndexOf(piece)].runs[piece.runNumber - 1][piece.pieceNumber - 1];
   const size = { ...read.product, markingStep: read.rules.markingStep };
-  const strips = stripSourcesOf(all);
-  const rests = restsOf(all, read.units, read.rules.markingStep);
+  const strips = stripSourcesOf(all, floorIndex);
+  const rests = restsOf(all, floorIndex);
   return numbered(piecesOf(layout, jointPlaces(all, floorIndex), size)).map(({ piece, label }): FloorPiece => {
     const planned = planOf(piece);
     return {
@@ -56,22 +56,20 @@ export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly 
   });
 }
 
-/** Every plank of the plan with what is cut from it, in the order in which it is first needed. */
-export function sawPlanksOf(planned: PlannedFloors, floorIndex: number): readonly SawPlank[] {
-  const labels = labelsOf(planned);
-  const rowRange = [planned.firstRows[floorIndex], planned.firstRows[floorIndex + 1]];
+/**
+ * Every plank that gives these floors a piece, with all that is cut from it, in the order in which it is first needed.
+ *
+ * @param indices of one floor, or of the two sides of a middle line; what the plank gives other floors names their room
+ */
+export function sawPlanksOf(planned: PlannedFloors, indices: readonly number[]): readonly SawPlank[] {
+  const nameOf = namesFor(planned, indices[0]);
+  const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[indices[indices.length - 1] + 1]];
   return planned.ledger.planks
-    .filter((booking) => {
-      const { rowIndex } = [...booking.pieces, ...booking.strips][0];
-      return rowIndex >= rowRange[0] && rowIndex < rowRange[1];
-    })
-    .map((booking) => ({
+    .map((booking) => ({ booking, pieces: [...booking.pieces, ...booking.strips] }))
+    .filter(({ pieces }) => pieces.some(({ rowIndex }) => rowIndex >= from && rowIndex < to))
+    .map(({ booking, pieces }) => ({
       plankNumber: booking.plank + 1,
-      pieces: [...booking.pieces, ...booking.strips].map((piece) => ({
-        label: labels(piece.rowIndex, piece.runIndex, piece.pieceIndex),
-        length: piece.length,
-        keeps: KEEPS[piece.from],
-      })),
+      pieces: pieces.map((piece) => ({ ...nameOf(piece), length: piece.length, keeps: KEEPS[piece.from] })),
       leftOver: booking.leftOver,
     }));
 }
@@ -100,22 +98,39 @@ function numbered(pieces: readonly LaidPiece[]): readonly { readonly piece: Laid
   });
 }
 
-/** The label of the piece at a place of the job; with several rooms the room's name stands before it. */
-function labelsOf(planned: PlannedFloors): (rowIndex: number, runIndex: number, pieceIndex: number) => string {
-  const isOneRoom = planned.floors.every(({ read }) => read.name === planned.floors[0].read.name);
-  return (rowIndex, runIndex, pieceIndex) => {
-    const floorIndex = planned.firstRows.findIndex((_, i) => rowIndex < planned.firstRows[i + 1]);
-    const before = planned.markedPlan.rows[rowIndex].runs.slice(0, runIndex).reduce((sum, run) => sum + run.length, 0);
-    const { layout, read } = planned.floors[floorIndex];
-    const { rowNumber } = layout.rows[rowIndex - planned.firstRows[floorIndex]];
-    const label = `${rowNumber}-${before + pieceIndex + 1}`;
-    return isOneRoom ? label : `${read.name} ${label}`;
+/** A piece of the plan as one of its floors calls it: its label, and its room where that is another one. */
+interface PieceName {
+  /** '' for a piece of the floor itself. */
+  readonly room: string;
+  readonly label: string;
+}
+
+type NameOf = (place: Pick<BookedPiece, 'rowIndex' | 'runIndex' | 'pieceIndex'>) => PieceName;
+
+/** How a floor calls the piece at a place of the job. Both sides of a middle line are one room. */
+function namesFor({ floors, firstRows, markedPlan }: PlannedFloors, ownIndex: number): NameOf {
+  return ({ rowIndex, runIndex, pieceIndex }) => {
+    const floorIndex = firstRows.findIndex((_, i) => rowIndex < firstRows[i + 1]);
+    const before = markedPlan.rows[rowIndex].runs.slice(0, runIndex).reduce((sum, run) => sum + run.length, 0);
+    const { layout, read } = floors[floorIndex];
+    const { rowNumber } = layout.rows[rowIndex - firstRows[floorIndex]];
+    const room = read.name === floors[ownIndex].read.name ? '' : read.name;
+    return { room, label: `${rowNumber}-${before + pieceIndex + 1}` };
+  };
+}
+
+/** `4-1`, or `Hall 4-1` for a piece of another room. */
+function labelsFor(planned: PlannedFloors, ownIndex: number): (...place: Parameters<NameOf>) => string {
+  const nameOf = namesFor(planned, ownIndex);
+  return (place) => {
+    const { room, label } = nameOf(place);
+    return room === '' ? label : `${room} ${label}`;
   };
 }
 
 /** For each strip piece the label of the first-row piece whose strip it is. */
-function stripSourcesOf(planned: PlannedFloors): ReadonlyMap<PlannedPiece, string> {
-  const labels = labelsOf(planned);
+function stripSourcesOf(planned: PlannedFloors, ownIndex: number): ReadonlyMap<PlannedPiece, string> {
+  const labelOf = labelsFor(planned, ownIndex);
   const sources = new Map<PlannedPiece, string>();
   for (const { pieces, strips } of planned.ledger.planks) {
     const free = [...pieces];
@@ -124,28 +139,24 @@ function stripSourcesOf(planned: PlannedFloors): ReadonlyMap<PlannedPiece, strin
         ({ from, length }) => (from === strip.from || from === 'whole') && length >= strip.length,
       );
       if (at < 0) continue;
-      const [{ rowIndex, runIndex, pieceIndex }] = free.splice(at, 1);
-      sources.set(
-        planned.markedPlan.rows[strip.rowIndex].runs[strip.runIndex][strip.pieceIndex],
-        labels(rowIndex, runIndex, pieceIndex),
-      );
+      const [source] = free.splice(at, 1);
+      sources.set(planned.markedPlan.rows[strip.rowIndex].runs[strip.runIndex][strip.pieceIndex], labelOf(source));
     }
   }
   return sources;
 }
 
 /** Where the rest of the plank goes once a piece is cut off it, in words. */
-function restsOf(planned: PlannedFloors, units: Units, step: Ticks): ReadonlyMap<PlannedPiece, string> {
-  const labels = labelsOf(planned);
+function restsOf(planned: PlannedFloors, ownIndex: number): ReadonlyMap<PlannedPiece, string> {
+  const { units, rules } = planned.floors[ownIndex].read;
+  const labelOf = labelsFor(planned, ownIndex);
   const rests = new Map<PlannedPiece, string>();
   for (const booking of planned.ledger.planks) {
     booking.pieces.forEach((booked, i) => {
       const { rowIndex, runIndex, pieceIndex } = booked;
       const next = booking.pieces[i + 1];
-      const left = next
-        ? `to ${labels(next.rowIndex, next.runIndex, next.pieceIndex)}`
-        : wasteText(booking, units, step);
-      const strip = booking.strips.map((s) => `strip to ${labels(s.rowIndex, s.runIndex, s.pieceIndex)}`);
+      const left = next ? `to ${labelOf(next)}` : wasteText(booking, units, rules.markingStep);
+      const strip = booking.strips.map((taken) => `strip to ${labelOf(taken)}`);
       const parts = i === 0 ? [left, ...strip] : [left];
       rests.set(
         planned.markedPlan.rows[rowIndex].runs[runIndex][pieceIndex],

@@ -29,7 +29,7 @@ export function floorTakeoffOf(
   const indices = part === 'ahead' ? [floorIndex, floorIndex + 1] : [floorIndex];
   const floors = indices.map((i) => planned.floors[i]);
   const pieces = indices.flatMap((i) => floorPiecesOf(planned, i));
-  const planks = indices.flatMap((i) => sawPlanksOf(planned, i));
+  const planks = sawPlanksOf(planned, indices);
   return {
     entry,
     units: read.units,
@@ -74,25 +74,38 @@ function summaryOf(
   const plankArea = product.plankLength * product.plankWidth;
   const roomArea = roomAreaOf(room);
   const floorArea = floors.reduce((sum, { floor }) => sum + areaOf(floor), 0);
-  const planksToBuy = planks.length + rules.spare;
-  const boxes = (plankCount: number) =>
-    product.planksPerBox === null ? null : Math.ceil(plankCount / product.planksPerBox);
+  // A plank counts where its first piece is laid, so that rooms that share planks add up to their plan.
+  const plankCount = planks.filter((plank) => plank.pieces[0].room === '').length;
+  const planksToBuy = plankCount + rules.spare;
+  const boxes = (count: number) => (product.planksPerBox === null ? null : Math.ceil(count / product.planksPerBox));
   const tenPercentPlanks = Math.ceil((roomArea * 11) / (plankArea * 10));
   return {
     roomArea,
     floorArea,
     rowCount: floors.reduce((sum, { layout }) => sum + layout.rows.length, 0),
     ...wallRowsOf(floors),
-    plankCount: planks.length,
+    plankCount,
     planksToBuy,
     boxCount: boxes(planksToBuy),
-    waste: Math.max(0, 1 - floorArea / (planks.length * plankArea)),
+    sharedWith: otherRoomsOf(planned, read.name),
+    waste: wasteOf(planned),
     shortestPiece: Math.min(...pieces.map((piece) => piece.length)),
     ...countsOf(planned, indices),
     tenPercentPlanks,
     tenPercentBoxes: boxes(tenPercentPlanks),
     proof: proofOf(planned.plan),
   };
+}
+
+function otherRoomsOf({ floors }: PlannedFloors<LaidFloor>, name: string): readonly string[] {
+  return [...new Set(floors.map(({ read }) => read.name))].filter((other) => other !== name);
+}
+
+/** Of all the floors of a plan: how much of a shared plank is wasted cannot be told of one of them. */
+function wasteOf({ floors, plan }: PlannedFloors<LaidFloor>): number {
+  const { plankLength, plankWidth } = floors[0].read.product;
+  const laid = floors.reduce((sum, { floor }) => sum + areaOf(floor), 0);
+  return Math.max(0, 1 - laid / (plan.plankCount * plankLength * plankWidth));
 }
 
 /** Widths of the rows at the two walls; from a middle line the one behind it ends at the near wall. */

@@ -31,7 +31,7 @@ export interface Takeoff {
   readonly rows: readonly FloorRow[];
   /** In laying order. */
   readonly pieces: readonly FloorPiece[];
-  /** Every plank with what is cut from it, in the order in which it is first needed. */
+  /** Every plank that gives it a piece, with all that is cut from it, in the order in which it is first needed. */
   readonly planks: readonly SawPlank[];
   readonly plan: CutPlan;
   readonly summary: Summary;
@@ -106,9 +106,19 @@ export interface FloorPiece {
 
 export interface SawPlank {
   readonly plankNumber: number;
-  readonly pieces: readonly { readonly label: string; readonly length: Ticks; readonly keeps: FloorPiece['keeps'] }[];
+  /** In the order in which they are cut; at least one of them is for the floor itself. */
+  readonly pieces: readonly SawPiece[];
   /** Left over after all its cuts, kerfs taken off. */
   readonly leftOver: Ticks;
+}
+
+/** A piece as the person at the saw needs it; all else of it stands among the pieces of its floor. */
+export interface SawPiece {
+  /** Name of the other room that it is for; '' for a piece of the floor itself. */
+  readonly room: string;
+  readonly label: string;
+  readonly length: Ticks;
+  readonly keeps: FloorPiece['keeps'];
 }
 
 export interface Summary {
@@ -118,12 +128,14 @@ export interface Summary {
   readonly rowCount: number;
   readonly firstRowWidth: Ticks;
   readonly lastRowWidth: Ticks;
-  /** Planks of the plan, then with the spares of the rules. */
+  /** Planks of the plan that are begun in this floor, then with the spares of the rules. */
   readonly plankCount: number;
   readonly planksToBuy: number;
   /** Null when the product does not say how many planks a box holds. */
   readonly boxCount: number | null;
-  /** Fraction of the planks bought that does not end up in the floor. */
+  /** Other rooms that are cut from the same planks: `waste` and `proof` are of all of them together. */
+  readonly sharedWith: readonly string[];
+  /** Fraction of the planks of the plan that does not end up in the floor. */
   readonly waste: number;
   readonly shortestPiece: Ticks;
   /** Null when no two neighbouring rows have joints. */

@@ -37,6 +37,7 @@ export interface WrittenFloor {
     readonly polygon: Ring;
   }[];
   readonly pieces?: readonly WrittenPiece[];
+  /** Of all the rooms cut from the same planks, as are the bound and the numbers of the planks. */
   readonly planks?: number;
   readonly bound?: number;
   readonly stop?: string;
@@ -172,7 +173,7 @@ function writtenFloor(planned: Takeoff): WrittenFloor {
       cuts: piece.cuts,
       marks: piece.marks,
     })),
-    planks: planned.summary.plankCount,
+    planks: planned.plan.plankCount,
     bound: planned.plan.bound,
     stop: planned.plan.stop,
     notes: planned.notes,

@@ -127,6 +127,7 @@ function floorRow(place: (typeof ROW_PLACES)[number], index: number): FloorRow {
 
 function sawPlank(leftOver: number, index: number): SawPlank {
   const pieces = PIECES.filter((piece) => piece.plankNumber === index + 1).map(({ label, length, keeps }) => ({
+    room: '',
     label,
     length: ticksOfInches(length),
     keeps,
@@ -180,8 +181,9 @@ export const smallTakeoff: Takeoff = {
     plankCount: 6,
     planksToBuy: 7,
     boxCount: 2,
-    // Seven planks of 240 square inches, 1020 of them in the floor.
-    waste: 1 - 1020 / 1680,
+    sharedWith: [],
+    // Six planks of 240 square inches, 1020 of them in the floor.
+    waste: 1 - 1020 / 1440,
     shortestPiece: ticksOfInches(21.875),
     // Joints at 23 7/8 in in row 2 and at 34 in in row 3.
     tightestStagger: ticksOfInches(10.125),

@@ -1,11 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { ticksOfInches, ticksOfMm } from '../../src/geometry/length';
+import { planHouse } from '../../src/order/planHouse';
 import type { TabBlock } from '../../src/tabs/block';
 import { CAUTIONS } from '../../src/tabs/cautions';
 import { cutListBlock } from '../../src/tabs/cutList';
 import { keptMarks, LAY_HEADINGS } from '../../src/tabs/keptMarks';
+import type { RoomEntry } from '../../src/takeoff/entry';
 import type { FloorPiece, Takeoff } from '../../src/takeoff/result';
 import { blockValues } from '../support/blockValues';
+import { plainRoom } from '../support/roomEntries';
 import { smallTakeoff } from '../support/smallTakeoff';
 
 /** The small floor with one piece changed. */
@@ -138,6 +141,76 @@ describe('by plank, for the saw', () => {
   test('a plank that gives a piece the floor does not have is our mistake, told as one', () => {
     const pieces = smallTakeoff.pieces.filter((piece) => piece.label !== '2-1');
     expect(() => cutListBlock({ ...smallTakeoff, pieces })).toThrow(/^Internal: plank 2 gives a piece 2-1/);
+  });
+});
+
+describe('two rooms cut from the same planks', () => {
+  const size = (length: number, width: number) => ({ kind: 'rectangle' as const, length, width });
+  const den: RoomEntry = { ...plainRoom, name: 'Den', shape: size(11, 9) };
+  const hall: RoomEntry = { ...plainRoom, name: 'Hall', shape: size(9.1, 5) };
+  const plan = planHouse([den, hall], true);
+  if (plan.status === 'problems') throw new Error('both rooms can be laid');
+  const { rooms, products, sharing } = plan.planned;
+  const lists = rooms.map((room) => ({ room, rows: blockValues(cutListBlock(room)) }));
+  const sawRowsOf = (rows: readonly (readonly unknown[])[]) =>
+    rows.slice(rows.findIndex((row) => row[0] === 'Plank') + 1).filter((row) => typeof row[0] === 'number');
+
+  test('every piece that is cut stands at the saw, with the planks it shares', () => {
+    expect(sharing).toEqual([['Den', 'Hall']]);
+    for (const { room, rows } of lists) {
+      const own = sawRowsOf(rows).filter((row) => !String(row[1]).startsWith('for '));
+      const cut = room.pieces.filter((piece) => piece.cuts.length > 0);
+      expect(cut.length).toBeGreaterThan(0);
+      expect(own.map((row) => `${row[0]}: ${row[1]}`).sort()).toEqual(
+        cut.map((piece) => `${piece.plankNumber}: ${piece.label}`).sort(),
+      );
+    }
+  });
+
+  test('what a plank gives the other room is named, and has no box to tick here', () => {
+    const [inDen, inHall] = lists.map(({ rows }) => sawRowsOf(rows).filter((row) => String(row[1]).startsWith('for ')));
+    const shared = new Set(rooms[0].pieces.map((piece) => piece.plankNumber));
+    const fromDen = rooms[1].pieces.filter((piece) => shared.has(piece.plankNumber));
+    expect(fromDen.length).toBeGreaterThan(0);
+    expect(inDen.map((row) => row[1]).sort()).toEqual(fromDen.map((piece) => `for Hall ${piece.label}`).sort());
+    expect(inHall.every((row) => /^for Den \d+-\d+$/.test(String(row[1])))).toBe(true);
+    for (const row of [...inDen, ...inHall]) expect(row[9]).toBe('');
+  });
+
+  test('each room buys the planks begun in it, and no spare; plan and waste are of both', () => {
+    const besides = (label: string, columns: number) =>
+      lists.map(({ rows }) => {
+        const row = rows.find((cells) => cells.includes(label)) ?? [];
+        return row[row.indexOf(label) + columns];
+      });
+    const bought = besides('Planks to buy', 2).map(Number);
+    expect(bought.reduce((sum, count) => sum + count)).toBe(products[0].plankCount);
+    expect(besides('of them spare', 2)).toEqual([0, 0]);
+    expect(besides('The plan', 3)).toEqual([
+      `Den + Hall together: ${products[0].plankCount} planks, ${products[0].proof}`,
+      `Hall + Den together: ${products[0].plankCount} planks, ${products[0].proof}`,
+    ]);
+    // Floors of 11 x 9 ft and 9.1 x 5 ft, less the usual gap of 3/8 in all round; a plank is 2 square feet.
+    const gap = 0.375 / 12;
+    const laid = (11 - 2 * gap) * (9 - 2 * gap) + (9.1 - 2 * gap) * (5 - 2 * gap);
+    for (const waste of besides('Waste together', 2)) {
+      expect(waste).toBeCloseTo(1 - laid / (products[0].plankCount * 2), 6);
+    }
+  });
+
+  test('a piece of the room itself is named without its room in where the rest goes', () => {
+    for (const { room } of lists) {
+      const rests = room.pieces.map((piece) => piece.rest).join('; ');
+      expect(rests).toMatch(/to \d+-\d+/);
+      expect(rests).not.toContain(`to ${room.entry.name} `);
+    }
+  });
+
+  test('a note at a piece of the other room stays', () => {
+    const cells: unknown[][] = blockValues(cutListBlock(rooms[0]));
+    const row = cells.find((candidate) => String(candidate[1]).startsWith('for Hall')) ?? [];
+    row[10] = 'lies by the hall door';
+    expect(blockValues(cutListBlock(rooms[0], keptMarks(cells)))).toEqual(cells);
   });
 });
 
