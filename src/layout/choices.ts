@@ -41,13 +41,13 @@ export interface ChoiceOptions {
 }
 
 /**
- * Candidates for a floor, those of one direction and side together, the fewest narrow runs first, then the fewest rows,
+ * Candidates for a floor that have a row, those of one direction and side together, the fewest narrow runs first, then the fewest rows,
  * then the widest narrowest place. Which takes the fewest planks is for the search to tell.
  */
 export function layChoicesOf(floor: Region, body: Region, options: ChoiceOptions): readonly LayChoice[] {
   return options.directions.flatMap((degrees) =>
     options.startSides.flatMap((startSide) => {
-      const choices = choicesOneWay(floor, body, degrees, startSide, options);
+      const choices = choicesOneWay(floor, body, degrees, startSide, options).filter(({ rowCount }) => rowCount > 0);
       return choices.sort(byMerit).slice(0, Math.max(1, options.widthCount));
     }),
   );

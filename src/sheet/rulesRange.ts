@@ -1,17 +1,14 @@
 /** The `rules` argument: two columns, name and value, in any order; blanks leave a rule at its default. */
-import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
+import type { Ticks, Units } from '../geometry/length';
 import { LAY_DIRECTION_RULE, LENGTH_RULES, type LengthRule, type Rules, SPARE_RULE } from '../layout/rules';
 import type { Typed } from '../takeoff/entry';
+import { COARSEST_STEP, FINEST_STEP } from '../takeoff/limits';
 import { problems } from '../takeoff/problems';
 import { layDirectionOf } from '../takeoff/readRoom';
 import { cellsOf, sizeText } from './arguments';
 import { count, type Fault, foundIn, isBlank, isFault, length0OrMore, lengthAbove0, typedOf } from './cells';
 
 const RULE_NAMES: readonly string[] = [...LENGTH_RULES.map((rule) => rule.name), LAY_DIRECTION_RULE, SPARE_RULE];
-
-/** Our choice: between what a sharp pencil can mark and what still fits a floor together. */
-const FINEST_STEP: Ticks = TICKS_PER_MM / 4;
-const COARSEST_STEP: Ticks = TICKS_PER_INCH;
 
 /** One rule as given: read where it is a length (ticks) or a count, and as typed. */
 interface GivenRule {

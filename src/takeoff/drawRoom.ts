@@ -16,6 +16,7 @@ import { problems } from './problems';
 import { type ReadRoom, readRoom } from './readRoom';
 import type { Problem } from './result';
 import { roomFaultText } from './roomProblems';
+import { rowProblemsOf } from './ways';
 
 /** A room with its floor, before a way to lay it is chosen. */
 export interface DrawnRoom {
@@ -52,7 +53,13 @@ export function drawRoom(entry: RoomEntry): { readonly room: DrawnRoom | null; r
   const through = drawn.room.doorways
     .filter(({ floor }) => floor === 'goes on')
     .map(({ from, to }) => middleOf([from, to]));
-  return { room: { entry, read: gapped, room: drawn.room, ...floors, through }, problems: [] };
+  return withRows({ entry, read: gapped, room: drawn.room, ...floors, through });
+}
+
+/** The room, unless no way to lay it has a row. */
+export function withRows(room: DrawnRoom): { readonly room: DrawnRoom | null; readonly problems: readonly Problem[] } {
+  const found = rowProblemsOf(room);
+  return { room: found.length > 0 ? null : room, problems: found };
 }
 
 /** The middle of the box round some points. */

@@ -175,6 +175,10 @@ export const problems = {
   stepTooFine: (where: string, found: Found) =>
     `${where}: ${quoted(found)} makes more than 20,000 steps in a plank. Type a step that a pencil can mark, such as 1/16" or 1 mm.`,
 
+  /** A floor, or planks, narrower than one step. */
+  noRow: (where: string, step: string) =>
+    `${where}: no row is as wide as a marking step of ${step}. Type a smaller step, or check the first row and the sizes of plank and room.`,
+
   gapEatsRoom: (where: string, gap: string) =>
     `${where}: a gap of ${gap} at every wall leaves no floor to lay. Type a smaller gap, or check the room.`,
 

@@ -26,6 +26,7 @@ import type {
 } from './entry';
 import { type FieldReader, fieldReader } from './fieldReader';
 import { readOffset } from './lengthText';
+import { COARSEST_STEP, FINEST_STEP } from './limits';
 import { numberOf, plainText } from './numberText';
 import { problems } from './problems';
 import type { Problem } from './result';
@@ -272,7 +273,7 @@ export function readRules(rules: RulesEntry, units: Units, reader: FieldReader):
     const typed = rules[rule.key];
     const field = `rules.${rule.key}`;
     if (String(typed).trim() === '') return units === 'us' ? rule.us : rule.metric;
-    if (rule.key === 'markingStep') return reader.neededLength(field, rule.name, typed, 'plank');
+    if (rule.key === 'markingStep') return readStep(field, rule.name, typed, units, reader);
     return reader.length(field, rule.name, typed, 'plank') ?? 0;
   };
   const lengths = Object.fromEntries(LENGTH_RULES.map((rule) => [rule.key, length(rule)])) as Record<
@@ -284,6 +285,13 @@ export function readRules(rules: RulesEntry, units: Units, reader: FieldReader):
     layDirection: readDirection(rules.layDirection, reader),
     spare: reader.count('rules.spare', SPARE_RULE, rules.spare) ?? 0,
   };
+}
+
+function readStep(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): Ticks {
+  const step = reader.neededLength(field, where, typed, 'plank');
+  const isUsable = step >= FINEST_STEP && step <= COARSEST_STEP;
+  if (step > 0 && !isUsable) reader.fail(field, problems.markingStep(where, typed, units));
+  return step;
 }
 
 function readDirection(typed: Typed, reader: FieldReader): LayDirection {

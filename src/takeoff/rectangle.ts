@@ -45,6 +45,7 @@ export function layRectangle(
     startSide: 'near',
     firstRow: 'auto',
   });
+  if (layout.rows.length === 0) return problems.noRow(name, lengthText(markingStep, units, 'piece'));
   return { read: { name, units, product, rules, start: { reuseStrips: true } }, layout };
 }
 

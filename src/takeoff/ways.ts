@@ -6,9 +6,11 @@ import { layChoicesOf } from '../layout/choices';
 import { degreesOf, directionsIn } from '../layout/direction';
 import { narrowRunsOf, type RowLayout, rowsOf } from '../layout/rows';
 import type { DrawnRoom } from './drawRoom';
+import { lengthText } from './lengthText';
 import { middleStarts, staggerAcross } from './middleStart';
 import { type PlannedFloors, planFloors } from './planFloors';
-import type { WayLine } from './result';
+import { problems } from './problems';
+import type { Problem, WayLine } from './result';
 
 /** A floor divided into rows, not yet into pieces. */
 export interface LaidFloor extends DrawnRoom {
@@ -74,7 +76,19 @@ function ranked(candidates: readonly Candidate[]): ChosenWay & { readonly candid
   };
 }
 
-/** Each way as the floors it is planned as: one, or the two sides of a middle line. */
+/** What is wrong with a floor that no way gives a row, such as one narrower than a marking step. */
+export function rowProblemsOf(drawn: DrawnRoom): readonly Problem[] {
+  const { name, units, rules, start } = drawn.read;
+  // What is searched takes in what is plain: looking at that is quick.
+  const firstRow = start.firstRow === 'best' ? 'auto' : start.firstRow;
+  const startSide = start.startSide === 'middle' ? 'near' : start.startSide;
+  const plain = { ...drawn, read: { ...drawn.read, start: { ...start, firstRow, startSide } } } as const;
+  if (laidWays(plain).length > 0) return [];
+  const text = problems.noRow(name, lengthText(rules.markingStep, units, 'piece'));
+  return [{ field: 'rules.markingStep', text }];
+}
+
+/** Each way as the floors it is planned as: one, or the two sides of a middle line. Every one of them has rows. */
 function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
   const { read, room, floor, body } = drawn;
   const { rules, product, start } = read;
@@ -82,7 +96,7 @@ function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
   const options = { plankWidth: product.plankWidth, minRip, kerf, markingStep };
   const directions = start.direction === 'best' ? directionsIn(room) : [degreesOf(rules.layDirection, room.walls) ?? 0];
   if (start.startSide === 'middle') {
-    const starts = directions.flatMap((degrees) => middleStarts(drawn, degrees));
+    const starts = directions.flatMap((degrees) => middleStarts(drawn, degrees)).filter(haveRows);
     if (starts.length > 0) return starts;
   }
   const startSides =
@@ -94,12 +108,17 @@ function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
     return choices.map(({ layout, degrees, startSide }) => [{ ...drawn, layout, degrees, startSide, part: 'whole' }]);
   }
   const firstRow = start.firstRow;
-  return directions.flatMap((degrees) =>
+  const ways = directions.flatMap((degrees) =>
     startSides.map((startSide) => {
       const layout = rowsOf(floor, { ...options, degrees, startSide, firstRow, body });
       return [{ ...drawn, layout, degrees, startSide, part: 'whole' as const }];
     }),
   );
+  return ways.filter(haveRows);
+}
+
+function haveRows(floors: readonly LaidFloor[]): boolean {
+  return floors.every(({ layout }) => layout.rows.length > 0);
 }
 
 function wayLineOf(planned: PlannedFloors<LaidFloor>): WayLine {

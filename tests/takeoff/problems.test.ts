@@ -160,6 +160,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   plankTooSmall: () => refused(() => PLANK_LAST_ROW(10, 0.1)),
   tooManyPlanks: () => refused(() => PLANK_COUNT(column(...Array.from({ length: 10 }, () => 300)), '1/2"')),
   stepTooFine: () => refused(() => PLANK_COUNT(12, '300 ft', [['marking step', '0.25 mm']])),
+  noRow: () => ofRoom({ product: { plankWidth: '20 mm', planksPerBox: '' }, rules: { markingStep: '1"' } }),
   gapEatsRoom: () => ofRoom({ rules: { expansionGap: '6 ft' } }),
   noSuchWall: () => ofRoom({ rules: { layDirection: 'wall 9' } }),
   rowsTooMany: () => {

@@ -41,3 +41,32 @@ describe('planks in the wrong unit', () => {
     expect(problem).toContain('product.plankLength | This room would take about 225000 planks.');
   });
 });
+
+describe('marking steps', () => {
+  test.each(['12"', '1 1/16"', '0.2 mm', '26 mm'])('a step of %s is refused at its field', (markingStep) => {
+    const [problem] = problemsOf({ rules: { markingStep } });
+    expect(problem).toMatch(/^rules\.markingStep \| marking step: .* is no step to mark cuts in\./);
+  });
+
+  test.each(['1"', '0.25 mm'])('a step of %s, the coarsest or the finest, is used', (markingStep) => {
+    expect(problemsOf({ product: { plankLength: '50"' }, rules: { markingStep } })).toEqual([]);
+  });
+
+  test.each(['auto', 'best'] as const)('planks narrower than a step make no row, with the first row %s', (firstRow) => {
+    const [problem] = problemsOf({
+      product: { plankLength: '100 mm', plankWidth: '20 mm', planksPerBox: '' },
+      rules: { markingStep: '1"', firstRow },
+    });
+    expect(problem).toContain('rules.markingStep | Plain room: no row is as wide as a marking step of 1".');
+  });
+
+  test('a floor that its first row divides into less than a step has no row, start line or not', () => {
+    // 2 1/4 in less two gaps of 3/8 in leave 1 1/2 in.
+    const shape = { kind: 'rectangle', length: 12, width: '2 1/4"' } as const;
+    for (const startSide of ['near', 'middle', 'best'] as const) {
+      const problems = problemsOf({ shape, rules: { markingStep: '1"', firstRow: '3/4"', startSide } });
+      expect(problems).toHaveLength(1);
+      expect(problems[0]).toContain('no row is as wide');
+    }
+  });
+});
