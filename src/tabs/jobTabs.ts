@@ -15,7 +15,7 @@ import { houseFromCells, JOB_MARK, JOB_TITLE, jobBlock } from './job';
 import { JOB_LIST_MARK, JOB_LIST_TITLE, jobListBlock, tickedTasks } from './jobList';
 import { orderBlock } from './order';
 import { pdfLink } from './pdfLink';
-import { fillCutList, fillFloorPlan, savedRooms } from './roomTabs';
+import { fillCutList, fillFloorPlan, refillTabs, savedRooms } from './roomTabs';
 import { replaceTab, rewriteTab, type TabStore, type WrittenTab } from './tabStore';
 
 /** A job as it is opened: with problems the entry is blank, and the tab stays as it is. */
@@ -67,7 +67,8 @@ export async function saveJob(store: TabStore, entry: HouseEntry): Promise<JobAn
 
 /**
  * Plans every room of the job, saves the job, and fills `Order` and `Job list`. Floors that share planks, or go on
- * through doorways, get their cut lists and floor plans filled again: what is ordered and what is cut must be one plan.
+ * through doorways, get their cut lists and floor plans filled, other floors those they have: what is ordered and what is
+ * cut must be one plan.
  */
 export async function fillOrder(store: TabStore, entry: HouseEntry): Promise<JobAnswer> {
   const worked = await orderFrom(store, entry);
@@ -78,15 +79,16 @@ export async function fillOrder(store: TabStore, entry: HouseEntry): Promise<Job
   const list = { mark: JOB_LIST_MARK, title: JOB_LIST_TITLE };
   const written: (WrittenTab | null)[] = [await replaceTab(store, orderBlock(order))];
   written.push(await rewriteTab(store, list, (cells) => jobListBlock(order, tickedTasks(cells))));
-  for (const floor of floorsWithListsOf(planned))
-    written.push(await fillCutList(store, floor), await fillFloorPlan(store, floor));
+  for (const floor of planned.floors) {
+    if (!isLaidWithOthers(floor, planned)) written.push(...(await refillTabs(store, floor)));
+    else written.push(await fillCutList(store, floor), await fillFloorPlan(store, floor));
+  }
   return filledAnswer(order, [...saved.tabs, ...written.flatMap((tab) => (tab ? [tab.tab] : []))], '');
 }
 
-/** Floors whose lists are not those of a room planned alone: joined through doorways, or cut from shared planks. */
-function floorsWithListsOf({ floors, rooms, sharing }: PlannedHouse): readonly Takeoff[] {
-  const isShared = ({ entry: { name } }: Takeoff) => sharing.some((names) => names.includes(name));
-  return floors.filter((floor) => !rooms.includes(floor) || isShared(floor));
+/** Whether its lists are not those of a room planned alone: joined through doorways, or cut from shared planks. */
+function isLaidWithOthers(floor: Takeoff, { rooms, sharing }: PlannedHouse): boolean {
+  return !rooms.includes(floor) || sharing.some((names) => names.includes(floor.entry.name));
 }
 
 /** Plans every room of the job and fills `Homeowner`: a page of values only, to share or print. */

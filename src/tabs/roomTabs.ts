@@ -2,7 +2,7 @@
 import type { RoomEntry } from '../takeoff/entry';
 import type { Takeoff } from '../takeoff/result';
 import { cutListBlock, cutListMark, cutListTitle } from './cutList';
-import { floorPlanBlock } from './floorPlan';
+import { floorPlanBlock, floorPlanMark, floorPlanTitle } from './floorPlan';
 import { keptMarks } from './keptMarks';
 import { entriesFromCells, ROOMS_MARK, ROOMS_TITLE, roomsBlock, type SavedRooms, withRoom } from './rooms';
 import { replaceTab, rewriteTab, type TabStore, type WrittenTab } from './tabStore';
@@ -17,6 +17,18 @@ export function fillCutList(store: TabStore, takeoff: Takeoff): Promise<WrittenT
 /** Fills the floor plan. */
 export function fillFloorPlan(store: TabStore, takeoff: Takeoff): Promise<WrittenTab> {
   return replaceTab(store, floorPlanBlock(takeoff));
+}
+
+/** Fills again what there is of the two, and leaves off what there is not: their plan may be another one now. */
+export async function refillTabs(store: TabStore, takeoff: Takeoff): Promise<readonly WrittenTab[]> {
+  const { name } = takeoff.entry;
+  const list = await rewriteTab(store, { mark: cutListMark(name), title: cutListTitle(name) }, (cells) =>
+    cells.length === 0 ? null : cutListBlock(takeoff, keptMarks(cells)),
+  );
+  const plan = await rewriteTab(store, { mark: floorPlanMark(name), title: floorPlanTitle(name) }, (cells) =>
+    cells.length === 0 ? null : floorPlanBlock(takeoff),
+  );
+  return [list, plan].filter((tab) => tab !== null);
 }
 
 /** The rooms saved in the spreadsheet, and what is wrong with those that cannot be read. */

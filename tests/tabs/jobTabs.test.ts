@@ -78,6 +78,22 @@ describe('filling the order', () => {
     expect(tabNames()).toEqual(['Estimate', 'Rooms', 'Job', 'Order', 'Job list']);
   });
 
+  test('lists filled with shared planks are filled again when sharing is turned off', async () => {
+    await fillOrder(store, demoJob);
+    const answer = await fillOrder(store, { ...demoJob, shareOffcuts: 'no' });
+    const names = ['Bedroom', 'Living room with closet'];
+    expect(answer.status === 'filled' && answer.tabs).toEqual([
+      'Job',
+      'Order',
+      'Job list',
+      ...names.flatMap((name) => [`Cut list: ${name}`, `Floor plan: ${name}`]),
+    ]);
+    for (const name of names) {
+      const texts = valuesOf(`Cut list: ${name}`).flat().map(String).join('; ');
+      expect(texts).not.toMatch(/same planks as|to Living room|to Bedroom|together:/);
+    }
+  });
+
   test('ticks of the job list stay where the task stays the same', async () => {
     await fillOrder(store, demoJob);
     const sheet = book.sheets.find((candidate) => candidate.name === 'Job list');
