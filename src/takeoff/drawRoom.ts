@@ -73,8 +73,8 @@ export function floorsOf(room: Room, gap: Ticks): Pick<DrawnRoom, 'floor' | 'bod
   return { floor: floorOf(room, gap), body: bodyOf(room, gap) };
 }
 
-/** The entry's gap, or what its gap by span asks for across the rows (either way, where the direction is left open). */
-function gapFor({ rules, limits, start }: ReadRoom, room: Room): Ticks {
+/** The gap in the rules, or what a gap by span asks for across the rows (either way, where the direction is left open). */
+export function gapFor({ rules, limits, start }: ReadRoom, room: Room): Ticks {
   if (limits.gapPerMetre === 0) return rules.expansionGap;
   const degrees = degreesOf(rules.layDirection, room.walls) ?? 0;
   const { x0, y0, x1, y1 } = boundsOf(regionToFrame(frameOf([room.outline], degrees), [room.outline]));

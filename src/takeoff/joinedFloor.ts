@@ -1,10 +1,11 @@
 /** Rooms that lead into one another, laid as one floor with the rows running through. */
 import { type JoinFault, joinRooms, type RoomJoin } from '../room/join';
 import type { Room } from '../room/outline';
-import { type DrawnRoom, drawRoom, floorsOf, middleOf } from './drawRoom';
+import { type DrawnRoom, drawRoom, floorsOf, gapFor, middleOf, withRows } from './drawRoom';
 import type { RoomEntry } from './entry';
 import { floorTakeoffOf } from './floorTakeoff';
 import { joinFaultText } from './joinProblems';
+import { lengthText } from './lengthText';
 import { nameKey } from './names';
 import { problems } from './problems';
 import type { Problem, TakeoffResult } from './result';
@@ -43,14 +44,23 @@ export function drawAsOne(entries: readonly RoomEntry[]): {
     return { room: null, problems: result.faults.map((fault) => joinProblem(fault, rooms, joins)) };
   }
   const through = result.joined.passages.map(({ outline }) => middleOf(outline));
-  return { room: { ...joinedRoom(rooms, result.joined.room), through }, problems: [] };
+  const joined = { ...joinedRoom(rooms, result.joined.room), through };
+  if (joined.floor.length > 0) return withRows(joined);
+  const { rules, units, name } = joined.read;
+  const text = problems.inRoom(
+    name,
+    problems.gapEatsRoom('expansion gap', lengthText(rules.expansionGap, units, 'piece')),
+  );
+  return { room: null, problems: [{ field: 'rules.gapBySpan', text }] };
 }
 
 function joinedRoom(rooms: readonly DrawnRoom[], room: Room): Omit<DrawnRoom, 'through'> {
   const [first] = rooms;
   const name = rooms.map(({ entry }) => entry.name).join(' + ');
-  const read = { ...first.read, name };
-  return { entry: { ...first.entry, name }, read, room, ...floorsOf(room, read.rules.expansionGap) };
+  // A gap by span is that of the whole floor, never less than the first room takes for itself.
+  const expansionGap = gapFor(first.read, room);
+  const read = { ...first.read, name, rules: { ...first.read.rules, expansionGap } };
+  return { entry: { ...first.entry, name }, read, room, ...floorsOf(room, expansionGap) };
 }
 
 /** The joins that the doorways ask for; the two sides of one join may both ask. */
