@@ -93,7 +93,7 @@ function summaryOf(
     ...countsOf(planned, indices),
     tenPercentPlanks,
     tenPercentBoxes: boxes(tenPercentPlanks),
-    proof: proofOf(planned.plan),
+    proof: proofOf(planned.markedPlan),
   };
 }
 

@@ -1,6 +1,7 @@
 /** Floors laid from the same planks -> one cut plan, and that plan as it is marked. */
 import type { CutJob, CutPlan } from '../cutting/job';
 import { type Ledger, ledgerOf } from '../cutting/ledger';
+import { brokenRules } from '../cutting/pairing';
 import { planCuts } from '../cutting/search';
 import type { Ticks } from '../geometry/length';
 import type { RowLayout } from '../layout/rows';
@@ -44,7 +45,7 @@ export function planFloors<F extends FloorInRows>(floors: readonly F[], effort =
   const plan = planCuts(job, { effort });
   const lengths = markedLengths(plan, rooms.flat(), 0, grid);
   const markedJob = jobInTicks(job, floors, lengths);
-  const markedPlan = planInTicks(plan, lengths, grid);
+  const markedPlan = planInTicks(plan, markedJob, lengths);
   const firstRows = [0];
   for (const rows of rooms) firstRows.push(firstRows[firstRows.length - 1] + rows.length);
   return { floors, job, plan, grid, markedJob, markedPlan, ledger: ledgerOf(markedJob, markedPlan), firstRows };
@@ -73,16 +74,10 @@ function jobInTicks(
   };
 }
 
-function planInTicks(plan: CutPlan, lengths: readonly (readonly (readonly Ticks[])[])[], grid: Grid): CutPlan {
-  return {
-    ...plan,
-    rows: plan.rows.map((row, i) => ({
-      runs: row.runs.map((run, j) => run.map((piece, k) => ({ ...piece, length: lengths[i][j][k] }))),
-    })),
-    broken: plan.broken.map((broken) => ({
-      ...broken,
-      found: broken.found * grid.unit,
-      wanted: broken.wanted * grid.unit,
-    })),
-  };
+/** What it breaks is told of the lengths as marked and the rules as typed: those of the grid may be stricter. */
+function planInTicks(plan: CutPlan, markedJob: CutJob, lengths: readonly (readonly (readonly Ticks[])[])[]): CutPlan {
+  const rows = plan.rows.map((row, i) => ({
+    runs: row.runs.map((run, j) => run.map((piece, k) => ({ ...piece, length: lengths[i][j][k] }))),
+  }));
+  return { ...plan, rows, broken: brokenRules(markedJob, rows) };
 }
