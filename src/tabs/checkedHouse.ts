@@ -62,12 +62,17 @@ function checkedField(kind: FieldKind, value: unknown, label: string, report: (t
   const isText = kind === 'text' || kind === 'date';
   const typed = typedOf(value, isText);
   if (typed === null) report(tabProblems.notTyped(label));
-  if (typed === null || String(typed).length > LONGEST_TEXT) return '';
-  if (isText) return String(typed);
+  if (typed === null) return '';
+  const text = String(typed);
+  if (text.length > LONGEST_TEXT) {
+    report(tabProblems.longText(label, text.length, LONGEST_TEXT));
+    return '';
+  }
+  if (isText) return text;
   if (typeof kind === 'string') return typed;
-  const wanted = String(typed).trim().toLowerCase();
+  const wanted = text.trim().toLowerCase();
   if (kind.indexOf(wanted) >= 0) return wanted;
-  report(wanted === '' ? tabProblems.missing(label, kind) : tabProblems.choice(label, String(typed), kind));
+  report(wanted === '' ? tabProblems.missing(label, kind) : tabProblems.choice(label, text, kind));
   return '';
 }
 

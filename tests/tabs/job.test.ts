@@ -104,6 +104,16 @@ describe('the job as plain cells', () => {
     }
   });
 
+  test.each([
+    ['name', 'Trim 1, Name'],
+    ['kerf', 'Trim 1, Kerf'],
+  ])('text too long to keep is told at its field, trim %s', (key, label) => {
+    const read = checkedHouse({ ...demoJob, trims: [{ ...demoJob.trims[0], [key]: '9'.repeat(2001) }] });
+    expect(read.ok ? [] : read.problems).toEqual([
+      { field: `trims.0.${key}`, text: `${label} has 2001 characters. At most 2000 are kept; type it shorter.` },
+    ]);
+  });
+
   test.each([null, 5, 'text', [], { floors: 'none', trims: [null, 3] }])('%j from outside never throws', (value) => {
     const checked = checkedHouse(value);
     expect(checked.ok ? checked.entry.units : checked.problems.length).not.toBe(0);
