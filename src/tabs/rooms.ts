@@ -3,6 +3,7 @@
  * lines of their own, and open the room again. A room that cannot be read is told, and kept as it stands.
  */
 import type { RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
+import { nameKey } from '../takeoff/names';
 import {
   type Cell,
   filledRows,
@@ -82,7 +83,7 @@ export function roomColumn(entry: RoomEntry): RoomColumn {
 
 /** The same columns with this room put in the place of the one with its name, or at the end. */
 export function withRoom(rooms: readonly SavedRoom[], entry: RoomEntry): readonly RoomColumn[] {
-  const index = rooms.findIndex((room) => isSameName(room.name, entry.name));
+  const index = rooms.findIndex((room) => nameKey(room.name) === nameKey(entry.name));
   const columns = rooms.map((room) => room.column);
   if (index < 0) return [...columns, roomColumn(entry)];
   const merged = new Map(roomColumn(entry));
@@ -104,15 +105,11 @@ export function entriesFromCells(values: readonly (readonly unknown[])[]): Saved
     const cells = values.slice(first).map((row) => row[i] ?? '');
     if (cells.every((cell) => cell === '')) continue;
     const room = savedRoom(labels, cells, problems);
-    const isTwice = rooms.some((other) => isSameName(other.name, room.name));
+    const isTwice = rooms.some((other) => nameKey(other.name) === nameKey(room.name));
     if (isTwice) problems.push(tabProblems.savedTwice(room.name));
     rooms.push(isTwice ? { ...room, entry: null } : room);
   }
   return { rooms, problems, isReadable: true };
-}
-
-function isSameName(one: string, other: string): boolean {
-  return one.trim() === other.trim();
 }
 
 /** Both ways of giving walls by the same fields, and no wall without a cell. */

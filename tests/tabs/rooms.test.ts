@@ -264,6 +264,15 @@ describe('the Rooms tab', () => {
     expect(entriesFromCells(cleared).rooms[0].entry?.doorways).toEqual([doorway(2)]);
   });
 
+  test('a name is the same in any case and with spaces around it, as it is for the job', () => {
+    const named = (name: string) => ({ ...smallEntry, name });
+    const saved = entriesFromCells(blockValues(roomsBlock([roomColumn(named('Den'))]))).rooms;
+    expect(withRoom(saved, named(' den '))).toEqual([roomColumn(named(' den '))]);
+    const twice = entriesFromCells(blockValues(roomsBlock([roomColumn(named('Den')), roomColumn(named('DEN'))])));
+    expect(twice.problems).toEqual(['"DEN" is saved twice. The left one is read; give the other another name.']);
+    expect(twice.rooms.map((room) => room.entry)).toEqual([named('Den'), null]);
+  });
+
   test('two rooms of one name, and a line that is there twice, are told', () => {
     const values = blockValues(roomsBlock([roomColumn(smallEntry), roomColumn(smallEntry)]));
     values.push(['Kerf', '1/4"', '1/4"']);
