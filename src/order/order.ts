@@ -1,6 +1,4 @@
 /** The whole takeoff after the cut plan: what to order, what it costs, what to do before the first plank. */
-
-import { fieldReader } from '../takeoff/fieldReader';
 import { lengthText } from '../takeoff/lengthText';
 import { nameKey } from '../takeoff/names';
 import type { Takeoff } from '../takeoff/result';
@@ -91,10 +89,9 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
 /** Price a box of each product: the first one entered in its rooms. */
 function pricesOf(rooms: readonly LaidRoom[]): ReadonlyMap<string, Price> {
   const prices = new Map<string, Price>();
-  for (const { product, takeoff } of rooms) {
+  for (const { product } of rooms) {
     const key = nameKey(product.name);
-    const price = fieldReader(takeoff.units).price('', '', takeoff.entry.product.pricePerBox);
-    if ((prices.get(key) ?? null) === null) prices.set(key, price);
+    if ((prices.get(key) ?? null) === null) prices.set(key, product.pricePerBox);
   }
   return prices;
 }

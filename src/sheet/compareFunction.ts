@@ -1,8 +1,9 @@
 /** The custom function that sets several products side by side for the same rooms. */
 import type { Units } from '../geometry/length';
-import { type Comparison, compareRectangles, type PricedProduct } from '../order/compare';
+import { type ComparedProduct, compareRectangles, type RefusedProduct } from '../order/compare';
 import { fieldReader } from '../takeoff/fieldReader';
 import { problems } from '../takeoff/problems';
+import type { Product } from '../takeoff/readRoom';
 import type { Rectangle } from '../takeoff/rectangle';
 import { answersOf, type CellAnswer, cellsOf, singleUnits, sizeText } from './arguments';
 import { isBlank, lengthAbove0, typedOf } from './cells';
@@ -61,29 +62,22 @@ function rectanglesIn(length: unknown, width: unknown, units: Units): readonly R
     .map((size, i) => ({ name: `Room ${i + 1}`, ...size }));
 }
 
-function productIn(
-  row: readonly unknown[],
-  index: number,
-  units: Units,
-): PricedProduct | { name: string; problem: string } {
+function productIn(row: readonly unknown[], index: number, units: Units): Product | RefusedProduct {
   const typed = (column: number) => (isBlank(row[column]) ? '' : typedOf(row[column]));
   const name = String(typed(0) || `Product ${index + 1}`);
   const reader = fieldReader(units);
   const plankLength = reader.plankSide('plankLength', 'Plank length', typed(1));
   const plankWidth = reader.plankSide('plankWidth', 'Plank width', typed(2));
   const planksPerBox = reader.count('planksPerBox', 'Planks per box', typed(3)) || null;
-  const price = reader.price('pricePerBox', 'Price of a box', typed(4));
+  const pricePerBox = reader.price('pricePerBox', 'Price of a box', typed(4));
   const [first, ...more] = reader.problems;
   if (first) return { name, problem: problems.andMore(first.text, more.length) };
-  return { product: { name, plankLength, plankWidth, thickness: 0, planksPerBox }, price };
+  return { name, plankLength, plankWidth, thickness: 0, planksPerBox, pricePerBox };
 }
 
-function comparedLine(comparison: Comparison, units: Units): CellAnswer[] {
-  if (comparison.status === 'problems') {
-    const [first, ...more] = comparison.problems;
-    return [comparison.name, '', '', '', '', '', problems.andMore(first.text, more.length)];
-  }
-  const { name, planks, boxes, waste, shortestPiece, money, proof } = comparison.product;
+function comparedLine(product: ComparedProduct | RefusedProduct, units: Units): CellAnswer[] {
+  if ('problem' in product) return [product.name, '', '', '', '', '', product.problem];
+  const { name, planks, boxes, waste, shortestPiece, money, proof } = product;
   const price = money === null ? '' : money / 100;
   return [name, planks, boxes ?? '', waste, lengthNumber(shortestPiece, units), price, proof];
 }

@@ -97,6 +97,7 @@ export function PLANK_CUTS(
     plankWidth: values.plank_width,
     thickness: 0,
     planksPerBox: null,
+    pricePerBox: null,
   };
   const room = { name: '', length: values.length, width: values.width };
   return cutTable(room, product, roomRules(rules, system), system);

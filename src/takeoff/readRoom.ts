@@ -39,6 +39,8 @@ export interface Product {
   readonly thickness: Ticks;
   /** Null when the entry does not tell. */
   readonly planksPerBox: number | null;
+  /** In the job's currency; null when the entry does not tell. */
+  readonly pricePerBox: number | null;
 }
 
 /** Where to start and what to save; the other rules are in `Rules`. */
@@ -246,6 +248,7 @@ function readProduct(product: ProductEntry, units: Units, reader: FieldReader): 
     plankWidth,
     thickness: reader.length('product.thickness', 'Thickness', product.thickness, 'plank') ?? 0,
     planksPerBox: readPlanksPerBox(product, plankLength * plankWidth, units, reader),
+    pricePerBox: reader.price('product.pricePerBox', 'Price of a box', product.pricePerBox),
   };
 }
 

@@ -37,7 +37,7 @@ export function layRectangle(
   const rowCount = Math.ceil(Math.max(length, width) / product.plankWidth);
   if (rowCount > MOST_ROWS) return problems.rowsTooMany('plank_width', rowCount, MOST_ROWS);
   const plankCount = Math.ceil((length * width) / (product.plankLength * product.plankWidth));
-  if (plankCount > MOST_PLANKS) return problems.tooManyPlanks(name, plankCount, MOST_PLANKS);
+  if (plankCount > MOST_PLANKS) return problems.tooManyPlanks(name || 'This room', plankCount, MOST_PLANKS);
   const { plankWidth } = product;
   const { minRip, markingStep } = rules;
   const layout = rowsOf(insetRectangle(length, width, gap), {
@@ -45,7 +45,7 @@ export function layRectangle(
     startSide: 'near',
     firstRow: 'auto',
   });
-  if (layout.rows.length === 0) return problems.noRow(name, lengthText(markingStep, units, 'piece'));
+  if (layout.rows.length === 0) return problems.noRow(name || 'This room', lengthText(markingStep, units, 'piece'));
   return { read: { name, units, product, rules, start: { reuseStrips: true } }, layout };
 }
 

@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { compareProducts } from '../../src/order/compare';
 import { planHouse } from '../../src/order/planHouse';
 import { takeoffAsOne } from '../../src/takeoff/joinedFloor';
 import { takeoff } from '../../src/takeoff/takeoff';
@@ -80,54 +79,12 @@ describe('rooms of one job', () => {
       'Hall: its product is named "Plain oak" as in Den, but its planks or boxes differ.',
     ],
     [[plainEntry('Den', 'wide', 10)], 'Den: Length: "wide" is not a length.'],
+    [
+      [plainEntry('Den', 12, 10, { product: { ...plainEntry('', 1, 1).product, pricePerBox: 'abc' } })],
+      'Den: Price of a box: "abc" is not an amount of money.',
+    ],
   ])('a mistake is told with its room', (rooms, words) => {
     const plan = planHouse(rooms, true);
     expect(plan.status === 'problems' && plan.problems[0].text).toContain(words);
-  });
-});
-
-describe('products side by side', () => {
-  const rooms = [plainEntry('Den', 12, 10), plainEntry('Hall', 9, 5)];
-  const { product } = rooms[0];
-
-  test('each is planned for the same rooms; boxes, money and waste follow from its planks', () => {
-    const other = {
-      ...product,
-      name: 'Wide oak',
-      plankWidth: '8"',
-      plankLength: '72"',
-      planksPerBox: 6,
-      pricePerBox: 70,
-    };
-    const compared = compareProducts(rooms, [product, other], false);
-    compared.forEach((comparison, i) => {
-      expect(comparison.status).toBe('planned');
-      if (comparison.status !== 'planned') return;
-      const { planks, boxes, money, waste, shortestPiece } = comparison.product;
-      const [perBox, price, squareFeet] = i === 0 ? [10, 50, 2] : [6, 70, 4];
-      expect(boxes).toBe(Math.ceil(planks / perBox));
-      expect(money).toBe(Math.ceil(planks / perBox) * price * 100);
-      // Rooms of 120 and 45 sq ft less gaps of 3/8 in all round.
-      const floor = (12 - 1 / 16) * (10 - 1 / 16) + (9 - 1 / 16) * (5 - 1 / 16);
-      expect(waste).toBeCloseTo(1 - floor / (Math.ceil(planks / perBox) * perBox * squareFeet), 10);
-      expect(shortestPiece).toBeGreaterThanOrEqual(8 * 16_256);
-    });
-  });
-
-  test('a product that cannot be laid has its problem in its place, the others stay', () => {
-    const compared = compareProducts(rooms, [{ ...product, plankLength: 'long' }, product], true);
-    expect(compared.map((comparison) => comparison.status)).toEqual(['problems', 'planned']);
-  });
-
-  test('without a price or boxes the money is not known', () => {
-    const compared = compareProducts(
-      rooms,
-      [
-        { ...product, pricePerBox: '' },
-        { ...product, planksPerBox: '' },
-      ],
-      true,
-    );
-    expect(compared.map((one) => one.status === 'planned' && one.product.money)).toEqual([null, null]);
   });
 });
