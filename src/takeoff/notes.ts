@@ -5,9 +5,8 @@ import { overlongFloorsOf } from '../layout/expansion';
 import { narrowRunsOf } from '../layout/rows';
 import { RUN_LIMITS } from '../layout/rules';
 import type { RoomNote } from '../room/faults';
-import type { Stretch } from './cutJob';
 import { lengthText } from './lengthText';
-import { staggerAcross } from './middleStart';
+import { middleNotes } from './middleNotes';
 import type { PlannedFloors } from './planFloors';
 import { problems } from './problems';
 import type { LaidFloor } from './ways';
@@ -23,27 +22,6 @@ export function notesOf(planned: PlannedFloors<LaidFloor>, indices: readonly num
     ...spanNotes(planned, first),
     ...casingNotes(planned, first),
   ];
-}
-
-/** How a floor is laid both ways from a line. */
-function middleNotes(planned: PlannedFloors<LaidFloor>, aheadIndex: number): readonly string[] {
-  const [ahead, behind] = [planned.floors[aheadIndex], planned.floors[aheadIndex + 1]];
-  const { read } = ahead;
-  const show = (length: Ticks) => lengthText(length, read.units, 'room');
-  const [aheadRows, behindRows] = [ahead.layout.rows, behind.layout.rows];
-  const [first, last] = [behindRows[0].rowNumber, behindRows[behindRows.length - 1].rowNumber];
-  const joint = sharedLength(aheadRows[0].runs, behindRows[0].runs);
-  const stagger = staggerAcross(planned, aheadIndex);
-  const isNear = stagger !== null && stagger < read.rules.minStagger;
-  const sentence = `Start at a line ${show(behind.layout.depth + read.rules.expansionGap)} from the near wall. Lay rows 1 to ${aheadRows.length} ahead of it, grooves to the line. Then glue a slip tongue into the groove of row 1 along the line, ${show(joint)} of it, and lay rows ${first} to ${last} the other way, planks turned round.`;
-  const warning = `Across the line two joints are ${lengthText(stagger ?? 0, read.units, 'piece')} apart, under the minimum stagger: shift row ${first} on site.`;
-  return isNear ? [sentence, warning] : [sentence];
-}
-
-/** How much slip tongue the line takes: as far as the shorter of its two sides has planks. */
-function sharedLength(ahead: readonly Stretch[], behind: readonly Stretch[]): Ticks {
-  const total = (runs: readonly Stretch[]) => runs.reduce((sum, run) => sum + run.x1 - run.x0, 0);
-  return Math.min(total(ahead), total(behind));
 }
 
 /** What the rows and the plan alone have to say. */
@@ -130,11 +108,14 @@ function gridNotes({ grid }: PlannedFloors, show: Show): readonly string[] {
 }
 
 function casingNotes(planned: PlannedFloors<LaidFloor>, floorIndex: number): readonly string[] {
-  const { read, room } = planned.floors[floorIndex];
+  const { read, room, through } = planned.floors[floorIndex];
   const show = (length: Ticks) => lengthText(length, read.units, 'piece');
-  const open = room.doorways.filter((doorway) => doorway.tongue !== null);
-  if (open.length === 0) return [];
+  const open = room.doorways.filter((doorway) => doorway.tongue !== null).map(({ doorwayNumber }) => doorwayNumber);
+  const isGoneThrough = through.length > room.doorways.filter(({ floor }) => floor === 'goes on').length;
+  if (open.length === 0 && !isGoneThrough) return [];
   const height = read.product.thickness > 0 ? `${show(read.product.thickness)} (the plank)` : "the plank's thickness";
-  const which = open.map((doorway) => doorway.doorwayNumber).join(', ');
-  return [`Doorway ${which}: undercut the casings by ${height} plus the underlay, so that the floor slides under.`];
+  const numbered = open.length === 1 ? `doorway ${open[0]}` : `doorways ${open.join(', ')}`;
+  const joined = 'every doorway between the rooms';
+  const where = open.length === 0 ? joined : isGoneThrough ? `${numbered} and ${joined}` : numbered;
+  return [`Undercut the casings of ${where} by ${height} plus the underlay, so that the floor slides under.`];
 }

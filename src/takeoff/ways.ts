@@ -39,6 +39,8 @@ const WIDTHS_A_SIDE = 4;
  * a plank saved by a sliver is none), fewest planks, no piece under the minimum, first and last row alike.
  */
 export function chooseWay(drawn: DrawnRoom): ChosenWay {
+  const line = drawn.read.start.startSide === 'middle' ? chooseLine(drawn) : null;
+  if (line) return ranked([line]);
   const laid = laidWays(drawn);
   if (laid.length === 1) return ranked([candidateOf(laid[0], 1)]);
   const first = ranked(laid.map((floors) => candidateOf(floors, FIRST_LOOK)));
@@ -88,17 +90,19 @@ export function rowProblemsOf(drawn: DrawnRoom): readonly Problem[] {
   return [{ field: 'rules.markingStep', text }];
 }
 
-/** Each way as the floors it is planned as: one, or the two sides of a middle line. Every one of them has rows. */
+/** Directions to try, degrees: the ruled one, or all worth trying. */
+function directionsOf({ read, room }: DrawnRoom): readonly number[] {
+  if (read.start.direction === 'best') return directionsIn(room);
+  return [degreesOf(read.rules.layDirection, room.walls) ?? 0];
+}
+
+/** Each way as the floors it is planned as. Every one of them has rows. */
 function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
-  const { read, room, floor, body } = drawn;
+  const { read, floor, body } = drawn;
   const { rules, product, start } = read;
   const { minRip, kerf, markingStep } = rules;
   const options = { plankWidth: product.plankWidth, minRip, kerf, markingStep };
-  const directions = start.direction === 'best' ? directionsIn(room) : [degreesOf(rules.layDirection, room.walls) ?? 0];
-  if (start.startSide === 'middle') {
-    const starts = directions.flatMap((degrees) => middleStarts(drawn, degrees)).filter(haveRows);
-    if (starts.length > 0) return starts;
-  }
+  const directions = directionsOf(drawn);
   const startSides =
     start.startSide === 'best'
       ? (['near', 'far'] as const)
@@ -151,7 +155,6 @@ function byMerit(a: Candidate, b: Candidate): number {
   const isShort = ({ way }: Candidate) => Number(way.shortestPiece < minPiece);
   const unevenness = ({ way }: Candidate) => Math.abs(way.firstRowWidth - way.lastRowWidth);
   return (
-    Number(isLineAligned(a)) - Number(isLineAligned(b)) ||
     a.planned.plan.broken.length - b.planned.plan.broken.length ||
     a.way.narrowRunCount - b.way.narrowRunCount ||
     a.way.plankCount - b.way.plankCount ||
@@ -160,9 +163,24 @@ function byMerit(a: Candidate, b: Candidate): number {
   );
 }
 
-/** Whether joints on the two sides of a middle line are nearer than the stagger: each side is planned by itself. */
+/** Efforts to plan a line with: the two sides are planned apart, and another plan may keep the stagger across it. */
+const LINE_EFFORTS = [1, 1.3, 1.7, 2.2];
+
+/** The line nearest to the wanted place whose two sides keep their joints apart; null for a floor too narrow for one. */
+function chooseLine(drawn: DrawnRoom): Candidate | null {
+  let nearest: Candidate | null = null;
+  for (const floors of middleStarts(drawn, directionsOf(drawn)[0])) {
+    for (const effort of LINE_EFFORTS) {
+      const candidate = candidateOf(floors, effort);
+      if (!isLineAligned(candidate)) return candidate;
+      nearest ??= candidate;
+    }
+  }
+  return nearest;
+}
+
+/** Whether joints on the two sides of a middle line are nearer than the stagger. */
 function isLineAligned({ planned }: Candidate): boolean {
-  if (planned.floors[planned.floors.length - 1].part !== 'behind') return false;
   const stagger = staggerAcross(planned, 0);
   return stagger !== null && stagger < planned.floors[0].read.rules.minStagger;
 }

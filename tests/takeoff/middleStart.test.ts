@@ -3,6 +3,7 @@ import { checkCutPlan } from '../../src/cutting/ledger';
 import { TICKS_PER_MM } from '../../src/geometry/length';
 import { areaOf } from '../../src/geometry/polygon';
 import { drawRoom } from '../../src/takeoff/drawRoom';
+import { takeoffAsOne } from '../../src/takeoff/joinedFloor';
 import { takeoff } from '../../src/takeoff/takeoff';
 import { chooseWay } from '../../src/takeoff/ways';
 import { plainRoom } from '../support/roomEntries';
@@ -46,7 +47,12 @@ test('rows run both ways from a line through the doorway, and no wall row is a s
     11, 12, 13, 14, 15, 16, 17, 18, 19, 20, 21,
   ]);
   expect([mm(summary.firstRowWidth), mm(summary.lastRowWidth)]).toEqual([166, 166]);
-  expect(notes.join(' ')).toContain('Start at a line 2.096 m from the near wall. Lay rows 1 to 10 ahead of it');
+  // The line is 2.096 m from the near wall: 4 - 2.096 along wall 2 from the far corner, 2.096 along wall 4 from the near.
+  expect(notes.join(' ')).toContain(
+    'Snap a line from 2.096 m along wall 4 to 1.904 m along wall 2. Lay rows 1 to 10 ahead of it',
+  );
+  // From gap to gap, and 60 into the doorway: 5 m - 2 x 10 mm and 70 mm more.
+  expect(notes.join(' ')).toContain('along the line, 5.05 m of it');
   expect(notes.join(' ')).toContain('lay rows 11 to 21 the other way');
   const covered = pieces.reduce((sum, piece) => sum + areaOf([piece.polygon, ...piece.holes]), 0);
   expect(covered).toBeCloseTo(areaOf(floor), -6);
@@ -78,4 +84,40 @@ test('grooves meet at the line, so the wall rows lose their tongue', () => {
   const rips = result.takeoff.pieces.filter((piece) => piece.cuts.includes('rip'));
   expect(new Set(rips.map((piece) => piece.rowNumber))).toEqual(new Set([10, 21]));
   for (const piece of rips) expect(piece.marks[0]).toBe('Rip to 166 mm wide: 26 mm off the far edge (tongue).');
+});
+
+test('through a doorway the slip tongue is as long as the opening, and casings are undercut there', () => {
+  // Two rooms one behind the other: the line lies in the wall between them, where only the doorway has floor on both
+  // sides: 900 mm less a gap of 10 mm at each jamb.
+  const product = room.product;
+  const plain = { ...plainRoom, units: 'metric' as const, product };
+  const near = {
+    ...plain,
+    name: 'Near',
+    shape: { kind: 'rectangle' as const, length: 4, width: 3 },
+    doorways: [
+      {
+        ...{ wall: 1, along: 1, width: 0.9, floor: 'goes on' as const, depth: '60 mm' },
+        ...{ leadsTo: 'Far', itsDoorway: 1, wallThickness: '120 mm' },
+      },
+    ],
+    rules: room.rules,
+  };
+  const far = {
+    ...plain,
+    name: 'Far',
+    shape: { kind: 'rectangle' as const, length: 3, width: 3.5 },
+    doorways: [
+      {
+        ...{ wall: 3, along: 1.2, width: 0.9, floor: 'goes on' as const, depth: '60 mm' },
+        ...{ leadsTo: '', itsDoorway: '', wallThickness: '' },
+      },
+    ],
+  };
+  const result = takeoffAsOne([near, far]);
+  expect(result.status === 'problems' ? result.problems : []).toEqual([]);
+  if (result.status !== 'planned') return;
+  const told = result.takeoff.notes.join(' ');
+  expect(told).toContain('along the line, 0.88 m of it');
+  expect(told).toContain('Undercut the casings of every doorway between the rooms');
 });
