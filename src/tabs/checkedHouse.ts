@@ -7,7 +7,7 @@ import type { HouseEntry } from '../order/houseEntry';
 import { type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
 import type { Typed } from '../takeoff/entry';
 import type { Problem } from '../takeoff/result';
-import { isDate } from './dates';
+import { dateText, isDate } from './dates';
 import { tabProblems } from './tabProblems';
 
 export type CheckedHouse =
@@ -85,15 +85,9 @@ function wordsOf(value: unknown): string[] {
 /** A date is text only where words are wanted: in a length it is a slip (`5/8`), and is refused. */
 function typedOf(value: unknown, isText: boolean): Typed | null {
   if (value === undefined || value === null) return '';
-  if (isDate(value)) return isText ? isoDate(value as Date) : null;
+  if (isDate(value)) return isText ? dateText(value as Date) : null;
   if (typeof value === 'number') return Number.isFinite(value) ? value : null;
   return typeof value === 'string' ? value : null;
-}
-
-/** The date a cell shows, in the zone the spreadsheet gave it. */
-function isoDate(date: Date): string {
-  const two = (value: number) => `0${value}`.slice(-2);
-  return `${date.getFullYear()}-${two(date.getMonth() + 1)}-${two(date.getDate())}`;
 }
 
 function fieldsOf(value: unknown): Fields {

@@ -1,5 +1,5 @@
 /** Ticks and notes of a cut list that is about to be written again. */
-import { isDate } from './dates';
+import { dateText, isDate } from './dates';
 
 export const LAY_HEADINGS = [
   'Row',
@@ -88,7 +88,5 @@ function headedList(row: readonly unknown[]): HeadedList | null {
 
 function noteText(cell: unknown): string {
   if (cell === '' || cell === null) return '';
-  if (!isDate(cell)) return String(cell);
-  const date = cell as Date;
-  return `${date.getFullYear()}-${date.getMonth() + 1}-${date.getDate()}`;
+  return isDate(cell) ? dateText(cell as Date) : String(cell);
 }

@@ -17,7 +17,7 @@ import {
   textCell,
 } from './block';
 import { checkedEntry } from './checkedEntry';
-import { isDate } from './dates';
+import { dateText, isDate } from './dates';
 import { ENTRY_SECTIONS, type EntrySection, ROOM_LABEL } from './entryFields';
 import { fieldOfLabel, labelsInOrder, labelsOf, sameLabel } from './roomLabels';
 import { tabProblems } from './tabProblems';
@@ -198,7 +198,5 @@ function entryOf(found: readonly FoundField[]): Record<string, unknown> {
 /** A cell of a room that is written again as it stands. Dates and ticks become text: still unreadable, still there. */
 function keptCell(cell: unknown): Typed {
   if (typeof cell === 'string' || typeof cell === 'number') return cell;
-  if (!isDate(cell)) return String(cell).toUpperCase();
-  const date = cell as Date;
-  return `${date.getFullYear()}-${date.getMonth() + 1}-${date.getDate()}`;
+  return isDate(cell) ? dateText(cell as Date) : String(cell).toUpperCase();
 }

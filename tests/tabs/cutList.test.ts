@@ -266,7 +266,7 @@ describe('ticks and notes', () => {
       if (row[1] === '1-2') row[10] = 12;
     }
     const again = cutListBlock(smallTakeoff, keptMarks(cells));
-    expect([line(again, '1-1')[10], line(again, '1-2')[10]]).toEqual(['2026-5-8', '12']);
+    expect([line(again, '1-1')[10], line(again, '1-2')[10]]).toEqual(['2026-05-08', '12']);
     expect(keptMarks([]).size).toBe(0);
     expect(
       keptMarks([

@@ -231,7 +231,7 @@ describe('the Rooms tab', () => {
     const again = blockValues(roomsBlock(withRoom(rooms, { ...smallEntry, name: 'Hall', units: 'metric' })));
     const line = (label: string) => again.find((row) => row[0] === label);
     expect(line('Carpet to lift')).toEqual(['Carpet to lift', 'yes', 'no']);
-    expect(line('Kind of floor')).toEqual(['Kind of floor', '2026-5-8', 'laminate']);
+    expect(line('Kind of floor')).toEqual(['Kind of floor', '2026-05-08', 'laminate']);
     expect(line('Units')).toEqual(['Units', 'us', 'metric']);
     expect(line('Room')).toEqual(['Room', 'Cupboard', 'Hall']);
   });
