@@ -3,6 +3,9 @@
 export const tabProblems = {
   someoneElse: () => 'Somebody else is filling tabs of this spreadsheet just now. Wait a moment, then try again.',
 
+  keptChanging: (title: string) =>
+    `Somebody else keeps changing the tab "${shortened(title)}". Wait a moment, then try again.`,
+
   noSuchTab: (name: string) => `There is no tab "${shortened(name)}" any more. Fill it again.`,
 
   noTab: () => 'What came from the page is not a tab. Reload the spreadsheet and open the sidebar again.',

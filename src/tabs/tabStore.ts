@@ -3,6 +3,7 @@
  * add-on's server functions, the command line's straight to the embedded workbook.
  */
 import type { TabBlock } from './block';
+import { tabProblems } from './tabProblems';
 
 /** What a cell gives when it is read. */
 export type CellContent = string | number | boolean | Date | null;
@@ -57,7 +58,7 @@ export async function rewriteTab(
     const answer = await store.write(block, version);
     if (answer.status === 'written') return answer;
   }
-  throw new Error(`Somebody else keeps changing the tab "${place.title}". Wait a moment, then try again.`);
+  throw new Error(tabProblems.keptChanging(place.title));
 }
 
 /** Writes a tab of which nothing is kept. */
