@@ -19,6 +19,7 @@ import {
 } from './fields';
 import { type FieldEvents, fieldBlock, problemBox, radioGroup } from './fieldView';
 import type { FormState } from './formState';
+import { type ItemEvents, itemButtons } from './itemButtons';
 
 /** What a person does in the form. */
 export interface FormEvents extends FieldEvents {
@@ -137,28 +138,16 @@ function isShown(draft: Draft, path: string): boolean {
 
 function listParts(list: FormList, state: FormState, events: FormEvents): HTMLElement[] {
   const items = itemsAt(state.draft, list.list);
+  const listEvents: ItemEvents = {
+    removed: (_, index) => events.removed(list.list, index),
+    moved: (_, index, by) => events.moved(list.list, index, by),
+  };
   const groups = items.map((_, i) => {
     const legend = element('legend', {}, list.heading.replace('#', String(i + 1)));
     const fields = fieldGrid(`${list.list}.${i}`, list.fields, state, events);
-    return element('fieldset', { class: 'item' }, legend, fields, itemButtons(list, i, items.length, events));
+    const place = { list: list.list, index: i, count: items.length, name: `${list.item} ${i + 1}` };
+    return element('fieldset', { class: 'item' }, legend, fields, itemButtons(place, listEvents));
   });
   const add = button(`Add a ${list.item}`, () => events.added(list.list), { id: `add-${list.list}` });
   return [...groups, add];
-}
-
-function itemButtons(list: FormList, index: number, count: number, events: FormEvents): HTMLElement {
-  const name = `${list.item} ${index + 1}`;
-  const id = (what: string) => `${what}-${list.list}-${index}`;
-  const move = (by: -1 | 1, sign: string, way: string) =>
-    button(sign, () => events.moved(list.list, index, by), {
-      id: id(way),
-      'aria-label': `Move ${name} ${way}`,
-      title: `Move ${way}`,
-      disabled: index + by < 0 || index + by >= count,
-    });
-  const remove = button('Remove', () => events.removed(list.list, index), {
-    id: id('remove'),
-    'aria-label': `Remove ${name}`,
-  });
-  return element('div', { class: 'item-buttons' }, move(-1, '↑', 'up'), move(1, '↓', 'down'), remove);
 }

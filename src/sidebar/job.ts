@@ -41,6 +41,15 @@ export function withJobItems(job: HouseEntry, at: string, items: readonly object
   return { ...job, [at]: items };
 }
 
+/** The job with an item of a list one place up (-1) or down (1); at the end of its list it stays. */
+export function withJobItemMoved(job: HouseEntry, at: string, index: number, by: -1 | 1): HouseEntry {
+  const items = [...((job as unknown as Fields)[at] as readonly Fields[])];
+  const other = index + by;
+  if (other < 0 || other >= items.length) return job;
+  [items[index], items[other]] = [items[other], items[index]];
+  return withJobItems(job, at, items);
+}
+
 /** Other units, without another meaning for what is typed: see `unitSwitch.ts`. */
 export function withJobUnits(job: HouseEntry, units: Units): HouseEntry {
   if (job.units === units) return job;

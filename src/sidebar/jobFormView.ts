@@ -5,12 +5,12 @@ import { HOUSE_SECTIONS, type HouseSection } from '../order/houseFields';
 import { button, element } from './dom';
 import { UNITS_CHOICES } from './fields';
 import { type FieldEvents, fieldBlock, problemBox, radioGroup } from './fieldView';
+import { type ItemEvents, itemButtons } from './itemButtons';
 import { jobFormField, jobItems, jobPath, shownValue } from './job';
 
 /** What a person does in the form of the job. */
-export interface JobFormEvents extends FieldEvents {
+export interface JobFormEvents extends FieldEvents, ItemEvents {
   added(at: string): void;
-  removed(at: string, index: number): void;
   opened(at: string, isOpen: boolean): void;
 }
 
@@ -50,7 +50,6 @@ export function jobSections(state: JobFormState, events: JobFormEvents): readonl
 function firstSection(section: HouseSection, state: JobFormState, events: JobFormEvents): HTMLElement {
   const { job, rooms } = state;
   const others = { ...section, fields: section.fields.filter(([key]) => key !== 'units') };
-  const saved = rooms.length === 0 ? 'No room is saved yet.' : `Blank takes every saved room: ${rooms.join('; ')}.`;
   return element(
     'section',
     { 'aria-labelledby': 'job-heading' },
@@ -58,8 +57,13 @@ function firstSection(section: HouseSection, state: JobFormState, events: JobFor
     problemBox(JOB),
     radioGroup(`${JOB}units`, 'Units', UNITS_CHOICES, job.units, events),
     itemGrid(others, 0, job as unknown as Readonly<Record<string, unknown>>, job.units, events),
-    element('p', { class: 'help' }, saved),
+    element('p', { class: 'help', id: 'job-rooms' }, roomsWords(rooms)),
   );
+}
+
+/** Which rooms there are to be named. */
+export function roomsWords(rooms: readonly string[]): string {
+  return rooms.length === 0 ? 'No room is saved yet.' : `Blank takes every saved room: ${rooms.join('; ')}.`;
 }
 
 function shutSection(section: HouseSection, state: JobFormState, events: JobFormEvents): HTMLElement {
@@ -67,7 +71,7 @@ function shutSection(section: HouseSection, state: JobFormState, events: JobForm
   const { job, openSections } = state;
   const items = jobItems(job, section);
   const title = `${LIST_HEADINGS[at] ?? heading}${isList && items.length > 0 ? ` (${items.length})` : ''}`;
-  const parts = items.map((item, i) => itemBlock(section, i, item, job.units, events));
+  const parts = items.map((_, i) => itemBlock(section, i, job, events));
   const add = isList
     ? [button(`Add: ${heading.toLowerCase()}`, () => events.added(at), { id: `add-${JOB}${at}` })]
     : [];
@@ -83,18 +87,12 @@ function shutSection(section: HouseSection, state: JobFormState, events: JobForm
   return details;
 }
 
-function itemBlock(
-  section: HouseSection,
-  index: number,
-  item: Readonly<Record<string, unknown>>,
-  units: Units,
-  events: JobFormEvents,
-): HTMLElement {
-  const fields = itemGrid(section, index, item, units, events);
+function itemBlock(section: HouseSection, index: number, job: HouseEntry, events: JobFormEvents): HTMLElement {
+  const items = jobItems(job, section);
+  const fields = itemGrid(section, index, items[index], job.units, events);
   if (!section.isList) return fields;
   const name = `${section.heading} ${index + 1}`;
-  const remove = button('Remove', () => events.removed(section.at, index), { 'aria-label': `Remove ${name}` });
-  const buttons = element('div', { class: 'item-buttons' }, remove);
+  const buttons = itemButtons({ list: section.at, index, count: items.length, name }, events);
   return element('fieldset', { class: 'item' }, element('legend', {}, name), fields, buttons);
 }
 

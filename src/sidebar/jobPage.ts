@@ -4,17 +4,19 @@ import { blankItem, emptyHouse, type HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS } from '../order/houseFields';
 import { readHouse } from '../order/readHouse';
 import { checkedHouse } from '../tabs/checkedHouse';
-import { fillHomeowner, fillOrder, type JobAnswer, openJob, saveJob } from '../tabs/jobTabs';
+import { fillHomeowner, fillOrder, type JobAnswer, type OpenedJob, openJob, saveJob } from '../tabs/jobTabs';
 import type { Problem } from '../takeoff/result';
 import { busyButton, newTurn } from './busyButton';
 import { byId, element } from './dom';
 import { fieldId } from './fieldView';
 import { wayTo } from './fillView';
-import { jobItems, shownValue, withJobItems, withJobUnits, withJobValue } from './job';
-import { JOB, type JobFormEvents, jobSections } from './jobFormView';
+import { moveButtonId } from './itemButtons';
+import { jobItems, shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './job';
+import { JOB, type JobFormEvents, jobSections, roomsWords } from './jobFormView';
 import { secondsText } from './numbers';
 import { shownProblems } from './problems';
 import { goToFirstProblem, pathsOnPage, tellProblems } from './problemsView';
+import { asked } from './question';
 import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
 
 /** The page of the whole job, for the page around it. */
@@ -33,10 +35,15 @@ export function startJobPage(units: Units, spreadsheet: Spreadsheet | null): Job
 /** Waits so long after the last key before problems are looked for, milliseconds. */
 const PAUSE = 250;
 
+const SAVED_ALREADY =
+  'A job is saved in this spreadsheet already. Open it and lose what is typed here, or go on typing: then this job is saved over it.';
+
 /** Holds what is typed and what is wrong with it. */
 class JobPage implements JobPart {
   private job: HouseEntry;
   private isOpened = false;
+  /** Whether anything was typed or chosen since the page was made. */
+  private isChanged = false;
   private rooms: readonly string[] = [];
   private problems: readonly Problem[] = [];
   private leftPaths: ReadonlySet<string> = new Set();
@@ -45,7 +52,9 @@ class JobPage implements JobPart {
   private timer = 0;
   private readonly form = byId('job-form');
   private readonly told = element('p', { role: 'status', class: 'told' });
+  private readonly question = element('div', { class: 'question', role: 'alert' });
   private readonly results = element('div', { class: 'ways-to-tabs' });
+  private readonly turn = newTurn();
 
   constructor(
     units: Units,
@@ -56,9 +65,8 @@ class JobPage implements JobPart {
 
   start(): void {
     const save = (store: Spreadsheet) => saveJob(store, this.job);
-    const turn = newTurn();
     const at = (words: string, doing: string, work: (store: Spreadsheet) => Promise<JobAnswer>, look = {}) =>
-      busyButton(words, () => this.fill(doing, work, work === save), look, turn);
+      busyButton(words, () => this.fill(doing, work, work === save), look, this.turn);
     this.form.addEventListener('submit', (event) => event.preventDefault());
     byId('job-fill').append(
       at('Fill the order', 'Planning every room and filling the order', (store) => fillOrder(store, this.job), {
@@ -71,13 +79,17 @@ class JobPage implements JobPart {
         at('Save', 'Saving the job', save),
       ),
       this.told,
+      this.question,
       this.results,
     );
     this.rebuild('');
   }
 
   shown(): void {
-    if (this.spreadsheet) void this.open(this.spreadsheet);
+    const { spreadsheet } = this;
+    if (!spreadsheet) return;
+    if (this.isOpened) void this.readRooms(spreadsheet);
+    else this.turn.take(() => this.open(spreadsheet));
   }
 
   private readonly events: JobFormEvents = {
@@ -94,19 +106,18 @@ class JobPage implements JobPart {
     ownChosen: () => {},
     added: (at) => {
       const items = this.itemsAt(at);
-      this.change(withJobItems(this.job, at, [...items, blankItem(at as 'trims')]));
+      this.changeItems(at, withJobItems(this.job, at, [...items, blankItem(at as 'trims')]));
       this.rebuild('');
       this.form.querySelector<HTMLElement>(`[data-path^="${JOB}${at}.${items.length}."] input`)?.focus();
     },
     removed: (at, index) => {
-      this.change(
-        withJobItems(
-          this.job,
-          at,
-          this.itemsAt(at).filter((_, i) => i !== index),
-        ),
-      );
+      const rest = this.itemsAt(at).filter((_, i) => i !== index);
+      this.changeItems(at, withJobItems(this.job, at, rest));
       this.rebuild(`add-${JOB}${at}`);
+    },
+    moved: (at, index, by) => {
+      this.changeItems(at, withJobItemMoved(this.job, at, index, by));
+      this.rebuild(moveButtonId(at, index + by, by));
     },
     opened: (at, isOpen) => {
       const rest = [...this.openSections].filter((other) => other !== at);
@@ -118,8 +129,15 @@ class JobPage implements JobPart {
     return HOUSE_SECTIONS.filter((section) => section.at === at).flatMap((section) => jobItems(this.job, section));
   }
 
+  /** Fields of the list count as not left yet: they go by other numbers now. */
+  private changeItems(at: string, job: HouseEntry): void {
+    this.leftPaths = new Set([...this.leftPaths].filter((path) => !path.startsWith(`${JOB}${at}.`)));
+    this.change(job);
+  }
+
   private change(job: HouseEntry): void {
     this.job = job;
+    this.isChanged = true;
     window.clearTimeout(this.timer);
     this.timer = window.setTimeout(() => this.look(), PAUSE);
   }
@@ -152,20 +170,45 @@ class JobPage implements JobPart {
     return String(shownValue(path.split('.').reduce<unknown>(part, this.job))).trim();
   }
 
+  /** Until the saved job is known nothing may be filled or saved: it could be written over with less. */
   private async open(store: Spreadsheet): Promise<void> {
-    try {
-      const { entry, rooms, problems } = await openJob(store, this.job.units);
-      this.rooms = rooms;
-      if (!this.isOpened) {
-        this.job = entry;
-        this.problems = problems;
-        this.isPressed = problems.length > 0;
+    while (!this.isOpened) {
+      this.told.textContent = 'Opening the job ...';
+      try {
+        const opened = await openJob(store, this.job.units);
+        this.told.textContent = '';
+        await this.take(opened);
+        this.isOpened = true;
+      } catch (error) {
+        this.told.textContent = '';
+        await asked(this.question, (error as Error).message, ['Try again']);
       }
-      this.isOpened = true;
-      this.rebuild('');
+    }
+  }
+
+  /** What was typed in the meantime is not written over without asking. */
+  private async take({ entry, rooms, problems }: OpenedJob): Promise<void> {
+    this.showRooms(rooms);
+    const isSaved = JSON.stringify(entry) !== JSON.stringify(emptyHouse(entry.units));
+    const keepsTyped =
+      this.isChanged && (!isSaved || (await asked(this.question, SAVED_ALREADY, ['Open it', 'Keep typing'])) === 1);
+    if (!keepsTyped) this.job = entry;
+    this.problems = problems;
+    this.isPressed = problems.length > 0;
+    this.rebuild(document.activeElement?.id ?? '');
+  }
+
+  private async readRooms(store: Spreadsheet): Promise<void> {
+    try {
+      this.showRooms((await openJob(store, this.job.units)).rooms);
     } catch (error) {
       this.told.textContent = (error as Error).message;
     }
+  }
+
+  private showRooms(rooms: readonly string[]): void {
+    this.rooms = rooms;
+    byId('job-rooms').textContent = roomsWords(rooms);
   }
 
   private async fill(

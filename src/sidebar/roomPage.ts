@@ -26,6 +26,7 @@ import {
   withSection,
 } from './formState';
 import { type FormEvents, formSections } from './formView';
+import { moveButtonId } from './itemButtons';
 import { showPlan, showSketch, showWorking } from './outcomeView';
 import { planOf, roomsThrough } from './plan';
 import { watchPresses } from './press';
@@ -110,7 +111,7 @@ class RoomPage {
     },
     moved: (list, index, by) => {
       this.change(withMoved(this.state, list, index, by));
-      this.rebuild(`${by < 0 ? 'up' : 'down'}-${list}-${index + by}`);
+      this.rebuild(moveButtonId(list, index + by, by));
     },
     opened: (section, isOpen) => {
       this.state = withSection(this.state, section, isOpen);

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { emptyHouse } from '../../src/order/houseEntry';
+import { blankItem, emptyHouse } from '../../src/order/houseEntry';
 import { HOUSE_SECTIONS } from '../../src/order/houseFields';
 import {
   jobFormField,
   jobItems,
   jobPath,
   shownValue,
+  withJobItemMoved,
   withJobItems,
   withJobUnits,
   withJobValue,
@@ -47,6 +48,16 @@ describe('a field of the job', () => {
     expect(job.homeowner.prepare).toEqual(['clear the hall', 'keys']);
     expect(shownValue(job.homeowner.prepare)).toBe('clear the hall; keys');
   });
+});
+
+test('an item of a list goes up and down, and stays at the ends', () => {
+  const named = (job: ReturnType<typeof emptyHouse>) => job.extras.map(({ name }) => name).join('');
+  const items = ['a', 'b', 'c'].map((name) => ({ ...blankItem('extras'), name }));
+  const job = withJobItems(emptyHouse('us'), 'extras', items);
+  expect(named(withJobItemMoved(job, 'extras', 2, -1))).toBe('acb');
+  expect(named(withJobItemMoved(job, 'extras', 0, 1))).toBe('bac');
+  expect(withJobItemMoved(job, 'extras', 0, -1)).toBe(job);
+  expect(withJobItemMoved(job, 'extras', 2, 1)).toBe(job);
 });
 
 test('other units give bare lengths the unit they were typed in, and turn degrees over', () => {

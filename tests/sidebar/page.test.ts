@@ -2,6 +2,8 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { addOnFiles } from '../../src/build.mjs';
+import { emptyHouse } from '../../src/order/houseEntry';
+import { jobBlock } from '../../src/tabs/job';
 import { type PackedBlock, unpackBlock } from '../../src/tabs/packed';
 import { roomsBlock, withRoom } from '../../src/tabs/rooms';
 import { blockValues } from '../support/blockValues';
@@ -15,6 +17,10 @@ interface Sheet {
   readonly cells: Record<string, unknown[][]>;
   /** Title of a tab whose next writing fails. */
   failing: string;
+  /** How often reading fails from now on. */
+  failingReads: number;
+  /** Milliseconds until a call is answered. */
+  delay: number;
 }
 
 declare global {
@@ -25,10 +31,13 @@ declare global {
 
 /** Runs in the page: google.script.run, answering later and with copies. */
 function standIn(cells: Record<string, unknown[][]>): void {
-  const sheet: Sheet = { written: [], shown: [], cells, failing: '' };
+  const sheet: Sheet = { written: [], shown: [], cells, failing: '', failingReads: 0, delay: 5 };
   const answers: Record<string, (...values: never[]) => unknown> = {
     startUnits: () => 'us',
-    readTabCells: (mark: string) => ({ cells: sheet.cells[mark] ?? [], version: 'as read' }),
+    readTabCells(mark: string) {
+      if (sheet.failingReads-- > 0) throw new Error('The spreadsheet did not answer.');
+      return { cells: sheet.cells[mark] ?? [], version: 'as read' };
+    },
     showTab: (name: string) => void sheet.shown.push(name),
     fillTab(block: PackedBlock) {
       if (block.title === sheet.failing) {
@@ -54,7 +63,7 @@ function standIn(cells: Record<string, unknown[][]>): void {
               } catch (error) {
                 failure(error as Error);
               }
-            }, 5);
+            }, sheet.delay);
           };
         },
       },
@@ -416,6 +425,80 @@ describe('everything has a name and can be read', () => {
     expect(await page.evaluate(shortcomings)).toEqual([]);
     expect(await page.locator('#job-form fieldset.item').count()).toBe(4);
   });
+});
+
+describe('the saved job', () => {
+  const savedJob = { ...emptyHouse('us'), currency: 'kr' };
+  const cells = { job: blockValues(jobBlock(savedJob)) as unknown[][] };
+  const currency = () => field('job.currency');
+
+  // A click as a person makes it: on a button that is off as well.
+  const pressSave = () => page.getByRole('button', { name: 'Save' }).click({ force: true });
+
+  async function openSlowly(): Promise<void> {
+    await open(cells);
+    await page.evaluate(() => {
+      window.sheet.delay = 700;
+    });
+    await page.getByRole('button', { name: 'The whole job' }).click();
+  }
+
+  test('is not written over with a blank one before it is open', async () => {
+    await openSlowly();
+    await pressSave();
+    await expect.poll(() => currency().inputValue(), { timeout: 10_000 }).toBe('kr');
+    await page.waitForTimeout(1000);
+    expect(await page.evaluate(() => window.sheet.written)).toEqual([]);
+  });
+
+  test('does not take the place of what is typed meanwhile, unless that is wanted', async () => {
+    await openSlowly();
+    await currency().fill('$');
+    await page.waitForSelector('text=/saved in this spreadsheet already/');
+    expect(await currency().inputValue()).toBe('$');
+    await pressSave();
+    await page.waitForTimeout(1000);
+    expect(await page.evaluate(() => window.sheet.written)).toEqual([]);
+    await page.getByRole('button', { name: 'Open it' }).click();
+    await expect.poll(() => currency().inputValue(), { timeout: 10_000 }).toBe('kr');
+  });
+
+  test('is saved over by what is typed when that is wanted', async () => {
+    await openSlowly();
+    await currency().fill('$');
+    await page.getByRole('button', { name: 'Keep typing' }).click();
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.waitForSelector('text=/1 tab filled/');
+    const [block] = await page.evaluate(() => window.sheet.written);
+    expect(blockValues(unpackBlock(block))).toContainEqual(expect.arrayContaining(['Job, Currency sign', '$']));
+  });
+
+  test('that cannot be read is asked for again', async () => {
+    await open(cells);
+    await page.waitForTimeout(50);
+    await page.evaluate(() => {
+      window.sheet.failingReads = 1;
+    });
+    await page.getByRole('button', { name: 'The whole job' }).click();
+    await page.waitForSelector('text=/did not answer/');
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await expect.poll(() => currency().inputValue(), { timeout: 10_000 }).toBe('kr');
+  });
+});
+
+test('items of the job change places by keyboard', async () => {
+  await open();
+  await page.getByRole('button', { name: 'The whole job' }).click();
+  await page.locator('summary', { hasText: 'Other items' }).click();
+  for (const name of ['Skip', 'Van']) {
+    await page.locator('[id="add-job.extras"]').click();
+    await page.keyboard.type(name);
+  }
+  await page.getByRole('button', { name: 'Move Item 2 up' }).press('Enter');
+  expect(await field('job.extras.0.name').inputValue()).toBe('Van');
+  expect(await focusedId()).toBe('up-extras-0');
+  await page.keyboard.press('Enter');
+  expect(await field('job.extras.0.name').inputValue()).toBe('Van');
 });
 
 test('the whole job is saved as typed', async () => {
