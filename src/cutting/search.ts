@@ -15,33 +15,40 @@ const MOVES = { least: 400, forRun: 40, places: 30_000_000 };
 /** Share of the steps spent before the dear bound is reckoned. */
 const QUICK_SHARE = 0.04;
 
+export interface PlanOptions {
+  /** Multiplies the limits of steps, > 0; 1 where it is missing. */
+  readonly effort?: number;
+  /** False leaves the plan as it was when the count was found: for whoever wants the count alone. */
+  readonly secondGoals?: boolean;
+}
+
 /**
  * Plans the cuts of a floor.
  *
- * @param options `effort` multiplies the limit of steps, > 0; 1 where it is missing
  * @returns a legal plan; where none is found, the nearest one with the rules it breaks, and a bound that heeds no rule
  * @throws RangeError if a number of the job is not whole, a run is not longer than 0, or the effort is not above 0
  */
-export function planCuts(job: CutJob, options: { readonly effort?: number } = {}): CutPlan {
+export function planCuts(job: CutJob, options: PlanOptions = {}): CutPlan {
   const effort = options.effort ?? 1;
   if (!(effort > 0 && effort < Number.POSITIVE_INFINITY))
     throw new RangeError(`The effort must be above 0, found ${effort}.`);
   const prepared = prepareJob(job, 'ties');
-  const plan = planPrepared(prepared, effort);
+  const withGoals = options.secondGoals ?? true;
+  const plan = planPrepared(prepared, effort, withGoals);
   const isDone = plan.broken.length === 0 && plan.stop === 'proved fewest';
   if (isDone || !prepared.runs.some((run) => run.isTied)) return plan;
-  return betterOf(plan, planPrepared(prepareJob(job, 'no ties'), effort));
+  return betterOf(plan, planPrepared(prepareJob(job, 'no ties'), effort, withGoals));
 }
 
-function planPrepared(prepared: PreparedJob, effort: number): CutPlan {
+function planPrepared(prepared: PreparedJob, effort: number, withGoals: boolean): CutPlan {
   const { job, runs } = prepared;
   const trial = emptyTrial(prepared);
   const stepLimit = Math.min(STEPS.most, STEPS.least + STEPS.forRun * runs.length) * effort;
   const fewest = fewestPlanks(trial, stepLimit);
   layAll(trial, fewest.at);
   const moves = Math.min(MOVES.least + MOVES.forRun * runs.length, MOVES.places / prepared.plankLength);
-  const polished = polish(trial, plankCountOf(trial), Math.ceil(moves * effort));
-  const { rows, plankCount } = pairPieces(prepared, polished);
+  const at = withGoals ? polish(trial, plankCountOf(trial), Math.ceil(moves * effort)) : fewest.at;
+  const { rows, plankCount } = pairPieces(prepared, at);
   const broken = brokenRules(job, rows);
   const bound = broken.length > 0 ? fewestPossible(job, { upTo: 0 }) : fewest.bound;
   const stop = bound === plankCount ? 'proved fewest' : 'step limit';

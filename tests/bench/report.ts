@@ -15,6 +15,7 @@ export function caseTable(results: readonly CaseResult[]): string[] {
     { heading: 'over bound' },
     { heading: 'least ms', decimals: 2 },
     { heading: 'median ms', decimals: 2 },
+    { heading: 'count ms', decimals: 2 },
     { heading: 'steps' },
     { heading: 'aligned' },
     { heading: 'cuts' },
@@ -38,6 +39,7 @@ function caseRow(result: CaseResult): Cell[] {
     ours.plan.plankCount - ours.plan.bound,
     ours.least,
     ours.median,
+    ours.countMedian,
     ours.plan.steps,
     ours.alignedJoints,
     ours.cuts,
@@ -118,14 +120,15 @@ export function solverLines(results: readonly CaseResult[], seconds: number): st
   const equal = proved.filter(({ exact, ours }) => exact?.planks === ours.plan.plankCount);
   const differing = proved.filter((result) => !equal.includes(result)).map(({ id }) => id);
   const better = asked.filter(({ exact, ours }) => (exact?.planks ?? Infinity) < ours.plan.plankCount);
-  const ours = medianOf(equal.map((result) => result.ours.median));
+  // The solver only counts, so it is held against our count: the second goals are ours alone.
+  const ours = medianOf(equal.map((result) => result.ours.countMedian));
   const theirs = medianOf(equal.map(({ exact }) => exact?.ms ?? Number.NaN));
-  const ratios = equal.map((result) => (result.exact?.ms ?? Number.NaN) / result.ours.median);
+  const ratios = equal.map((result) => (result.exact?.ms ?? Number.NaN) / result.ours.countMedian);
   return [
     `HiGHS, ${seconds} s a job, our bound handed to it as a cut: ${proved.length} of ${asked.length} proved.`,
     `Equal counts on ${equal.length} of those${differing.length > 0 ? `; not on ${differing.join(', ')}` : ''}.`,
     `Fewer planks than ours on ${better.length} of ${asked.length}${better.length > 0 ? `: ${better.map(({ id }) => id).join(', ')}` : ''}.`,
-    `At equal counts, median ms: ours ${ours.toFixed(2)}, HiGHS ${theirs.toFixed(0)}, ratio ${(theirs / ours).toFixed(0)};` +
+    `At equal counts, median ms for the count alone: ours ${ours.toFixed(2)}, HiGHS ${theirs.toFixed(0)}, ratio ${(theirs / ours).toFixed(0)};` +
       ` median of the ratios ${medianOf(ratios).toFixed(0)}.`,
   ];
 }
