@@ -87,6 +87,7 @@ function helpUnder(box: HTMLElement, path: string, help: string): HTMLElement {
   return element('p', { class: 'help', id }, help);
 }
 
+/** Takes text of any length: what is pasted is never cut short unsaid, and what is too long is told at the field. */
 function textBox(
   path: string,
   value: Typed,
@@ -102,7 +103,6 @@ function textBox(
     autocomplete: 'off',
     spellcheck: 'false',
     autocapitalize: 'off',
-    maxlength: '200',
     inputmode: use === 'count' ? 'numeric' : 'text',
   });
   box.addEventListener('input', () => events.changed(path, box.value, false));

@@ -46,6 +46,8 @@ class JobPage implements JobPart {
   private isChanged = false;
   private rooms: readonly string[] = [];
   private problems: readonly Problem[] = [];
+  /** Whether the tab of the job could be read again. */
+  private isStorable = true;
   private leftPaths: ReadonlySet<string> = new Set();
   private openSections: ReadonlySet<string> = new Set();
   private isPressed = false;
@@ -153,6 +155,7 @@ class JobPage implements JobPart {
     const checked = checkedHouse(this.job);
     const read = checked.ok ? readHouse(checked.entry) : { status: 'problems' as const, problems: checked.problems };
     this.problems = read.status === 'problems' ? read.problems : [];
+    this.isStorable = checked.ok;
     this.tell();
   }
 
@@ -219,8 +222,8 @@ class JobPage implements JobPart {
     this.results.replaceChildren();
     this.isPressed = true;
     this.look();
-    // A job can be put aside half typed; it cannot be ordered so.
-    if (this.problems.length > 0 && !mayBeHalf) {
+    // A job can be put aside half typed, as long as it can be opened again; it cannot be ordered so.
+    if (this.problems.length > 0 && !(mayBeHalf && this.isStorable)) {
       this.told.textContent = 'Not filled yet: put right what is marked above.';
       goToFirstProblem(this.form);
       return;

@@ -486,6 +486,42 @@ describe('the saved job', () => {
   });
 });
 
+describe('long text', () => {
+  const words = 'Moving the piano. ';
+
+  test('is told at a field of a room, and not cut short', async () => {
+    await open();
+    await field('product.name').fill(words.repeat(12));
+    // By hand: 12 times 18 letters.
+    await page.waitForSelector('text=/Product has 216 characters/');
+    expect(await field('product.name').inputValue()).toHaveLength(216);
+  });
+
+  test('of a list of the job is taken as far as the job takes it', async () => {
+    await open();
+    await page.getByRole('button', { name: 'The whole job' }).click();
+    await page.locator('summary', { hasText: 'Homeowner' }).click();
+    await field('job.homeowner.notIncluded').fill('painting; '.repeat(60));
+    await page.getByRole('button', { name: 'Save' }).click();
+    await page.waitForSelector('text=/1 tab filled/');
+    const [block] = await page.evaluate(() => window.sheet.written);
+    const line = blockValues(unpackBlock(block)).find(([label]) => label === 'Homeowner, Not included');
+    expect(String(line?.[1]).split('painting')).toHaveLength(61);
+  });
+});
+
+test('a job that could not be opened again is not saved', async () => {
+  await open();
+  await page.getByRole('button', { name: 'The whole job' }).click();
+  const title = 'The job of all jobs. '.repeat(100);
+  await page.locator('summary', { hasText: 'Homeowner' }).click();
+  await field('job.homeowner.title').fill(title);
+  await page.getByRole('button', { name: 'Save' }).click();
+  // By hand: 100 times 21 letters.
+  await page.waitForSelector('text=/Homeowner, Title has 2100 characters/');
+  expect(await page.evaluate(() => window.sheet.written)).toEqual([]);
+});
+
 test('items of the job change places by keyboard', async () => {
   await open();
   await page.getByRole('button', { name: 'The whole job' }).click();
