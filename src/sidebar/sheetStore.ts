@@ -3,6 +3,7 @@ import type { Units } from '../geometry/length';
 import type { TabBlock } from '../tabs/block';
 import { type PackedContent, packBlock, unpackContent } from '../tabs/packed';
 import type { TabStore, WriteAnswer } from '../tabs/tabStore';
+import { numberText } from '../takeoff/numberText';
 
 /** What the page asks of the spreadsheet. */
 export interface Spreadsheet extends TabStore {
@@ -47,11 +48,28 @@ export function spreadsheetOver(run: ScriptRun): Spreadsheet {
   };
 }
 
-/** One call to the server. @throws Error with what the server said */
+/** The platform ends a script after 6 minutes: what has not been answered by then, and half a minute, never will be. */
+const PATIENCE = 6.5 * 60_000;
+/** Our choice: whoever opens the page does not wait longer than this for the units to begin in. */
+const PATIENCE_AT_START = 20_000;
+
+/** One call to the server. @throws Error with what the server said, or that it said nothing */
 function call(run: ScriptRun, name: ServerFunction, ...values: readonly unknown[]): Promise<unknown> {
   return new Promise((resolve, reject) => {
-    const handled = run.withSuccessHandler(resolve).withFailureHandler(reject);
+    const patience = name === 'startUnits' ? PATIENCE_AT_START : PATIENCE;
+    const timer = setTimeout(() => reject(new Error(noAnswer(patience))), patience);
+    const first =
+      <Answer>(next: (answer: Answer) => void) =>
+      (answer: Answer) => {
+        clearTimeout(timer);
+        next(answer);
+      };
+    const handled = run.withSuccessHandler(first(resolve)).withFailureHandler(first(reject));
     // Called as a method: the platform's runner looks at what it is called on.
     (handled as unknown as Record<ServerFunction, (...all: readonly unknown[]) => void>)[name](...values);
   });
+}
+
+function noAnswer(patience: number): string {
+  return `The spreadsheet has not answered for ${numberText(patience / 60_000, 1)} minutes. Look whether the tab was filled all the same.`;
 }

@@ -1,5 +1,5 @@
 /** The way to the spreadsheet and the filling of tabs, over a spreadsheet that answers as the platform does. */
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { type FillProgress, fillTabs } from '../../src/sidebar/fillTabs';
 import { fillingWords } from '../../src/sidebar/fillView';
 import { type ScriptRun, spreadsheetAround, spreadsheetOver } from '../../src/sidebar/sheetStore';
@@ -140,6 +140,33 @@ describe('the spreadsheet around the page', () => {
     const { run, calls } = scriptRun({ showTab: () => null });
     await spreadsheetOver(run).showTab('Cut list: Hall');
     expect(calls).toEqual([['showTab', 'Cut list: Hall']]);
+  });
+
+  test('that never answers is waited for until the platform has ended every script, and then it is said', async () => {
+    vi.useFakeTimers();
+    try {
+      const runner: ScriptRun = {
+        withSuccessHandler: () => runner,
+        withFailureHandler: () => runner,
+        readTabCells: () => {},
+        fillTab: () => {},
+        startUnits: () => {},
+        showTab: () => {},
+      };
+      let said = '';
+      spreadsheetOver(runner)
+        .read('job', 'Job')
+        .catch((error: Error) => {
+          said = error.message;
+        });
+      // Source: Google, "Quotas for Google Services": a script runs for 6 minutes at most.
+      await vi.advanceTimersByTimeAsync(6 * 60_000);
+      expect(said).toBe('');
+      await vi.advanceTimersByTimeAsync(60_000);
+      expect(said).toMatch(/has not answered for 6\.5 minutes/);
+    } finally {
+      vi.useRealTimers();
+    }
   });
 
   test('is not there when the page is opened alone', () => {
