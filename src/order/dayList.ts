@@ -3,7 +3,7 @@ import { ceilToStep, ticksOfInches, ticksOfMm } from '../geometry/length';
 import { type DayNumber, dayText } from '../takeoff/calendar';
 import { lengthText } from '../takeoff/lengthText';
 import { numberText } from '../takeoff/numberText';
-import type { CutKind } from '../takeoff/result';
+import type { CutKind, Takeoff } from '../takeoff/result';
 import type { DoorwayPlan } from './doorways';
 import type { RoomHours } from './hours';
 import type { House, LaidRoom } from './house';
@@ -46,10 +46,11 @@ function longestAcclimatisation(rooms: readonly LaidRoom[]): number {
   return Math.max(0, ...rooms.map((room) => room.terms.acclimatise ?? 0));
 }
 
-/** The tick list, earliest first. */
+/** The tick list, earliest first; the tools are those for the cuts of the floors as they are laid. */
 export function dayList(
   house: House,
   rooms: readonly LaidRoom[],
+  floors: readonly Takeoff[],
   doorways: readonly DoorwayPlan[],
   trims: readonly TrimOfRoom[],
 ): readonly DayTask[] {
@@ -71,7 +72,7 @@ export function dayList(
     ...doorways.flatMap((doorway) => doorTasks(house, doorway)).map((text) => [-1, text] as const),
     ...rooms.flatMap((room) => casingTask(house, room)).map((text) => [-1, text] as const),
     [-1, 'Mix planks from several boxes; put aside any that are damaged.'],
-    [0, `Tools for the cuts of these lists: ${toolsFor(rooms).join(', ')}.`],
+    [0, `Tools for the cuts of these lists: ${toolsFor(floors).join(', ')}.`],
     [0, 'On: eye and ear protection, dust mask, knee pads. Saw guards stay on; cut outside or with extraction.'],
   ];
   return tasks
@@ -117,8 +118,8 @@ const TOOLS: Readonly<Record<CutKind, string>> = {
   notch: 'jigsaw for notches',
 };
 
-function toolsFor(rooms: readonly LaidRoom[]): string[] {
-  const cuts = rooms.flatMap((room) => room.takeoff.pieces).flatMap((piece) => piece.cuts);
+function toolsFor(floors: readonly Takeoff[]): string[] {
+  const cuts = floors.flatMap((floor) => floor.pieces).flatMap((piece) => piece.cuts);
   const kinds = Object.keys(TOOLS) as CutKind[];
   const counted = kinds.map((kind) => [kind, cuts.filter((cut) => cut === kind).length] as const);
   const tools = counted

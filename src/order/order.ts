@@ -64,7 +64,7 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     ...spacerLines(house, rooms),
     ...extraLines(house),
   ];
-  const labour = labourLines(house, rooms, hours, trims, doorways);
+  const labour = labourLines(house, rooms, planned.floors, hours, trims, doorways);
   return {
     house,
     rooms,
@@ -81,7 +81,7 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     missing: missingFrom(house, [...materials, ...labour], doorways, trims),
     notes: notesOf(house, rooms),
     before: beforeYouBegin(house, rooms, trims),
-    days: dayList(house, rooms, doorways, trims),
+    days: dayList(house, rooms, planned.floors, doorways, trims),
     timing: timingOf(house, rooms, hours),
   };
 }
@@ -105,6 +105,7 @@ function extraLines(house: House): readonly OrderLine[] {
 function labourLines(
   house: House,
   rooms: readonly LaidRoom[],
+  floors: readonly Takeoff[],
   hours: readonly RoomHours[],
   trims: readonly TrimOfRoom[],
   doorways: readonly DoorwayPlan[],
@@ -117,7 +118,7 @@ function labourLines(
       basis: total(rooms.map((room) => areaMeasure(room.takeoff.summary.roomArea, house.units))),
       unit: areaUnit(house.units),
     },
-    piece: { basis: total(rooms.map((room) => room.takeoff.pieces.length)), unit: 'pieces' },
+    piece: { basis: total(floors.map((floor) => floor.pieces.length)), unit: 'pieces' },
     hour: { basis: known ? total(hours.map((room) => room.hours ?? 0)) : null, unit: 'hours' },
     trim: { basis: trim.length, unit: trim.unit },
     door: { basis: doorways.filter((doorway) => doorway.doorTrim).length, unit: 'doors' },

@@ -13,11 +13,15 @@ const BLANK = emptyHouse('us');
 const PRODUCT = { name: 'Plain oak', proof: 'cannot be done with fewer' };
 
 /** The order of rooms laid from planks of 48 x 6 in, 10 a box at 50. */
-function orderFor(rooms: readonly Takeoff[], changes: Partial<HouseEntry> = {}): Order {
+function orderFor(
+  rooms: readonly Takeoff[],
+  changes: Partial<HouseEntry> = {},
+  floors: readonly Takeoff[] = rooms,
+): Order {
   const read = readHouse({ ...BLANK, ...changes });
   if (read.status === 'problems') throw new Error(read.problems.map((problem) => problem.text).join(' '));
   const plankCount = rooms.reduce((sum, room) => sum + room.summary.plankCount, 0);
-  return orderOf(read.house, { rooms, floors: rooms, products: [{ ...PRODUCT, plankCount }], sharing: [] });
+  return orderOf(read.house, { rooms, floors, products: [{ ...PRODUCT, plankCount }], sharing: [] });
 }
 
 const lineNamed = (order: Order, item: string) => order.lines.find((line) => line.item === item);
@@ -299,4 +303,17 @@ describe('casings', () => {
     const order = orderFor([bareTakeoff({ ...entry, product: { ...entry.product, kind, thickness } }, { planks: 60 })]);
     expect(order.days.map((task) => task.text).join('\n')).toContain(words);
   });
+});
+
+test('pieces and tools are those of a floor laid through two rooms, not of each room alone', () => {
+  const rooms = [plainEntry('Den', 12, 10), plainEntry('Hall', 9, 5)].map((entry) =>
+    bareTakeoff(entry, { cuts: ['crosscut', 'crosscut', 'rip'] }),
+  );
+  const floor = bareTakeoff(plainEntry('Den + Hall', 21, 10), { cuts: ['crosscut', 'notch', 'crosscut', 'crosscut'] });
+  const labour = [{ work: 'Laying', by: 'piece', rate: 3 } as const];
+  const order = orderFor(rooms, { labour }, [floor]);
+  expect(lineNamed(order, 'Laying')).toMatchObject({ basis: 4, total: 1200 });
+  const tools = order.days.find(({ text }) => text.startsWith('Tools'))?.text;
+  expect(tools).toContain('crosscuts (3), jigsaw for notches (1)');
+  expect(tools).not.toContain('rips');
 });
