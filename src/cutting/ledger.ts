@@ -28,7 +28,7 @@ export interface PlankBooking {
   readonly plank: number;
   /** In laying order; twin strips take no length and stand apart. */
   readonly pieces: readonly BookedPiece[];
-  readonly strips: readonly BookedPiece[];
+  readonly strips: readonly BookedStrip[];
   readonly pieceLength: number;
   /** Kerfs between pieces, and the kerf against the left-over as far as there is anything to cut it from. */
   readonly kerfLength: number;
@@ -44,6 +44,11 @@ export interface BookedPiece {
   readonly pieceIndex: number;
   readonly length: number;
   readonly from: KeptEnd;
+}
+
+/** A strip with the piece of a first row that it is ripped from: null in a plan that breaks the law of strips. */
+export interface BookedStrip extends BookedPiece {
+  readonly source: BookedPiece | null;
 }
 
 /** The books of `plan`; any plan whose rows and runs are those of the job can be booked, legal or not. */
@@ -91,8 +96,9 @@ function piecesByPlank(plan: CutPlan): Map<number, { own: BookedPiece[]; strips:
 function bookPlank(
   job: CutJob,
   plank: number,
-  { own, strips }: { own: readonly BookedPiece[]; strips: readonly BookedPiece[] },
+  { own, strips: unbooked }: { own: readonly BookedPiece[]; strips: readonly BookedPiece[] },
 ): PlankBooking {
+  const strips = bookStrips(job, own, unbooked);
   const pieceLength = own.reduce((sum, piece) => sum + piece.length, 0);
   const between = Math.max(0, own.length - 1) * job.kerf;
   const rest = job.plankLength - pieceLength - between;
@@ -106,21 +112,20 @@ function bookPlank(
     pieceLength,
     kerfLength: between + lastKerf,
     leftOver: rest - lastKerf,
-    cutCount: crosscuts + shortenedStrips(job, own, strips),
+    cutCount: crosscuts + strips.filter(({ length, source }) => source && source.length > length).length,
   };
 }
 
-/** Strips cut shorter than the first-row piece they were ripped from, longest strip with longest piece. */
-function shortenedStrips(job: CutJob, own: readonly BookedPiece[], strips: readonly BookedPiece[]): number {
+/** Every strip with its source, the longest strip from the longest piece; in laying order. */
+function bookStrips(job: CutJob, own: readonly BookedPiece[], strips: readonly BookedPiece[]): BookedStrip[] {
   const longestFirst = (a: BookedPiece, b: BookedPiece): number => b.length - a.length;
   const free = [...own].sort(longestFirst);
-  let count = 0;
+  const sources = new Map<BookedPiece, BookedPiece>();
   for (const strip of [...strips].sort(longestFirst)) {
     const at = free.findIndex((piece) => canBeRippedFrom(job, strip, piece));
-    const source = at < 0 ? undefined : free.splice(at, 1)[0];
-    if (source && source.length > strip.length) count += 1;
+    if (at >= 0) sources.set(strip, free.splice(at, 1)[0]);
   }
-  return count;
+  return strips.map((strip) => ({ ...strip, source: sources.get(strip) ?? null }));
 }
 
 function canBeRippedFrom(job: CutJob, strip: BookedPiece, piece: BookedPiece): boolean {

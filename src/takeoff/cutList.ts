@@ -132,16 +132,9 @@ function labelsFor(planned: PlannedFloors, ownIndex: number): (...place: Paramet
 function stripSourcesOf(planned: PlannedFloors, ownIndex: number): ReadonlyMap<PlannedPiece, string> {
   const labelOf = labelsFor(planned, ownIndex);
   const sources = new Map<PlannedPiece, string>();
-  for (const { pieces, strips } of planned.ledger.planks) {
-    const free = [...pieces];
-    for (const strip of strips) {
-      const at = free.findIndex(
-        ({ from, length }) => (from === strip.from || from === 'whole') && length >= strip.length,
-      );
-      if (at < 0) continue;
-      const [source] = free.splice(at, 1);
-      sources.set(planned.markedPlan.rows[strip.rowIndex].runs[strip.runIndex][strip.pieceIndex], labelOf(source));
-    }
+  for (const { source, rowIndex, runIndex, pieceIndex } of planned.ledger.planks.flatMap(({ strips }) => strips)) {
+    const strip = planned.markedPlan.rows[rowIndex].runs[runIndex][pieceIndex];
+    if (source) sources.set(strip, labelOf(source));
   }
   return sources;
 }
@@ -156,8 +149,8 @@ function restsOf(planned: PlannedFloors, ownIndex: number): ReadonlyMap<PlannedP
       const { rowIndex, runIndex, pieceIndex } = booked;
       const next = booking.pieces[i + 1];
       const left = next ? `to ${labelOf(next)}` : wasteText(booking, units, rules.markingStep);
-      const strip = booking.strips.map((taken) => `strip to ${labelOf(taken)}`);
-      const parts = i === 0 ? [left, ...strip] : [left];
+      const ripped = booking.strips.filter(({ source }) => source === booked);
+      const parts = [left, ...ripped.map((strip) => `strip to ${labelOf(strip)}`)];
       rests.set(
         planned.markedPlan.rows[rowIndex].runs[runIndex][pieceIndex],
         parts.filter((part) => part !== '').join(', '),

@@ -313,7 +313,21 @@ describe('the books of a plan', () => {
       { rowIndex: 0, runIndex: 0, pieceIndex: 2, length: 60, from: 'left' },
       { rowIndex: 1, runIndex: 0, pieceIndex: 0, length: 38, from: 'right' },
     ]);
-    expect(ledger.planks[2]?.strips).toEqual([{ rowIndex: 2, runIndex: 0, pieceIndex: 2, length: 60, from: 'left' }]);
+    const [strip] = ledger.planks[2]?.strips ?? [];
+    expect(strip).toMatchObject({ rowIndex: 2, runIndex: 0, pieceIndex: 2, length: 60, from: 'left' });
+  });
+
+  test('a strip has the piece of the first row that it is ripped from, and none where nothing is paired', () => {
+    const places = (job: CutJob) =>
+      ledgerOf(job, PLAN).planks.flatMap(({ strips }) =>
+        strips.map(({ source }) => source && [source.rowIndex, source.pieceIndex]),
+      );
+    expect(places(JOB)).toEqual([
+      [0, 0],
+      [0, 1],
+      [0, 2],
+    ]);
+    expect(places({ ...JOB, ripPairs: [] })).toEqual([null, null, null]);
   });
 
   test('cuts: one between pieces, one against a left-over, none for a strip as long as its piece', () => {
