@@ -120,11 +120,14 @@ function countsOf(
   indices: readonly number[],
 ): { tightestStagger: Ticks | null; alignedJointCount: number; cutCount: number } {
   const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[indices[indices.length - 1] + 1]];
+  const ripPairs = planned.markedJob.ripPairs
+    .filter(([first, last]) => first >= from && last < to)
+    .map(([first, last]) => [first - from, last - from] as const);
   const ledger =
     planned.floors.length === indices.length
       ? planned.ledger
       : ledgerOf(
-          { ...planned.markedJob, rows: planned.markedJob.rows.slice(from, to), ripPairs: [] },
+          { ...planned.markedJob, rows: planned.markedJob.rows.slice(from, to), ripPairs },
           { ...planned.markedPlan, rows: planned.markedPlan.rows.slice(from, to) },
         );
   const across = indices.length > 1 ? staggerAcross(planned, indices[0]) : null;
