@@ -41,16 +41,16 @@ export function fieldReader(units: Units): FieldReader {
     if (read.why !== 'blank') fail(field, problems.length(where, typed, read.why, scale, units));
     return null;
   };
-  const number = (field: string, where: string, typed: Typed, wanted = problems.number): number | null => {
+  const number = (field: string, where: string, typed: Typed, wanted = problems.number, read = numberOf) => {
     if (isBlank(typed)) return null;
-    const value = numberOf(typed);
+    const value = read(typed);
     if (value === null) fail(field, wanted(where, typed));
     return value;
   };
-  const fraction = (field: string, where: string, typed: Typed, most: number): number | null => {
+  const upTo100 = (field: string, where: string, typed: Typed): number | null => {
     if (isBlank(typed)) return null;
     const value = fractionOf(typed);
-    if (value !== null && value <= most) return value;
+    if (value !== null && value <= 1) return value;
     fail(field, problems.percentage(where, typed, value === null ? 'not a percentage' : 'too large'));
     return null;
   };
@@ -69,18 +69,22 @@ export function fieldReader(units: Units): FieldReader {
       if (ticks > 0 && ticks < SMALLEST_PLANK_SIDE) fail(field, problems.plankTooSmall(where, typed, units));
       return ticks;
     },
-    number,
+    number: (field, where, typed) => number(field, where, typed),
     count(field, where, typed) {
       const value = number(field, where, typed, problems.count);
       if (value !== null && !Number.isSafeInteger(value)) fail(field, problems.count(where, typed));
       return value;
     },
-    fraction: (field, where, typed) => fraction(field, where, typed, 0.999),
+    fraction(field, where, typed) {
+      const value = upTo100(field, where, typed);
+      if (value === 1) fail(field, problems.percentage(where, typed, 'all of it'));
+      return value;
+    },
     percent(field, where, typed) {
-      const value = fraction(field, where, typed, 1);
+      const value = upTo100(field, where, typed);
       return value === null ? null : Math.round(value * 1e8) / 1e6;
     },
-    price: (field, where, typed) => number(field, where, typed, problems.price),
+    price: (field, where, typed) => number(field, where, typed, problems.price, moneyOf),
     date(field, where, typed) {
       if (isBlank(typed)) return null;
       const day = dayOf(String(typed));
@@ -95,17 +99,24 @@ function isBlank(typed: Typed): boolean {
   return typeof typed === 'string' && typed.trim() === '';
 }
 
-/** A number from 0 up, a money sign before or after it forgiven; null for anything else. */
+/** An amount of money, a sign such as `$` or `kr` before or after it forgiven; null for anything else. */
+function moneyOf(typed: Typed): number | null {
+  if (typeof typed === 'number') return numberOf(typed);
+  return numberOf(typed.trim().replace(/^[^\d\s.,-]{1,3}\s*|\s*[^\d\s.,]{1,3}$/g, ''));
+}
+
+/** A number from 0 up and nothing beside it; null for anything else. */
 function numberOf(typed: Typed): number | null {
   if (typeof typed === 'number') return Number.isFinite(typed) && typed >= 0 ? typed : null;
-  const taken = takeNumber(plainText(typed.replace(/^[^\d\s.,-]{1,3}\s*|\s*[^\d\s.,]{1,3}$/g, '')));
+  const taken = takeNumber(plainText(typed));
   return typeof taken !== 'string' && taken.rest === '' ? taken.value.n / taken.value.d : null;
 }
 
 /** The sheet's rule: below 1 a fraction, from 1 up per cent; with a `%` always per cent. */
 function fractionOf(typed: Typed): number | null {
-  const marked = typeof typed === 'string' && /%\s*$/.test(typed);
-  const value = numberOf(typed);
+  const plain = typeof typed === 'string' ? typed.replace(/\s*%\s*$/, '') : typed;
+  const marked = plain !== typed;
+  const value = numberOf(plain);
   if (value === null) return null;
   return marked || value >= 1 ? value / 100 : value;
 }

@@ -18,7 +18,9 @@ export type PercentageFault =
   | 'not finite'
   | 'not a percentage'
   | 'negative'
-  | 'too large';
+  | 'too large'
+  /** 100 per cent where less is wanted. */
+  | 'all of it';
 
 export const problems = {
   /** A length that cannot be read. */
@@ -272,4 +274,5 @@ const percentageSentences: Readonly<Record<PercentageFault, (where: string, foun
   'not a percentage': (where, found) => `${where}: ${found} is not a percentage. Type 10%, 10 or 0.1 for ten per cent.`,
   negative: (where, found) => `${where}: ${found} is negative. Type a percentage of 0 or more.`,
   'too large': (where, found) => `${where}: ${found} is more than 100 per cent. Type 10%, 10 or 0.1 for ten per cent.`,
+  'all of it': (where, found) => `${where}: ${found} is not below 100 per cent. Type 10%, 10 or 0.1 for ten per cent.`,
 };
