@@ -1,7 +1,15 @@
 /** How the fields of a room entry are shown in the form: their short labels, what may stand there, words of help. */
 
 import type { Units } from '../geometry/length';
-import { LENGTH_RULES, SPARE_RULE } from '../layout/rules';
+import { LENGTH_RULES } from '../layout/rules';
+import {
+  CUTOUT_FIELDS,
+  DOORWAY_FIELDS,
+  type EntrySection,
+  PRODUCT_FIELDS,
+  RECTANGLES_FIELDS,
+  RULE_FIELDS,
+} from '../tabs/entryFields';
 import { bareUnitName, lengthText } from '../takeoff/lengthText';
 import type { ListPath, ShapeKind } from './draft';
 
@@ -50,8 +58,21 @@ const field =
   (key: string, label: string, more: Partial<FormField> = {}): FormField => ({ key, label, use, ...more });
 const words = field('words');
 const room = field('room');
-const plank = field('plank');
-const count = field('count');
+
+/** A field by the name it has in tabs and sentences; in a list without the number, which stands over the item. */
+const fieldIn =
+  (section: EntrySection) =>
+  (key: string, use: FieldUse, more: Partial<FormField> = {}): FormField => ({
+    key,
+    label: labelIn(section, key),
+    use,
+    ...more,
+  });
+const ofRectangle = fieldIn(RECTANGLES_FIELDS);
+const ofCutout = fieldIn(CUTOUT_FIELDS);
+const ofDoorway = fieldIn(DOORWAY_FIELDS);
+const ofProduct = fieldIn(PRODUCT_FIELDS);
+const ofRules = fieldIn(RULE_FIELDS);
 const pairs = (list: readonly (readonly [string, string])[]) => list.map(([value, said]) => ({ value, words: said }));
 
 /** The tabs of a room are named after it. */
@@ -117,10 +138,10 @@ export const RECTANGLES: FormList = {
       ]),
       isWide: true,
     }),
-    room('length', 'Length'),
-    room('width', 'Width'),
-    room('fromLeft', 'From the left', { blank: '0' }),
-    room('fromNear', 'From the near side', { blank: '0' }),
+    ofRectangle('length', 'room'),
+    ofRectangle('width', 'room'),
+    ofRectangle('fromLeft', 'room', { blank: '0' }),
+    ofRectangle('fromNear', 'room', { blank: '0' }),
   ],
 };
 
@@ -136,11 +157,11 @@ export const CUTOUTS: FormList = {
         ['round', 'round'],
       ]),
     }),
-    count('wall', 'From wall number'),
-    room('along', 'Along the wall', { blank: '0' }),
-    room('off', 'Off the wall', { blank: '0' }),
-    room('length', 'Length or diameter'),
-    room('depth', 'Depth'),
+    ofCutout('wall', 'count'),
+    ofCutout('along', 'room', { blank: '0' }),
+    ofCutout('off', 'room', { blank: '0' }),
+    ofCutout('length', 'room'),
+    ofCutout('depth', 'room'),
   ],
 };
 
@@ -150,11 +171,11 @@ export const DOORWAYS: FormList = {
   heading: 'Doorway #',
   item: 'doorway',
   fields: [
-    count('wall', 'In wall number'),
-    room('along', 'Along the wall', { blank: '0' }),
-    room('width', 'Width'),
-    room('depth', 'Floor runs in by', { blank: '0' }),
-    field('choice')('floor', 'The floor', {
+    ofDoorway('wall', 'count'),
+    ofDoorway('along', 'room', { blank: '0' }),
+    ofDoorway('width', 'room'),
+    ofDoorway('depth', 'room', { blank: '0' }),
+    ofDoorway('floor', 'choice', {
       choices: pairs([
         ['transition', 'ends under the door'],
         ['goes on', 'goes on into the next room'],
@@ -162,16 +183,16 @@ export const DOORWAYS: FormList = {
       ]),
       isWide: true,
     }),
-    words('leadsTo', 'Goes on into room', { isWide: true, blank: 'if laid as one floor', offers: 'room-names' }),
-    count('itsDoorway', 'Its doorway there', { blank: '1' }),
-    room('wallThickness', 'Wall thickness', { blank: 'both depths' }),
+    ofDoorway('leadsTo', 'words', { isWide: true, blank: 'if laid as one floor', offers: 'room-names' }),
+    ofDoorway('itsDoorway', 'count', { blank: '1' }),
+    ofDoorway('wallThickness', 'room', { blank: 'both depths' }),
   ],
 };
 
 /** The planks and their box. */
 export const PRODUCT: readonly FormField[] = [
-  words('name', 'Product', { isWide: true, blank: 'as on the box' }),
-  field('choice')('kind', 'Kind of floor', {
+  ofProduct('name', 'words', { isWide: true, blank: 'as on the box' }),
+  ofProduct('kind', 'choice', {
     choices: pairs([
       ['laminate', 'laminate'],
       ['engineered wood', 'engineered wood'],
@@ -180,17 +201,17 @@ export const PRODUCT: readonly FormField[] = [
     ]),
     isWide: true,
   }),
-  plank('plankLength', 'Plank length'),
-  plank('plankWidth', 'Plank width'),
-  plank('thickness', 'Thickness', { blank: 'if known' }),
-  count('planksPerBox', 'Planks in a box', { blank: 'or the next' }),
-  field('area')('boxCoverage', 'Box covers', { blank: 'either will do' }),
-  field('money')('pricePerBox', 'Price of a box', { blank: 'if known' }),
+  ofProduct('plankLength', 'plank'),
+  ofProduct('plankWidth', 'plank'),
+  ofProduct('thickness', 'plank', { blank: 'if known' }),
+  ofProduct('planksPerBox', 'count', { blank: 'or the next' }),
+  ofProduct('boxCoverage', 'area', { blank: 'either will do' }),
+  ofProduct('pricePerBox', 'money', { blank: 'if known' }),
 ];
 
 /** Which way to lay and where to begin. */
 export const LAYING: readonly FormField[] = [
-  field('choice or own')('layDirection', 'Rows run', {
+  ofRules('layDirection', 'choice or own', {
     choices: pairs([
       ['', 'along the length'],
       ['width', 'along the width'],
@@ -200,56 +221,48 @@ export const LAYING: readonly FormField[] = [
     help: 'Such as wall 3, or 45: degrees anticlockwise from the length.',
     isWide: true,
   }),
-  field('choice')('startSide', 'First row lies at', {
+  ofRules('startSide', 'choice', {
     choices: pairs([
-      ['', 'the near side'],
-      ['far', 'the far side'],
-      ['middle', 'the middle, rows both ways'],
-      ['best', 'whichever is best'],
+      ['', 'at the near side'],
+      ['far', 'at the far side'],
+      ['middle', 'in the middle, rows both ways'],
+      ['best', 'wherever is best'],
     ]),
     isWide: true,
   }),
-  field('choice or own')('firstRow', 'First row is', {
+  ofRules('firstRow', 'choice or own', {
     choices: pairs([
       ['', 'a full plank, unless the last is a sliver'],
       ['best', 'whichever width is best'],
     ]),
-    own: { words: 'ripped to a width of my own', label: 'Width of the first row', use: 'plank' },
+    own: { words: 'ripped to a width of my own', label: 'My own width', use: 'plank' },
     isWide: true,
   }),
-  field('choice')('reuseStrips', 'Strips ripped off the first row', {
+  ofRules('reuseStrips', 'choice', {
     choices: pairs([
-      ['', 'may serve in the last'],
-      ['no', 'are waste'],
+      ['', 'where they serve'],
+      ['no', 'no: they are waste'],
     ]),
     isWide: true,
   }),
 ];
 
-const RULE_LABELS: Readonly<Record<(typeof LENGTH_RULES)[number]['key'], string>> = {
-  expansionGap: 'Expansion gap',
-  minStagger: 'Least stagger',
-  minPiece: 'Shortest piece',
-  minRip: 'Narrowest rip',
-  kerf: 'Kerf of the saw',
-  alignedDistance: 'Aligned joints under',
-  markingStep: 'Marking step',
-};
-
 /** The rules that have defaults, those shown in the units of the form. */
 export function ruleFields(units: Units): readonly FormField[] {
   const lengths = LENGTH_RULES.map((rule) =>
-    plank(rule.key, RULE_LABELS[rule.key], {
-      blank: lengthText(units === 'us' ? rule.us : rule.metric, units, 'piece'),
-    }),
+    ofRules(rule.key, 'plank', { blank: lengthText(units === 'us' ? rule.us : rule.metric, units, 'piece') }),
   );
   const span = units === 'us' ? '10 ft' : 'metre';
   return [
     ...lengths,
-    count('spare', capital(`${SPARE_RULE} planks`), { blank: '0' }),
-    room('longestAlong', 'Longest along rows', { blank: 'by kind' }),
-    room('longestAcross', 'Longest across', { blank: 'by kind' }),
-    field('gap by span')('gapBySpan', `Gap for each ${span} across`, { blank: 'none' }),
+    ofRules('spare', 'count', { blank: '0' }),
+    ofRules('longestAlong', 'room', { blank: 'by kind', isWide: true }),
+    ofRules('longestAcross', 'room', { blank: 'by kind', isWide: true }),
+    ofRules('gapBySpan', 'gap by span', {
+      blank: 'none',
+      isWide: true,
+      help: `For each ${span} of floor across the rows, where that is more than the expansion gap.`,
+    }),
   ];
 }
 
@@ -262,6 +275,8 @@ export function unitOf(use: FieldUse, units: Units): string {
   return { feet: 'ft', metres: 'm', inches: 'in', millimetres: 'mm' }[bareUnitName(use, units)];
 }
 
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
+function labelIn({ fields }: EntrySection, key: string): string {
+  const { label } = fields.filter((known) => known.key === key)[0];
+  const own = label.replace(/^.*#, /, '');
+  return own.charAt(0).toUpperCase() + own.slice(1);
 }

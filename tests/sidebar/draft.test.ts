@@ -13,7 +13,7 @@ import {
 } from '../../src/sidebar/draft';
 import * as form from '../../src/sidebar/fields';
 import { checkedEntry } from '../../src/tabs/checkedEntry';
-import { ENTRY_SECTIONS } from '../../src/tabs/entryFields';
+import { CUTOUT_FIELDS, DOORWAY_FIELDS, ENTRY_SECTIONS, PRODUCT_FIELDS, RULE_FIELDS } from '../../src/tabs/entryFields';
 import type { RoomEntry, ShapeEntry } from '../../src/takeoff/entry';
 import { plainRoom } from '../support/roomEntries';
 
@@ -75,6 +75,24 @@ describe('a field', () => {
   test.each(inTable)('%s of the entry can be typed in the form', (path) => {
     expect(inForm.has(path)).toBe(true);
   });
+
+  // Of an item the heading says which it is, and the first choice needs no more than a word.
+  const named = [
+    [PRODUCT_FIELDS, form.PRODUCT],
+    [RULE_FIELDS, [...form.LAYING, ...form.ruleFields('metric')]],
+    [CUTOUT_FIELDS, form.CUTOUTS.fields.slice(1)],
+    [DOORWAY_FIELDS, form.DOORWAYS.fields],
+  ] as const;
+  test.each(named.map(([section, fields]) => [section.at, section, fields] as const))(
+    'of %s goes by one name in the form, in tabs and in sentences',
+    (_, section, fields) => {
+      const labels = new Map(section.fields.map(({ key, label }) => [key, label.toLowerCase()]));
+      for (const { key, label } of fields) {
+        const whole = labels.get(key) ?? '';
+        expect(whole.split('#, ').slice(-1)[0]).toBe(label.toLowerCase());
+      }
+    },
+  );
 
   test('that the form chooses from a list offers only what an entry may hold', () => {
     const choices = new Map<string, readonly string[] | undefined>(
