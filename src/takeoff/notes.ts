@@ -77,11 +77,16 @@ function roomNote(note: RoomNote, units: Units): string {
 function narrowNotes(planned: PlannedFloors, floorIndex: number, show: Show): readonly string[] {
   const { read, layout } = planned.floors[floorIndex];
   const { minRip } = read.rules;
-  const narrow = narrowRunsOf(layout, minRip);
-  const sentence = ({ rowNumber, place }: (typeof narrow)[number]) =>
-    `Row ${rowNumber} is ${show(place.width)} at its narrowest, under the minimum rip of ${show(minRip)}.`;
-  const shown = narrow.slice(0, 3).map(sentence);
-  return narrow.length > 3 ? [...shown, `${narrow.length - 3} more rows are under it somewhere.`] : shown;
+  const narrowest = new Map<number, Ticks>();
+  for (const { rowNumber, place } of narrowRunsOf(layout, minRip))
+    narrowest.set(rowNumber, Math.min(place.width, narrowest.get(rowNumber) ?? place.width));
+  const sentences = [...narrowest].map(
+    ([rowNumber, width]) =>
+      `Row ${rowNumber} is ${show(width)} at its narrowest, under the minimum rip of ${show(minRip)}.`,
+  );
+  const shown = sentences.slice(0, 3);
+  const more = sentences.length - shown.length;
+  return more > 0 ? [...shown, `${more} more ${more === 1 ? 'row is' : 'rows are'} under it somewhere.`] : shown;
 }
 
 /** Where the floor runs further than its product may, and where the expansion joint goes. */
@@ -90,12 +95,10 @@ function spanNotes(planned: PlannedFloors<LaidFloor>, floorIndex: number): reado
   const show = (length: Ticks) => lengthText(length, read.units, 'room');
   const open = room.doorways.filter(({ floor }) => floor === 'goes on').map(({ doorwayNumber }) => doorwayNumber);
   const place = open.length > 0 ? `at doorway ${open.join(' or ')}` : 'where a transition can cover it';
-  const basis = read.limits.isOwn
-    ? 'as entered'
-    : `as usual for ${entry.product.kind} (published: ${RUN_LIMITS[entry.product.kind].range})`;
+  const usual = `as usual for ${entry.product.kind} (published: ${RUN_LIMITS[entry.product.kind].range})`;
   return overlongFloorsOf(layout, read.limits).map(
     ({ way, found, allowed }) =>
-      `The floor is ${show(found)} ${way} the rows; ${show(allowed)} is the most without an expansion joint, ${basis}. Plan a joint ${place}; the product's instructions decide.`,
+      `The floor is ${show(found)} ${way} the rows; ${show(allowed)} is the most without an expansion joint, ${read.limits.isOwn[way] ? 'as entered' : usual}. Plan a joint ${place}; the product's instructions decide.`,
   );
 }
 

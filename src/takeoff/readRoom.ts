@@ -69,8 +69,8 @@ export interface SpanLimits {
   /** Null = no limit. */
   readonly along: Ticks | null;
   readonly across: Ticks | null;
-  /** Whether the limits are the entry's own and not the usual ones of the kind of product. */
-  readonly isOwn: boolean;
+  /** Whether each limit is the entry's own and not the usual one of the kind of product. */
+  readonly isOwn: { readonly along: boolean; readonly across: boolean };
   /** Gap for each metre across the rows, or 0. */
   readonly gapPerMetre: number;
 }
@@ -314,7 +314,7 @@ function readLimits({ rules, product, units }: RoomEntry, reader: FieldReader): 
   return {
     along: along ?? usual.along,
     across: across ?? usual.across,
-    isOwn: along !== null || across !== null,
+    isOwn: { along: along !== null, across: across !== null },
     gapPerMetre: units === 'us' ? (gap * TICKS_PER_METRE) / (10 * TICKS_PER_FOOT) : gap,
   };
 }
