@@ -4,7 +4,7 @@ import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../geom
 import { lengthText } from '../takeoff/lengthText';
 import type { House, LaidRoom, RollGoods } from './house';
 import { type OrderLine, orderLine } from './orderLine';
-import { rollsFor, type StripPlan, stripsOf } from './underlay';
+import { coverOf, type StripPlan } from './underlay';
 
 /** Goods from a roll in the rooms they go into. */
 export interface CoverOrder {
@@ -32,13 +32,10 @@ export function coverOrders(house: House, rooms: readonly LaidRoom[]): readonly 
 
 function coverOrder(house: House, goods: RollGoods | null, rooms: readonly LaidRoom[]): CoverOrder[] {
   if (!goods || rooms.length === 0) return [];
-  const plans = rooms.map(({ name, takeoff }) => ({
-    room: name,
-    plan: stripsOf(subtract([takeoff.outline], takeoff.cutouts), goods, goods.direction),
-  }));
-  const strips = plans.flatMap(({ plan }) => plan.strips);
+  const floors = rooms.map(({ takeoff }) => subtract([takeoff.outline], takeoff.cutouts));
+  const { plans, rolls } = coverOf(floors, goods, goods.direction);
+  const strips = plans.flatMap((plan) => plan.strips);
   const total = strips.reduce((sum, strip) => sum + strip, 0);
-  const rolls = rollsFor(strips, goods);
   const line = orderLine({
     part: 'underlay',
     item: goods.name,
@@ -48,7 +45,7 @@ function coverOrder(house: House, goods: RollGoods | null, rooms: readonly LaidR
     packName: 'roll',
     price: goods.price,
   });
-  return [{ goods, rooms: plans, rolls, line }];
+  return [{ goods, rooms: rooms.map(({ name }, i) => ({ room: name, plan: plans[i] })), rolls, line }];
 }
 
 /** Tape over every joint of underlay and film; none when no tape is entered or there is no joint. */

@@ -27,24 +27,61 @@ export interface StripPlan {
   readonly seamLength: Ticks;
 }
 
+/** How rooms are covered from the same rolls. */
+export interface Cover {
+  /** A plan a room. */
+  readonly plans: readonly StripPlan[];
+  readonly rolls: number;
+}
+
 /**
- * Strips for one room, its cut-outs taken away: along the way asked for, or along the way that takes the least length
- * of roll; from the wall that takes less.
+ * Covers rooms, their cut-outs taken away: along the way asked for, or along the way of each room that takes fewer
+ * rolls, then less length of them, then fewer strips; from the wall that takes less. A strip is cut from any roll. The
+ * rooms are gone through once, so among several the fewest rolls are not proved.
  *
  * Each strip reaches over the room's whole extent within its width, so a recess is covered as far as it goes and the
  * part of a strip that crosses open ground outside the room is not cut.
  *
  * @throws RangeError if the overlap is not below the roll's width and length
  */
+export function coverOf(floors: readonly Region[], roll: Roll, direction: StripDirection | ''): Cover {
+  const ways = floors.map((floor) => waysOf(floor, roll, direction));
+  // Each room the shortest way first; then every other way of a room that makes the rolls of all of them fewer.
+  let best = coverWith(
+    ways.map((plans) => plans.reduce((least, plan) => (isShorter([plan], [least]) ? plan : least))),
+    roll,
+  );
+  ways.forEach((plans, i) => {
+    for (const plan of plans.filter((other) => String(other.strips) !== String(best.plans[i].strips))) {
+      const other = coverWith(
+        best.plans.map((kept, room) => (room === i ? plan : kept)),
+        roll,
+      );
+      if (other.rolls < best.rolls || (other.rolls === best.rolls && isShorter(other.plans, best.plans))) best = other;
+    }
+  });
+  return best;
+}
+
+/** Strips for one room by itself: see `coverOf`. */
 export function stripsOf(floor: Region, roll: Roll, direction: StripDirection | ''): StripPlan {
+  return coverOf([floor], roll, direction).plans[0];
+}
+
+/** Along the length and the width, or the way asked for, each from either wall. */
+function waysOf(floor: Region, roll: Roll, direction: StripDirection | ''): StripPlan[] {
   if (!(roll.overlap < Math.min(roll.width, roll.length))) throw new RangeError('The overlap is as wide as the roll.');
   const directions: readonly StripDirection[] = direction === '' ? ['length', 'width'] : [direction];
-  const plans = directions.flatMap((way) => {
+  return directions.flatMap((way) => {
     const turned = way === 'length' ? floor : flipped(floor, ({ x, y }) => ({ x: y, y: x }));
     const fromOtherWall = flipped(turned, ({ x, y }) => ({ x, y: -y }));
     return [stripPlan(turned, roll, way), stripPlan(fromOtherWall, roll, way)];
   });
-  return plans.reduce((best, plan) => (isLess(plan, best) ? plan : best));
+}
+
+function coverWith(plans: readonly StripPlan[], roll: Roll): Cover {
+  const strips = plans.flatMap((plan) => plan.strips);
+  return { plans, rolls: rollsFor(strips, roll) };
 }
 
 /** Rolls that give all strips, a strip cut from any roll; the kerf of a knife is nothing. */
@@ -52,9 +89,10 @@ export function rollsFor(strips: readonly Ticks[], roll: Roll): number {
   return cutStock(strips, roll.length, 0).count;
 }
 
-function isLess(a: StripPlan, b: StripPlan): boolean {
-  const [lengthA, lengthB] = [sum(a.strips), sum(b.strips)];
-  return lengthA !== lengthB ? lengthA < lengthB : a.strips.length < b.strips.length;
+function isShorter(a: readonly StripPlan[], b: readonly StripPlan[]): boolean {
+  const [stripsA, stripsB] = [a, b].map((plans) => plans.flatMap((plan) => plan.strips));
+  const [lengthA, lengthB] = [sum(stripsA), sum(stripsB)];
+  return lengthA !== lengthB ? lengthA < lengthB : stripsA.length < stripsB.length;
 }
 
 /** A region seen in a mirror: its outlines run the other way round, so they are turned back. */

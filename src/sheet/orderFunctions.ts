@@ -4,7 +4,7 @@ import { LENGTH_RULES, type LengthRule } from '../layout/rules';
 import { COLDEST_FAHRENHEIT, fahrenheitOf, HOTTEST_FAHRENHEIT, moistureContent } from '../order/moisture';
 import { coefficientOf, DRIEST_MOISTURE, LARGEST_COEFFICIENT, WETTEST_MOISTURE, widthChange } from '../order/movement';
 import { cutTrim } from '../order/trim';
-import { MOST_STRIPS, rollsFor, stripsOf } from '../order/underlay';
+import { coverOf, MOST_STRIPS } from '../order/underlay';
 import { problems } from '../takeoff/problems';
 import { answersOf, type CellAnswer, listOf, oneOrGrid, singleValues } from './arguments';
 import { type Fault, foundIn, isFault, length0OrMore, lengthAbove0, percentage } from './cells';
@@ -131,7 +131,6 @@ interface RoomAndRoll {
   readonly overlap: Ticks;
 }
 
-/** Rolls along either way; the fewer counts, where `stripsOf` would take the less length. */
 function rollsOfRoom({ length, width, roll_width, roll_length, overlap }: RoomAndRoll): number | Fault {
   const roll = { width: roll_width, length: roll_length, overlap };
   if (2 * overlap > Math.min(roll_width, roll_length))
@@ -147,8 +146,7 @@ function rollsOfRoom({ length, width, roll_width, roll_length, overlap }: RoomAn
     { x: length, y: width },
     { x: 0, y: width },
   ];
-  const ways = (['length', 'width'] as const).map((way) => rollsFor(stripsOf([corners], roll, way).strips, roll));
-  return Math.min(...ways);
+  return coverOf([[corners]], roll, '').rolls;
 }
 
 function defaultKerf(units: Units): Ticks {

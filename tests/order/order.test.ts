@@ -4,6 +4,7 @@ import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEnt
 import type { Order } from '../../src/order/order';
 import { orderOf } from '../../src/order/order';
 import { readHouse } from '../../src/order/readHouse';
+import { PLANK_UNDERLAY } from '../../src/sheet/functions';
 import type { Takeoff } from '../../src/takeoff/result';
 import { bareTakeoff, doorwayIn, plainEntry } from '../support/bareTakeoff';
 import { demoJob } from '../support/demoHouse';
@@ -316,4 +317,12 @@ test('pieces and tools are those of a floor laid through two rooms, not of each 
   const tools = order.days.find(({ text }) => text.startsWith('Tools'))?.text;
   expect(tools).toContain('crosscuts (3), jigsaw for notches (1)');
   expect(tools).not.toContain('rips');
+});
+
+test('underlay of 4 x 25 ft for a room of 10 x 13 ft: four strips of 10 ft from two rolls, as the function says', () => {
+  // Three strips of 13 ft are shorter in all, and take a roll each.
+  const underlay = { ...BLANK.underlay, width: 4, length: 25 };
+  const order = orderFor([bareTakeoff(plainEntry('Den', 10, 13))], { underlay });
+  expect(order.covers[0].rolls).toBe(2);
+  expect(PLANK_UNDERLAY(10, 13, 4, 25)).toBe(2);
 });

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { subtract } from '../../src/geometry/combine';
 import { TICKS_PER_FOOT, type Ticks } from '../../src/geometry/length';
 import { areaOf, type Region } from '../../src/geometry/polygon';
-import { type Roll, rollsFor, type StripDirection, stripsOf } from '../../src/order/underlay';
+import { coverOf, type Roll, rollsFor, type StripDirection, stripsOf } from '../../src/order/underlay';
 import { PLANK_UNDERLAY } from '../../src/sheet/orderFunctions';
 
 const FT = TICKS_PER_FOOT;
@@ -105,4 +105,17 @@ describe('rolls', () => {
   ])('%s gets a sentence', (_, given, words) => {
     expect(() => PLANK_UNDERLAY(...(given as [unknown, unknown, unknown, unknown]))).toThrow(words);
   });
+});
+
+test('rooms that share rolls take the ways that need the fewest for all of them', () => {
+  // Held against every choice of ways.
+  const rooms = [rectangle(0, 0, 13, 4), rectangle(0, 0, 10, 7), rectangle(0, 0, 9, 6)];
+  const ours = coverOf(rooms, roll(4, 20), '');
+  const ways: readonly StripDirection[] = ['length', 'width'];
+  const plans = (room: Region) => ways.map((way) => stripsOf(room, roll(4, 20), way).strips);
+  const [first, second, third] = rooms.map(plans);
+  const every = first.flatMap((a) =>
+    second.flatMap((b) => third.map((c) => rollsFor([...a, ...b, ...c], roll(4, 20)))),
+  );
+  expect(ours.rolls).toBe(Math.min(...every));
 });
