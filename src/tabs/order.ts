@@ -169,7 +169,8 @@ function addTotals(rows: Rows, { house }: Order, materials: Span, labour: Span):
   );
   addTotal(rows, 'To pay', '', null, `=ROUND(L${base + 5}+L${base + 6},2)`, lookWith({ size: 12 }, STRONG));
   const count = `COUNTIF(L${materials.first}:L${labour.last},"missing")`;
-  const warning = `${count}&" lines have no price, pack or quantity: the total is too low."`;
+  const lines = `IF(${count}=1,"1 line has",${count}&" lines have")`;
+  const warning = `${lines}&" no price, pack or quantity: the total is too low."`;
   rows.push([formulaCell(`=IF(${count}=0,"Every line has a price.",${warning})`, 'General', STRONG)]);
 }
 

@@ -67,7 +67,11 @@ describe('the order tab', () => {
     expect(order.missing).toEqual(['Seam tape: no price']);
     compareTotalsLess(order, block, values);
     const shown = [...values.values()].map(String);
-    expect(shown).toContain('1 lines have no price, pack or quantity: the total is too low.');
+    expect(shown).toContain('1 line has no price, pack or quantity: the total is too low.');
+    const twoMissing = demoOrder({ tape: { ...demoJob.tape, price: '' }, film: { ...demoJob.film, price: '' } });
+    expect([...recomputedByEngine(orderBlock(twoMissing)).values()]).toContain(
+      '2 lines have no price, pack or quantity: the total is too low.',
+    );
     expect([...recomputedByEngine(orderBlock(demoOrder())).values()]).toContain('Every line has a price.');
   });
 
