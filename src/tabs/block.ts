@@ -27,8 +27,7 @@ export interface Cell {
 }
 
 /**
- * `text` is written as text whatever it starts with; `formula` is ours and starts with `=`; `tick` is a box to tick;
- * `input` is a number a person may change.
+ * `text` is written as text whatever it starts with; `formula` is ours and starts with `=`; `tick` is a box to tick.
  */
 export type CellValue =
   | { readonly kind: 'blank' }

@@ -145,6 +145,6 @@ export interface Summary {
   /** What area + 10 % would have ordered: planks, and boxes when known. */
   readonly tenPercentPlanks: number;
   readonly tenPercentBoxes: number | null;
-  /** `cannot be done with fewer`, or `at most n more than the fewest`. */
+  /** `cannot be done with fewer`, `at most n more than the fewest`, or that no plan meets all the rules. */
   readonly proof: string;
 }
