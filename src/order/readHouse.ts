@@ -7,8 +7,7 @@ import type { Problem } from '../takeoff/result';
 import type { House } from './house';
 import type { HouseEntry } from './houseEntry';
 import { type Blank, type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from './houseFields';
-import { COLDEST_FAHRENHEIT, fahrenheitOf, HOTTEST_FAHRENHEIT } from './moisture';
-import { coefficientOf, LARGEST_COEFFICIENT } from './movement';
+import { type Refusal, readCoefficient, readTemperature } from './readWood';
 
 export type ReadHouse =
   | { readonly status: 'read'; readonly house: House }
@@ -82,9 +81,9 @@ function readValue(
     case 'date':
       return reader.date(field, where, String(typed));
     case 'species':
-      return readCoefficient(field, where, typed, reader);
+      return isBlank(typed) ? null : orFail(readCoefficient(typed), field, where, reader);
     case 'degrees':
-      return readTemperature(field, where, typed, units, reader);
+      return isBlank(typed) ? null : orFail(readTemperature(typed, units), field, where, reader);
     default:
       // Texts, lists of texts and choices stand as they are; choices are checked where they come from outside.
       return typeof typed === 'string' ? typed.trim() : typed;
@@ -97,22 +96,13 @@ function blankValue(blank: Blank | undefined, value: unknown, units: Units): unk
   return units === 'us' ? ticksOfInches(blank[0]) : ticksOfMm(blank[1]);
 }
 
-function readCoefficient(field: string, where: string, typed: Typed, reader: FieldReader): number | null {
-  if (String(typed).trim() === '') return null;
-  const given = Number(typed);
-  if (given > 0 && given <= LARGEST_COEFFICIENT) return given;
-  const found = coefficientOf(String(typed));
-  if (typeof found === 'number') return found;
-  reader.fail(field, problems.species(where, typed, found));
-  return null;
+function isBlank(typed: Typed): boolean {
+  return String(typed).trim() === '';
 }
 
-function readTemperature(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): number | null {
-  const degrees = reader.number(field, where, typed);
-  if (degrees === null) return null;
-  const fahrenheit = units === 'us' ? degrees : fahrenheitOf(degrees);
-  if (fahrenheit >= COLDEST_FAHRENHEIT && fahrenheit <= HOTTEST_FAHRENHEIT) return fahrenheit;
-  reader.fail(field, problems.temperature(where, typed, units));
+function orFail(value: number | Refusal, field: string, where: string, reader: FieldReader): number | null {
+  if (typeof value === 'number') return value;
+  reader.fail(field, value.sentenceAt(where));
   return null;
 }
 

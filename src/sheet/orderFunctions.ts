@@ -1,13 +1,14 @@
 /** Custom functions for what is ordered besides planks, and for wood that moves. */
 import type { Ticks, Units } from '../geometry/length';
 import { LENGTH_RULES, type LengthRule } from '../layout/rules';
-import { COLDEST_FAHRENHEIT, fahrenheitOf, HOTTEST_FAHRENHEIT, moistureContent } from '../order/moisture';
-import { coefficientOf, DRIEST_MOISTURE, LARGEST_COEFFICIENT, WETTEST_MOISTURE, widthChange } from '../order/movement';
+import { moistureContent } from '../order/moisture';
+import { DRIEST_MOISTURE, WETTEST_MOISTURE, widthChange } from '../order/movement';
+import { readCoefficient, readTemperature } from '../order/readWood';
 import { cutTrim } from '../order/trim';
 import { coverOf, MOST_STRIPS } from '../order/underlay';
 import { problems } from '../takeoff/problems';
 import { answersOf, type CellAnswer, listOf, oneOrGrid, singleValues } from './arguments';
-import { type Fault, foundIn, isFault, length0OrMore, lengthAbove0, percentage } from './cells';
+import { type Fault, foundIn, isFault, length0OrMore, lengthAbove0, percentage, typedOf } from './cells';
 import { lengthNumber } from './lengthFunctions';
 
 /**
@@ -154,15 +155,15 @@ function defaultKerf(units: Units): Ticks {
   return units === 'us' ? rule.us : rule.metric;
 }
 
-/** Reads a species by name, or a coefficient above 0. */
+/** Reads a species by name, or a coefficient. TRUE is no hickory. */
 function coefficient(cell: unknown): number | Fault {
-  if (typeof cell === 'number') {
-    if (cell > 0 && cell <= LARGEST_COEFFICIENT) return cell;
-    return { sentenceAt: (where) => problems.coefficientRange(where, cell) };
-  }
-  const found = typeof cell === 'string' ? coefficientOf(cell) : [];
-  if (typeof found === 'number') return found;
-  return { sentenceAt: (where) => problems.species(where, foundIn(cell), found) };
+  if (typeof cell === 'string' || typeof cell === 'number') return readCoefficient(cell);
+  return { sentenceAt: (where) => problems.species(where, foundIn(cell), []) };
+}
+
+/** Reads a temperature in the sheet's own degrees, as Fahrenheit. */
+function fahrenheit(cell: unknown, units: Units): number | Fault {
+  return readTemperature(typedOf(cell), units);
 }
 
 /** Reads a moisture content in per cent, where the coefficients hold. */
@@ -174,15 +175,4 @@ function moisture(cell: unknown): number | Fault {
   return {
     sentenceAt: (where) => problems.moistureRange(where, foundIn(cell), DRIEST_MOISTURE, WETTEST_MOISTURE),
   };
-}
-
-/** Reads a temperature in the sheet's own degrees, as Fahrenheit. */
-function fahrenheit(cell: unknown, units: Units): number | Fault {
-  const degrees = typeof cell === 'string' && cell.trim() !== '' ? Number(cell) : cell;
-  if (typeof degrees !== 'number' || !Number.isFinite(degrees)) {
-    return { sentenceAt: (where) => problems.degrees(where, foundIn(cell)) };
-  }
-  const converted = units === 'us' ? degrees : fahrenheitOf(degrees);
-  if (converted >= COLDEST_FAHRENHEIT && converted <= HOTTEST_FAHRENHEIT) return converted;
-  return { sentenceAt: (where) => problems.temperature(where, foundIn(cell), units) };
 }
