@@ -1,5 +1,6 @@
 /** Rows of single runs, read from a range and planned, in ticks: what `PLANK_OFFCUTS` shows and `PLANK_COUNT` counts. */
 import type { BrokenRule, CutJob, CutPlan } from '../cutting/job';
+import { brokenRules } from '../cutting/pairing';
 import { planCuts } from '../cutting/search';
 import type { Ticks, Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
@@ -35,8 +36,8 @@ export function plannedRuns(given: unknown, plankLength: Ticks, rules: Rules, un
   const runs = covered.map((length, index) => length && lessGaps(length, index, rules.expansionGap, units));
   const filled = runs.filter((length) => length !== null);
   const { job, grid } = cutJobOfRuns(filled, plankLength, rules);
-  const plan = planInTicks(planCuts(job), filled, grid);
-  return { runs, job: jobInTicks(job, filled, plankLength, rules), plan };
+  const markedJob = jobInTicks(job, filled, plankLength, rules);
+  return { runs, job: markedJob, plan: planInTicks(planCuts(job), markedJob, filled, grid) };
 }
 
 /** Numbers of the rows that are planned, as counted in the range. */
@@ -71,16 +72,12 @@ function jobInTicks(job: CutJob, runs: readonly Ticks[], plankLength: Ticks, rul
   return { ...job, plankLength, plankWidth: 0, kerf, minPiece, minStagger, alignedDistance, rows };
 }
 
-function planInTicks(plan: CutPlan, runs: readonly Ticks[], grid: Grid): CutPlan {
+/** What it breaks is told of the lengths as marked and the rules as typed. */
+function planInTicks(plan: CutPlan, markedJob: CutJob, runs: readonly Ticks[], grid: Grid): CutPlan {
   const stretches = runs.map((length) => ({ width: 0, runs: [{ x0: 0, x1: length }] }));
   const lengths = markedLengths(plan, stretches, 0, grid);
   const rows = plan.rows.map((row, i) => ({
     runs: row.runs.map((run, j) => run.map((piece, k) => ({ ...piece, length: lengths[i][j][k] }))),
   }));
-  const broken = plan.broken.map((rule) => ({
-    ...rule,
-    found: rule.found * grid.unit,
-    wanted: rule.wanted * grid.unit,
-  }));
-  return { ...plan, rows, broken };
+  return { ...plan, rows, broken: brokenRules(markedJob, rows) };
 }

@@ -178,6 +178,11 @@ describe('PLANK_OFFCUTS', () => {
     });
   });
 
+  test('a broken rule is quoted as typed where a plank is no whole number of marking steps', () => {
+    const table = rows(() => PLANK_OFFCUTS(column('49"'), '1210 mm', [['minimum piece', 30]]));
+    expect(table[2][0]).toMatch(/^runs, row 1: .* where a minimum piece of 30" is wanted\.$/);
+  });
+
   test('a row that no plan can lay is told below the table', () => {
     const odd = rows(() => PLANK_OFFCUTS(column('49"'), 48, [['minimum piece', 30]]));
     expect(odd[odd.length - 1][0]).toMatch(/^runs, row 1: .*" where a minimum piece of 30" is wanted\.$/);
