@@ -192,7 +192,7 @@ export interface LaidRoom {
   /** Null where none is laid. */
   readonly underlay: RollGoods | null;
   readonly film: RollGoods | null;
-  /** New floor above the subfloor, ticks: planks and underlay. */
+  /** New floor above the subfloor, ticks: planks, underlay and film. */
   readonly height: Ticks;
   /** Whole planks its own rules ask for on top. */
   readonly spare: number;
@@ -208,7 +208,7 @@ export function laidRooms(house: House, rooms: readonly Takeoff[]): readonly Lai
     const terms = termsOfProduct(house, room.product.name);
     const underlay = terms.underlay === '' || terms.underlay === 'laid' ? house.underlay : null;
     const film = terms.film === 'no' ? null : house.film;
-    const height = room.product.thickness + (underlay?.thickness ?? 0);
+    const height = room.product.thickness + (underlay?.thickness ?? 0) + (film?.thickness ?? 0);
     const isClockwise = isWalkedClockwise(room.measured.shape);
     const { product, rules } = room;
     const { name } = takeoff.entry;
