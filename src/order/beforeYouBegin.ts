@@ -1,6 +1,7 @@
 /** What to measure and settle before the first plank, with this job's numbers beside the limits. */
 import { inchesOf, mmOf, TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../geometry/length';
 import { lengthText } from '../takeoff/lengthText';
+import { nameKey } from '../takeoff/names';
 import { numberText } from '../takeoff/numberText';
 import type { House, LaidRoom } from './house';
 import { moistureContent } from './moisture';
@@ -33,9 +34,8 @@ export function beforeYouBegin(
   rooms: readonly LaidRoom[],
   trims: readonly TrimOfRoom[],
 ): readonly BeforeLine[] {
-  const products = rooms.filter(
-    (room, i) => rooms.findIndex((other) => other.product.name === room.product.name) === i,
-  );
+  const names = rooms.map(({ product }) => nameKey(product.name));
+  const products = rooms.filter((_, i) => names.indexOf(names[i]) === i);
   return [
     line('do', 'Instructions', "The product's own instructions and the local code come before every figure here."),
     ...products.flatMap((room) => productLines(house, room)),
@@ -145,7 +145,7 @@ function oldHouseLines(house: House, trims: readonly TrimOfRoom[]): BeforeLine[]
       line(
         'ask',
         'Old floors',
-        'Year of the house is not entered. Before 1980 old floors may hold asbestos, before 1978 paint may hold lead.',
+        'Year of the house is not entered. Up to 1980 old floors may hold asbestos, before 1978 paint may hold lead.',
       ),
     ];
   }

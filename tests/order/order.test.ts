@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { ticksOfInches } from '../../src/geometry/length';
 import { beforeYouBegin } from '../../src/order/beforeYouBegin';
 import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import type { Order } from '../../src/order/order';
@@ -325,4 +326,18 @@ test('underlay of 4 x 25 ft for a room of 10 x 13 ft: four strips of 10 ft from 
   const order = orderFor([bareTakeoff(plainEntry('Den', 10, 13))], { underlay });
   expect(order.covers[0].rolls).toBe(2);
   expect(PLANK_UNDERLAY(10, 13, 4, 25)).toBe(2);
+});
+
+test('the film counts in the height of the floor, where it is laid', () => {
+  const film = { ...BLANK.film, width: 4, length: 50, thickness: '1/8"' };
+  const heightOf = (changes: Partial<HouseEntry>) => orderFor([plainRoom(61)], { film, ...changes }).rooms[0].height;
+  // Planks of 1/2 in.
+  expect(heightOf({})).toBe(ticksOfInches(5 / 8));
+  expect(heightOf({ floors: [{ ...terms, film: 'no' }] })).toBe(ticksOfInches(1 / 2));
+});
+
+test('a product that two rooms write in two ways is told once before laying', () => {
+  const capitals = { ...plainEntry('', 1, 1).product, name: 'PLAIN OAK' };
+  const order = orderFor([plainRoom(61), bareTakeoff(plainEntry('Hall', 9, 5, { product: capitals }))]);
+  expect(order.before.filter(({ subject }) => subject === 'Flatness')).toHaveLength(1);
 });
