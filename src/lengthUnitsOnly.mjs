@@ -61,7 +61,10 @@ export function prunedUnits(source) {
     ...tables.ALIASES.properties.filter((alias) => !unitNames.includes(alias.value.value)),
     ...tables.UNIT_SYSTEMS.properties,
   ];
-  return without(source, cuts).replace('var UNIT_SYSTEMS = {', 'var UNIT_SYSTEMS = { auto: {},');
+  // The copy helper is what the language itself has; without it no other package comes along.
+  return without(source, cuts)
+    .replace('var UNIT_SYSTEMS = {', 'var UNIT_SYSTEMS = { auto: {},')
+    .replaceAll('_extends(', 'Object.assign(');
 }
 
 /** Statements of the class that only what is left out needs. */

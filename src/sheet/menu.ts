@@ -1,10 +1,10 @@
 /** The menu, and what the sidebar asks the spreadsheet to do. Everything sent either way is plain JSON. */
 import type { Units } from '../geometry/length';
 import { isPackedBlock, type PackedContent, unpackBlock } from '../tabs/packed';
-import { tabProblems } from '../tabs/tabProblems';
 import type { WriteAnswer } from '../tabs/tabStore';
 import { oneAtATime } from './oneAtATime';
 import { ownedTab } from './ownedTabs';
+import { serverProblems } from './serverProblems';
 import { type CellContent, readTab, writeTab } from './writeTab';
 
 /**
@@ -52,7 +52,7 @@ export function readTabCells(mark: unknown, title: unknown): { cells: PackedCont
  */
 export function fillTab(block: unknown, version: unknown): WriteAnswer {
   const start = Date.now();
-  if (!isPackedBlock(block)) throw new Error(tabProblems.noTab());
+  if (!isPackedBlock(block)) throw new Error(serverProblems.noTab());
   const unpacked = unpackBlock(block);
   return oneAtATime((): WriteAnswer => {
     const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
@@ -93,6 +93,6 @@ function versionOf(cells: PackedContent[][]): string {
 export function showTab(name: unknown): void {
   const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
   const sheet = spreadsheet.getSheetByName(String(name));
-  if (!sheet) throw new Error(tabProblems.noSuchTab(String(name)));
+  if (!sheet) throw new Error(serverProblems.noSuchTab(String(name)));
   spreadsheet.setActiveSheet(sheet);
 }

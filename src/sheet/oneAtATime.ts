@@ -1,4 +1,4 @@
-import { tabProblems } from '../tabs/tabProblems';
+import { serverProblems } from './serverProblems';
 
 /** How long to wait for somebody else's filling, ms: a tab takes a few seconds. */
 const PATIENCE = 10_000;
@@ -10,7 +10,7 @@ const PATIENCE = 10_000;
  */
 export function oneAtATime<T>(work: () => T): T {
   const lock = LockService.getDocumentLock();
-  if (!lock.tryLock(PATIENCE)) throw new Error(tabProblems.someoneElse());
+  if (!lock.tryLock(PATIENCE)) throw new Error(serverProblems.someoneElse());
   try {
     return work();
   } finally {

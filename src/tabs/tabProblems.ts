@@ -1,14 +1,8 @@
 /** Sentences about tabs and about what the sidebar sends: what, where, found, wanted. */
 
 export const tabProblems = {
-  someoneElse: () => 'Somebody else is filling tabs of this spreadsheet just now. Wait a moment, then try again.',
-
   keptChanging: (title: string) =>
     `Somebody else keeps changing the tab "${shortened(title)}". Wait a moment, then try again.`,
-
-  noSuchTab: (name: string) => `There is no tab "${shortened(name)}" any more. Fill it again.`,
-
-  noTab: () => 'What came from the page is not a tab. Reload the spreadsheet and open the sidebar again.',
 
   noEntry: () => 'What came is not a room entry. Open the sidebar again and type the room there.',
 

@@ -1,12 +1,13 @@
 /** What a person should know about a floor though it can be laid: sentences. */
 import type { BrokenRule } from '../cutting/job';
-import type { Ticks, Units } from '../geometry/length';
+import { mmOf, type Ticks, type Units } from '../geometry/length';
 import { overlongFloorsOf } from '../layout/expansion';
 import { narrowRunsOf } from '../layout/rows';
 import { RUN_LIMITS } from '../layout/rules';
 import type { RoomNote } from '../room/faults';
 import { lengthText } from './lengthText';
 import { middleNotes } from './middleNotes';
+import { numberText } from './numberText';
 import type { PlannedFloors } from './planFloors';
 import { problems } from './problems';
 import type { LaidFloor } from './ways';
@@ -104,9 +105,10 @@ function spanNotes(planned: PlannedFloors<LaidFloor>, floorIndex: number): reado
 
 function gridNotes({ grid }: PlannedFloors, show: Show): readonly string[] {
   if (grid.unit === grid.markingStep) return [];
-  const { plankLength, markingStep } = grid;
+  // In millimetres to the hundredth: rounded to a step it would look like a whole number of them.
+  const plank = `${numberText(mmOf(grid.plankLength), 2)} mm`;
   return [
-    `A plank of ${show(plankLength)} is not a whole number of marking steps of ${show(markingStep)}: staggers and pieces are kept a step or two longer, so that marked lengths still meet the rules.`,
+    `A plank of ${plank} is not a whole number of marking steps of ${show(grid.markingStep)}: staggers and pieces are kept a step or two longer, so that marked lengths still meet the rules.`,
   ];
 }
 

@@ -155,7 +155,7 @@ function byMerit(a: Candidate, b: Candidate): number {
   const isShort = ({ way }: Candidate) => Number(way.shortestPiece < minPiece);
   const unevenness = ({ way }: Candidate) => Math.abs(way.firstRowWidth - way.lastRowWidth);
   return (
-    a.planned.plan.broken.length - b.planned.plan.broken.length ||
+    a.planned.markedPlan.broken.length - b.planned.markedPlan.broken.length ||
     a.way.narrowRunCount - b.way.narrowRunCount ||
     a.way.plankCount - b.way.plankCount ||
     isShort(a) - isShort(b) ||

@@ -1,0 +1,13 @@
+/** Sentences about what the page asks the spreadsheet to do: what, where, found, wanted. */
+
+export const serverProblems = {
+  someoneElse: () => 'Somebody else is filling tabs of this spreadsheet just now. Wait a moment, then try again.',
+
+  noSuchTab: (name: string) => `There is no tab "${shortened(name)}" any more. Fill it again.`,
+
+  noTab: () => 'What came from the page is not a tab. Reload the spreadsheet and open the sidebar again.',
+};
+
+function shortened(found: string): string {
+  return found.length > 40 ? `${found.slice(0, 37)}...` : found;
+}
