@@ -121,25 +121,29 @@ function withoutBlankGroups(house: House): House {
 
 /** What one field asks of another. */
 function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): void {
-  const needed = (at: string, heading: string, label: string, typed: Typed) =>
-    reader.neededLength(at, `${heading}, ${label}`, typed, 'room');
+  // What cannot be read has been told when it was read.
+  const needed = (field: string, where: string, typed: Typed, read: Ticks | null): Ticks => {
+    if (isBlank(typed)) reader.fail(field, problems.length(where, typed, 'blank', 'room', entry.units));
+    if (read === 0) reader.fail(field, problems.lengthZero(where));
+    return read ?? 0;
+  };
   for (const at of ['underlay', 'film'] as const) {
     const goods = house[at];
     if (!goods) continue;
     const heading = at === 'film' ? 'Film' : 'Underlay';
-    const width = needed(`${at}.width`, heading, 'Width of the roll', entry[at].width);
-    const length = needed(`${at}.length`, heading, 'Length of the roll', entry[at].length);
+    const width = needed(`${at}.width`, `${heading}, Width of the roll`, entry[at].width, goods.width);
+    const length = needed(`${at}.length`, `${heading}, Length of the roll`, entry[at].length, goods.length);
     if (width === 0 || length === 0) continue;
     const isSmall = width < NARROWEST_ROLL || width * length < SMALLEST_ROLL;
     if (isSmall) reader.fail(`${at}.width`, problems.rollTooSmall(`${heading}, Width of the roll`));
     const isTooWide = 2 * goods.overlap > Math.min(width, length);
     if (isTooWide) reader.fail(`${at}.overlap`, problems.overlapTooWide(`${heading}, Overlap`));
   }
-  house.trims.forEach(({ buy, thickness }, i) => {
+  house.trims.forEach(({ buy, thickness, stockLength }, i) => {
     if (buy !== 'new') return;
-    const where = `Trim ${i + 1}`;
-    const stick = needed(`trims.${i}.stockLength`, where, 'Length of a stick', entry.trims[i].stockLength);
-    if (stick > 0) checkStick(`trims.${i}.stockLength`, `${where}, Length of a stick`, stick, thickness, reader);
+    const [field, where] = [`trims.${i}.stockLength`, `Trim ${i + 1}, Length of a stick`];
+    const stick = needed(field, where, entry.trims[i].stockLength, stockLength);
+    if (stick > 0) checkStick(field, where, stick, thickness, reader);
   });
   house.transitions.forEach(({ stockLength }, i) => {
     if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0, reader);

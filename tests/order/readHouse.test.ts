@@ -110,6 +110,12 @@ describe('a job as typed', () => {
       { trims: [{ ...blankItem('trims'), stockLength: '11"' }] },
       'trims.0.stockLength | Trim 1, Length of a stick: a stick under',
     ],
+    [{ underlay: { ...ROLL, width: 'x' } }, 'underlay.width | Underlay, Width of the roll: "x" is not a length.'],
+    [{ film: { ...ROLL, length: '12-6' } }, 'film.length | Film, Length of the roll: "12-6" is not a length.'],
+    [
+      { trims: [{ ...blankItem('trims'), stockLength: 'x' }] },
+      'trims.0.stockLength | Trim 1, Length of a stick: "x" is not a length.',
+    ],
     [{ trims: [{ ...blankItem('trims'), stockLength: 8, thickness: 50 }] }, 'thicker than half its length'],
     [
       { transitions: [{ ...blankItem('transitions'), stockLength: 0.1 }] },
@@ -137,7 +143,9 @@ describe('a job as typed', () => {
       'site.temperature | House, Temperature: 5 is outside the published table.',
     ],
   ] as const)('%j is told at its field', (changes, words) => {
-    expect(problemsOf(changes as Partial<HouseEntry>).join('\n')).toContain(words);
+    const told = problemsOf(changes as Partial<HouseEntry>);
+    expect(told).toHaveLength(1);
+    expect(told[0]).toContain(words);
   });
 
   test('all problems are told at once', () => {
