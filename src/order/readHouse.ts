@@ -2,6 +2,7 @@
 import { type Ticks, ticksOfInches, ticksOfMm, type Units } from '../geometry/length';
 import type { Typed } from '../takeoff/entry';
 import { type FieldReader, fieldReader } from '../takeoff/fieldReader';
+import { lengthText } from '../takeoff/lengthText';
 import { problems } from '../takeoff/problems';
 import type { Problem } from '../takeoff/result';
 import type { House } from './house';
@@ -121,6 +122,11 @@ function withoutBlankGroups(house: House): House {
 
 /** What one field asks of another. */
 function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): void {
+  const show = (length: Ticks, style: 'room' | 'piece') => lengthText(length, entry.units, style);
+  const checkStick = (field: string, where: string, length: Ticks, thickness: Ticks) => {
+    const isUsable = length >= SHORTEST_STICK && 2 * thickness <= length;
+    if (!isUsable) reader.fail(field, problems.stickSize(where, show(length, 'room')));
+  };
   // What cannot be read has been told when it was read.
   const needed = (field: string, where: string, typed: Typed, read: Ticks | null): Ticks => {
     if (isBlank(typed)) reader.fail(field, problems.length(where, typed, 'blank', 'room', entry.units));
@@ -135,24 +141,25 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
     const length = needed(`${at}.length`, `${heading}, Length of the roll`, entry[at].length, goods.length);
     if (width === 0 || length === 0) continue;
     const isSmall = width < NARROWEST_ROLL || width * length < SMALLEST_ROLL;
-    if (isSmall) reader.fail(`${at}.width`, problems.rollTooSmall(`${heading}, Width of the roll`));
+    if (isSmall) {
+      const text = problems.rollTooSmall(`${heading}, Width of the roll`, show(width, 'room'), show(length, 'room'));
+      reader.fail(`${at}.width`, text);
+    }
     const isTooWide = 2 * goods.overlap > Math.min(width, length);
-    if (isTooWide) reader.fail(`${at}.overlap`, problems.overlapTooWide(`${heading}, Overlap`));
+    if (isTooWide) {
+      reader.fail(`${at}.overlap`, problems.overlapTooWide(`${heading}, Overlap`, show(goods.overlap, 'piece')));
+    }
   }
   house.trims.forEach(({ buy, thickness, stockLength }, i) => {
     if (buy !== 'new') return;
     const [field, where] = [`trims.${i}.stockLength`, `Trim ${i + 1}, Length of a stick`];
     const stick = needed(field, where, entry.trims[i].stockLength, stockLength);
-    if (stick > 0) checkStick(field, where, stick, thickness, reader);
+    if (stick > 0) checkStick(field, where, stick, thickness);
   });
   house.transitions.forEach(({ stockLength }, i) => {
-    if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0, reader);
+    if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0);
   });
   house.labour.forEach(({ by, work }, i) => {
     if ((by as string) === '') reader.fail(`labour.${i}.by`, problems.labourBy(work));
   });
-}
-
-function checkStick(field: string, where: string, length: Ticks, thickness: Ticks, reader: FieldReader): void {
-  if (length < SHORTEST_STICK || 2 * thickness > length) reader.fail(field, problems.stickSize(where));
 }

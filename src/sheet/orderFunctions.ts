@@ -6,9 +6,10 @@ import { DRIEST_MOISTURE, WETTEST_MOISTURE, widthChange } from '../order/movemen
 import { readCoefficient, readTemperature } from '../order/readWood';
 import { cutTrim } from '../order/trim';
 import { coverOf, MOST_STRIPS } from '../order/underlay';
+import { lengthText } from '../takeoff/lengthText';
 import { problems } from '../takeoff/problems';
 import { answersOf, type CellAnswer, listOf, oneOrGrid, singleValues } from './arguments';
-import { type Fault, foundIn, isFault, length0OrMore, lengthAbove0, percentage, typedOf } from './cells';
+import { type Fault, faultIn, foundIn, isFault, length0OrMore, lengthAbove0, percentage, typedOf } from './cells';
 import { lengthNumber } from './lengthFunctions';
 
 /**
@@ -132,10 +133,11 @@ interface RoomAndRoll {
   readonly overlap: Ticks;
 }
 
-function rollsOfRoom({ length, width, roll_width, roll_length, overlap }: RoomAndRoll): number | Fault {
+function rollsOfRoom({ length, width, roll_width, roll_length, overlap }: RoomAndRoll, units: Units): number | Fault {
   const roll = { width: roll_width, length: roll_length, overlap };
-  if (2 * overlap > Math.min(roll_width, roll_length))
-    return { argument: 'overlap', sentenceAt: problems.overlapTooWide };
+  if (2 * overlap > Math.min(roll_width, roll_length)) {
+    return faultIn('overlap', (where) => problems.overlapTooWide(where, lengthText(overlap, units, 'piece')));
+  }
   const across = Math.ceil(Math.max(length, width) / (roll_width - overlap));
   const stripCount = across * Math.ceil(Math.max(length, width) / (roll_length - overlap));
   if (stripCount > MOST_STRIPS) {

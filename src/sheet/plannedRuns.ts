@@ -29,7 +29,7 @@ export interface PlannedRuns {
  */
 export function plannedRuns(given: unknown, plankLength: Ticks, rules: Rules, units: Units): PlannedRuns {
   if (plankLength / rules.markingStep > MOST_STEPS) {
-    throw new Error(problems.stepTooFine('marking step', lengthText(rules.markingStep, units, 'piece')));
+    throw new Error(problems.stepTooFine('marking step', lengthText(rules.markingStep, units, 'piece'), MOST_STEPS));
   }
   const covered = listOf('runs', given, lengthAbove0('room'), units);
   checkSize(covered, plankLength);

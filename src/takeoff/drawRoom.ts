@@ -88,7 +88,7 @@ function faultProblem(fault: RoomFault, entry: RoomEntry): Problem {
 
 function sizeProblemsOf({ rules, product }: ReadRoom, entry: RoomEntry): readonly Problem[] {
   if (product.plankLength / rules.markingStep <= MOST_STEPS) return [];
-  const text = problems.stepTooFine('marking step', entry.rules.markingStep);
+  const text = problems.stepTooFine('marking step', entry.rules.markingStep, MOST_STEPS);
   return [{ field: 'rules.markingStep', text }];
 }
 

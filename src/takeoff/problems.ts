@@ -74,14 +74,15 @@ export const problems = {
   temperature: (where: string, found: Found, units: Units) =>
     `${where}: ${quoted(found)} is outside the published table. Type ${units === 'us' ? '30 to 270 degrees Fahrenheit' : '-1 to 132 degrees Celsius'}.`,
 
-  rollTooSmall: (where: string) =>
-    `${where}: a roll under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all, is no roll. Check the unit: a bare number here is in feet or metres.`,
+  rollTooSmall: (where: string, width: string, length: string) =>
+    `${where}: ${width} by ${length} is no roll: it is under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all. Check the unit: a bare number here is in feet or metres.`,
 
-  overlapTooWide: (where: string) => `${where} is more than half of the roll. Type a smaller overlap.`,
+  overlapTooWide: (where: string, found: string) =>
+    `${where}: ${found} is more than half of the roll. Type a smaller overlap.`,
 
   /** A stick that walls could not be cut from. */
-  stickSize: (where: string) =>
-    `${where}: a stick under 1 ft (300 mm), or thicker than half its length, is no trim. Check the unit: a bare length is in feet or metres, a bare thickness in inches or millimetres.`,
+  stickSize: (where: string, found: string) =>
+    `${where}: ${found} is no stick of trim: it is under 1 ft (300 mm), or thicker than half its length. Check the unit: a bare length is in feet or metres, a bare thickness in inches or millimetres.`,
 
   degrees: (where: string, found: Found) =>
     `${where}${found === '' ? ' is blank' : `: ${quoted(found)} is not a temperature`}. Type degrees such as 70.`,
@@ -174,8 +175,8 @@ export const problems = {
   tooManyPlanks: (where: string, plankCount: number, most: number) =>
     `${where} would take about ${plankCount} planks. At most ${most} are planned at once; check the units, or split the floor into rooms.`,
 
-  stepTooFine: (where: string, found: Found) =>
-    `${where}: ${quoted(found)} makes more than 20,000 steps in a plank. Type a step that a pencil can mark, such as 1/16" or 1 mm.`,
+  stepTooFine: (where: string, found: Found, most: number) =>
+    `${where}: ${quoted(found)} makes more than ${most} steps in a plank. Type a step that a pencil can mark, such as 1/16" or 1 mm.`,
 
   /** A floor, or planks, narrower than one step. */
   noRow: (where: string, step: string) =>

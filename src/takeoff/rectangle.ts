@@ -32,7 +32,7 @@ export function layRectangle(
   const degrees = degreesIn(rules.layDirection);
   if (degrees === null) return problems.noSuchWall('lay direction', wallNumberIn(rules.layDirection), 4);
   if (product.plankLength / rules.markingStep > MOST_STEPS) {
-    return problems.stepTooFine('marking step', lengthText(rules.markingStep, units, 'piece'));
+    return problems.stepTooFine('marking step', lengthText(rules.markingStep, units, 'piece'), MOST_STEPS);
   }
   const rowCount = Math.ceil(Math.max(length, width) / product.plankWidth);
   if (rowCount > MOST_ROWS) return problems.rowsTooMany('plank_width', rowCount, MOST_ROWS);
