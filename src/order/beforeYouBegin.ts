@@ -3,7 +3,7 @@ import { inchesOf, mmOf, TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units
 import { lengthText } from '../takeoff/lengthText';
 import { nameKey } from '../takeoff/names';
 import { numberText } from '../takeoff/numberText';
-import type { House, LaidRoom } from './house';
+import { type House, type LaidRoom, productTitle } from './house';
 import { moistureContent } from './moisture';
 import { DRIEST_MOISTURE, WETTEST_MOISTURE, widthChange } from './movement';
 import type { TrimOfRoom } from './trimOrder';
@@ -51,7 +51,7 @@ function line(state: BeforeState, subject: string, text: string): BeforeLine {
 
 function productLines(house: House, room: LaidRoom): BeforeLine[] {
   const { terms, product } = room;
-  const lines = [acclimatiseLine(product.name, terms.acclimatise), flatnessLine(house.units, room)];
+  const lines = [acclimatiseLine(productTitle(product.name), terms.acclimatise), flatnessLine(house.units, room)];
   const isWood = /wood/.test(room.takeoff.entry.product.kind);
   if (isWood && house.site.subfloor !== 'concrete') lines.push(moistureLine(house, room));
   return lines;
@@ -75,14 +75,14 @@ function acclimatiseLine(product: string, hours: number | null): BeforeLine {
 /** Sources: NWFA guidelines (wood subfloors), ASTM F710 (concrete), DIN 18202 table 3 row 3 (metric). */
 function flatnessLine(units: Units, { terms, product, takeoff }: LaidRoom): BeforeLine {
   if (terms.flatness !== '')
-    return line('do', 'Flatness', `${product.name}: flat to ${terms.flatness}, as its instructions say.`);
+    return line('do', 'Flatness', `${productTitle(product.name)}: flat to ${terms.flatness}, as its instructions say.`);
   const nailed = terms.fastening === 'nailed' && takeoff.entry.product.kind !== 'rigid vinyl';
   const us = nailed ? '1/4" in 10\' or 3/16" in 6\'' : '3/16" in 10\' or 1/8" in 6\'';
   const published = units === 'us' ? us : '4 mm under 1 m and 10 mm under 4 m (DIN 18202)';
   return line(
     'do',
     'Flatness',
-    `${product.name}: its own figure is not entered. Published for such floors: ${published}.`,
+    `${productTitle(product.name)}: its own figure is not entered. Published for such floors: ${published}.`,
   );
 }
 
@@ -90,12 +90,16 @@ function moistureLine(house: House, { terms, product }: LaidRoom): BeforeLine {
   const subfloor = house.site.subfloorMoisture;
   const subject = 'Moisture';
   if (subfloor === null || terms.moisture === null) {
-    return line('ask', subject, `${product.name}: measure the subfloor and the planks, and enter both in per cent.`);
+    return line(
+      'ask',
+      subject,
+      `${productTitle(product.name)}: measure the subfloor and the planks, and enter both in per cent.`,
+    );
   }
   const most = product.plankWidth >= PLANK_FROM ? PLANK_MOISTURE_DIFFERENCE : STRIP_MOISTURE_DIFFERENCE;
   const difference = Math.abs(subfloor - terms.moisture);
   const found =
-    `${product.name}: subfloor ${percentText(subfloor)}, planks ${percentText(terms.moisture)}: ` +
+    `${productTitle(product.name)}: subfloor ${percentText(subfloor)}, planks ${percentText(terms.moisture)}: ` +
     `${numberText(difference, 1)} points apart (at most ${most}; subfloor at most ${WETTEST_WOOD_SUBFLOOR} %).`;
   const fits = difference <= most && subfloor <= WETTEST_WOOD_SUBFLOOR;
   return fits

@@ -1,7 +1,7 @@
 /** Planks -> boxes with spares by reason, and beside them what area + 10 % would have ordered. */
 import type { Ticks } from '../geometry/length';
 import { nameKey } from '../takeoff/names';
-import { type House, type LaidRoom, type PlannedProduct, type Price, termsOfProduct } from './house';
+import { type House, type LaidRoom, type PlannedProduct, type Price, productTitle, termsOfProduct } from './house';
 import { amountOf, type Cents, wholeUp } from './money';
 import { type OrderLine, orderLine } from './orderLine';
 
@@ -56,7 +56,7 @@ function floorOrder(house: House, rooms: readonly LaidRoom[], product: PlannedPr
   const roomSpares = rooms.reduce((sum, room) => sum + room.spare, 0);
   const line = orderLine({
     part: 'floor',
-    item: product.name,
+    item: productTitle(product.name),
     reason: `planks of the cut plan: ${rooms.map((room) => room.name).join(', ')}`,
     basis: product.plankCount,
     unit: 'planks',
@@ -68,7 +68,7 @@ function floorOrder(house: House, rooms: readonly LaidRoom[], product: PlannedPr
   });
   const quantity = line.quantity as number;
   const spares: SparePlanks = {
-    product: product.name,
+    product: productTitle(product.name),
     planned: product.plankCount,
     misCuts: quantity - product.plankCount - terms.keep - roomSpares,
     kept: terms.keep,

@@ -220,6 +220,11 @@ function isWalkedClockwise(shape: MeasuredShape): boolean {
   return shape.kind !== 'walls in order' || shape.walls.reduce((turned, wall) => turned + (wall.turn ?? 0), 0) >= 0;
 }
 
+/** What a product is called in a line or a sentence. */
+export function productTitle(name: string): string {
+  return name.trim() || 'Unnamed planks';
+}
+
 /** What the job adds to a product; nothing when it has no line of its own. */
 export function termsOfProduct(house: House, product: string): FloorTerms {
   const terms = house.floors.find((floor) => nameKey(floor.product) === nameKey(product));

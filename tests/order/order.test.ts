@@ -341,3 +341,15 @@ test('a product that two rooms write in two ways is told once before laying', ()
   const order = orderFor([plainRoom(61), bareTakeoff(plainEntry('Hall', 9, 5, { product: capitals }))]);
   expect(order.before.filter(({ subject }) => subject === 'Flatness')).toHaveLength(1);
 });
+
+test('planks without a name and a price are called by what they are', () => {
+  const nameless = { ...plainEntry('', 1, 1).product, name: ' ', pricePerBox: '' };
+  const room = bareTakeoff(plainEntry('Den', 12, 10, { product: nameless }), { planks: 61 });
+  const read = readHouse(BLANK);
+  if (read.status === 'problems') throw new Error('A blank job cannot be read.');
+  const products = [{ ...PRODUCT, name: ' ', plankCount: 61 }];
+  const order = orderOf(read.house, { rooms: [room], floors: [room], products, sharing: [] });
+  expect(order.missing).toEqual(['Unnamed planks: no price']);
+  expect(order.floors[0].spares.product).toBe('Unnamed planks');
+  expect(order.before.map(({ text }) => text).filter((text) => /^\s*:/.test(text))).toEqual([]);
+});
