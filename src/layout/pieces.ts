@@ -78,7 +78,11 @@ function piecesOfRun(
 function cutsOf(marking: Marking, endsAtWall: LaidPiece['endsAtWall'], plank: PlankSize): readonly CutKind[] {
   const cuts: CutKind[] = [];
   if (plank.plankWidth - Math.min(marking.widthLeft, marking.widthRight) >= plank.markingStep) cuts.push('rip');
-  const isAngled = (end: 'left' | 'right') => marking.slants.some((slant) => slant.kind === 'end' && slant.end === end);
+  const width = Math.max(marking.widthLeft, marking.widthRight);
+  const isAngled = (end: 'left' | 'right') => {
+    const slants = marking.slants.filter((slant) => slant.kind !== 'taper' && slant.end === end);
+    return slants.reduce((sum, { across }) => sum + across, plank.markingStep) > width;
+  };
   const hasSquareEnd = (endsAtWall.left && !isAngled('left')) || (endsAtWall.right && !isAngled('right'));
   if (hasSquareEnd && plank.plankLength - marking.length >= plank.markingStep) cuts.push('crosscut');
   if (marking.slants.some((slant) => slant.kind !== 'taper')) cuts.push('angled crosscut');

@@ -93,7 +93,7 @@ export function rowsOf(floor: Region, options: RowOptions): RowLayout {
     options.firstRow === 'auto'
       ? rowsAcross(depth, plankWidth, minRip, step).first
       : Math.min(options.firstRow, plankWidth, depth);
-  const rows = rowsIn(turned, bandsOf(turned, first, plankWidth), step);
+  const rows = rowsIn(turned, bandsOf(turned, first, plankWidth), plankWidth, step);
   const { last } = rowsAfterFirst(depth, plankWidth, first);
   const lastWidth = last < step ? plankWidth : last;
   return { frame, floor: turned, depth, length, plankWidth, firstWidth: first, lastWidth, rows };
@@ -111,10 +111,15 @@ function bandsOf(floor: Region, first: Ticks, plankWidth: Ticks): readonly (read
   });
 }
 
-function rowsIn(floor: Region, bands: readonly (readonly [Ticks, Ticks])[], step: Ticks): readonly Row[] {
+function rowsIn(
+  floor: Region,
+  bands: readonly (readonly [Ticks, Ticks])[],
+  plankWidth: Ticks,
+  step: Ticks,
+): readonly Row[] {
   const rows: Row[] = [];
   for (const [y0, y1] of bands) {
-    const runs = runsOf(levelStripOf(floor, y0, y1), step);
+    const runs = runsOf(levelStripOf(floor, y0, y1), plankWidth, step);
     if (runs.length === 0) continue;
     const width = Math.max(...runs.map((run) => heightOf(run.part)));
     const narrowest = runs.map((run) => run.narrowest).reduce((a, b) => (b.width < a.width ? b : a));
@@ -123,12 +128,12 @@ function rowsIn(floor: Region, bands: readonly (readonly [Ticks, Ticks])[], step
   return rows;
 }
 
-function runsOf(strip: Region, step: Ticks): readonly Run[] {
+function runsOf(strip: Region, plankWidth: Ticks, step: Ticks): readonly Run[] {
   return partsOf(strip)
     .map((part) => ({ part, ...boundsOf([part.outline]) }))
     .filter(({ x0, x1, y0, y1 }) => x1 - x0 >= step && y1 - y0 >= step)
     .sort((a, b) => a.x0 - b.x0 || a.y0 - b.y0)
-    .map(({ part, x0, x1 }, i) => ({ runNumber: i + 1, x0, x1, part, narrowest: narrowestOf(part) }));
+    .map(({ part, x0, x1 }, i) => ({ runNumber: i + 1, x0, x1, part, narrowest: narrowestOf(part, plankWidth) }));
 }
 
 function heightOf({ outline }: Part): Ticks {

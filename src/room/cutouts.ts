@@ -8,7 +8,7 @@ import type { MeasuredCutout } from './measured';
 import { placeAt, type Wall, wallNumbered } from './walls';
 
 /** Sides of the polygon drawn round a round cut-out: it stands off the circle by at most 2 % of the radius. */
-const ROUND_SIDES = 16;
+export const ROUND_SIDES = 16;
 
 /** A cut-out against a wall is let into it by this much, so that no hairline of floor is left between the two. */
 const LET_IN: Ticks = TICKS_PER_MM;

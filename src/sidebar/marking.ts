@@ -73,7 +73,7 @@ function dimensionsOf(piece: FloorPiece, marking: Marking, box: Bounds, units: U
   const show = (ticks: Ticks) => lengthText(ticks, units, 'piece');
   const { slants, notches } = marking;
   return [
-    ...lengthDimensions(piece, slants, box, show),
+    ...lengthDimensions(piece, marking, box, show),
     ...widthDimensions(piece, slants, box, show),
     ...slants.filter(({ kind }) => kind === 'corner').flatMap((corner) => cornerDimensions(corner, box, show)),
     ...notches.flatMap((notch) => notchDimensions(notch, box, show)),
@@ -82,18 +82,14 @@ function dimensionsOf(piece: FloorPiece, marking: Marking, box: Bounds, units: U
 
 type Show = (ticks: Ticks) => string;
 
-function lengthDimensions(piece: FloorPiece, slants: readonly Slant[], box: Bounds, show: Show): readonly Dimension[] {
-  const ends = slants.filter(({ kind }) => kind === 'end');
-  const taken = (edge: Slant['edge'], end: Slant['end']) =>
-    ends.reduce((sum, slant) => sum + (slant.edge === edge && slant.end === end ? slant.along : 0), 0);
-  if (ends.length === 0) return [along('bottom', 0, box.x1, 'Length', show(piece.length))];
-  const isStartShort = taken('start', 'left') + taken('start', 'right') >= taken('far', 'left') + taken('far', 'right');
-  const short = isStartShort ? 'start' : 'far';
-  const from = taken(short, 'left');
-  const to = box.x1 - taken(short, 'right');
+function lengthDimensions(piece: FloorPiece, { longEdges }: Marking, box: Bounds, show: Show): readonly Dimension[] {
+  const { start, far } = longEdges;
+  const isStartShort = start.to - start.from <= far.to - far.from;
+  const short = isStartShort ? start : far;
+  if (short.to - short.from === box.x1) return [along('bottom', 0, box.x1, 'Length', show(piece.length))];
   return [
     along(isStartShort ? 'top' : 'bottom', 0, box.x1, 'Length, to the long point', show(piece.length)),
-    along(isStartShort ? 'bottom' : 'top', from, to, 'Length, to the short point', show(piece.shortPoint)),
+    along(isStartShort ? 'bottom' : 'top', short.from, short.to, 'Length, to the short point', show(piece.shortPoint)),
   ];
 }
 
@@ -125,12 +121,11 @@ function cornerDimensions(corner: Slant, box: Bounds, show: Show): readonly Dime
 }
 
 function notchDimensions(notch: Notch, box: Bounds, show: Show): readonly Dimension[] {
-  const { end, edge, fromEnd, fromEdge, length, depth } = notch;
+  const { end, edge, fromEnd, fromEdge, length, depth, isHole } = notch;
   const side = edge === 'start' ? 'bottom' : 'top';
-  const name = fromEnd > 0 && fromEdge > 0 ? 'Hole' : 'Notch';
-  const x = end === 'left' ? fromEnd : box.x1 - fromEnd - length;
-  const y = edge === 'start' ? fromEdge : box.y1 - fromEdge - depth;
-  const toEnd = end === 'left' ? ([0, x] as const) : ([x + length, box.x1] as const);
+  const name = isHole ? 'Hole' : 'Notch';
+  const { x0: x, y0: y } = boundsOf([notch.outline]);
+  const toEnd = end === 'left' ? ([x - fromEnd, x] as const) : ([x + length, x + length + fromEnd] as const);
   const toEdge = edge === 'start' ? ([0, y] as const) : ([y + depth, box.y1] as const);
   return [
     ...(fromEnd > 0 ? [along(side, ...toEnd, `${name}, from the ${end} end`, show(fromEnd))] : []),

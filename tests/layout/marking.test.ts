@@ -35,10 +35,9 @@ describe('length and width', () => {
 
   test('a taper and an angled end', () => {
     const [length, shortPoint, left, right] = sizes(marked([[p(0, 0), p(48, 0), p(42, 6), p(0, 7)]]));
-    // The far edge falls from 7 at 0 to 6 at 42, on to 48: 7 - 48/42 = 5.857. The end runs at 45 degrees from (48, 0);
-    // drawn on to the full 7 in it takes off 7 in, so the short edge is 48 - 7 = 41.
+    // The far edge falls from 7 at 0 to 6 at 42, where the end cut meets it; drawn on to 48 it is 7 - 48/42 = 5.857.
     expect([length, left]).toEqual([48, 7]);
-    expect(shortPoint).toBeCloseTo(41, 3);
+    expect(shortPoint).toBeCloseTo(42, 3);
     expect(right).toBeCloseTo(7 - 48 / 42, 3);
   });
 });
@@ -65,11 +64,29 @@ describe('slanted cuts', () => {
   });
 
   test('a corner cut off', () => {
-    const { slants, length, shortPoint } = marked([[p(0, 0), p(40, 0), p(40, 5), p(37, 7.5), p(0, 7.5)]]);
+    const { slants, shortPoint } = marked([[p(0, 0), p(40, 0), p(40, 5), p(37, 7.5), p(0, 7.5)]]);
     expect(slants).toEqual([
       expect.objectContaining({ kind: 'corner', end: 'right', edge: 'far', along: inches(3), across: inches(2.5) }),
     ]);
-    expect(shortPoint).toBe(length);
+    // 40 - 3 are left of the far edge.
+    expect(shortPoint).toBe(inches(37));
+  });
+
+  test('two at one end: each from the corner of the rectangle, and the edge that stays', () => {
+    // Along 30 : 5 = 6 : 1 and 1 : 2. The first, drawn on from (9, 7) through (39, 2), meets x = 40 at 2 - 1/6; the
+    // second, from (40, 0), meets the far edge at 40 - 7 / 2.
+    const { slants, shortPoint } = marked([[p(0, 0), p(40, 0), p(39, 2), p(9, 7), p(0, 7)]]);
+    const told = slants.map(({ kind, end, edge, along, across }) => [
+      kind,
+      end,
+      edge,
+      ...[along, across].map((ticks) => Math.round((1e3 * ticks) / inches(1)) / 1e3),
+    ]);
+    expect(told).toEqual([
+      ['corner', 'right', 'far', 31, 5.167],
+      ['end', 'right', 'far', 3.5, 7],
+    ]);
+    expect(shortPoint).toBe(inches(9));
   });
 
   test('a slant that cannot be marked is a square end', () => {
@@ -155,6 +172,31 @@ describe('notches', () => {
     const shape: Region = [[p(3, 0), p(40, 0), p(32.5, 7.5), p(0, 7.5), p(0, 2), p(3, 2)]];
     expect(notched(shape)).toEqual(['left', 'start', 0, 0, 3, 2, true]);
     expect(marked(shape).slants.map((slant) => slant.kind)).toEqual(['end']);
+  });
+
+  test('in the short edge: from the corner that this edge has', () => {
+    // 45 degrees at the right: the start edge ends at 32.5, the notch at 30.
+    expect(notched([[p(0, 0), p(26, 0), p(26, 1), p(30, 1), p(30, 0), p(32.5, 0), p(40, 7.5), p(0, 7.5)]])).toEqual([
+      'right',
+      'start',
+      2.5,
+      0,
+      4,
+      1,
+      true,
+    ]);
+  });
+
+  test('an end cut at 45 degrees to a square step is open to the far edge, and only touches the start edge', () => {
+    expect(notched([[p(0, 0), p(48, 0), p(41, 7), p(41, 7.5), p(0, 7.5)]])).toEqual([
+      'right',
+      'far',
+      0,
+      0,
+      7,
+      7.5,
+      false,
+    ]);
   });
 
   test('a piece in two strips, beside a column longer than it', () => {
