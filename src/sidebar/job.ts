@@ -69,7 +69,7 @@ export function withJobUnits(job: HouseEntry, units: Units): HouseEntry {
 
 /** How a field of the job is shown. */
 export function jobFormField([key, kind, label, blank]: HouseField, units: Units): FormField {
-  const shown = { key, label, use: useOf(kind) };
+  const shown = { key, label: label.charAt(0).toUpperCase() + label.slice(1), use: useOf(kind) };
   if (Array.isArray(kind)) {
     const words = (value: string) =>
       value === '' ? (typeof blank === 'string' ? `${blank} (usual)` : 'not said') : value;

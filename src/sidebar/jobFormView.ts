@@ -49,15 +49,19 @@ export function jobSections(state: JobFormState, events: JobFormEvents): readonl
 
 function firstSection(section: HouseSection, state: JobFormState, events: JobFormEvents): HTMLElement {
   const { job, rooms } = state;
-  const others = { ...section, fields: section.fields.filter(([key]) => key !== 'units') };
+  const grid = (keys: readonly string[]) => {
+    const fields = section.fields.filter(([key]) => keys.includes(key));
+    return itemGrid({ ...section, fields }, 0, jobItems(job, section)[0], job.units, events);
+  };
   return element(
     'section',
     { 'aria-labelledby': 'job-heading' },
     element('h2', { id: 'job-heading' }, 'The whole job'),
     problemBox(JOB),
     radioGroup(`${JOB}units`, 'Units', UNITS_CHOICES, job.units, events),
-    itemGrid(others, 0, job as unknown as Readonly<Record<string, unknown>>, job.units, events),
+    grid(['currency', 'rooms']),
     element('p', { class: 'help', id: 'job-rooms' }, roomsWords(rooms)),
+    grid(['shareOffcuts']),
   );
 }
 
@@ -92,7 +96,14 @@ function itemBlock(section: HouseSection, index: number, job: HouseEntry, events
   const fields = itemGrid(section, index, items[index], job.units, events);
   if (!section.isList) return fields;
   const name = `${section.heading} ${index + 1}`;
-  const buttons = itemButtons({ list: section.at, index, count: items.length, name }, events);
+  // By the paths of the page: the form of a room has a list of doorways too.
+  const buttons = itemButtons(
+    { list: `${JOB}${section.at}`, index, count: items.length, name },
+    {
+      removed: () => events.removed(section.at, index),
+      moved: (_, __, by) => events.moved(section.at, index, by),
+    },
+  );
   return element('fieldset', { class: 'item' }, element('legend', {}, name), fields, buttons);
 }
 

@@ -119,7 +119,7 @@ class JobPage implements JobPart {
     },
     moved: (at, index, by) => {
       this.changeItems(at, withJobItemMoved(this.job, at, index, by));
-      this.rebuild(moveButtonId(at, index + by, by));
+      this.rebuild(moveButtonId(`${JOB}${at}`, index + by, by));
     },
     opened: (at, isOpen) => {
       const rest = [...this.openSections].filter((other) => other !== at);

@@ -43,6 +43,10 @@ describe('a field of the job', () => {
     }
   });
 
+  test('has a label that begins with a capital, as all of the form', () => {
+    for (const { field } of everyField) expect(jobFormField(field, 'us').label).toMatch(/^[A-Z]/);
+  });
+
   test('that lists words takes them between semicolons', () => {
     const job = withJobValue(emptyHouse('us'), 'homeowner.prepare', ' clear the hall ;; keys;');
     expect(job.homeowner.prepare).toEqual(['clear the hall', 'keys']);

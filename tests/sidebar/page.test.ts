@@ -421,6 +421,8 @@ describe('everything has a name and can be read', () => {
     await open();
     await page.getByRole('button', { name: 'The whole job' }).click();
     for (const shut of await page.locator('#job-form summary').all()) await shut.click();
+    // The form of a room, out of view, has a doorway as well.
+    await page.evaluate(() => document.getElementById('add-doorways')?.click());
     for (const id of ['floors', 'trims', 'doorways', 'labour']) await page.locator(`[id="add-job.${id}"]`).click();
     expect(await page.evaluate(shortcomings)).toEqual([]);
     expect(await page.locator('#job-form fieldset.item').count()).toBe(4);
@@ -532,9 +534,19 @@ test('items of the job change places by keyboard', async () => {
   }
   await page.getByRole('button', { name: 'Move Item 2 up' }).press('Enter');
   expect(await field('job.extras.0.name').inputValue()).toBe('Van');
-  expect(await focusedId()).toBe('up-extras-0');
+  expect(await focusedId()).toBe('up-job.extras-0');
   await page.keyboard.press('Enter');
   expect(await field('job.extras.0.name').inputValue()).toBe('Van');
+});
+
+test('boxes side by side stand level under labels of one line and of two', async () => {
+  await open();
+  await page.getByRole('button', { name: 'The whole job' }).click();
+  await page.locator('summary', { hasText: 'Products' }).click();
+  await page.locator('[id="add-job.floors"]').click();
+  const [left, right] = await Promise.all(['misCuts', 'keep'].map((key) => field(`job.floors.0.${key}`).boundingBox()));
+  expect(left?.x).toBeLessThan(right?.x ?? 0);
+  expect(left?.y).toBe(right?.y);
 });
 
 test('the whole job is saved as typed', async () => {
