@@ -40,6 +40,9 @@ export interface LengthRule {
   readonly metric: Ticks;
 }
 
+/** Common practice: a full-kerf carbide blade cuts about 1/8 in; trim is cut with the same saw. */
+export const KERF_RULE: LengthRule = { key: 'kerf', name: 'kerf', us: ticksOfInches(1 / 8), metric: ticksOfMm(3) };
+
 export const LENGTH_RULES: readonly LengthRule[] = [
   // Common practice: 1/4 to 1/2 in for floating floors; published values run from 1/4 in to 15 mm and grow with the span.
   { key: 'expansionGap', name: 'expansion gap', us: ticksOfInches(3 / 8), metric: ticksOfMm(10) },
@@ -50,8 +53,7 @@ export const LENGTH_RULES: readonly LengthRule[] = [
   { key: 'minPiece', name: 'minimum piece', us: ticksOfInches(8), metric: ticksOfMm(200) },
   // Common practice: no wall row under 2 in (50 mm).
   { key: 'minRip', name: 'minimum rip', us: ticksOfInches(2), metric: ticksOfMm(50) },
-  // Common practice: a full-kerf carbide blade cuts about 1/8 in.
-  { key: 'kerf', name: 'kerf', us: ticksOfInches(1 / 8), metric: ticksOfMm(3) },
+  KERF_RULE,
   // Our choice: nearer than this, joints two rows apart read as one line (the H pattern the trade avoids).
   { key: 'alignedDistance', name: 'aligned-joint distance', us: ticksOfInches(2), metric: ticksOfMm(50) },
   // Our choice: what a tape shows and a pencil marks.
@@ -75,7 +77,7 @@ export interface RunLimitRule {
  */
 export const RUN_LIMITS: Readonly<Record<'laminate' | 'engineered wood' | 'solid wood' | 'rigid vinyl', RunLimitRule>> =
   {
-    // Source: two laminate makers' instructions, 12 m along and 8 m across; others say 8 m or 13 m either way.
+    // Common practice: laminate makers' instructions give 12 m along and 8 m across; others say 8 m or 13 m either way.
     laminate: { along: ticksOfMm(12_000), across: ticksOfMm(8_000), range: '8 to 13 m' },
     // Common practice: floating wood floors 25 to 30 ft, as wood-floor retailers advise; the lower figure is taken.
     'engineered wood': { along: ticksOfInches(300), across: ticksOfInches(300), range: '25 to 30 ft' },

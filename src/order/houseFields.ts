@@ -2,6 +2,8 @@
  * Every field of a job, in the order of the `Job` tab, with the words it goes by, how it is read, and what a blank one
  * stands for: the one table from which a job is checked, read, written into cells and told about.
  */
+import { inchesOf, mmOf } from '../geometry/length';
+import { KERF_RULE } from '../layout/rules';
 import type { HouseEntry } from './houseEntry';
 
 /**
@@ -97,8 +99,7 @@ export const HOUSE_SECTIONS: readonly HouseSection[] = [
     ['rooms', 'words', 'Rooms'],
     ['buy', ['', 'new', 'put back'], 'Bought or put back', 'new'],
     ['stockLength', 'room', 'Length of a stick'],
-    // Common practice: as the kerf of planks.
-    ['kerf', 'plank', 'Kerf', [1 / 8, 3]],
+    ['kerf', 'plank', 'Kerf', [inchesOf(KERF_RULE.us), mmOf(KERF_RULE.metric)]],
     ['thickness', 'plank', 'Thickness', 0],
     ['height', 'plank', 'Height'],
     ['aroundCutouts', YES_NO, 'Around cut-outs'],

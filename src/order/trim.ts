@@ -1,7 +1,7 @@
 /** Trim along the walls: what each wall needs, and the fewest sticks that give it. */
 import { cutStock } from '../cutting/stock';
 import { subtract } from '../geometry/combine';
-import type { Ticks } from '../geometry/length';
+import { TICKS_PER_FOOT, TICKS_PER_MM, type Ticks } from '../geometry/length';
 import { type Point, sideOf } from '../geometry/point';
 
 /** A length of wall between two corners or casings. */
@@ -50,10 +50,10 @@ export interface WalledRoom {
 
 /** Our choice: an outline with more corners than this stands for a round column. */
 const MOST_SQUARE_CORNERS = 8;
-/** How near a point must lie to a wall to be on it: what rounding on a slanted wall may move. */
-const ON_WALL: Ticks = 640;
+/** Our choice: how near a point must lie to a wall to be on it: what rounding on a slanted wall may move. */
+const ON_WALL: Ticks = TICKS_PER_MM;
 /** Common practice: no trim piece under a foot where two could be made alike. */
-const SHORTEST_SCARF: Ticks = 12 * 16_256;
+const SHORTEST_SCARF: Ticks = TICKS_PER_FOOT;
 
 /**
  * Trim wanted along every edge of the floor, less doorways.

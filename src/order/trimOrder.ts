@@ -1,5 +1,6 @@
 /** Trim, bars and spacers for every room of the job, each kind cut from the same sticks. */
-import { type Ticks, ticksOfInches, ticksOfMm } from '../geometry/length';
+import type { Ticks } from '../geometry/length';
+import { KERF_RULE } from '../layout/rules';
 import { lengthText } from '../takeoff/lengthText';
 import { nameKey } from '../takeoff/names';
 import { roomMeasure, roomUnit } from './coverOrder';
@@ -72,7 +73,7 @@ export function trimOrders(house: House, trims: readonly TrimOfRoom[]): readonly
 /** Bars at doorways by kind; a kind without an entry is a line that says what is missing. */
 export function transitionOrders(house: House, doorways: readonly DoorwayPlan[]): readonly (StickOrder | OrderLine)[] {
   const kinds = [...new Set(doorways.map((doorway) => nameKey(doorway.transition)).filter((kind) => kind !== ''))];
-  const kerf = house.units === 'us' ? ticksOfInches(1 / 8) : ticksOfMm(3);
+  const kerf = KERF_RULE[house.units];
   return kinds.map((key) => {
     const own = doorways.filter((doorway) => nameKey(doorway.transition) === key);
     const where = own.map(({ room, doorwayNumber }) => `${room} doorway ${doorwayNumber}`);

@@ -1,6 +1,6 @@
 /** Custom functions for what is ordered besides planks, and for wood that moves. */
 import type { Ticks, Units } from '../geometry/length';
-import { LENGTH_RULES, type LengthRule } from '../layout/rules';
+import { KERF_RULE } from '../layout/rules';
 import { moistureContent } from '../order/moisture';
 import { DRIEST_MOISTURE, WETTEST_MOISTURE, widthChange } from '../order/movement';
 import { readCoefficient, readTemperature } from '../order/readWood';
@@ -11,6 +11,9 @@ import { problems } from '../takeoff/problems';
 import { answersOf, type CellAnswer, listOf, oneOrGrid, singleValues } from './arguments';
 import { type Fault, faultIn, foundIn, isFault, length0OrMore, lengthAbove0, percentage, typedOf } from './cells';
 import { lengthNumber } from './lengthFunctions';
+
+/** Our choice: more pieces than this are a slip of units, and their sticks would be slow to work out. */
+const MOST_TRIM_PIECES = 5000;
 
 /**
  * Rolls of underlay or film for a rectangular room: strips side by side, along whichever way takes fewer rolls, a strip
@@ -60,13 +63,13 @@ export function PLANK_UNDERLAY(
 export function PLANK_TRIM(lengths: unknown, stock_length: unknown, kerf?: unknown, units?: unknown): number {
   const table = {
     stock_length: { given: stock_length, read: lengthAbove0('room') },
-    kerf: { given: kerf, read: length0OrMore('plank'), whenBlank: defaultKerf },
+    kerf: { given: kerf, read: length0OrMore('plank'), whenBlank: (system: Units) => KERF_RULE[system] },
   };
   const { values, units: system } = singleValues(table, units);
   const wanted = listOf('lengths', lengths, lengthAbove0('room'), system).filter((length) => length !== null);
   const walls = wanted.map((length) => ({ label: '', length, mitres: 0 }));
   const pieceCount = walls.reduce((sum, wall) => sum + Math.ceil(wall.length / values.stock_length), 0);
-  if (pieceCount > MOST_STRIPS) throw new Error(problems.tooManyPieces('lengths', pieceCount, MOST_STRIPS));
+  if (pieceCount > MOST_TRIM_PIECES) throw new Error(problems.tooManyPieces('lengths', pieceCount, MOST_TRIM_PIECES));
   return cutTrim(walls, values.stock_length, values.kerf, 0).stickCount;
 }
 
@@ -150,11 +153,6 @@ function rollsOfRoom({ length, width, roll_width, roll_length, overlap }: RoomAn
     { x: 0, y: width },
   ];
   return coverOf([[corners]], roll, '').rolls;
-}
-
-function defaultKerf(units: Units): Ticks {
-  const rule = LENGTH_RULES.find((known) => known.key === 'kerf') as LengthRule;
-  return units === 'us' ? rule.us : rule.metric;
 }
 
 /** Reads a species by name, or a coefficient. TRUE is no hickory. */

@@ -153,7 +153,7 @@ function readWall(walls: readonly WallEntry[], index: number, reader: FieldReade
   };
 }
 
-/** Degrees of a turn, right positive: `R`, `L`, or a number of degrees from -180 to 180; null for anything else. */
+/** Degrees of a turn, right positive: `R`, `L`, or a number of degrees above -180 and below 180; null for anything else. */
 export function degreesOfTurn(typed: Typed): number | null {
   const text = plainText(String(typed))
     .replace(/\s*(?:°|deg|degrees)$/, '')
@@ -252,7 +252,7 @@ function readProduct(product: ProductEntry, units: Units, reader: FieldReader): 
   };
 }
 
-/** How far from whole the planks of a box may come out when told by its coverage: printed sizes are rounded. */
+/** Our choice: how far from whole the planks of a box may come out when told by its coverage: printed sizes are rounded. */
 const BOX_ROUNDING = 0.03;
 
 function readPlanksPerBox(product: ProductEntry, plankArea: number, units: Units, reader: FieldReader): number | null {

@@ -99,7 +99,7 @@ describe('rolls', () => {
   });
 
   test.each([
-    ['an overlap as wide as the roll', [20, 12, 1, 25, 12], 'overlap is more than half of the roll'],
+    ['an overlap as wide as the roll', [20, 12, 1, 25, 12], 'overlap: 12" is more than half of the roll'],
     ['a roll in the wrong unit', [90, 90, 0.001, 25], 'At most 5000 are laid out'],
     ['no length', ['', 12, 4, 25], 'length is blank.'],
   ])('%s gets a sentence', (_, given, words) => {
