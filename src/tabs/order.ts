@@ -27,7 +27,8 @@ export const ORDER_TITLE = 'Order';
 
 const COLUMN_COUNT = 12;
 const MONEY = '#,##0.00';
-const COUNT = '#,##0.##';
+/** As many decimals as there are: a format with optional ones leaves the point standing. */
+const COUNT = 'General';
 const PERCENT = '0.0#%';
 const RIGHT: Look = lookWith({ align: 'right' });
 /** Cells a person may change: paper stays white, everything around them is banded. */
@@ -86,7 +87,7 @@ export function orderBlock(order: Order): TabBlock {
     title: ORDER_TITLE,
     mark: ORDER_MARK,
     cells: filledRows(rows, COLUMN_COUNT),
-    columnWidths: [190, 330, 65, 65, 75, 50, 70, 70, 120, 60, 75, 90],
+    columnWidths: [190, 330, 65, 65, 90, 50, 70, 70, 120, 60, 75, 90],
     rowHeight: 0,
     frozenRows,
     showGridlines: false,
