@@ -98,7 +98,7 @@ function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean): readonly G
     if (own.length === 1) return own.map(alone);
     const together = planFloors(own.flatMap(({ planned }) => planned.floors));
     const apart = own.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
-    const saves = together.plan.plankCount < apart && together.plan.broken.length === 0;
+    const saves = together.plan.plankCount < apart && together.markedPlan.broken.length === 0;
     return saves ? [{ planned: together, ways: own }] : own.map(alone);
   });
 }
@@ -138,7 +138,7 @@ function plannedProduct(groups: readonly Group[]): PlannedProduct {
   const { name } = groups[0].planned.floors[0].entry.product;
   const plankCount = groups.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
   const over = groups.reduce((sum, { planned: { plan } }) => sum + plan.plankCount - plan.bound, 0);
-  const isLegal = groups.every(({ planned }) => planned.plan.broken.length === 0);
+  const isLegal = groups.every(({ planned }) => planned.markedPlan.broken.length === 0);
   const proof = proofOf({ plankCount, bound: plankCount - over, broken: [] });
   if (!isLegal) return { name, plankCount, proof: 'no plan meets all the rules: see the cut lists' };
   return { name, plankCount, proof: groups.length > 1 ? `${proof}, each room from its own planks` : proof };
