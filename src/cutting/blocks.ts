@@ -32,6 +32,7 @@ export interface BlockRoom {
   readonly openings: Openings;
   readonly windows: Stretches;
   readonly open: Stretches;
+  readonly shut: Stretches;
 }
 
 export function emptyBlockRoom(plankLength: number, size: number): BlockRoom {
@@ -42,6 +43,7 @@ export function emptyBlockRoom(plankLength: number, size: number): BlockRoom {
     openings: noOpenings(),
     windows: noStretches(),
     open: noStretches(),
+    shut: noStretches(),
   };
 }
 
@@ -106,22 +108,44 @@ function fillPrices(trial: Trial, run: PreparedRun, sums: Int32Array, openings: 
   }
 }
 
-/** Adds to every price of run `i` the least of the run before that keeps its stagger from it. */
+/**
+ * Adds to every price of run `i` the least of the run before that keeps its stagger from it: the least of all, but for
+ * the few first pieces whose joints shut that one out.
+ */
 function addLeastBefore(trial: Trial, before: PreparedRun, run: PreparedRun, room: BlockRoom, i: number): void {
   const L = trial.prepared.plankLength;
+  const { shut } = room;
   const least = room.least[i];
+  const cheapest = cheapestOf(room.least[i - 1], L);
+  shut.count = 0;
+  addWindows(shut, run, before, cheapest, trial.stagger[run.index] - 1, L);
   fillMinima(room, room.least[i - 1], L);
-  for (let s = 1; s <= L; s++) {
-    if (least[s] === NEVER) continue;
-    const open = openTo(trial, before, run, s, room);
-    let cheapest = NEVER;
-    for (let j = 0; j < open.count; j++) {
-      const level = 31 - Math.clz32(open.to[j] - open.from[j] + 1);
-      const minima = room.minima[level];
-      cheapest = Math.min(cheapest, minima[open.from[j]], minima[open.to[j] + 1 - 2 ** level]);
+  let next = 1;
+  for (let w = 0; w <= shut.count; w++) {
+    const from = w < shut.count ? shut.from[w] : L + 1;
+    for (; next < from; next++) least[next] = Math.min(NEVER, least[next] + room.least[i - 1][cheapest]);
+    for (; w < shut.count && next <= shut.to[w]; next++) {
+      if (least[next] === NEVER) continue;
+      const open = openTo(trial, before, run, next, room);
+      least[next] = Math.min(NEVER, least[next] + leastWithin(room.minima, open));
     }
-    least[s] = Math.min(NEVER, least[s] + cheapest);
   }
+}
+
+/** Index from 1 of the least price. */
+function cheapestOf(prices: Int32Array, L: number): number {
+  let cheapest = 1;
+  for (let s = 2; s <= L; s++) if (prices[s] < prices[cheapest]) cheapest = s;
+  return cheapest;
+}
+
+function leastWithin(minima: readonly Int32Array[], { count, from, to }: Stretches): number {
+  let least = NEVER;
+  for (let i = 0; i < count; i++) {
+    const level = 31 - Math.clz32(to[i] - from[i] + 1);
+    least = Math.min(least, minima[level][from[i]], minima[level][to[i] + 1 - 2 ** level]);
+  }
+  return least;
 }
 
 function fillMinima({ minima }: BlockRoom, prices: Int32Array, L: number): void {

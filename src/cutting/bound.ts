@@ -4,13 +4,19 @@
 import { type BoundRuns, boundRunsOf } from './boundRuns';
 import type { CutJob } from './job';
 import { pricedRunsOf } from './pricedRuns';
-import { planksShownByPrices } from './prices';
+import { type PriceSearch, priceSearchOf } from './prices';
 
 export interface BoundOptions {
   /** Planks of a plan at hand: nothing above it is looked for. */
   readonly upTo?: number;
   /** 1 is what an ordinary room gets; more of it may raise the bound. */
   readonly effort?: number;
+}
+
+/** A lower bound that can be raised bit by bit: what was learnt for one goal serves the next. */
+export interface Bound {
+  /** @returns the bound known by now */
+  readonly raise: (options: BoundOptions) => number;
 }
 
 /** Pricings without a higher bound, for effort 1; most floors need fewer than 30 in all, and hopeless ones stop by themselves. */
@@ -26,19 +32,29 @@ const MOST_CELLS = 2 ** 22;
  * It speaks of legal plans only. For a job that has none, ask with the rules that cannot be met set to 0; where a run
  * cannot be laid at all under them it answers what is needed by length and kerf alone.
  */
-export function fewestPossible(
-  job: CutJob,
-  { upTo = Number.POSITIVE_INFINITY, effort = 1 }: BoundOptions = {},
-): number {
+export function fewestPossible(job: CutJob, options: BoundOptions = {}): number {
+  return boundOf(job).raise(options);
+}
+
+/** The bound of a job, as yet by length and kerf alone; see `fewestPossible`. */
+export function boundOf(job: CutJob): Bound {
   const runs = boundRunsOf(job);
-  let known = planksByLength(runs);
-  if (known >= upTo) return known;
-  known = Math.max(known, planksByChains(runs));
+  const byLength = planksByLength(runs);
   const cells = (runs.runs.length + runs.shortLengths.length + 1) * job.plankLength;
-  if (known >= upTo || cells > MOST_CELLS) return known;
-  const patience = Math.ceil(PATIENCE * effort * Math.min(1, CELLS_WITH_PATIENCE / cells));
-  const shown = planksShownByPrices(pricedRunsOf(runs), { known, upTo, patience });
-  return shown === Number.POSITIVE_INFINITY ? planksByLength(runs) : shown;
+  const patienceAtOne = cells > MOST_CELLS ? 0 : PATIENCE * Math.min(1, CELLS_WITH_PATIENCE / cells);
+  let known = byLength;
+  let prices: PriceSearch | undefined;
+  const raise = ({ upTo = Number.POSITIVE_INFINITY, effort = 1 }: BoundOptions): number => {
+    if (known >= upTo) return known;
+    known = Math.max(known, planksByChains(runs));
+    const patience = Math.ceil(patienceAtOne * effort);
+    if (known >= upTo || patience === 0) return known;
+    prices ??= priceSearchOf(pricedRunsOf(runs), known);
+    const shown = prices.raise({ upTo, patience });
+    known = shown === Number.POSITIVE_INFINITY ? byLength : shown;
+    return known;
+  };
+  return { raise };
 }
 
 /**

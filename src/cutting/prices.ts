@@ -10,13 +10,17 @@
  */
 import type { PricedRuns } from './pricedRuns';
 
-export interface PriceSearch {
-  /** Planks already known to be needed, >= 0. */
-  readonly known: number;
+export interface PriceGoal {
   /** Nothing above this is of use: a plan with so many planks is at hand. */
   readonly upTo: number;
-  /** Pricings without a higher bound after which it gives up, >= 1. */
+  /** Pricings in a row without a higher bound after which it gives up, >= 1; those of earlier goals count. */
   readonly patience: number;
+}
+
+/** Prices that are bettered bit by bit, for one goal after another. */
+export interface PriceSearch {
+  /** @returns the most planks shown to be needed so far; Infinity when some run cannot be laid under the rules */
+  readonly raise: (goal: PriceGoal) => number;
 }
 
 /** How far past a whole number of planks prices aim: wide at first, which is quicker, then narrow. */
@@ -41,33 +45,33 @@ interface Cut {
   readonly most: number;
 }
 
-/**
- * The most planks that prices can show to be needed.
- *
- * @returns whole planks, at least `known`; Infinity when some run cannot be laid under the rules
- */
-export function planksShownByPrices(priced: PricedRuns, { known, upTo, patience }: PriceSearch): number {
+/** @param known planks already known to be needed, >= 0 */
+export function priceSearchOf(priced: PricedRuns, known: number): PriceSearch {
   const prices = new Float64Array(priced.span + 1).fill(1 / priced.span);
   const cuts: Cut[] = [];
   let shown = known;
   let stride = Number.POSITIVE_INFINITY;
   let waited = 0;
-  while (shown < upTo && waited < patience) {
-    const planks = priced.price(prices);
-    if (planks === Number.POSITIVE_INFINITY) return planks;
-    waited = planks > shown ? 0 : waited + 1;
-    shown = Math.max(shown, planks);
-    cuts.push(cutOf(priced));
-    if (cuts.length > CUTS_KEPT) cuts.shift();
-    // Aim at once for all that is of use; where that stays out of reach, take it back by halves.
-    const margin = waited < PRICINGS_WIDE ? MARGIN : NARROW_MARGIN;
-    const room = Math.min(upTo - 1, shown * FARTHEST) + margin - shown;
-    if (waited >= 8 && waited % 4 === 0) stride = Math.max(Math.min(stride, room) / 2, margin);
-    const weights = moveOntoCuts(prices, cuts, shown + Math.min(stride, room) - priced.wholePlanks);
-    const hope = waited < PRICINGS_HOPEFUL ? 0 : SMALL_HOPE;
-    if (weights && deepestOverlap(cuts, weights) <= shown + hope - priced.wholePlanks) break;
-  }
-  return shown;
+  let isExhausted = false;
+  const raise = ({ upTo, patience }: PriceGoal): number => {
+    while (shown < upTo && waited < patience && !isExhausted) {
+      const planks = priced.price(prices);
+      if (planks === Number.POSITIVE_INFINITY) return planks;
+      waited = planks > shown ? 0 : waited + 1;
+      shown = Math.max(shown, planks);
+      cuts.push(cutOf(priced));
+      if (cuts.length > CUTS_KEPT) cuts.shift();
+      // Aim at once for all that is of use; where that stays out of reach, take it back by halves.
+      const margin = waited < PRICINGS_WIDE ? MARGIN : NARROW_MARGIN;
+      const room = Math.min(upTo - 1, shown * FARTHEST) + margin - shown;
+      if (waited >= 8 && waited % 4 === 0) stride = Math.max(Math.min(stride, room) / 2, margin);
+      const weights = moveOntoCuts(prices, cuts, shown + Math.min(stride, room) - priced.wholePlanks);
+      const hope = waited < PRICINGS_HOPEFUL ? 0 : SMALL_HOPE;
+      isExhausted = weights !== null && deepestOverlap(cuts, weights) <= shown + hope - priced.wholePlanks;
+    }
+    return shown;
+  };
+  return { raise };
 }
 
 function cutOf(priced: PricedRuns): Cut {

@@ -1,5 +1,5 @@
 /** FRONT DOOR of the planner: the fewest planks a floor can be laid with, and which pieces share them. */
-import { fewestPossible } from './bound';
+import { boundOf, fewestPossible } from './bound';
 import { chainOf, layChain } from './chains';
 import type { CutJob, CutPlan } from './job';
 import { emptyPrices, layFromNothing, levelTo } from './levelling';
@@ -12,8 +12,15 @@ import { emptyTrial, layAll, plankCountOf, type Trial } from './trial';
 const STEPS = { least: 2_000_000, forRun: 150_000, most: 30_000_000 };
 /** Moves of the polish, in the same way, and the most places they may visit. */
 const MOVES = { least: 400, forRun: 40, places: 30_000_000 };
-/** Share of the steps spent before the dear bound is reckoned. */
-const QUICK_SHARE = 0.04;
+/**
+ * Search and bound take turns, each with a larger share of its limit: most floors reach the cheap bound at once, and
+ * neither is let run on for what the other would have shown sooner.
+ */
+const TURNS = [
+  { bound: 0, steps: 0.04 },
+  { bound: 0.1, steps: 0.12 },
+  { bound: 1, steps: 1 },
+];
 
 export interface PlanOptions {
   /** Multiplies the limits of steps, > 0; 1 where it is missing. */
@@ -70,7 +77,7 @@ function betterOf(a: CutPlan, b: CutPlan): CutPlan {
 function fewestPlanks(trial: Trial, stepLimit: number): { at: Int32Array; bound: number } {
   const { job, plankLength } = trial.prepared;
   const chain = chainOf(trial.prepared);
-  const atLeast = (options: { upTo: number }): number => Math.max(chain?.planks ?? 0, fewestPossible(job, options));
+  const atLeast = boundOf(job);
   const prices = emptyPrices(plankLength);
   layFromNothing(trial, prices);
   const best = { at: trial.at.slice(), count: plankCountOf(trial) };
@@ -79,14 +86,12 @@ function fewestPlanks(trial: Trial, stepLimit: number): { at: Int32Array; bound:
     best.at = trial.at.slice();
     best.count = plankCountOf(trial);
   };
-  const lower = (bound: number, limit: number): void => {
-    while (best.count > bound && levelTo(trial, prices, best.count - 1, limit)) keepBest();
-  };
-  // The cheap bound first: most floors reach it, and never pay for the dear one.
-  lower(atLeast({ upTo: 0 }), stepLimit * QUICK_SHARE);
-  if (chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
-  const bound = atLeast({ upTo: best.count });
-  layAll(trial, best.at);
-  lower(bound, stepLimit);
+  let bound = chain?.planks ?? 0;
+  TURNS.forEach((turn, i) => {
+    bound = Math.max(bound, atLeast.raise({ upTo: best.count, effort: turn.bound }));
+    if (i > 0) layAll(trial, best.at);
+    while (best.count > bound && levelTo(trial, prices, best.count - 1, stepLimit * turn.steps)) keepBest();
+    if (i === 0 && chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
+  });
   return { at: best.at, bound };
 }
