@@ -28,42 +28,43 @@ export function chainOf(prepared: PreparedJob): Chain | undefined {
   const first = runs[0];
   const isEqual = (run: PreparedRun): boolean => run.length === first.length && run.strips < 0 && !run.isWallToWall;
   if (!first || !runs.every(isEqual)) return undefined;
-  let best: Chain | undefined;
+  let start = 0;
+  let planks = Number.POSITIVE_INFINITY;
   for (let s = 1; s <= prepared.plankLength; s++) {
     if (!mayBeFirst(first, s)) continue;
-    const chain = chainFrom(prepared, first, s, runs.length);
-    if (!best || chain.planks < best.planks) best = chain;
+    const needed = planksFrom(prepared, first, s, runs.length);
+    if (needed < planks) start = s;
+    planks = Math.min(planks, needed);
   }
-  return best;
+  if (start === 0) return undefined;
+  const ends: number[] = [];
+  return { planks: planksFrom(prepared, first, start, runs.length, ends), ends };
 }
 
 function mayBeFirst(run: PreparedRun, s: number): boolean {
   return (s >= run.lowFrom && s <= run.lowTo) || (s >= run.highFrom && s <= run.highTo);
 }
 
-/** The chain that begins with first piece `start`. Costs a step a row. */
-function chainFrom(prepared: PreparedJob, run: PreparedRun, start: number, count: number): Chain {
+/** Planks of the chain of `count` rows that begins with first piece `start`; its first pieces are added to `ends`. */
+function planksFrom(prepared: PreparedJob, run: PreparedRun, start: number, count: number, ends?: number[]): number {
   const L = prepared.plankLength;
-  const ends = [start];
   let laps = 0;
-  let begin = 0;
-  for (let end = start; ; ) {
-    begin = end - run.rest - prepared.kerf;
-    if (end < run.rest) {
-      begin += L;
-      laps++;
-    }
-    if (ends.length === count) break;
-    end = highestFrom(run, begin);
+  let begin = L;
+  for (let row = 0; row < count; row++) {
+    let end = row === 0 ? start : highestFrom(run, begin);
     if (end === 0) {
       end = highestFrom(run, L);
       laps++;
     }
-    ends.push(end);
+    ends?.push(end);
+    begin = end - run.rest - prepared.kerf;
+    if (end >= run.rest) continue;
+    begin += L;
+    laps++;
   }
   // A last lap that does not come down to where the chain began covers no place once more.
   const depth = laps + (Math.max(0, begin) < start ? 1 : 0);
-  return { ends, planks: count * run.quotient + depth };
+  return count * run.quotient + depth;
 }
 
 /** The highest first piece that is no higher than `place`; 0 where there is none. */

@@ -40,7 +40,8 @@ export interface Prices {
   /** First pieces that cost least. */
   readonly tied: Int32Array;
   readonly openings: Openings;
-  readonly block: BlockRoom;
+  /** Made when the first block moves. */
+  block?: BlockRoom;
 }
 
 export function emptyPrices(plankLength: number): Prices {
@@ -49,7 +50,6 @@ export function emptyPrices(plankLength: number): Prices {
     sums: new Int32Array(plankLength + 2),
     tied: new Int32Array(plankLength + 2),
     openings: noOpenings(),
-    block: emptyBlockRoom(plankLength, LARGEST_BLOCK),
   };
 }
 
@@ -136,6 +136,7 @@ function moveBlock(trial: Trial, prices: Prices, start: PreparedRun, limit: numb
   const price = priceOfExcess(trial, prices.ofPlace, limit);
   for (const run of path) lift(trial, run);
   sumPrices(trial, prices, limit);
+  prices.block ??= emptyBlockRoom(trial.prepared.plankLength, LARGEST_BLOCK);
   chooseBlock(trial, path, prices.sums, prices.block);
   for (const run of path) lay(trial, run, trial.at[run.index]);
   if (priceOfExcess(trial, prices.ofPlace, limit) <= price) return;

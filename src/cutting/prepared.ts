@@ -100,7 +100,9 @@ function prepareRun(job: CutJob, place: RunPlace, stripRows: readonly StripRows[
   const strips = stripRows.findIndex(({ first, last }) => first.includes(index) || last.includes(index));
   const { first, last, isTied } = stripRows[strips] ?? { first: [], last: [], isTied: false };
   return {
-    ...place,
+    index,
+    rowIndex,
+    runIndex,
     room: job.rows[rowIndex].room,
     x,
     length,
