@@ -87,11 +87,11 @@ function fewestPlanks(trial: Trial, stepLimit: number): { at: Int32Array; bound:
     best.count = plankCountOf(trial);
   };
   let bound = chain?.planks ?? 0;
-  TURNS.forEach((turn, i) => {
-    bound = Math.max(bound, atLeast.raise({ upTo: best.count, effort: turn.bound }));
-    if (i > 0) layAll(trial, best.at);
+  for (const turn of TURNS) {
+    if (best.count > bound) bound = Math.max(bound, atLeast.raise({ upTo: best.count, effort: turn.bound }));
+    if (turn !== TURNS[0]) layAll(trial, best.at);
     while (best.count > bound && levelTo(trial, prices, best.count - 1, stepLimit * turn.steps)) keepBest();
-    if (i === 0 && chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
-  });
+    if (turn === TURNS[0] && chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
+  }
   return { at: best.at, bound };
 }
