@@ -7,7 +7,8 @@
  * included.) The least total is found exactly, by dynamic programming along the forest of runs on every whole unit.
  */
 import type { BoundRun, BoundRuns } from './boundRuns';
-import { type StaggerTable, shutOffsets, staggerTableOf, tellParent, wrap } from './staggerCost';
+import { beginKinds, kindOfRun, type RunKinds, runKindsOf } from './runKinds';
+import { type RunCosts, type StaggerTable, shutOffsets, staggerTableOf, tellParent, wrap } from './staggerCost';
 
 /** Prices are whole numbers: every cost is an exact integer in a double. */
 const PRICE_OF_A_PLANK = 2 ** 20;
@@ -33,8 +34,7 @@ interface Table extends StaggerTable {
   readonly span: number;
   /** Sum of the prices of the first so many units. */
   readonly priceTo: Float64Array;
-  /** Cost of a run by its first piece, one array for each remainder of length; Infinity where not allowed. */
-  readonly costOfRest: Map<number, Float64Array>;
+  readonly kinds: RunKinds;
   /** The first pieces of the last pricing, and where its wall-to-wall pieces lie. */
   readonly chosen: Int32Array;
   readonly shortAt: Int32Array;
@@ -60,12 +60,11 @@ export function pricedRunsOf(job: BoundRuns): PricedRuns {
 
 function tableOf(job: BoundRuns): Table {
   const span = job.plankLength + job.kerf;
-  const emptyCost = (): Float64Array => new Float64Array(job.plankLength + 1).fill(Number.POSITIVE_INFINITY);
   return {
     ...staggerTableOf(job),
     span,
     priceTo: new Float64Array(span + 1),
-    costOfRest: new Map(job.runs.map((run) => [run.rest, emptyCost()])),
+    kinds: runKindsOf(job),
     chosen: new Int32Array(job.runs.length),
     shortAt: new Int32Array(job.shortLengths.length),
   };
@@ -86,29 +85,26 @@ function setPrices({ priceTo, span }: Table, prices: Float64Array): number {
 
 /** The least price of all runs, whole planks of the long ones left out; Infinity when some run cannot be laid. */
 function leastCost(table: Table, plank: number): number {
-  const { job, totals, costOfRest, cheapest } = table;
-  for (const [rest, costs] of costOfRest) setCosts(table, { rest, costs, plank });
-  job.runs.forEach(({ rest }, index) => {
-    totals[index]?.set(costOfRest.get(rest) as Float64Array);
-  });
+  const { job, kinds } = table;
+  beginKinds(kinds);
   let cost = 0;
   for (let index = job.runs.length - 1; index >= 0; index -= 1) {
-    const total = totals[index] as Float64Array;
-    const best = cheapestOf(total);
-    if (best === 0) return Number.POSITIVE_INFINITY;
-    cheapest[index] = best;
+    const { totals, cheapest } = kindOfRun(kinds, index, (run, children, own) => {
+      setCosts(table, run, plank, own);
+      for (const child of children) tellParent(table, child, run, own);
+    });
+    if (cheapest === 0) return Number.POSITIVE_INFINITY;
     // What a run costs at the least is taken out at once; its parent is told only what it costs more.
-    cost += total[best] as number;
-    if ((job.runs[index] as BoundRun).parent >= 0) tellParent(table, index);
+    cost += totals[cheapest] as number;
   }
   chooseAll(table);
   return cost + shortCost(table);
 }
 
 /** A run's cost without its whole planks: the prices its first and last piece cover, less the plank between. */
-function setCosts(table: Table, { rest, costs, plank }: { rest: number; costs: Float64Array; plank: number }): void {
-  const { priceTo, job } = table;
+function setCosts({ priceTo, job }: Table, { rest }: BoundRun, plank: number, costs: Float64Array): void {
   const { plankLength, kerf, minPiece } = job;
+  costs.fill(Number.POSITIVE_INFINITY);
   // First and last piece share one plank's length ...
   for (let first = minPiece; first <= rest - minPiece; first += 1) {
     costs[first] = plank + (priceTo[first + kerf] as number) - (priceTo[plankLength - rest + first] as number);
@@ -120,44 +116,44 @@ function setCosts(table: Table, { rest, costs, plank }: { rest: number; costs: F
   }
 }
 
-/** Index from 1 of the least entry; 0 when all are Infinity. */
-function cheapestOf(total: Float64Array): number {
-  let best = 0;
-  let least = Number.POSITIVE_INFINITY;
-  for (let first = 1; first < total.length; first += 1) {
-    const cost = total[first] as number;
-    if (cost < least) {
-      least = cost;
-      best = first;
+/** From the roots down: the cheapest first piece that the parent's choice allows. */
+function chooseAll(table: Table): void {
+  const { job, kinds, chosen } = table;
+  const known = new Map<number, number>();
+  job.runs.forEach((run, index) => {
+    const kind = kinds.kindOf[index] as number;
+    const { cheapest } = kinds.costs[kind] as RunCosts;
+    if (run.parent < 0) {
+      chosen[index] = cheapest;
+      return;
     }
-  }
-  return best;
+    const first = chosen[run.parent] as number;
+    const key = (kind * kinds.shapeCount + (kinds.shapeOf[run.parent] as number)) * (job.plankLength + 1) + first;
+    const choice =
+      known.get(key) ?? cheapestBeside(table, kinds.costs[kind] as RunCosts, job.runs[run.parent] as BoundRun, first);
+    known.set(key, choice);
+    chosen[index] = choice;
+  });
 }
 
-/** From the roots down: the cheapest first piece that the parent's choice allows. */
-function chooseAll({ job, totals, cheapest, chosen }: Table): void {
+/** The first piece that costs a run least beside its parent with the first piece `first`. */
+function cheapestBeside({ job }: Table, { run, totals, cheapest }: RunCosts, parent: BoundRun, first: number): number {
   const { plankLength } = job;
-  job.runs.forEach((run, index) => {
-    const best = cheapest[index] as number;
-    chosen[index] = best;
-    if (run.parent < 0) return;
-    const parent = job.runs[run.parent] as BoundRun;
-    const first = chosen[run.parent] as number;
-    const [from, to] = shutOffsets(job, { run, parent, first });
-    const joint = parent.x + first;
-    const ahead = wrap(run.x + best - joint, plankLength) % plankLength;
-    const isShut = (ahead >= from && ahead <= to) || (ahead - plankLength >= from && ahead - plankLength <= to);
-    if (!isShut) return;
-    const total = totals[index] as Float64Array;
-    let least = Number.POSITIVE_INFINITY;
-    let at = wrap(joint + to - run.x, plankLength);
-    for (let count = plankLength - 1 - to + from; count > 0; count -= 1) {
-      at = at === plankLength ? 1 : at + 1;
-      if ((total[at] as number) >= least) continue;
-      least = total[at] as number;
-      chosen[index] = at;
-    }
-  });
+  const [from, to] = shutOffsets(job, { run, parent, first });
+  const joint = parent.x + first;
+  const ahead = wrap(run.x + cheapest - joint, plankLength) % plankLength;
+  const isShut = (ahead >= from && ahead <= to) || (ahead - plankLength >= from && ahead - plankLength <= to);
+  if (!isShut) return cheapest;
+  let choice = cheapest;
+  let least = Number.POSITIVE_INFINITY;
+  let at = wrap(joint + to - run.x, plankLength);
+  for (let count = plankLength - 1 - to + from; count > 0; count -= 1) {
+    at = at === plankLength ? 1 : at + 1;
+    if ((totals[at] as number) >= least) continue;
+    least = totals[at] as number;
+    choice = at;
+  }
+  return choice;
 }
 
 /** Wall-to-wall pieces: each lies where its stretch is cheapest. */

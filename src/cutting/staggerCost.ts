@@ -1,58 +1,52 @@
 /** What it costs a run to keep its joints away from those of the row beside it. */
 import type { BoundRun, BoundRuns } from './boundRuns';
 
-/** Costs of the runs of one job, and memory to slide minima in. */
+/** One job, and memory to slide minima in. */
 export interface StaggerTable {
   readonly job: BoundRuns;
-  /** Least cost of a run and its children by its first piece; Infinity where not allowed. */
-  readonly totals: readonly Float64Array[];
-  /** The first piece with which each run and its children cost least. */
-  readonly cheapest: Int32Array;
   readonly blockForward: Float64Array;
   readonly blockBackward: Float64Array;
   readonly aboveReach: Float64Array;
   readonly belowReach: Float64Array;
 }
 
-/** Empty costs for every run of `job`. */
 export function staggerTableOf(job: BoundRuns): StaggerTable {
   const costs = (): Float64Array => new Float64Array(job.plankLength + 1);
-  return {
-    job,
-    totals: job.runs.map(costs),
-    cheapest: new Int32Array(job.runs.length),
-    blockForward: costs(),
-    blockBackward: costs(),
-    aboveReach: costs(),
-    belowReach: costs(),
-  };
+  return { job, blockForward: costs(), blockBackward: costs(), aboveReach: costs(), belowReach: costs() };
+}
+
+/** What a run and the children it keeps stagger from cost at the least. */
+export interface RunCosts {
+  readonly run: BoundRun;
+  /** By the first piece of the run; Infinity where not allowed. */
+  readonly totals: Float64Array;
+  /** The first piece that costs least; 0 where none is allowed. */
+  readonly cheapest: number;
 }
 
 /**
- * Adds to the parent's totals what the run `index` costs above its least where the parent's joints shut out its
- * cheapest first piece: for the 2 x stagger - 1 first pieces of the parent whose joints come too near.
+ * Adds to a parent's totals what a run costs above its least where the parent's joints shut out its cheapest first
+ * piece: for the 2 x stagger - 1 first pieces of the parent whose joints come too near.
  *
  * Least cost outside a window that slides round a circle: prefix and suffix minima of blocks of one window's length
  * (van Herk, 1992; Gil and Werman, 1993), O(plank length) a run whatever the stagger.
  */
-export function tellParent(table: StaggerTable, index: number): void {
-  const { job, totals, cheapest, blockForward, blockBackward, aboveReach, belowReach } = table;
+export function tellParent(
+  table: StaggerTable,
+  { run, totals, cheapest }: RunCosts,
+  parent: BoundRun,
+  above: Float64Array,
+): void {
+  const { job, blockForward, blockBackward, aboveReach, belowReach } = table;
   const { plankLength } = job;
   const stagger = staggerOf(job);
-  const run = job.runs[index] as BoundRun;
-  const parent = job.runs[run.parent] as BoundRun;
-  const total = totals[index] as Float64Array;
-  const above = totals[run.parent] as Float64Array;
-  const best = cheapest[index] as number;
-  const least = total[best] as number;
+  const least = totals[cheapest] as number;
   const reach = plankLength - 2 * stagger + 1;
-  const isShutAllRound = reachMinima(table, { run, parent, total });
-  slideMinima(table, { total, best, reach, stagger });
-  let first = wrap(run.x + best - parent.x + stagger, plankLength);
+  const isShutAllRound = reachMinima(table, { run, parent, totals });
+  slideMinima(table, { totals, cheapest, reach, stagger });
+  let first = wrap(run.x + cheapest - parent.x + stagger, plankLength);
   for (let offset = 1 - stagger; offset < stagger; offset += 1) {
     first = first === 1 ? plankLength : first - 1;
-    const before = above[first] as number;
-    if (before === Number.POSITIVE_INFINITY) continue;
     const start = stagger - offset;
     let cost = Math.min(blockBackward[start] as number, blockForward[start + reach - 1] as number);
     if (!isShutAllRound) {
@@ -61,7 +55,7 @@ export function tellParent(table: StaggerTable, index: number): void {
       if (to < stagger - 1) cost = Math.min(cost, aboveReach[stagger - 1 - to] as number);
       if (from > 1 - stagger) cost = Math.min(cost, belowReach[from + stagger - 1] as number);
     }
-    above[first] = before + cost - least;
+    above[first] = (above[first] as number) + cost - least;
   }
 }
 
@@ -94,20 +88,20 @@ export function shutOffsets(
 }
 
 /**
- * Block minima of `total` read round the circle from the place after `best`, blocks of `reach` places: backward where a
+ * Block minima of `totals` read round the circle from the place after `cheapest`, blocks of `reach` places: backward where a
  * window can start, forward where one can end.
  */
 function slideMinima(
   { blockForward, blockBackward }: StaggerTable,
-  { total, best, reach, stagger }: { total: Float64Array; best: number; reach: number; stagger: number },
+  { totals, cheapest, reach, stagger }: { totals: Float64Array; cheapest: number; reach: number; stagger: number },
 ): void {
-  const plankLength = total.length - 1;
+  const plankLength = totals.length - 1;
   for (let start = 1; start < plankLength; start += reach) {
     const end = Math.min(start + reach, plankLength);
     if (start < 2 * stagger) {
       let least = Number.POSITIVE_INFINITY;
-      for (let place = end - 1, at = wrap(best + end - 1, plankLength); place >= start; place -= 1) {
-        const cost = total[at] as number;
+      for (let place = end - 1, at = wrap(cheapest + end - 1, plankLength); place >= start; place -= 1) {
+        const cost = totals[at] as number;
         if (cost < least) least = cost;
         blockBackward[place] = least;
         at = at === 1 ? plankLength : at - 1;
@@ -118,8 +112,8 @@ function slideMinima(
       continue;
     }
     let least = Number.POSITIVE_INFINITY;
-    for (let place = start, at = wrap(best + start, plankLength); place < end; place += 1) {
-      const cost = total[at] as number;
+    for (let place = start, at = wrap(cheapest + start, plankLength); place < end; place += 1) {
+      const cost = totals[at] as number;
       if (cost < least) least = cost;
       blockForward[place] = least;
       at = at === plankLength ? 1 : at + 1;
@@ -133,14 +127,14 @@ function slideMinima(
  */
 function reachMinima(
   { job, aboveReach, belowReach }: StaggerTable,
-  { run, parent, total }: { run: BoundRun; parent: BoundRun; total: Float64Array },
+  { run, parent, totals }: { run: BoundRun; parent: BoundRun; totals: Float64Array },
 ): boolean {
   const { plankLength, minPiece } = job;
   const stagger = staggerOf(job);
   const fillOutwards = (minima: Float64Array, from: number, step: number): void => {
     let least = Number.POSITIVE_INFINITY;
     for (let count = 1; count <= 2 * stagger - 2; count += 1) {
-      least = Math.min(least, total[wrap(from + step * count, plankLength)] as number);
+      least = Math.min(least, totals[wrap(from + step * count, plankLength)] as number);
       minima[count] = least;
     }
   };
