@@ -154,14 +154,15 @@ function priceOfExcess({ depth, prepared }: Trial, ofPlace: Int32Array, limit: n
 function drawDeepPlace(trial: Trial, limit: number, ofPlace: Int32Array): number {
   const { depth, prepared, seeded } = trial;
   let excess = 0;
-  let drawn = 0;
   for (let a = 1; a <= prepared.plankLength; a++) {
     const over = depth[a] - limit;
     if (over <= 0) continue;
     ofPlace[a]++;
     excess += over;
-    if (drawBelow(seeded, excess) < over) drawn = a;
   }
+  if (excess === 0) return 0;
+  let drawn = 0;
+  for (let left = drawBelow(seeded, excess); left >= 0; ) left -= Math.max(0, depth[++drawn] - limit);
   return drawn;
 }
 
