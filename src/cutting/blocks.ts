@@ -1,10 +1,9 @@
 /**
  * Block moves: re-choose runs of consecutive rows together, so that a floor whose joints lock each other can move.
  *
- * The runs are lifted together and chosen by dynamic programming along the path: for every first piece of a run, the
- * cheapest of the run before among those its joints leave open. Minima over stretches come from a sparse table (M. A.
- * Bender and M. Farach-Colton, LATIN 2000): log L steps a place to build it, one or two to ask it. Prices of places
- * are added up; since two arcs of a block may meet at one place, a block that turns out dearer is put back.
+ * The runs are lifted together and chosen by dynamic programming along the path: every first piece of a run costs what
+ * it costs alone and, where its joints shut out the cheapest of the run before, what the next best costs more. Prices of
+ * places are added up; since two arcs of a block may meet at one place, a block that turns out dearer is put back.
  */
 import { priceOfArc } from './arcs';
 import type { PreparedRun } from './prepared';
@@ -18,32 +17,27 @@ import {
   openBetween,
   type Stretches,
 } from './stagger';
+import { cheapestOf, type StaggerTable, staggerTableOf, tellParent } from './staggerCost';
 import type { Trial } from './trial';
-
-/** No choice: above any price; the sum of two still fits in 32 bits. */
-const NEVER = 2 ** 30 - 1;
 
 /** Room for one block's arithmetic, made once. */
 export interface BlockRoom {
-  /** For each run of the block, the price of having it and all before it, by its first piece. */
-  readonly least: readonly Int32Array[];
-  /** Minima of the prices of the run before over 1, 2, 4, ... first pieces from each on. */
-  readonly minima: readonly Int32Array[];
+  /** For each run of the block, by its first piece, what it costs to have it and all before it; Infinity for never. */
+  readonly costs: readonly Float64Array[];
+  /** For the stagger of the last block. */
+  stagger: StaggerTable;
   readonly openings: Openings;
   readonly windows: Stretches;
   readonly open: Stretches;
-  readonly shut: Stretches;
 }
 
 export function emptyBlockRoom(plankLength: number, size: number): BlockRoom {
-  const arrays = (count: number): Int32Array[] => Array.from({ length: count }, () => new Int32Array(plankLength + 2));
   return {
-    least: arrays(size),
-    minima: arrays(32 - Math.clz32(plankLength)),
+    costs: Array.from({ length: size }, () => new Float64Array(plankLength + 1)),
+    stagger: staggerTableOf(plankLength, 0),
     openings: noOpenings(),
     windows: noStretches(),
     open: noStretches(),
-    shut: noStretches(),
   };
 }
 
@@ -77,12 +71,12 @@ export function chooseBlock(trial: Trial, path: readonly PreparedRun[], sums: In
   const before = path.map((run) => at[run.index]);
   for (const run of path) at[run.index] = 0;
   path.forEach((run, i) => {
-    trial.steps += L * (i === 0 ? 1 : 8);
-    fillPrices(trial, run, sums, room.openings, room.least[i]);
-    if (i > 0) addLeastBefore(trial, path[i - 1], run, room, i);
+    trial.steps += L * (i === 0 ? 1 : 3);
+    fillCosts(trial, run, sums, room.openings, room.costs[i]);
+    if (i > 0) addCostsBefore(trial, path[i - 1], run, room, i);
   });
   const last = path.length - 1;
-  let chosen = drawLeast(trial, room.least[last], { from: [1], to: [L], count: 1 });
+  let chosen = drawCheapest(trial, room.costs[last], { from: [1], to: [L], count: 1 });
   if (chosen === 0) {
     path.forEach((run, i) => {
       at[run.index] = before[i];
@@ -91,70 +85,47 @@ export function chooseBlock(trial: Trial, path: readonly PreparedRun[], sums: In
   }
   for (let i = last; i >= 0; i--) {
     at[path[i].index] = chosen;
-    if (i > 0) chosen = drawLeast(trial, room.least[i - 1], openTo(trial, path[i - 1], path[i], chosen, room));
+    if (i > 0) chosen = drawCheapest(trial, room.costs[i - 1], openTo(trial, path[i - 1], path[i], chosen, room));
   }
   return true;
 }
 
-function fillPrices(trial: Trial, run: PreparedRun, sums: Int32Array, openings: Openings, least: Int32Array): void {
+function fillCosts(trial: Trial, run: PreparedRun, sums: Int32Array, openings: Openings, costs: Float64Array): void {
   const { prepared } = trial;
   const reach = run.rest + prepared.kerf;
-  least.fill(NEVER);
+  costs.fill(Number.POSITIVE_INFINITY);
   findOpenings(openings, run, trial);
   for (let i = 0; i < openings.count; i++) {
     for (let s = openings.from[i]; s <= openings.to[i]; s++) {
-      least[s] = priceOfArc(sums, s, run.rest, reach, prepared.plankLength);
+      costs[s] = priceOfArc(sums, s, run.rest, reach, prepared.plankLength);
     }
   }
 }
 
-/**
- * Adds to every price of run `i` the least of the run before that keeps its stagger from it: the least of all, but for
- * the few first pieces whose joints shut that one out.
- */
-function addLeastBefore(trial: Trial, before: PreparedRun, run: PreparedRun, room: BlockRoom, i: number): void {
+/** Adds to the costs of run `i` what the run before costs above its least where it has to keep its stagger. */
+function addCostsBefore(trial: Trial, before: PreparedRun, run: PreparedRun, room: BlockRoom, i: number): void {
   const L = trial.prepared.plankLength;
-  const { shut } = room;
-  const least = room.least[i];
-  const cheapest = cheapestOf(room.least[i - 1], L);
-  shut.count = 0;
-  addWindows(shut, run, before, cheapest, trial.stagger[run.index] - 1, L);
-  fillMinima(room, room.least[i - 1], L);
-  let next = 1;
-  for (let w = 0; w <= shut.count; w++) {
-    const from = w < shut.count ? shut.from[w] : L + 1;
-    for (; next < from; next++) least[next] = Math.min(NEVER, least[next] + room.least[i - 1][cheapest]);
-    for (; w < shut.count && next <= shut.to[w]; next++) {
-      if (least[next] === NEVER) continue;
-      const open = openTo(trial, before, run, next, room);
-      least[next] = Math.min(NEVER, least[next] + leastWithin(room.minima, open));
+  const stagger = trial.stagger[run.index];
+  const own = room.costs[i];
+  const totals = room.costs[i - 1];
+  const cheapest = cheapestOf(totals);
+  if (cheapest === 0) own.fill(Number.POSITIVE_INFINITY);
+  else if (2 * stagger <= L) {
+    if (room.stagger.stagger !== stagger) room.stagger = staggerTableOf(L, stagger);
+    tellParent(room.stagger, { run: before, totals, cheapest }, run, own);
+  } else {
+    // Only runs of little more than a plank can keep more than half of one.
+    for (let s = 1; s <= L; s++) {
+      const open = openTo(trial, before, run, s, room);
+      own[s] += leastWithin(totals, open) - totals[cheapest];
     }
   }
 }
 
-/** Index from 1 of the least price. */
-function cheapestOf(prices: Int32Array, L: number): number {
-  let cheapest = 1;
-  for (let s = 2; s <= L; s++) if (prices[s] < prices[cheapest]) cheapest = s;
-  return cheapest;
-}
-
-function leastWithin(minima: readonly Int32Array[], { count, from, to }: Stretches): number {
-  let least = NEVER;
-  for (let i = 0; i < count; i++) {
-    const level = 31 - Math.clz32(to[i] - from[i] + 1);
-    least = Math.min(least, minima[level][from[i]], minima[level][to[i] + 1 - 2 ** level]);
-  }
+function leastWithin(costs: Float64Array, { from, to, count }: Stretches): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < count; i++) for (let s = from[i]; s <= to[i]; s++) least = Math.min(least, costs[s]);
   return least;
-}
-
-function fillMinima({ minima }: BlockRoom, prices: Int32Array, L: number): void {
-  minima[0].set(prices);
-  for (let level = 1, half = 1; 2 * half <= L; level++, half *= 2) {
-    const narrow = minima[level - 1];
-    const wide = minima[level];
-    for (let s = 1; s + 2 * half <= L + 1; s++) wide[s] = Math.min(narrow[s], narrow[s + half]);
-  }
 }
 
 /** First pieces of `run` whose joints keep the stagger from those of `other`. */
@@ -168,16 +139,17 @@ function openTo(trial: Trial, run: PreparedRun, other: PreparedRun, at: number, 
 }
 
 /** Any of the first pieces within the stretches that cost least; 0 where none may be had. */
-function drawLeast(trial: Trial, least: Int32Array, within: Stretches): number {
-  let price = NEVER;
+function drawCheapest(trial: Trial, costs: Float64Array, within: Stretches): number {
+  let least = Number.POSITIVE_INFINITY;
   let ties = 0;
   let drawn = 0;
   for (let i = 0; i < within.count; i++) {
     for (let s = within.from[i]; s <= within.to[i]; s++) {
-      if (least[s] > price || least[s] === NEVER) continue;
-      ties = least[s] < price ? 1 : ties + 1;
-      if (least[s] < price || drawBelow(trial.seeded, ties) === 0) drawn = s;
-      price = least[s];
+      const cost = costs[s];
+      if (cost > least || cost === Number.POSITIVE_INFINITY) continue;
+      ties = cost < least ? 1 : ties + 1;
+      if (cost < least || drawBelow(trial.seeded, ties) === 0) drawn = s;
+      least = cost;
     }
   }
   return drawn;

@@ -7,11 +7,10 @@
  * piece anywhere. Planks needed = the deepest overlap of those stretches (interval graphs are perfect).
  */
 import type { CutJob } from './job';
+import type { JointedRun } from './staggerCost';
 
 /** A run longer than a plank: its first piece s, then whole planks, then a last piece. */
-export interface BoundRun {
-  readonly x: number;
-  readonly length: number;
+export interface BoundRun extends JointedRun {
   /** Whole planks in `length`, and what is left of it. */
   readonly quotient: number;
   readonly rest: number;
@@ -93,7 +92,7 @@ function forestOf(rows: CutJob['rows'], job: CutJob): BoundRun[] {
     }
   });
   keepForest(runs, ties);
-  return inParentOrder(runs, job.plankLength);
+  return inParentOrder(runs, job);
 }
 
 /** Kruskal's spanning forest, widest overlap first. */
@@ -114,14 +113,21 @@ function keepForest(runs: readonly LongRun[], ties: { a: number; b: number; over
   }
 }
 
-function inParentOrder(runs: readonly LongRun[], plankLength: number): BoundRun[] {
+function inParentOrder(runs: readonly LongRun[], { plankLength, minPiece }: CutJob): BoundRun[] {
   const placeOf = new Map<number, number>();
   const ordered: BoundRun[] = [];
   const visit = (index: number, parent: number): void => {
     const run = runs[index] as LongRun;
     placeOf.set(index, ordered.length);
     const rest = ((run.length - 1) % plankLength) + 1;
-    ordered.push({ x: run.x, length: run.length, quotient: (run.length - rest) / plankLength, rest, parent });
+    ordered.push({
+      x: run.x,
+      length: run.length,
+      minPiece: Math.max(1, minPiece),
+      quotient: (run.length - rest) / plankLength,
+      rest,
+      parent,
+    });
   };
   runs.forEach((_, root) => {
     if (placeOf.has(root)) return;

@@ -31,6 +31,7 @@ export interface PricedRuns {
 
 /** Working memory of one job. */
 interface Table extends StaggerTable {
+  readonly job: BoundRuns;
   readonly span: number;
   /** Sum of the prices of the first so many units. */
   readonly priceTo: Float64Array;
@@ -61,7 +62,9 @@ export function pricedRunsOf(job: BoundRuns): PricedRuns {
 function tableOf(job: BoundRuns): Table {
   const span = job.plankLength + job.kerf;
   return {
-    ...staggerTableOf(job),
+    // More than half a plank cannot be kept on both sides of a joint; asking for less only lowers the bound.
+    ...staggerTableOf(job.plankLength, Math.min(job.minStagger, Math.floor(job.plankLength / 2))),
+    job,
     span,
     priceTo: new Float64Array(span + 1),
     kinds: runKindsOf(job),
@@ -122,7 +125,7 @@ function chooseAll(table: Table): void {
   const known = new Map<number, number>();
   job.runs.forEach((run, index) => {
     const kind = kinds.kindOf[index] as number;
-    const { cheapest } = kinds.costs[kind] as RunCosts;
+    const { cheapest } = kinds.costs[kind] as RunCosts<BoundRun>;
     if (run.parent < 0) {
       chosen[index] = cheapest;
       return;
@@ -130,16 +133,22 @@ function chooseAll(table: Table): void {
     const first = chosen[run.parent] as number;
     const key = (kind * kinds.shapeCount + (kinds.shapeOf[run.parent] as number)) * (job.plankLength + 1) + first;
     const choice =
-      known.get(key) ?? cheapestBeside(table, kinds.costs[kind] as RunCosts, job.runs[run.parent] as BoundRun, first);
+      known.get(key) ??
+      cheapestBeside(table, kinds.costs[kind] as RunCosts<BoundRun>, job.runs[run.parent] as BoundRun, first);
     known.set(key, choice);
     chosen[index] = choice;
   });
 }
 
 /** The first piece that costs a run least beside its parent with the first piece `first`. */
-function cheapestBeside({ job }: Table, { run, totals, cheapest }: RunCosts, parent: BoundRun, first: number): number {
-  const { plankLength } = job;
-  const [from, to] = shutOffsets(job, { run, parent, first });
+function cheapestBeside(
+  table: Table,
+  { run, totals, cheapest }: RunCosts<BoundRun>,
+  parent: BoundRun,
+  first: number,
+): number {
+  const { plankLength } = table;
+  const [from, to] = shutOffsets(table, { run, parent, first });
   const joint = parent.x + first;
   const ahead = wrap(run.x + cheapest - joint, plankLength) % plankLength;
   const isShut = (ahead >= from && ahead <= to) || (ahead - plankLength >= from && ahead - plankLength <= to);

@@ -6,7 +6,7 @@
  * no more than ten kinds.
  */
 import type { BoundRun, BoundRuns } from './boundRuns';
-import type { RunCosts } from './staggerCost';
+import { cheapestOf, type RunCosts } from './staggerCost';
 
 export interface RunKinds {
   readonly job: BoundRuns;
@@ -17,7 +17,7 @@ export interface RunKinds {
   /** Kind of each run in this pricing. */
   readonly kindOf: Int32Array;
   /** Costs of each kind in this pricing; those after the first `count` are memory to be used again. */
-  readonly costs: RunCosts[];
+  readonly costs: RunCosts<BoundRun>[];
   count: number;
   /** Kinds of this pricing by the shape and the kind of the only child, and by shape and cheapest first piece. */
   readonly above: Map<number, number>;
@@ -63,8 +63,8 @@ export function beginKinds(kinds: RunKinds): void {
 export function kindOfRun(
   kinds: RunKinds,
   index: number,
-  fill: (run: BoundRun, children: readonly RunCosts[], totals: Float64Array) => void,
-): RunCosts {
+  fill: (run: BoundRun, children: readonly RunCosts<BoundRun>[], totals: Float64Array) => void,
+): RunCosts<BoundRun> {
   const { job, kindOf, costs, above } = kinds;
   const children = (kinds.children[index] as number[]).map((child) => kindOf[child] as number);
   const shape = kinds.shapeOf[index] as number;
@@ -75,21 +75,21 @@ export function kindOfRun(
     const run = job.runs[index] as BoundRun;
     fill(
       run,
-      children.map((child) => costs[child] as RunCosts),
+      children.map((child) => costs[child] as RunCosts<BoundRun>),
       totals,
     );
     kind = keepKind(kinds, shape, { run, totals, cheapest: cheapestOf(totals) });
     if (key >= 0) above.set(key, kind);
   }
   kindOf[index] = kind;
-  return costs[kind] as RunCosts;
+  return costs[kind] as RunCosts<BoundRun>;
 }
 
 /** The kind that has these very costs, or else a new one. */
-function keepKind(kinds: RunKinds, shape: number, own: RunCosts): number {
+function keepKind(kinds: RunKinds, shape: number, own: RunCosts<BoundRun>): number {
   const key = shape * (kinds.job.plankLength + 1) + own.cheapest;
   const alike = kinds.alike.get(key) ?? [];
-  const known = alike.find((kind) => isEqual((kinds.costs[kind] as RunCosts).totals, own.totals));
+  const known = alike.find((kind) => isEqual((kinds.costs[kind] as RunCosts<BoundRun>).totals, own.totals));
   if (known !== undefined) return known;
   kinds.alike.set(key, [...alike, kinds.count]);
   kinds.costs[kinds.count] = own;
@@ -100,17 +100,4 @@ function keepKind(kinds: RunKinds, shape: number, own: RunCosts): number {
 function isEqual(a: Float64Array, b: Float64Array): boolean {
   for (let first = 1; first < a.length; first += 1) if (a[first] !== b[first]) return false;
   return true;
-}
-
-/** Index from 1 of the least entry; 0 when all are Infinity. */
-function cheapestOf(totals: Float64Array): number {
-  let cheapest = 0;
-  let least = Number.POSITIVE_INFINITY;
-  for (let first = 1; first < totals.length; first += 1) {
-    if ((totals[first] as number) < least) {
-      least = totals[first] as number;
-      cheapest = first;
-    }
-  }
-  return cheapest;
 }

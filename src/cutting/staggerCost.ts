@@ -1,27 +1,55 @@
 /** What it costs a run to keep its joints away from those of the row beside it. */
-import type { BoundRun, BoundRuns } from './boundRuns';
 
-/** One job, and memory to slide minima in. */
+/** A run longer than a plank, as far as its joints go. */
+export interface JointedRun {
+  readonly x: number;
+  readonly length: number;
+  /** Least length of its first and last piece, >= 1. */
+  readonly minPiece: number;
+}
+
+/** How near joints may come, from 0 to half a plank, and memory to slide minima in. */
 export interface StaggerTable {
-  readonly job: BoundRuns;
+  readonly plankLength: number;
+  readonly stagger: number;
   readonly blockForward: Float64Array;
   readonly blockBackward: Float64Array;
   readonly aboveReach: Float64Array;
   readonly belowReach: Float64Array;
 }
 
-export function staggerTableOf(job: BoundRuns): StaggerTable {
-  const costs = (): Float64Array => new Float64Array(job.plankLength + 1);
-  return { job, blockForward: costs(), blockBackward: costs(), aboveReach: costs(), belowReach: costs() };
+export function staggerTableOf(plankLength: number, stagger: number): StaggerTable {
+  const costs = (): Float64Array => new Float64Array(plankLength + 1);
+  return {
+    plankLength,
+    stagger,
+    blockForward: costs(),
+    blockBackward: costs(),
+    aboveReach: costs(),
+    belowReach: costs(),
+  };
 }
 
-/** What a run and the children it keeps stagger from cost at the least. */
-export interface RunCosts {
-  readonly run: BoundRun;
+/** What a run and those chosen after it cost at the least. */
+export interface RunCosts<Run extends JointedRun> {
+  readonly run: Run;
   /** By the first piece of the run; Infinity where not allowed. */
   readonly totals: Float64Array;
   /** The first piece that costs least; 0 where none is allowed. */
   readonly cheapest: number;
+}
+
+/** Index from 1 of the least entry; 0 when all are Infinity. */
+export function cheapestOf(totals: Float64Array): number {
+  let cheapest = 0;
+  let least = Number.POSITIVE_INFINITY;
+  for (let first = 1; first < totals.length; first += 1) {
+    if ((totals[first] as number) < least) {
+      least = totals[first] as number;
+      cheapest = first;
+    }
+  }
+  return cheapest;
 }
 
 /**
@@ -33,35 +61,28 @@ export interface RunCosts {
  */
 export function tellParent(
   table: StaggerTable,
-  { run, totals, cheapest }: RunCosts,
-  parent: BoundRun,
+  { run, totals, cheapest }: RunCosts<JointedRun>,
+  parent: JointedRun,
   above: Float64Array,
 ): void {
-  const { job, blockForward, blockBackward, aboveReach, belowReach } = table;
-  const { plankLength } = job;
-  const stagger = staggerOf(job);
+  const { plankLength, stagger, blockForward, blockBackward, aboveReach, belowReach } = table;
   const least = totals[cheapest] as number;
   const reach = plankLength - 2 * stagger + 1;
   const isShutAllRound = reachMinima(table, { run, parent, totals });
-  slideMinima(table, { totals, cheapest, reach, stagger });
+  slideMinima(table, totals, cheapest, reach);
   let first = wrap(run.x + cheapest - parent.x + stagger, plankLength);
   for (let offset = 1 - stagger; offset < stagger; offset += 1) {
     first = first === 1 ? plankLength : first - 1;
     const start = stagger - offset;
     let cost = Math.min(blockBackward[start] as number, blockForward[start + reach - 1] as number);
     if (!isShutAllRound) {
-      const [from, to] = shutOffsets(job, { run, parent, first });
+      const [from, to] = shutOffsets(table, { run, parent, first });
       if (offset < from || offset > to) continue;
       if (to < stagger - 1) cost = Math.min(cost, aboveReach[stagger - 1 - to] as number);
       if (from > 1 - stagger) cost = Math.min(cost, belowReach[from + stagger - 1] as number);
     }
     above[first] = (above[first] as number) + cost - least;
   }
-}
-
-/** More than half a plank cannot be kept on both sides of a joint; asking for less only lowers the bound. */
-function staggerOf({ minStagger, plankLength }: BoundRuns): number {
-  return Math.min(minStagger, Math.floor(plankLength / 2));
 }
 
 /** The first piece, 1 to `plankLength`, whose joints lie at `at` from the run's start or whole planks beside it. */
@@ -75,27 +96,26 @@ export function wrap(at: number, plankLength: number): number {
  * the stagger. Fewer than all of them near the ends of the runs, where one has no joint beside the other's.
  */
 export function shutOffsets(
-  job: BoundRuns,
-  { run, parent, first }: { run: BoundRun; parent: BoundRun; first: number },
+  { plankLength, stagger }: StaggerTable,
+  { run, parent, first }: { run: JointedRun; parent: JointedRun; first: number },
 ): readonly [number, number] {
-  const { plankLength, minPiece } = job;
-  const stagger = staggerOf(job);
   const firstJoint = parent.x + first;
   const lastJoint = parent.x + parent.length - wrap(parent.length - first, plankLength);
-  const from = run.x + minPiece - lastJoint;
-  const to = run.x + run.length - minPiece - firstJoint;
+  const from = run.x + run.minPiece - lastJoint;
+  const to = run.x + run.length - run.minPiece - firstJoint;
   return [Math.max(1 - stagger, from), Math.min(stagger - 1, to)];
 }
 
 /**
- * Block minima of `totals` read round the circle from the place after `cheapest`, blocks of `reach` places: backward where a
- * window can start, forward where one can end.
+ * Block minima of `totals` read round the circle from the place after `cheapest`, blocks of `reach` places: backward
+ * where a window can start, forward where one can end.
  */
 function slideMinima(
-  { blockForward, blockBackward }: StaggerTable,
-  { totals, cheapest, reach, stagger }: { totals: Float64Array; cheapest: number; reach: number; stagger: number },
+  { plankLength, stagger, blockForward, blockBackward }: StaggerTable,
+  totals: Float64Array,
+  cheapest: number,
+  reach: number,
 ): void {
-  const plankLength = totals.length - 1;
   for (let start = 1; start < plankLength; start += reach) {
     const end = Math.min(start + reach, plankLength);
     if (start < 2 * stagger) {
@@ -126,11 +146,10 @@ function slideMinima(
  * parent's can come to them; answers whether none can.
  */
 function reachMinima(
-  { job, aboveReach, belowReach }: StaggerTable,
-  { run, parent, totals }: { run: BoundRun; parent: BoundRun; totals: Float64Array },
+  { plankLength, stagger, aboveReach, belowReach }: StaggerTable,
+  { run, parent, totals }: { run: JointedRun; parent: JointedRun; totals: Float64Array },
 ): boolean {
-  const { plankLength, minPiece } = job;
-  const stagger = staggerOf(job);
+  const { minPiece } = run;
   const fillOutwards = (minima: Float64Array, from: number, step: number): void => {
     let least = Number.POSITIVE_INFINITY;
     for (let count = 1; count <= 2 * stagger - 2; count += 1) {
