@@ -13,7 +13,7 @@
 import { nearPairs } from './joints';
 import type { PreparedJob, PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
-import { layAll, type Trial } from './trial';
+import { layAll, setFirst, swapFirsts, type Trial } from './trial';
 
 export interface Chain {
   /** First pieces of the rows, in the order of the chain. */
@@ -116,11 +116,6 @@ function setInStrides(trial: Trial, runs: readonly PreparedRun[], sorted: readon
   }
 }
 
-function setFirst(trial: Trial, run: PreparedRun, at: number): void {
-  trial.at[run.index] = at;
-  if (run.follower >= 0) trial.at[run.follower] = at;
-}
-
 /** Min-conflicts (S. Minton and others, Artificial Intelligence 58, 1992) over swaps of two rows. */
 function mendBySwaps(trial: Trial, runs: readonly PreparedRun[]): boolean {
   for (let looked = 0; looked < MOST_SWAPS; looked += runs.length) {
@@ -142,12 +137,6 @@ function mendBySwaps(trial: Trial, runs: readonly PreparedRun[]): boolean {
     trial.steps += STEPS_A_LOOK * runs.length;
   }
   return false;
-}
-
-function swapFirsts(trial: Trial, a: PreparedRun, b: PreparedRun): void {
-  const at = trial.at[a.index];
-  setFirst(trial, a, trial.at[b.index]);
-  setFirst(trial, b, at);
 }
 
 function changeOfSwap(trial: Trial, a: PreparedRun, b: PreparedRun): number {

@@ -11,8 +11,8 @@ import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './block
 import { keepStagger, layStripRoomsAfresh } from './nearest';
 import { lastPieceOf, type PreparedJob, type PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
-import { findOpenings, isWithin, noOpenings, type Openings } from './stagger';
-import { clear, lay, lift, plankCountOf, type Trial } from './trial';
+import { findOpenings, isWithin, keepsStagger, noOpenings, type Openings } from './stagger';
+import { clear, lay, lift, plankCountOf, swapFirsts, type Trial } from './trial';
 
 /** Sweeps over all runs that make a start. */
 const SWEEPS = 3;
@@ -27,7 +27,10 @@ const MOST_RUNS_TO_START_AGAIN = 100;
 /** Per cent of moves that aim at a place too deep; the others lift any run. */
 const AIMED_SHARE = 40;
 const AIMED_DRAWS = 30;
-/** Per cent of moves that take a block of rows. */
+/** Per cent of moves that try a swap, and draws for a partner. */
+const SWAP_SHARE = 30;
+const SWAP_DRAWS = 6;
+/** Per cent of the others that take a block of rows. */
 const BLOCK_SHARE = 5;
 const LARGEST_BLOCK = 3;
 
@@ -40,6 +43,8 @@ export interface Prices {
   /** First pieces that cost least. */
   readonly tied: Int32Array;
   readonly openings: Openings;
+  /** What the run that was last laid alone pays for its arc. */
+  paid: number;
   /** Made when the first block moves. */
   block?: BlockRoom;
 }
@@ -50,6 +55,7 @@ export function emptyPrices(plankLength: number): Prices {
     sums: new Int32Array(plankLength + 2),
     tied: new Int32Array(plankLength + 2),
     openings: noOpenings(),
+    paid: 0,
   };
 }
 
@@ -81,29 +87,43 @@ function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void {
  * @returns whether it was found; the trial is then laid so, else it is wherever the search was when the steps ran out
  */
 export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit: number): boolean {
+  const { prepared, seeded } = trial;
   let last = -1;
-  let startAgain = MOVES_A_START * trial.prepared.runs.length;
+  let mayBeLevel = true;
+  let startAgain = MOVES_A_START * prepared.runs.length;
   for (let move = 0; trial.steps < stepLimit; move++) {
     if (move % MOVES_A_ROUND === 0) prices.ofPlace.fill(1);
-    if (move === startAgain && trial.prepared.runs.length <= MOST_RUNS_TO_START_AGAIN) {
+    if (move === startAgain && prepared.runs.length <= MOST_RUNS_TO_START_AGAIN) {
       startAgain *= 2;
       layFromNothing(trial, prices);
+      mayBeLevel = true;
     }
-    const limit = planks - trial.wholes;
-    const place = drawDeepPlace(trial, limit, prices.ofPlace);
-    if (place === 0) return true;
-    const run = drawRun(trial, place, last);
+    const isAimed = drawBelow(seeded, 100) < AIMED_SHARE;
+    const place = isAimed || mayBeLevel ? drawDeepPlace(trial, prices, planks - trial.wholes) : 0;
+    if (mayBeLevel && place === 0) return true;
+    const run = drawRun(trial, isAimed ? place : 0, last);
     last = run.index;
-    if (mayBeInBlock(run) && drawBelow(trial.seeded, 100) < BLOCK_SHARE) {
-      moveBlock(trial, prices, run, limit);
-      continue;
-    }
-    lift(trial, run);
-    sumPrices(trial, prices, limit);
-    lay(trial, run, run.strips < 0 ? cheapestPlace(trial, run, prices) : bestStripPlace(trial, run, prices, planks));
-    if (run.strips >= 0 && isLocked(prices.openings) && drawBelow(trial.seeded, 8) === 0) layStripRoomsAfresh(trial);
+    mayBeLevel = moveRun(trial, prices, run, planks);
   }
   return plankCountOf(trial) <= planks;
+}
+
+/** @returns whether no place may be too deep now; it is too deep wherever a run still pays for its arc */
+function moveRun(trial: Trial, prices: Prices, run: PreparedRun, planks: number): boolean {
+  const { seeded } = trial;
+  if (movesFreely(run) && drawBelow(seeded, 100) < SWAP_SHARE && swapWithAlike(trial, run)) return false;
+  if (movesFreely(run) && drawBelow(seeded, 100) < BLOCK_SHARE) {
+    moveBlock(trial, prices, run, planks - trial.wholes);
+    return true;
+  }
+  // Before the lift, which takes the run's whole planks out of the count.
+  const limit = planks - trial.wholes;
+  lift(trial, run);
+  sumPrices(trial, prices, limit);
+  lay(trial, run, run.strips < 0 ? cheapestPlace(trial, run, prices) : bestStripPlace(trial, run, prices, planks));
+  if (run.strips < 0) return prices.paid === 0;
+  if (isLocked(prices.openings) && drawBelow(seeded, 8) === 0) layStripRoomsAfresh(trial);
+  return true;
 }
 
 /** Whether neighbours leave a run no more than one first piece. */
@@ -111,26 +131,46 @@ function isLocked({ count, from, to }: Openings): boolean {
   return count === 1 && from[0] === to[0];
 }
 
-/** Sums the prices of places at the limit or above it. */
-function sumPrices(trial: Trial, { ofPlace, sums }: Prices, limit: number): void {
-  const { depth, prepared } = trial;
-  // The shift makes a mask of the comparison depth >= limit, which no processor can foretell.
-  for (let a = 1, sum = 0; a <= prepared.plankLength; a++) {
-    sum += ofPlace[a] & ((limit - 1 - depth[a]) >> 31);
-    sums[a] = sum;
-  }
+/** Whether a run moves without another: strips join some, a piece from wall to wall has no joints to keep away. */
+function movesFreely(run: PreparedRun): boolean {
+  return !run.isWallToWall && run.strips < 0 && run.follower < 0 && !run.isTied;
 }
 
-/** Runs that strips concern move alone. */
-function mayBeInBlock(run: PreparedRun): boolean {
-  return !run.isWallToWall && run.strips < 0 && run.follower < 0 && !run.isTied;
+/**
+ * Swaps first pieces with a run of the same rest, if a few draws find one with which both keep their stagger: no load
+ * changes, and other places open.
+ */
+function swapWithAlike(trial: Trial, run: PreparedRun): boolean {
+  const { prepared, at, seeded } = trial;
+  trial.steps += STEPS_A_MOVE;
+  for (let i = 0; i < SWAP_DRAWS; i++) {
+    const other = prepared.runs[drawBelow(seeded, prepared.runs.length)];
+    if (other.rest !== run.rest || at[other.index] === at[run.index] || !movesFreely(other)) continue;
+    swapFirsts(trial, run, other);
+    if (keepsStagger(trial, run) && keepsStagger(trial, other)) return true;
+    swapFirsts(trial, run, other);
+  }
+  return false;
+}
+
+/** Sums the prices of places at the limit or above it. */
+function sumPrices(trial: Trial, { ofPlace, sums }: Prices, limit: number): void {
+  const { depth } = trial;
+  const L = trial.prepared.plankLength;
+  const free = limit - 1;
+  let sum = 0;
+  for (let a = 1; a <= L; a++) {
+    // The shift makes a mask of the comparison depth >= limit, which no processor can foretell.
+    sum = (sum + (ofPlace[a] & ((free - depth[a]) >> 31))) | 0;
+    sums[a] = sum;
+  }
 }
 
 function moveBlock(trial: Trial, prices: Prices, start: PreparedRun, limit: number): void {
   const path = extendPath(trial, [start], {
     direction: drawBelow(trial.seeded, 2) * 2 - 1,
     size: 2 + drawBelow(trial.seeded, LARGEST_BLOCK - 1),
-    free: mayBeInBlock,
+    free: movesFreely,
   });
   const before = path.map((run) => trial.at[run.index]);
   const price = priceOfExcess(trial, prices.ofPlace, limit);
@@ -150,30 +190,26 @@ function priceOfExcess({ depth, prepared }: Trial, ofPlace: Int32Array, limit: n
   return price;
 }
 
-/** Raises the price of every place deeper than `limit` and draws one of them, the deeper the likelier; 0 for none. */
-function drawDeepPlace(trial: Trial, limit: number, ofPlace: Int32Array): number {
-  const { depth, prepared, seeded } = trial;
-  let excess = 0;
-  for (let a = 1; a <= prepared.plankLength; a++) {
-    const over = depth[a] - limit;
-    if (over <= 0) continue;
+/** Raises the price of every place deeper than `limit` and draws one of them; 0 for none. */
+function drawDeepPlace(trial: Trial, { ofPlace, tied }: Prices, limit: number): number {
+  const { depth } = trial;
+  const L = trial.prepared.plankLength;
+  let count = 0;
+  for (let a = 1; a <= L; a++) {
+    if (depth[a] <= limit) continue;
     ofPlace[a]++;
-    excess += over;
+    tied[count++] = a;
   }
-  if (excess === 0) return 0;
-  let drawn = 0;
-  for (let left = drawBelow(seeded, excess); left >= 0; ) left -= Math.max(0, depth[++drawn] - limit);
-  return drawn;
+  return count === 0 ? 0 : tied[drawBelow(trial.seeded, count)];
 }
 
-/** A run that covers the place if a few draws find one, or else any; not the one moved last, unless it is the only one. */
+/** A run that covers the place, if there is one and a few draws find it, or else any; not the one moved last, if another moves. */
 function drawRun(trial: Trial, place: number, lastMoved: number): PreparedRun {
   const { prepared, seeded, at } = trial;
   const { runs } = prepared;
-  const isAimed = drawBelow(seeded, 100) < AIMED_SHARE;
   let drawn = runs[drawBelow(seeded, runs.length)];
   for (let i = 0; i < AIMED_DRAWS; i++) {
-    const isRight = !isAimed || covers(prepared, drawn, at[drawn.index], place);
+    const isRight = place === 0 || covers(prepared, drawn, at[drawn.index], place);
     if (isRight && !drawn.isTied && drawn.index !== lastMoved) return drawn;
     drawn = runs[drawBelow(seeded, runs.length)];
   }
@@ -204,6 +240,7 @@ function cheapestPlace(trial: Trial, run: PreparedRun, prices: Prices): number {
     if (from < run.rest) scan(prices, { from, to, shift: L - reach, added: prices.sums[L] }, found);
     else scan(prices, { from, to, shift: -reach, added: 0 }, found);
   }
+  prices.paid = found.price;
   return prices.tied[drawBelow(seeded, found.ties)];
 }
 

@@ -15,11 +15,10 @@ import {
   stairsOfBoth,
   stairsWith,
 } from './goals';
-import { nearPairs } from './joints';
 import type { PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
-import { findOpenings, noOpenings, type Openings } from './stagger';
-import { lay, layAll, lift, type Trial } from './trial';
+import { findOpenings, keepsStagger, noOpenings, type Openings } from './stagger';
+import { lay, layAll, lift, swapFirsts, type Trial } from './trial';
 
 /** What one aligned joint, one cut and one stair-step weigh against each other. */
 interface Weights {
@@ -293,14 +292,8 @@ function swap(polishing: Polish, run: PreparedRun, weights: Weights): void {
   if (best < 0) return;
   const other = prepared.runs[best];
   countBoth(goals, run, other, -1);
-  swapFirsts(at, run, other);
+  swapFirsts(goals.trial, run, other);
   countBoth(goals, run, other, 1);
-}
-
-function swapFirsts(at: Int32Array, a: PreparedRun, b: PreparedRun): void {
-  const kept = at[a.index];
-  at[a.index] = at[b.index];
-  at[b.index] = kept;
 }
 
 function countBoth(goals: Goals, a: PreparedRun, b: PreparedRun, by: number): void {
@@ -309,22 +302,13 @@ function countBoth(goals: Goals, a: PreparedRun, b: PreparedRun, by: number): vo
 }
 
 function changeOfSwap(goals: Goals, a: PreparedRun, b: PreparedRun, weights: Weights): number {
-  const { at } = goals.trial;
   const priceNow = (): number =>
     alignedOfBoth(goals, a, b) * weights.aligned + stairsOfBoth(goals, a, b) * weights.stair;
   const before = priceNow();
-  swapFirsts(at, a, b);
+  swapFirsts(goals.trial, a, b);
   const change = keepsStagger(goals.trial, a) && keepsStagger(goals.trial, b) ? priceNow() - before : NEVER;
-  swapFirsts(at, a, b);
+  swapFirsts(goals.trial, a, b);
   return change;
-}
-
-function keepsStagger({ prepared, at, stagger }: Trial, run: PreparedRun): boolean {
-  const { runs, neighbours, plankLength } = prepared;
-  for (const index of neighbours[run.index]) {
-    if (nearPairs(run, at[run.index], runs[index], at[index], stagger[run.index], plankLength) > 0) return false;
-  }
-  return true;
 }
 
 /** Keeps the choice that is laid, unless one is kept that is as good in all. */

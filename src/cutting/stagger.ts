@@ -5,6 +5,7 @@
  * first pieces whose joints come nearer than the minimum stagger: a window on the circle of L places, cut off where
  * this run ends.
  */
+import { nearPairs } from './joints';
 import type { PreparedRun } from './prepared';
 import type { Trial } from './trial';
 
@@ -122,4 +123,13 @@ function add(stretches: Stretches, from: number, to: number): void {
   stretches.from[stretches.count] = from;
   stretches.to[stretches.count] = to;
   stretches.count++;
+}
+
+/** Whether the joints of a laid run keep their stagger from those of its neighbours. */
+export function keepsStagger({ prepared, at, stagger }: Trial, run: PreparedRun): boolean {
+  const { runs, neighbours, plankLength } = prepared;
+  for (const index of neighbours[run.index]) {
+    if (nearPairs(run, at[run.index], runs[index], at[index], stagger[run.index], plankLength) > 0) return false;
+  }
+  return true;
 }

@@ -40,8 +40,7 @@ export function emptyTrial(prepared: PreparedJob): Trial {
 /** Lays a run that is not laid, and the run tied to it. */
 export function lay(trial: Trial, run: PreparedRun, at: number): void {
   if (run.strips >= 0) countDue(trial, run.strips, false);
-  trial.at[run.index] = at;
-  if (run.follower >= 0) trial.at[run.follower] = at;
+  setFirst(trial, run, at);
   if (!run.isServed) changeLoad(trial, run, 1);
   if (run.strips >= 0) countDue(trial, run.strips, true);
 }
@@ -93,6 +92,19 @@ export function layAll(trial: Trial, at: Int32Array): void {
   stripRows.forEach(({ isTied }, i) => {
     if (!isTied) countDue(trial, i, true);
   });
+}
+
+/** Writes the first piece of a run, and of the run tied to it; the caller sees to the load. */
+export function setFirst(trial: Trial, run: PreparedRun, at: number): void {
+  trial.at[run.index] = at;
+  if (run.follower >= 0) trial.at[run.follower] = at;
+}
+
+/** Gives each of two runs the first piece of the other; the caller sees to the load. */
+export function swapFirsts(trial: Trial, a: PreparedRun, b: PreparedRun): void {
+  const at = trial.at[a.index];
+  setFirst(trial, a, trial.at[b.index]);
+  setFirst(trial, b, at);
 }
 
 /** Planks the trial needs. */
