@@ -20,7 +20,7 @@ export interface Bound {
 }
 
 /** Pricings without a higher bound, for effort 1; most floors need fewer than 30 in all, and hopeless ones stop by themselves. */
-const PATIENCE = 72;
+const PATIENCE = 44;
 /** Cells (different runs x units of a plank) of a job up to which it gets them all, and beyond which it is not priced. */
 const CELLS_WITH_PATIENCE = 2 ** 20;
 const MOST_CELLS = 2 ** 22;

@@ -11,9 +11,8 @@ import type { JointedRun } from './staggerCost';
 
 /** A run longer than a plank: its first piece s, then whole planks, then a last piece. */
 export interface BoundRun extends JointedRun {
-  /** Whole planks in `length`, and what is left of it. */
+  /** Whole planks in `length`. */
   readonly quotient: number;
-  readonly rest: number;
   /** The run of a neighbouring row it keeps stagger from when its first piece is chosen; -1 for none. */
   readonly parent: number;
 }

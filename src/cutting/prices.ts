@@ -101,6 +101,7 @@ function moveOntoCuts(prices: Float64Array, cuts: readonly Cut[], aim: number): 
       weights[index] = (weights[index] as number) + rate;
     }
     if (!moved) return null;
+    for (let unit = 1; unit < prices.length; unit += 1) prices[unit] = Math.max(prices[unit] as number, LEAST_PRICE);
   }
   return weights;
 }
@@ -112,15 +113,19 @@ function moveOntoCuts(prices: Float64Array, cuts: readonly Cut[], aim: number): 
 function deepestOverlap(cuts: readonly Cut[], weights: Float64Array): number {
   const mixture = new Float64Array((cuts[0] as Cut).overlap.length);
   let sum = 0;
+  let base = 0;
   cuts.forEach(({ overlap, least }, index) => {
     const weight = weights[index] as number;
     sum += weight;
+    base += weight * least;
     if (weight === 0) return;
     for (let unit = 1; unit < mixture.length; unit += 1) {
-      mixture[unit] = (mixture[unit] as number) + weight * ((overlap[unit] as number) + least);
+      mixture[unit] = (mixture[unit] as number) + weight * (overlap[unit] as number);
     }
   });
-  return mixture.reduce((most, depth) => Math.max(most, depth)) / sum;
+  let deepest = 0;
+  for (const depth of mixture) if (depth > deepest) deepest = depth;
+  return (base + deepest) / sum;
 }
 
 /** A Newton step of the projection, the shortfall over the variance of the overlap; answers its rate, 0 for none. */
@@ -143,15 +148,18 @@ function moveOntoCut(prices: Float64Array, { overlap, least, most }: Cut, aim: n
   const rate = Math.min(shortfall / variance, LONGEST_MOVE / most, 1);
   const factors = powers(rate, most, 1 / sum);
   for (let unit = 1; unit < prices.length; unit += 1) {
-    prices[unit] = Math.max((prices[unit] as number) * (factors[overlap[unit] as number] as number), LEAST_PRICE);
+    prices[unit] = (prices[unit] as number) * (factors[overlap[unit] as number] as number);
   }
   return rate;
 }
 
 /** `start` x e to the 0, rate, 2 x rate ... about: (1 + rate/2) / (1 - rate/2), multiplied up. */
-function powers(rate: number, most: number, start: number): Float64Array {
+function powers(rate: number, most: number, start: number): number[] {
   const base = (1 + rate / 2) / (1 - rate / 2);
-  const factors = new Float64Array(most + 1).fill(start);
-  for (let index = 1; index <= most; index += 1) factors[index] = (factors[index - 1] as number) * base;
+  const factors = [start];
+  for (let power = start; factors.length <= most; ) {
+    power *= base;
+    factors.push(power);
+  }
   return factors;
 }

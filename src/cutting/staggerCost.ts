@@ -4,6 +4,8 @@
 export interface JointedRun {
   readonly x: number;
   readonly length: number;
+  /** What is left of the length after whole planks, 1 to the plank length. */
+  readonly rest: number;
   /** Least length of its first and last piece, >= 1. */
   readonly minPiece: number;
 }
@@ -100,7 +102,8 @@ export function shutOffsets(
   { run, parent, first }: { run: JointedRun; parent: JointedRun; first: number },
 ): readonly [number, number] {
   const firstJoint = parent.x + first;
-  const lastJoint = parent.x + parent.length - wrap(parent.length - first, plankLength);
+  const lastPiece = first < parent.rest ? parent.rest - first : plankLength + parent.rest - first;
+  const lastJoint = parent.x + parent.length - lastPiece;
   const from = run.x + run.minPiece - lastJoint;
   const to = run.x + run.length - run.minPiece - firstJoint;
   return [Math.max(1 - stagger, from), Math.min(stagger - 1, to)];
@@ -150,11 +153,13 @@ function reachMinima(
   { run, parent, totals }: { run: JointedRun; parent: JointedRun; totals: Float64Array },
 ): boolean {
   const { minPiece } = run;
-  const fillOutwards = (minima: Float64Array, from: number, step: number): void => {
+  const fillOutwards = (minima: Float64Array, from: number, step: 1 | -1): void => {
     let least = Number.POSITIVE_INFINITY;
-    for (let count = 1; count <= 2 * stagger - 2; count += 1) {
-      least = Math.min(least, totals[wrap(from + step * count, plankLength)] as number);
+    for (let count = 1, at = wrap(from + step, plankLength); count <= 2 * stagger - 2; count += 1) {
+      const cost = totals[at] as number;
+      if (cost < least) least = cost;
       minima[count] = least;
+      at = at + step < 1 ? plankLength : at + step > plankLength ? 1 : at + step;
     }
   };
   const isOverEnd = parent.x + plankLength + stagger > run.x + run.length - minPiece + 1;
