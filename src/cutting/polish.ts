@@ -61,6 +61,8 @@ interface Polish {
   readonly full: Int32Array;
   /** Price of each first piece of the run that is moving. */
   readonly price: Int32Array;
+  /** First pieces that cost least. */
+  readonly tied: Int32Array;
   readonly openings: Openings;
   /** For each run, the runs it may swap with. */
   readonly alike: readonly (readonly number[])[];
@@ -122,6 +124,7 @@ function preparePolish(trial: Trial, planks: number): Polish {
     limit: planks - trial.wholes,
     full: new Int32Array(plankLength + 2),
     price: new Int32Array(plankLength + 3),
+    tied: new Int32Array(plankLength + 2),
     openings: noOpenings(),
     alike: runs.map((run) => (maySwap(run) ? (ofLength.get(run.length) ?? []) : [])),
     front: [],
@@ -144,29 +147,26 @@ function relocate(polishing: Polish, run: PreparedRun, weights: Weights): void {
   fillPrices(polishing, run, weights);
   findOpenings(openings, run, trial);
   if (drawBelow(trial.seeded, 100) >= STAY_SHARE) price[old] = NEVER;
-  const found: Found = { price: NEVER, ties: 0, chosen: -1, at: old };
+  const found = { price: NEVER, ties: 0 };
   scanOpenings(polishing, run, weights.cut, found);
-  found.chosen = drawBelow(trial.seeded, Math.max(1, found.ties));
-  found.ties = 0;
-  scanOpenings(polishing, run, weights.cut, found);
-  lay(trial, run, found.at);
+  lay(trial, run, found.ties === 0 ? old : polishing.tied[drawBelow(trial.seeded, found.ties)]);
   countRun(goals, run, 1);
 }
 
 function sumFull({ goals, limit, full }: Polish): void {
   const { depth, prepared } = goals.trial;
-  for (let a = 1, sum = 0; a <= prepared.plankLength; a++) {
-    sum += (limit - 1 - depth[a]) >>> 31;
+  const L = prepared.plankLength;
+  let sum = 0;
+  for (let a = 1; a <= L; a++) {
+    sum = (sum + ((limit - 1 - depth[a]) >>> 31)) | 0;
     full[a] = sum;
   }
 }
 
+/** The least price found, and how many first pieces have it. */
 interface Found {
   price: number;
   ties: number;
-  /** Which of the places that cost least is taken, in the second pass. */
-  chosen: number;
-  at: number;
 }
 
 function scanOpenings(polishing: Polish, run: PreparedRun, cut: number, found: Found): void {
@@ -189,7 +189,7 @@ interface Scanned {
   readonly full: number;
 }
 
-function scan({ price, full, goals }: Polish, scanned: Scanned, cut: number, found: Found): void {
+function scan({ price, full, tied, goals }: Polish, scanned: Scanned, cut: number, found: Found): void {
   const { begins, ends } = goals;
   const { from, to, shift } = scanned;
   for (let s = from; s <= to; s++) {
@@ -203,8 +203,7 @@ function scan({ price, full, goals }: Polish, scanned: Scanned, cut: number, fou
       found.price = own;
       found.ties = 0;
     }
-    if (found.ties === found.chosen) found.at = s;
-    found.ties++;
+    tied[found.ties++] = s;
   }
 }
 
@@ -217,7 +216,11 @@ function fillPrices(polishing: Polish, run: PreparedRun, weights: Weights): void
     addAlignedPrice(polishing, moved, weights.aligned);
     addStairPrice(polishing, moved, weights.stair);
   }
-  for (let s = 1; s <= L; s++) price[s] += price[s - 1];
+  let sum = 0;
+  for (let s = 1; s <= L; s++) {
+    sum = (sum + price[s]) | 0;
+    price[s] = sum;
+  }
   // An end piece that is a whole plank takes no cut.
   price[L] -= weights.cut;
   if (!run.isWallToWall) price[run.rest] -= weights.cut;
