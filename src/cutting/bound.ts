@@ -19,10 +19,14 @@ export interface Bound {
   readonly raise: (options: BoundOptions) => number;
 }
 
-/** Pricings without a higher bound, for effort 1; most floors need fewer than 30 in all, and hopeless ones stop by themselves. */
-const PATIENCE = 44;
-/** Cells (different runs x units of a plank) of a job up to which it gets them all, and beyond which it is not priced. */
-const CELLS_WITH_PATIENCE = 2 ** 20;
+/**
+ * Pricings without a higher bound, for effort 1: most floors need fewer than 15 in all. Some for every job, and more for
+ * each run of a large floor, whose equal rows are priced together.
+ */
+const PATIENCE = { least: 36, forRun: 0.04 };
+/** Cells (different runs x units of a plank) of a job up to which it gets them all. */
+const CELLS_WITH_PATIENCE = 2 ** 18;
+/** Cells (all runs) beyond which a job is not priced: they may fill the memory. */
 const MOST_CELLS = 2 ** 22;
 
 /**
@@ -40,8 +44,7 @@ export function fewestPossible(job: CutJob, options: BoundOptions = {}): number 
 export function boundOf(job: CutJob): Bound {
   const runs = boundRunsOf(job);
   const byLength = planksByLength(runs);
-  const cells = (runs.runs.length + runs.shortLengths.length + 1) * job.plankLength;
-  const patienceAtOne = cells > MOST_CELLS ? 0 : PATIENCE * Math.min(1, CELLS_WITH_PATIENCE / cells);
+  const patienceAtOne = patienceFor(runs);
   let known = byLength;
   let prices: PriceSearch | undefined;
   const raise = ({ upTo = Number.POSITIVE_INFINITY, effort = 1 }: BoundOptions): number => {
@@ -55,6 +58,12 @@ export function boundOf(job: CutJob): Bound {
     return known;
   };
   return { raise };
+}
+
+function patienceFor({ plankLength, runs, shortLengths }: BoundRuns): number {
+  if ((runs.length + shortLengths.length + 1) * plankLength > MOST_CELLS) return 0;
+  const cells = new Set(runs.map(({ x, length }) => `${x} ${length}`)).size * plankLength;
+  return (PATIENCE.least + PATIENCE.forRun * runs.length) * Math.min(1, CELLS_WITH_PATIENCE / cells);
 }
 
 /**

@@ -10,10 +10,9 @@
  *
  * Which row gets which of the chain's first pieces changes neither load nor cuts: stagger is a matter of order.
  */
-import { nearPairs } from './joints';
+import { mendStagger, nearAt } from './mending';
 import type { PreparedJob, PreparedRun } from './prepared';
-import { drawBelow } from './seeded';
-import { layAll, setFirst, swapFirsts, type Trial } from './trial';
+import { layAll, setFirst, type Trial } from './trial';
 
 export interface Chain {
   /** First pieces of the rows, in the order of the chain. */
@@ -74,10 +73,8 @@ function highestFrom(run: PreparedRun, place: number): number {
   return 0;
 }
 
-/** What looking at a swap costs, in places visited. */
-const STEPS_A_LOOK = 50;
 /** Swaps looked at before the order is given up. */
-const MOST_SWAPS = 20_000;
+const MOST_LOOKS = 20_000;
 /** Strides tried for the first order. */
 const STRIDES = 60;
 
@@ -99,7 +96,7 @@ export function layChain(trial: Trial, chain: Chain): boolean {
     best = trial.at.slice();
   }
   if (best) trial.at.set(best);
-  const isKept = mendBySwaps(trial, runs);
+  const isKept = mendStagger(trial, MOST_LOOKS);
   layAll(trial, trial.at);
   return isKept;
 }
@@ -114,46 +111,4 @@ function setInStrides(trial: Trial, runs: readonly PreparedRun[], sorted: readon
     setFirst(trial, run, sorted[next]);
     next = (next + stride) % sorted.length;
   }
-}
-
-/** Min-conflicts (S. Minton and others, Artificial Intelligence 58, 1992) over swaps of two rows. */
-function mendBySwaps(trial: Trial, runs: readonly PreparedRun[]): boolean {
-  for (let looked = 0; looked < MOST_SWAPS; looked += runs.length) {
-    const bad = runs.filter((run) => nearAt(trial, run) > 0);
-    if (bad.length === 0) return true;
-    const run = bad[drawBelow(trial.seeded, bad.length)];
-    let best = run;
-    let least = Number.POSITIVE_INFINITY;
-    let ties = 0;
-    for (const other of runs) {
-      if (trial.at[other.index] === trial.at[run.index]) continue;
-      const change = changeOfSwap(trial, run, other);
-      if (change > least) continue;
-      ties = change < least ? 1 : ties + 1;
-      if (change < least || drawBelow(trial.seeded, ties) === 0) best = other;
-      least = change;
-    }
-    swapFirsts(trial, run, best);
-    trial.steps += STEPS_A_LOOK * runs.length;
-  }
-  return false;
-}
-
-function changeOfSwap(trial: Trial, a: PreparedRun, b: PreparedRun): number {
-  const before = nearAt(trial, a) + nearAt(trial, b);
-  swapFirsts(trial, a, b);
-  const after = nearAt(trial, a) + nearAt(trial, b);
-  swapFirsts(trial, a, b);
-  return after - before;
-}
-
-/** Pairs of joints that are too near, of a run (and the one tied to it) with its neighbours. */
-export function nearAt(trial: Trial, run: PreparedRun): number {
-  const { prepared, at, stagger } = trial;
-  const { runs, neighbours, plankLength } = prepared;
-  let pairs = 0;
-  for (const index of neighbours[run.index]) {
-    pairs += nearPairs(run, at[run.index], runs[index], at[index], stagger[run.index], plankLength);
-  }
-  return run.follower < 0 ? pairs : pairs + nearAt(trial, runs[run.follower]);
 }

@@ -8,6 +8,7 @@
  * Lagrangian relaxation found by play.
  */
 import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
+import { mendStagger, nearAt } from './mending';
 import { keepStagger, layStripRoomsAfresh } from './nearest';
 import { lastPieceOf, type PreparedJob, type PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
@@ -20,8 +21,14 @@ const SWEEPS = 3;
 const STEPS_A_MOVE = 200;
 /** Moves after which all prices start again: what was learnt about one arrangement misleads in another. */
 const MOVES_A_ROUND = 1000;
-/** Moves for each run after which the search starts again from nothing; each later start is given twice as many. */
+/** Moves for each run after which the search starts again, and how much more each later start is given. */
 const MOVES_A_START = 25;
+const LATER_STARTS = 1.5;
+/** Moves for each run, without stagger, that lead up to such a start, and swaps looked at to mend it. */
+const MOVES_WITHOUT_STAGGER = 40;
+const LOOKS_A_START = 3000;
+/** Starts of this kind that may fail before the others, from nothing, take over. */
+const STARTS_WITHOUT_STAGGER = 2;
 /** A large floor has come too far to start again. */
 const MOST_RUNS_TO_START_AGAIN = 100;
 /** Per cent of moves that aim at a place too deep; the others lift any run. */
@@ -87,17 +94,33 @@ function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void {
  * @returns whether it was found; the trial is then laid so, else it is wherever the search was when the steps ran out
  */
 export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit: number): boolean {
-  const { prepared, seeded } = trial;
+  const { runs } = trial.prepared;
+  const mayStartAgain = runs.length <= MOST_RUNS_TO_START_AGAIN;
+  let moves = mayStartAgain ? MOVES_A_START * runs.length : Number.POSITIVE_INFINITY;
+  let starts = mayStartAgain && mayMend(runs) ? STARTS_WITHOUT_STAGGER : 0;
+  while (!level(trial, prices, { planks, stepLimit, moves })) {
+    if (trial.steps >= stepLimit) return false;
+    if (starts === 0) layFromNothing(trial, prices);
+    else if (!startWithoutStagger(trial, prices, { planks, stepLimit, moves: MOVES_WITHOUT_STAGGER * runs.length }))
+      starts--;
+    moves *= LATER_STARTS;
+  }
+  return true;
+}
+
+interface LevelGoal {
+  readonly planks: number;
+  readonly stepLimit: number;
+  readonly moves: number;
+}
+
+/** Moves one run, or a few, after another; answers whether the goal was reached. */
+function level(trial: Trial, prices: Prices, { planks, stepLimit, moves }: LevelGoal): boolean {
+  const { seeded } = trial;
   let last = -1;
   let mayBeLevel = true;
-  let startAgain = MOVES_A_START * prepared.runs.length;
-  for (let move = 0; trial.steps < stepLimit; move++) {
+  for (let move = 0; trial.steps < stepLimit && move < moves; move++) {
     if (move % MOVES_A_ROUND === 0) prices.ofPlace.fill(1);
-    if (move === startAgain && prepared.runs.length <= MOST_RUNS_TO_START_AGAIN) {
-      startAgain *= 2;
-      layFromNothing(trial, prices);
-      mayBeLevel = true;
-    }
     const isAimed = drawBelow(seeded, 100) < AIMED_SHARE;
     const place = isAimed || mayBeLevel ? drawDeepPlace(trial, prices, planks - trial.wholes) : 0;
     if (mayBeLevel && place === 0) return true;
@@ -108,6 +131,34 @@ export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit:
   return plankCountOf(trial) <= planks;
 }
 
+/** Whether most runs have another of the same rest to swap with. */
+function mayMend(runs: readonly PreparedRun[]): boolean {
+  const alike = new Map<number, number>();
+  for (const { rest } of runs) alike.set(rest, (alike.get(rest) ?? 0) + 1);
+  return 2 * runs.filter(({ rest }) => (alike.get(rest) ?? 0) > 1).length > runs.length;
+}
+
+/**
+ * Starts again: levels a floor that keeps no stagger, which is far easier, mends its stagger by swaps, and lays anew
+ * what still stands too near.
+ *
+ * @returns false where swaps were not enough
+ */
+function startWithoutStagger(trial: Trial, prices: Prices, goal: LevelGoal): boolean {
+  const { prepared, stagger } = trial;
+  const wanted = stagger.slice();
+  stagger.fill(0);
+  clear(trial);
+  levelByDepth(trial, prices, SWEEPS);
+  level(trial, prices, goal);
+  stagger.set(wanted);
+  if (mendStagger(trial, LOOKS_A_START)) return true;
+  prices.ofPlace.fill(1);
+  for (const run of prepared.runs) if (!run.isTied && nearAt(trial, run) > 0) relay(trial, prices, run, goal.planks);
+  keepStagger(trial);
+  return false;
+}
+
 /** @returns whether no place may be too deep now; it is too deep wherever a run still pays for its arc */
 function moveRun(trial: Trial, prices: Prices, run: PreparedRun, planks: number): boolean {
   const { seeded } = trial;
@@ -116,14 +167,19 @@ function moveRun(trial: Trial, prices: Prices, run: PreparedRun, planks: number)
     moveBlock(trial, prices, run, planks - trial.wholes);
     return true;
   }
+  relay(trial, prices, run, planks);
+  if (run.strips < 0) return prices.paid === 0;
+  if (isLocked(prices.openings) && drawBelow(seeded, 8) === 0) layStripRoomsAfresh(trial);
+  return true;
+}
+
+/** Lifts a run and lays it where it costs least. */
+function relay(trial: Trial, prices: Prices, run: PreparedRun, planks: number): void {
   // Before the lift, which takes the run's whole planks out of the count.
   const limit = planks - trial.wholes;
   lift(trial, run);
   sumPrices(trial, prices, limit);
   lay(trial, run, run.strips < 0 ? cheapestPlace(trial, run, prices) : bestStripPlace(trial, run, prices, planks));
-  if (run.strips < 0) return prices.paid === 0;
-  if (isLocked(prices.openings) && drawBelow(seeded, 8) === 0) layStripRoomsAfresh(trial);
-  return true;
 }
 
 /** Whether neighbours leave a run no more than one first piece. */

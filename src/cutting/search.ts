@@ -9,7 +9,7 @@ import { type PreparedJob, prepareJob } from './prepared';
 import { emptyTrial, layAll, plankCountOf, type Trial } from './trial';
 
 /** Places visited at effort 1: some for every job, more for each run, and no more than the most. */
-const STEPS = { least: 2_000_000, forRun: 150_000, most: 30_000_000 };
+const STEPS = { least: 3_000_000, forRun: 75_000, most: 60_000_000 };
 /** Moves of the polish, in the same way, and the most places they may visit. */
 const MOVES = { least: 400, forRun: 40, places: 30_000_000 };
 /**
