@@ -10,8 +10,9 @@
  *
  * Which row gets which of the chain's first pieces changes neither load nor cuts: stagger is a matter of order.
  */
-import { mendStagger, nearAt } from './mending';
+import { mendStagger } from './mending';
 import type { PreparedJob, PreparedRun } from './prepared';
+import { nearAt } from './stagger';
 import { layAll, setFirst, type Trial } from './trial';
 
 export interface Chain {

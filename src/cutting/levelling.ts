@@ -8,11 +8,11 @@
  * Lagrangian relaxation found by play.
  */
 import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
-import { mendStagger, nearAt } from './mending';
+import { mendStagger } from './mending';
 import { keepStagger, layStripRoomsAfresh } from './nearest';
 import { lastPieceOf, type PreparedJob, type PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
-import { findOpenings, isWithin, keepsStagger, noOpenings, type Openings } from './stagger';
+import { findOpenings, isWithin, nearAt, noOpenings, type Openings, openAll } from './stagger';
 import { clear, lay, lift, plankCountOf, swapFirsts, type Trial } from './trial';
 
 /** Sweeps over all runs that make a start. */
@@ -203,7 +203,7 @@ function swapWithAlike(trial: Trial, run: PreparedRun): boolean {
     const other = prepared.runs[drawBelow(seeded, prepared.runs.length)];
     if (other.rest !== run.rest || at[other.index] === at[run.index] || !movesFreely(other)) continue;
     swapFirsts(trial, run, other);
-    if (keepsStagger(trial, run) && keepsStagger(trial, other)) return true;
+    if (nearAt(trial, run) + nearAt(trial, other) === 0) return true;
     swapFirsts(trial, run, other);
   }
   return false;
@@ -285,7 +285,8 @@ function cheapestPlace(trial: Trial, run: PreparedRun, prices: Prices): number {
   const { openings } = prices;
   trial.steps += prepared.plankLength + STEPS_A_MOVE;
   findOpenings(openings, run, trial);
-  if (openings.count === 0) openLeastForbidden(openings, run, prepared.plankLength);
+  // Where nothing is open the run is laid in the way of others, and the stagger is kept or given up afterwards.
+  if (openings.count === 0) openAll(openings, run);
   const found = { price: Number.POSITIVE_INFINITY, ties: 0 };
   const reach = run.rest + prepared.kerf;
   const L = prepared.plankLength;
@@ -327,27 +328,6 @@ function scan(prices: Prices, { from, to, shift, added }: Scanned, found: { pric
   found.ties = ties;
 }
 
-/** Where nothing is open: the first pieces that the fewest neighbouring joints forbid. */
-function openLeastForbidden(openings: Openings, run: PreparedRun, L: number): void {
-  const { windows } = openings;
-  const changes = new Int32Array(L + 2);
-  for (let i = 0; i < windows.count; i++) {
-    changes[windows.from[i]]++;
-    changes[windows.to[i] + 1]--;
-  }
-  let least = Number.POSITIVE_INFINITY;
-  for (let s = 1; s <= L; s++) {
-    changes[s] += changes[s - 1];
-    const isAllowed = (s >= run.lowFrom && s <= run.lowTo) || (s >= run.highFrom && s <= run.highTo);
-    if (!isAllowed || changes[s] > least) continue;
-    if (changes[s] < least) openings.count = 0;
-    least = changes[s];
-    openings.from[openings.count] = s;
-    openings.to[openings.count] = s;
-    openings.count++;
-  }
-}
-
 /** First pieces of a run of strip rows that are looked at besides those which fit the other row. */
 const STRIP_PLACES = 24;
 
@@ -359,7 +339,7 @@ function bestStripPlace(trial: Trial, run: PreparedRun, prices: Prices, planks: 
   const { prepared, at, seeded } = trial;
   const { openings, ofPlace } = prices;
   findOpenings(openings, run, trial);
-  if (openings.count === 0) openLeastForbidden(openings, run, prepared.plankLength);
+  if (openings.count === 0) openAll(openings, run);
   const drawn = (): number => {
     const i = drawBelow(seeded, openings.count);
     return openings.from[i] + drawBelow(seeded, openings.to[i] - openings.from[i] + 1);

@@ -3,9 +3,9 @@
  *
  * Min-conflicts: S. Minton and others, Artificial Intelligence 58, 1992.
  */
-import { nearPairs } from './joints';
 import type { PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
+import { nearAt } from './stagger';
 import { swapFirsts, type Trial } from './trial';
 
 /** What looking at a swap costs, in places visited. */
@@ -46,15 +46,4 @@ function changeOfSwap(trial: Trial, a: PreparedRun, b: PreparedRun): number {
   const after = nearAt(trial, a) + nearAt(trial, b);
   swapFirsts(trial, a, b);
   return after - before;
-}
-
-/** Pairs of joints that are too near, of a run (and the one tied to it) with its neighbours. */
-export function nearAt(trial: Trial, run: PreparedRun): number {
-  const { prepared, at, stagger } = trial;
-  const { runs, neighbours, plankLength } = prepared;
-  let pairs = 0;
-  for (const index of neighbours[run.index]) {
-    pairs += nearPairs(run, at[run.index], runs[index], at[index], stagger[run.index], plankLength);
-  }
-  return run.follower < 0 ? pairs : pairs + nearAt(trial, runs[run.follower]);
 }

@@ -7,7 +7,7 @@
 import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
 import type { PreparedJob, PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
-import { findOpenings, isWithin, noOpenings } from './stagger';
+import { nearAt } from './stagger';
 import { layAll, type Trial } from './trial';
 
 /** Times a room is laid afresh before a stagger is given up, where one time is not proof enough. */
@@ -20,7 +20,7 @@ const MOST_PLACES = 10_000_000;
 /** Mends the rooms whose joints are too near each other. Costs nothing where there are none. */
 export function keepStagger(trial: Trial): void {
   const { prepared } = trial;
-  const rooms = [...new Set(prepared.runs.filter((run) => isTooNear(trial, run)).map((run) => run.room))];
+  const rooms = [...new Set(prepared.runs.filter((run) => nearAt(trial, run) > 0).map((run) => run.room))];
   if (rooms.length === 0) return;
   for (const room of rooms)
     mendRoom(
@@ -40,13 +40,6 @@ export function layStripRoomsAfresh(trial: Trial): void {
     if (!layRoom(trial, ofRoom, emptyBlockRoom(plankLength, ofRoom.length))) trial.at.set(before);
     layAll(trial, trial.at);
   }
-}
-
-function isTooNear(trial: Trial, run: PreparedRun): boolean {
-  if (run.isWallToWall) return false;
-  const openings = noOpenings();
-  findOpenings(openings, run, trial);
-  return !isWithin(openings, trial.at[run.index]);
 }
 
 /** Tries the stagger asked for, then halves the doubt: a room can always keep none at all. */

@@ -17,7 +17,7 @@ import {
 } from './goals';
 import type { PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
-import { findOpenings, keepsStagger, noOpenings, type Openings } from './stagger';
+import { findOpenings, nearAt, noOpenings, type Openings } from './stagger';
 import { lay, layAll, lift, swapFirsts, type Trial } from './trial';
 
 /** What one aligned joint, one cut and one stair-step weigh against each other. */
@@ -309,7 +309,7 @@ function changeOfSwap(goals: Goals, a: PreparedRun, b: PreparedRun, weights: Wei
     alignedOfBoth(goals, a, b) * weights.aligned + stairsOfBoth(goals, a, b) * weights.stair;
   const before = priceNow();
   swapFirsts(goals.trial, a, b);
-  const change = keepsStagger(goals.trial, a) && keepsStagger(goals.trial, b) ? priceNow() - before : NEVER;
+  const change = nearAt(goals.trial, a) + nearAt(goals.trial, b) === 0 ? priceNow() - before : NEVER;
   swapFirsts(goals.trial, a, b);
   return change;
 }

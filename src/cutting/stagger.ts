@@ -50,6 +50,13 @@ export function findOpenings(openings: Openings, run: PreparedRun, trial: Trial)
   openBetween(openings, windows, run.highFrom, run.highTo);
 }
 
+/** Opens all first pieces that the rules of `run` alone leave open. */
+export function openAll(openings: Openings, run: PreparedRun): void {
+  openings.windows.count = 0;
+  openBetween(openings, openings.windows, run.lowFrom, run.lowTo);
+  openBetween(openings, openings.windows, run.highFrom, run.highTo);
+}
+
 function addNeighbourWindows(windows: Stretches, run: PreparedRun, { prepared, at, stagger }: Trial): void {
   for (const index of prepared.neighbours[run.index]) {
     if (at[index] === 0) continue;
@@ -125,11 +132,13 @@ function add(stretches: Stretches, from: number, to: number): void {
   stretches.count++;
 }
 
-/** Whether the joints of a laid run keep their stagger from those of its neighbours. */
-export function keepsStagger({ prepared, at, stagger }: Trial, run: PreparedRun): boolean {
+/** Pairs of joints that are too near, of a run (and the one tied to it) with its neighbours. */
+export function nearAt(trial: Trial, run: PreparedRun): number {
+  const { prepared, at, stagger } = trial;
   const { runs, neighbours, plankLength } = prepared;
+  let pairs = 0;
   for (const index of neighbours[run.index]) {
-    if (nearPairs(run, at[run.index], runs[index], at[index], stagger[run.index], plankLength) > 0) return false;
+    pairs += nearPairs(run, at[run.index], runs[index], at[index], stagger[run.index], plankLength);
   }
-  return true;
+  return run.follower < 0 ? pairs : pairs + nearAt(trial, runs[run.follower]);
 }

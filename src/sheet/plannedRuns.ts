@@ -1,12 +1,12 @@
 /** Rows of single runs, read from a range and planned, in ticks: what `PLANK_OFFCUTS` shows and `PLANK_COUNT` counts. */
 import type { BrokenRule, CutJob, CutPlan } from '../cutting/job';
-import { brokenRules } from '../cutting/pairing';
 import { planCuts } from '../cutting/search';
 import type { Ticks, Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
-import { cutJobOfRuns, type Grid, markedLengths } from '../takeoff/cutJob';
+import { cutJobOfRuns, markedLengths } from '../takeoff/cutJob';
 import { lengthText } from '../takeoff/lengthText';
 import { MOST_PLANKS, MOST_STEPS } from '../takeoff/limits';
+import { planInTicks } from '../takeoff/planFloors';
 import { problems } from '../takeoff/problems';
 import { listOf } from './arguments';
 import { lengthAbove0 } from './cells';
@@ -36,8 +36,11 @@ export function plannedRuns(given: unknown, plankLength: Ticks, rules: Rules, un
   const runs = covered.map((length, index) => length && lessGaps(length, index, rules.expansionGap, units));
   const filled = runs.filter((length) => length !== null);
   const { job, grid } = cutJobOfRuns(filled, plankLength, rules);
+  const plan = planCuts(job);
+  const stretches = filled.map((length) => ({ width: 0, runs: [{ x0: 0, x1: length }] }));
+  const lengths = markedLengths(plan, stretches, 0, grid);
   const markedJob = jobInTicks(job, filled, plankLength, rules);
-  return { runs, job: markedJob, plan: planInTicks(planCuts(job), markedJob, filled, grid) };
+  return { runs, job: markedJob, plan: planInTicks(plan, markedJob, lengths) };
 }
 
 /** Numbers of the rows that are planned, as counted in the range. */
@@ -70,14 +73,4 @@ function jobInTicks(job: CutJob, runs: readonly Ticks[], plankLength: Ticks, rul
   const { kerf, minPiece, minStagger, alignedDistance } = rules;
   const rows = runs.map((length) => ({ room: 0, width: 0, runs: [{ x: 0, length }] }));
   return { ...job, plankLength, plankWidth: 0, kerf, minPiece, minStagger, alignedDistance, rows };
-}
-
-/** What it breaks is told of the lengths as marked and the rules as typed. */
-function planInTicks(plan: CutPlan, markedJob: CutJob, runs: readonly Ticks[], grid: Grid): CutPlan {
-  const stretches = runs.map((length) => ({ width: 0, runs: [{ x0: 0, x1: length }] }));
-  const lengths = markedLengths(plan, stretches, 0, grid);
-  const rows = plan.rows.map((row, i) => ({
-    runs: row.runs.map((run, j) => run.map((piece, k) => ({ ...piece, length: lengths[i][j][k] }))),
-  }));
-  return { ...plan, rows, broken: brokenRules(markedJob, rows) };
 }

@@ -75,7 +75,11 @@ function jobInTicks(
 }
 
 /** What it breaks is told of the lengths as marked and the rules as typed: those of the grid may be stricter. */
-function planInTicks(plan: CutPlan, markedJob: CutJob, lengths: readonly (readonly (readonly Ticks[])[])[]): CutPlan {
+export function planInTicks(
+  plan: CutPlan,
+  markedJob: CutJob,
+  lengths: readonly (readonly (readonly Ticks[])[])[],
+): CutPlan {
   const rows = plan.rows.map((row, i) => ({
     runs: row.runs.map((run, j) => run.map((piece, k) => ({ ...piece, length: lengths[i][j][k] }))),
   }));
