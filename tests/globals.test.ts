@@ -27,7 +27,7 @@ describe('Code.js', () => {
   });
 
   test('is at most 160 KB', () => {
-    expect(Buffer.byteLength(code)).toBeLessThanOrEqual(160 * 1024);
+    expect(Buffer.byteLength(code)).toBeLessThanOrEqual(160_000);
   });
 
   test('asks for the one spreadsheet it is in, on top', () => {

@@ -12,6 +12,7 @@ import type { Problem, Takeoff } from '../takeoff/result';
 import { takeoff } from '../takeoff/takeoff';
 import { type ChosenWay, chooseWay, type LaidFloor } from '../takeoff/ways';
 import type { PlannedHouse, PlannedProduct } from './house';
+import { houseProblems } from './houseProblems';
 
 export type HousePlan =
   | { readonly status: 'planned'; readonly planned: PlannedHouse }
@@ -124,7 +125,7 @@ function laidFloors(groups: readonly Group[]): LaidFloors {
       const floorsBefore = ways.slice(0, i).reduce((sum, before) => sum + before.planned.floors.length, 0);
       const floor = floorTakeoffOf(planned, floorsBefore, way.ways);
       const others = ways.filter((other) => other !== way).map(nameOf);
-      return others.length === 0 ? floor : { ...floor, notes: [...floor.notes, problems.sharedPlanks(others)] };
+      return others.length === 0 ? floor : { ...floor, notes: [...floor.notes, houseProblems.sharedPlanks(others)] };
     }),
   );
   return { groups, floors, sharing: groups.filter(({ ways }) => ways.length > 1).map(({ ways }) => ways.map(nameOf)) };
@@ -147,7 +148,7 @@ function plannedProduct(groups: readonly Group[]): PlannedProduct {
 function nameProblems(rooms: readonly RoomEntry[]): Problem[] {
   const names = rooms.map((room) => nameKey(room.name));
   const twice = rooms.filter((_, i) => names.indexOf(names[i]) < i);
-  return twice.map((room) => ({ field: 'name', text: problems.sameRoomName(room.name) }));
+  return twice.map((room) => ({ field: 'name', text: houseProblems.sameRoomName(room.name) }));
 }
 
 /** Rooms whose products have one name must be laid from one sort of plank: the order counts them together. */
@@ -160,7 +161,7 @@ function productProblems(rooms: readonly RoomEntry[]): Problem[] {
     const before = first.get(nameKey(product.name));
     if (!before) first.set(nameKey(product.name), { room: entry.name, product });
     else if (!isSamePlank(before.product, product)) {
-      const text = problems.productsDiffer(product.name, before.room, entry.name);
+      const text = houseProblems.productsDiffer(product.name, before.room, entry.name);
       found.push({ field: 'product.name', text });
     }
   }

@@ -8,6 +8,7 @@ import type { Problem } from '../takeoff/result';
 import type { House } from './house';
 import type { HouseEntry } from './houseEntry';
 import { type Blank, type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from './houseFields';
+import { houseProblems } from './houseProblems';
 import { type Refusal, readCoefficient, readTemperature } from './readWood';
 
 export type ReadHouse =
@@ -125,7 +126,7 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
   const show = (length: Ticks, style: 'room' | 'piece') => lengthText(length, entry.units, style);
   const checkStick = (field: string, where: string, length: Ticks, thickness: Ticks) => {
     const isUsable = length >= SHORTEST_STICK && 2 * thickness <= length;
-    if (!isUsable) reader.fail(field, problems.stickSize(where, show(length, 'room')));
+    if (!isUsable) reader.fail(field, houseProblems.stickSize(where, show(length, 'room')));
   };
   // What cannot be read has been told when it was read.
   const needed = (field: string, where: string, typed: Typed, read: Ticks | null): Ticks => {
@@ -142,7 +143,11 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
     if (width === 0 || length === 0) continue;
     const isSmall = width < NARROWEST_ROLL || width * length < SMALLEST_ROLL;
     if (isSmall) {
-      const text = problems.rollTooSmall(`${heading}, Width of the roll`, show(width, 'room'), show(length, 'room'));
+      const text = houseProblems.rollTooSmall(
+        `${heading}, Width of the roll`,
+        show(width, 'room'),
+        show(length, 'room'),
+      );
       reader.fail(`${at}.width`, text);
     }
     const isTooWide = 2 * goods.overlap > Math.min(width, length);
@@ -160,6 +165,6 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
     if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0);
   });
   house.labour.forEach(({ by, work }, i) => {
-    if ((by as string) === '') reader.fail(`labour.${i}.by`, problems.labourBy(work));
+    if ((by as string) === '') reader.fail(`labour.${i}.by`, houseProblems.labourBy(work));
   });
 }

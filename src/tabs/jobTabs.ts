@@ -2,13 +2,13 @@
 
 import type { PlannedHouse } from '../order/house';
 import { emptyHouse, type HouseEntry } from '../order/houseEntry';
+import { houseProblems } from '../order/houseProblems';
 import { moneyText } from '../order/money';
 import { type Order, orderOf } from '../order/order';
 import { planHouse } from '../order/planHouse';
 import { readHouse } from '../order/readHouse';
 import type { RoomEntry } from '../takeoff/entry';
 import { nameKey } from '../takeoff/names';
-import { problems } from '../takeoff/problems';
 import type { Problem, Takeoff } from '../takeoff/result';
 import { homeownerBlock } from './homeowner';
 import { houseFromCells, JOB_MARK, JOB_TITLE, jobBlock } from './job';
@@ -107,13 +107,13 @@ export function chosenRooms(
   saved: readonly RoomEntry[],
   names: readonly string[],
 ): { readonly rooms: readonly RoomEntry[]; readonly problems: readonly Problem[] } {
-  if (saved.length === 0) return { rooms: [], problems: [{ field: 'rooms', text: problems.noRooms() }] };
+  if (saved.length === 0) return { rooms: [], problems: [{ field: 'rooms', text: houseProblems.noRooms() }] };
   if (names.length === 0) return { rooms: saved, problems: [] };
   const known = saved.map((room) => room.name);
   const unknown = names.filter((name) => !known.some((other) => nameKey(other) === nameKey(name)));
   return {
     rooms: names.flatMap((name) => saved.filter((room) => nameKey(room.name) === nameKey(name))),
-    problems: unknown.map((name) => ({ field: 'rooms', text: problems.noSuchRoom(name, known) })),
+    problems: unknown.map((name) => ({ field: 'rooms', text: houseProblems.noSuchRoom(name, known) })),
   };
 }
 

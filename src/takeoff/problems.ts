@@ -74,15 +74,8 @@ export const problems = {
   temperature: (where: string, found: Found, units: Units) =>
     `${where}: ${quoted(found)} is outside the published table. Type ${units === 'us' ? '30 to 270 degrees Fahrenheit' : '-1 to 132 degrees Celsius'}.`,
 
-  rollTooSmall: (where: string, width: string, length: string) =>
-    `${where}: ${width} by ${length} is no roll: it is under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all. Check the unit: a bare number here is in feet or metres.`,
-
   overlapTooWide: (where: string, found: string) =>
     `${where}: ${found} is more than half of the roll. Type a smaller overlap.`,
-
-  /** A stick that walls could not be cut from. */
-  stickSize: (where: string, found: string) =>
-    `${where}: ${found} is no stick of trim: it is under 1 ft (300 mm), or thicker than half its length. Check the unit: a bare length is in feet or metres, a bare thickness in inches or millimetres.`,
 
   degrees: (where: string, found: Found) =>
     `${where}${found === '' ? ' is blank' : `: ${quoted(found)} is not a temperature`}. Type degrees such as 70.`,
@@ -96,27 +89,11 @@ export const problems = {
   /** A problem of one room of several. */
   inRoom: (room: string, sentence: string) => `${room}: ${sentence}`,
 
-  productsDiffer: (product: string, room: string, otherRoom: string) =>
-    `${otherRoom}: its product is named "${product}" as in ${room}, but its planks or boxes differ. Give each product a name of its own, or the same measures.`,
-
   productsColumns: (size: string) =>
     `products: ${size} came. Give three to five columns: name, plank length, plank width, planks in a box, price of a box.`,
 
   tooManyProducts: (found: number, most: number) =>
     `products: ${found} were given. At most ${most} are compared at once; give fewer rows.`,
-
-  /** A note in the cut list of a room that shares its planks. */
-  sharedPlanks: (otherRooms: readonly string[]) =>
-    `Cut from the same planks as ${otherRooms.join(', ')}: keep all their lists together, and order from the Order tab.`,
-
-  sameRoomName: (room: string) => `${room}: two rooms have this name. Give each a name of its own.`,
-
-  noRooms: () => 'No room is saved yet. Fill a cut list first: its room is saved with it.',
-
-  noSuchRoom: (room: string, known: readonly string[]) =>
-    `${room}: no room of this name is saved. Saved are ${known.join(', ')}.`,
-
-  labourBy: (where: string) => `${where}: what the rate is for is blank. Choose area, piece, hour, trim, door or job.`,
 
   units: (found: Found) => `units: ${quoted(found)} is not a system of units. Type us (feet and inches) or metric.`,
 

@@ -4,6 +4,7 @@
  */
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
+import { houseProblems } from '../../src/order/houseProblems';
 import { planHouse } from '../../src/order/planHouse';
 import { readHouse } from '../../src/order/readHouse';
 import {
@@ -188,13 +189,20 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
+type Sentences = Record<string, (...found: never[]) => string>;
+
+/** Each sentence by its name, in the list that has it. */
+const SENTENCES = [problems, houseProblems].flatMap((list) =>
+  Object.keys(list).map((name): [string, Sentences] => [name, list as Sentences]),
+);
+
 describe('every sentence', () => {
   test('has a way to come about', () => {
-    expect(Object.keys(problems).filter((name) => !(name in WAYS))).toEqual([]);
+    expect(SENTENCES.map(([name]) => name).filter((name) => !(name in WAYS))).toEqual([]);
   });
 
-  test.each(Object.keys(problems).filter((name) => name in WAYS))('%s is reached, and says what is wrong', (name) => {
-    const spy = vi.spyOn(problems, name as keyof typeof problems);
+  test.each(SENTENCES)('%s is reached, and says what is wrong', (name, sentences) => {
+    const spy = vi.spyOn(sentences, name);
     const said = WAYS[name]();
     const made: readonly string[] = spy.mock.results.map(({ value }) => value);
     expect(made.length).toBeGreaterThan(0);

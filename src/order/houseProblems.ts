@@ -1,0 +1,25 @@
+/** The sentences that only a job of several rooms can need; those of one room are in `takeoff/problems.ts`. */
+export const houseProblems = {
+  rollTooSmall: (where: string, width: string, length: string) =>
+    `${where}: ${width} by ${length} is no roll: it is under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all. Check the unit: a bare number here is in feet or metres.`,
+
+  /** A stick that walls could not be cut from. */
+  stickSize: (where: string, found: string) =>
+    `${where}: ${found} is no stick of trim: it is under 1 ft (300 mm), or thicker than half its length. Check the unit: a bare length is in feet or metres, a bare thickness in inches or millimetres.`,
+
+  productsDiffer: (product: string, room: string, otherRoom: string) =>
+    `${otherRoom}: its product is named "${product}" as in ${room}, but its planks or boxes differ. Give each product a name of its own, or the same measures.`,
+
+  /** A note in the cut list of a room that shares its planks. */
+  sharedPlanks: (otherRooms: readonly string[]) =>
+    `Cut from the same planks as ${otherRooms.join(', ')}: keep all their lists together, and order from the Order tab.`,
+
+  sameRoomName: (room: string) => `${room}: two rooms have this name. Give each a name of its own.`,
+
+  noRooms: () => 'No room is saved yet. Fill a cut list first: its room is saved with it.',
+
+  noSuchRoom: (room: string, known: readonly string[]) =>
+    `${room}: no room of this name is saved. Saved are ${known.join(', ')}.`,
+
+  labourBy: (where: string) => `${where}: what the rate is for is blank. Choose area, piece, hour, trim, door or job.`,
+};
