@@ -164,7 +164,7 @@ function byMerit(a: Candidate, b: Candidate): number {
 }
 
 /** Efforts to plan a line with: the two sides are planned apart, and another plan may keep the stagger across it. */
-const LINE_EFFORTS = [1, 1.3, 1.7, 2.2];
+const LINE_EFFORTS = [1, 0.6, 0.8, 1.2, 1.5, 2];
 
 /** The line nearest to the wanted place whose two sides keep their joints apart; null for a floor too narrow for one. */
 function chooseLine(drawn: DrawnRoom): Candidate | null {
