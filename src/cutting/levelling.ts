@@ -2,35 +2,22 @@
  * Levelling: moves arcs until no place is covered deeper than a wanted number of planks allows.
  *
  * One move lifts a run and lays it again where its arc costs least, over every whole first piece its rules and its
- * neighbours allow: prefix sums of prices make that one pass over the places. First the price of a place is its depth
- * (that descends on the sum of squares); then only places at the limit cost anything, and each rises in price
- * every time it is found too deep. Rising prices are P. Morris's breakout (AAAI 1993), and the multipliers of a
- * Lagrangian relaxation found by play.
+ * neighbours allow: prefix sums of prices make that one pass over the places. Only places at the limit cost anything, and
+ * each rises in price every time it is found too deep. Rising prices are P. Morris's breakout (AAAI 1993), and the
+ * multipliers of a Lagrangian relaxation found by play. Other moves take a block of rows (see `blocks.ts`), or swap the
+ * first pieces of two runs alike, which changes no load and opens other places.
  */
 import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
-import { mendStagger } from './mending';
-import { keepStagger, layStripRoomsAfresh } from './nearest';
+import { layStripRoomsAfresh } from './nearest';
 import { lastPieceOf, type PreparedJob, type PreparedRun } from './prepared';
 import { drawBelow } from './seeded';
 import { findOpenings, isWithin, nearAt, noOpenings, type Openings, openAll } from './stagger';
-import { clear, lay, lift, plankCountOf, swapFirsts, type Trial } from './trial';
+import { lay, lift, plankCountOf, swapFirsts, type Trial } from './trial';
 
-/** Sweeps over all runs that make a start. */
-const SWEEPS = 3;
 /** What a move costs besides its places, in the same measure: it tells where planks are short. */
 const STEPS_A_MOVE = 200;
 /** Moves after which all prices start again: what was learnt about one arrangement misleads in another. */
 const MOVES_A_ROUND = 1000;
-/** Moves for each run after which the search starts again, and how much more each later start is given. */
-const MOVES_A_START = 25;
-const LATER_STARTS = 1.5;
-/** Moves for each run, without stagger, that lead up to such a start, and swaps looked at to mend it. */
-const MOVES_WITHOUT_STAGGER = 40;
-const LOOKS_A_START = 3000;
-/** Starts of this kind that may fail before the others, from nothing, take over. */
-const STARTS_WITHOUT_STAGGER = 2;
-/** A large floor has come too far to start again. */
-const MOST_RUNS_TO_START_AGAIN = 100;
 /** Per cent of moves that aim at a place too deep; the others lift any run. */
 const AIMED_SHARE = 40;
 const AIMED_DRAWS = 30;
@@ -66,56 +53,15 @@ export function emptyPrices(plankLength: number): Prices {
   };
 }
 
-/** Lays all runs anew, near the fewest planks and with all the stagger a room can keep. */
-export function layFromNothing(trial: Trial, prices: Prices): void {
-  clear(trial);
-  levelByDepth(trial, prices, SWEEPS);
-  keepStagger(trial);
-}
-
-/** Lays every run in turn where the load is least, again and again: a start, and already near the fewest planks. */
-function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void {
-  const { prepared, depth } = trial;
-  const { sums } = prices;
-  prices.ofPlace.fill(1);
-  for (let sweep = 0; sweep < sweeps; sweep++) {
-    for (const run of prepared.runs) {
-      if (run.isTied) continue;
-      if (trial.at[run.index] > 0) lift(trial, run);
-      for (let a = 1, sum = 0; a <= prepared.plankLength; a++) sums[a] = sum += depth[a];
-      lay(trial, run, run.strips < 0 ? cheapestPlace(trial, run, prices) : bestStripPlace(trial, run, prices, 0));
-    }
-  }
-}
-
-/**
- * Searches for a choice that needs no more than `planks`.
- *
- * @returns whether it was found; the trial is then laid so, else it is wherever the search was when the steps ran out
- */
-export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit: number): boolean {
-  const { runs } = trial.prepared;
-  const mayStartAgain = runs.length <= MOST_RUNS_TO_START_AGAIN;
-  let moves = mayStartAgain ? MOVES_A_START * runs.length : Number.POSITIVE_INFINITY;
-  let starts = mayStartAgain && mayMend(runs) ? STARTS_WITHOUT_STAGGER : 0;
-  while (!level(trial, prices, { planks, stepLimit, moves })) {
-    if (trial.steps >= stepLimit) return false;
-    if (starts === 0) layFromNothing(trial, prices);
-    else if (!startWithoutStagger(trial, prices, { planks, stepLimit, moves: MOVES_WITHOUT_STAGGER * runs.length }))
-      starts--;
-    moves *= LATER_STARTS;
-  }
-  return true;
-}
-
-interface LevelGoal {
+/** When to stop moving. */
+export interface LevelGoal {
   readonly planks: number;
   readonly stepLimit: number;
   readonly moves: number;
 }
 
 /** Moves one run, or a few, after another; answers whether the goal was reached. */
-function level(trial: Trial, prices: Prices, { planks, stepLimit, moves }: LevelGoal): boolean {
+export function level(trial: Trial, prices: Prices, { planks, stepLimit, moves }: LevelGoal): boolean {
   const { seeded } = trial;
   let last = -1;
   let mayBeLevel = true;
@@ -129,34 +75,6 @@ function level(trial: Trial, prices: Prices, { planks, stepLimit, moves }: Level
     mayBeLevel = moveRun(trial, prices, run, planks);
   }
   return plankCountOf(trial) <= planks;
-}
-
-/** Whether most runs have another of the same rest to swap with. */
-function mayMend(runs: readonly PreparedRun[]): boolean {
-  const alike = new Map<number, number>();
-  for (const { rest } of runs) alike.set(rest, (alike.get(rest) ?? 0) + 1);
-  return 2 * runs.filter(({ rest }) => (alike.get(rest) ?? 0) > 1).length > runs.length;
-}
-
-/**
- * Starts again: levels a floor that keeps no stagger, which is far easier, mends its stagger by swaps, and lays anew
- * what still stands too near.
- *
- * @returns false where swaps were not enough
- */
-function startWithoutStagger(trial: Trial, prices: Prices, goal: LevelGoal): boolean {
-  const { prepared, stagger } = trial;
-  const wanted = stagger.slice();
-  stagger.fill(0);
-  clear(trial);
-  levelByDepth(trial, prices, SWEEPS);
-  level(trial, prices, goal);
-  stagger.set(wanted);
-  if (mendStagger(trial, LOOKS_A_START)) return true;
-  prices.ofPlace.fill(1);
-  for (const run of prepared.runs) if (!run.isTied && nearAt(trial, run) > 0) relay(trial, prices, run, goal.planks);
-  keepStagger(trial);
-  return false;
 }
 
 /** @returns whether no place may be too deep now; it is too deep wherever a run still pays for its arc */
@@ -174,11 +92,16 @@ function moveRun(trial: Trial, prices: Prices, run: PreparedRun, planks: number)
 }
 
 /** Lifts a run and lays it where it costs least. */
-function relay(trial: Trial, prices: Prices, run: PreparedRun, planks: number): void {
+export function relay(trial: Trial, prices: Prices, run: PreparedRun, planks: number): void {
   // Before the lift, which takes the run's whole planks out of the count.
   const limit = planks - trial.wholes;
   lift(trial, run);
   sumPrices(trial, prices, limit);
+  layCheapest(trial, prices, run, planks);
+}
+
+/** Lays a lifted run where the sums of prices say that it costs least. */
+export function layCheapest(trial: Trial, prices: Prices, run: PreparedRun, planks: number): void {
   lay(trial, run, run.strips < 0 ? cheapestPlace(trial, run, prices) : bestStripPlace(trial, run, prices, planks));
 }
 
@@ -259,7 +182,7 @@ function drawDeepPlace(trial: Trial, { ofPlace, tied }: Prices, limit: number): 
   return count === 0 ? 0 : tied[drawBelow(trial.seeded, count)];
 }
 
-/** A run that covers the place, if there is one and a few draws find it, or else any; not the one moved last, if another moves. */
+/** A run that covers the place, if one is given and a few draws find it, else any; never the last moved, unless alone. */
 function drawRun(trial: Trial, place: number, lastMoved: number): PreparedRun {
   const { prepared, seeded, at } = trial;
   const { runs } = prepared;

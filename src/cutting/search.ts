@@ -2,10 +2,11 @@
 import { boundOf, fewestPossible } from './bound';
 import { chainOf, layChain } from './chains';
 import type { CutJob, CutPlan } from './job';
-import { emptyPrices, layFromNothing, levelTo } from './levelling';
+import { emptyPrices } from './levelling';
 import { brokenRules, pairPieces } from './pairing';
 import { polish } from './polish';
 import { type PreparedJob, prepareJob } from './prepared';
+import { layFromNothing, levelTo } from './starts';
 import { emptyTrial, layAll, plankCountOf, type Trial } from './trial';
 
 /** Places visited at effort 1: some for every job, more for each run, and no more than the most. */
@@ -23,7 +24,7 @@ const TURNS = [
 ];
 
 export interface PlanOptions {
-  /** Multiplies the limits of steps, > 0; 1 where it is missing. */
+  /** Multiplies the limits of steps, and above 1 those of the bound too; > 0, 1 where it is missing. */
   readonly effort?: number;
   /** False leaves the plan as it was when the count was found: for whoever wants the count alone. */
   readonly secondGoals?: boolean;
@@ -50,8 +51,7 @@ export function planCuts(job: CutJob, options: PlanOptions = {}): CutPlan {
 function planPrepared(prepared: PreparedJob, effort: number, withGoals: boolean): CutPlan {
   const { job, runs } = prepared;
   const trial = emptyTrial(prepared);
-  const stepLimit = Math.min(STEPS.most, STEPS.least + STEPS.forRun * runs.length) * effort;
-  const fewest = fewestPlanks(trial, stepLimit);
+  const fewest = fewestPlanks(trial, effort);
   layAll(trial, fewest.at);
   const moves = Math.min(MOVES.least + MOVES.forRun * runs.length, MOVES.places / prepared.plankLength);
   const at = withGoals ? polish(trial, plankCountOf(trial), Math.ceil(moves * effort)) : fewest.at;
@@ -74,8 +74,9 @@ function betterOf(a: CutPlan, b: CutPlan): CutPlan {
 }
 
 /** The best choice of first pieces found: one plank fewer, until the bound or the limit of steps is reached. */
-function fewestPlanks(trial: Trial, stepLimit: number): { at: Int32Array; bound: number } {
-  const { job, plankLength } = trial.prepared;
+function fewestPlanks(trial: Trial, effort: number): { at: Int32Array; bound: number } {
+  const { job, plankLength, runs } = trial.prepared;
+  const stepLimit = Math.min(STEPS.most, STEPS.least + STEPS.forRun * runs.length) * effort;
   const chain = chainOf(trial.prepared);
   const atLeast = boundOf(job);
   const prices = emptyPrices(plankLength);
@@ -87,11 +88,13 @@ function fewestPlanks(trial: Trial, stepLimit: number): { at: Int32Array; bound:
     best.count = plankCountOf(trial);
   };
   let bound = chain?.planks ?? 0;
-  for (const turn of TURNS) {
-    if (best.count > bound) bound = Math.max(bound, atLeast.raise({ upTo: best.count, effort: turn.bound }));
-    if (turn !== TURNS[0]) layAll(trial, best.at);
-    while (best.count > bound && levelTo(trial, prices, best.count - 1, stepLimit * turn.steps)) keepBest();
-    if (turn === TURNS[0] && chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
-  }
+  TURNS.forEach((turn, i) => {
+    if (i === 1 && chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
+    const patience = turn.bound * Math.max(1, effort);
+    if (best.count > bound) bound = Math.max(bound, atLeast.raise({ upTo: best.count, effort: patience }));
+    layAll(trial, best.at);
+    const limit = stepLimit * turn.steps;
+    while (best.count > bound && levelTo(trial, prices, best.count - 1, limit)) keepBest();
+  });
   return { at: best.at, bound };
 }

@@ -16,14 +16,20 @@ interface Tried {
   readonly bound: number;
 }
 
-const TRIED: readonly Tried[] = Array.from({ length: JOBS }, (_, index) => {
-  const job = tinyJob(index + 1);
-  return { seed: index + 1, job, truth: fewestByTrial(job), bound: fewestPossible(job) };
-});
+const TRIED: readonly Tried[] = Array.from({ length: JOBS }, (_, index) => tried(index + 1, tinyJob(index + 1)));
+
+/** The same floors with a stagger of more than half a plank, which only rows of few pieces can keep. */
+const TRIED_WIDE: readonly Tried[] = TRIED.slice(0, 150).map(({ seed, job }) =>
+  tried(seed, { ...job, minStagger: Math.ceil(0.55 * job.plankLength) }),
+);
+
+function tried(seed: number, job: CutJob): Tried {
+  return { seed, job, truth: fewestByTrial(job), bound: fewestPossible(job) };
+}
 
 /** What stands in the way, a line a job, with the job to replay it. */
-function failures(judge: (tried: Tried) => string): string[] {
-  return TRIED.flatMap((tried) => {
+function failures(judge: (tried: Tried) => string, jobs = TRIED): string[] {
+  return jobs.flatMap((tried) => {
     const said = judge(tried);
     return said === '' ? [] : [`tiny job ${tried.seed}: ${said}, ${JSON.stringify(tried.job)}`];
   });
@@ -88,14 +94,22 @@ describe(`${JOBS} tiny floors, every plan tried`, () => {
   });
 
   test('the planner finds the fewest planks, legally, and says so of no other', () => {
-    const wrong = failures(({ job, truth }) => {
-      const plan = planCuts(job);
-      const laws = checkCutPlan(job, plan);
-      if (laws.length > 0) return laws.join('; ');
-      if (truth === null) return plan.broken.length > 0 ? '' : 'legal where no plan is';
-      if (plan.broken.length > 0) return `declares broken rules where a legal plan of ${truth} is`;
-      return plan.plankCount === truth ? '' : `${plan.plankCount} planks, truth ${truth}`;
-    });
-    expect(wrong).toEqual([]);
+    expect(failures(faultOfPlan)).toEqual([]);
+  });
+
+  test('so it does, and so says the bound, where joints keep more than half a plank apart', () => {
+    const isAbove = ({ truth, bound }: Tried): boolean => truth !== null && bound > truth;
+    expect(TRIED_WIDE.filter(({ truth }) => truth !== null).length).toBeGreaterThan(50);
+    expect(failures(faultOfPlan, TRIED_WIDE)).toEqual([]);
+    expect(TRIED_WIDE.filter(isAbove)).toEqual([]);
   });
 });
+
+function faultOfPlan({ job, truth }: Tried): string {
+  const plan = planCuts(job);
+  const laws = checkCutPlan(job, plan);
+  if (laws.length > 0) return laws.join('; ');
+  if (truth === null) return plan.broken.length > 0 ? '' : 'legal where no plan is';
+  if (plan.broken.length > 0) return `declares broken rules where a legal plan of ${truth} is`;
+  return plan.plankCount === truth ? '' : `${plan.plankCount} planks, truth ${truth}`;
+}

@@ -45,6 +45,39 @@ describe('Small random floors: HiGHS proves the fewest planks with no bound from
   });
 });
 
+test.each<[string, Partial<CutJob>, readonly (readonly JobRun[])[]]>([
+  [
+    'a column between the ripped rows',
+    { plankLength: 240, kerf: 2, minPiece: 31, minStagger: 18 },
+    [
+      [{ x: 25, length: 881 }],
+      [
+        { x: 78, length: 250 },
+        { x: 355, length: 259 },
+      ],
+      [{ x: 87, length: 904 }],
+    ],
+  ],
+  [
+    'a closet beside the ripped last row',
+    { plankLength: 100, kerf: 0, minPiece: 19, minStagger: 31 },
+    [
+      [{ x: 0, length: 109 }],
+      [
+        { x: 0, length: 109 },
+        { x: 166, length: 89 },
+      ],
+      [
+        { x: 0, length: 109 },
+        { x: 207, length: 157 },
+      ],
+    ],
+  ],
+])('Strips where rows have several runs: %s', (_, rules, runs) => {
+  const rows = runs.map((row, i) => ({ room: 0, width: i === 1 ? 10 : 4, runs: row }));
+  expectEqualCounts({ ...smallJob(seededRandom(1), rows), ...rules, ripPairs: [[0, 2]] });
+});
+
 /** Equal counts where a legal plan exists; where none does, ours has to say which rule it breaks. */
 function expectEqualCounts(job: CutJob): void {
   const told = JSON.stringify(job);

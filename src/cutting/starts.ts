@@ -1,0 +1,111 @@
+/**
+ * Starts: where levelling begins, and begins again when it has come to nothing.
+ *
+ * The first start lays each run where the load is least (which descends on the sum of squares). Later ones leave the
+ * stagger aside: a floor without it is far easier to level, and then it is a matter of which run has which of the first
+ * pieces (see `mending.ts`).
+ */
+import { type LevelGoal, layCheapest, level, type Prices, relay } from './levelling';
+import { mendStagger } from './mending';
+import { keepStagger } from './nearest';
+import type { PreparedRun } from './prepared';
+import { nearAt } from './stagger';
+import { clear, layAll, lift, type Trial } from './trial';
+
+/** Sweeps over all runs that make a start. */
+const SWEEPS = 3;
+/** Moves for each run after which the search starts again, and how much more each later start is given. */
+const MOVES_A_START = 25;
+const LATER_STARTS = 1.5;
+/** Moves for each run, without stagger, that lead up to such a start, and swaps looked at to mend it. */
+const MOVES_WITHOUT_STAGGER = 40;
+const LOOKS_A_START = 3000;
+/** Starts of this kind that may fail before the others, from nothing, take over. */
+const STARTS_WITHOUT_STAGGER = 2;
+/** A large floor has come too far to start again. */
+const MOST_RUNS_TO_START_AGAIN = 100;
+
+/** Lays all runs anew, near the fewest planks and with all the stagger a room can keep. */
+export function layFromNothing(trial: Trial, prices: Prices): void {
+  clear(trial);
+  levelByDepth(trial, prices, SWEEPS);
+  keepStagger(trial);
+}
+
+/** Lays every run in turn where the load is least, again and again: a start, and already near the fewest planks. */
+function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void {
+  const { prepared, depth } = trial;
+  const { sums } = prices;
+  prices.ofPlace.fill(1);
+  for (let sweep = 0; sweep < sweeps; sweep++) {
+    for (const run of prepared.runs) {
+      if (run.isTied) continue;
+      if (trial.at[run.index] > 0) lift(trial, run);
+      for (let a = 1, sum = 0; a <= prepared.plankLength; a++) sums[a] = sum += depth[a];
+      layCheapest(trial, prices, run, 0);
+    }
+  }
+}
+
+/**
+ * Searches for a choice that needs no more than `planks`.
+ *
+ * @returns whether it was found; the trial is then laid so, else it is wherever the search was when the steps ran out
+ */
+export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit: number): boolean {
+  const { runs } = trial.prepared;
+  const mayStartAgain = runs.length <= MOST_RUNS_TO_START_AGAIN;
+  let moves = mayStartAgain ? MOVES_A_START * runs.length : Number.POSITIVE_INFINITY;
+  let starts = mayStartAgain && mayMend(runs) ? STARTS_WITHOUT_STAGGER : 0;
+  while (!level(trial, prices, { planks, stepLimit, moves })) {
+    if (trial.steps >= stepLimit) return false;
+    const start = { planks, stepLimit, moves: MOVES_WITHOUT_STAGGER * runs.length };
+    if (!startAgain(trial, prices, starts > 0 ? start : undefined)) starts--;
+    moves *= LATER_STARTS;
+  }
+  return true;
+}
+
+/**
+ * Starts again, without stagger at first where a goal is given; goes on from where it was where that cost stagger.
+ *
+ * @returns false where a start without stagger did not lead to one with it
+ */
+function startAgain(trial: Trial, prices: Prices, goal: LevelGoal | undefined): boolean {
+  const at = trial.at.slice();
+  const wanted = trial.stagger.slice();
+  const isMended = goal ? startWithoutStagger(trial, prices, goal) : false;
+  if (!goal) layFromNothing(trial, prices);
+  if (trial.stagger.every((kept, i) => kept === wanted[i])) return isMended;
+  trial.stagger.set(wanted);
+  layAll(trial, at);
+  return false;
+}
+
+/** Whether most runs have another of the same rest to swap with. */
+function mayMend(runs: readonly PreparedRun[]): boolean {
+  const alike = new Map<number, number>();
+  for (const { rest } of runs) alike.set(rest, (alike.get(rest) ?? 0) + 1);
+  return 2 * runs.filter(({ rest }) => (alike.get(rest) ?? 0) > 1).length > runs.length;
+}
+
+/**
+ * Levels a floor that keeps no stagger, which is far easier, mends its stagger by swaps, and lays anew what still stands
+ * too near.
+ *
+ * @returns false where swaps were not enough
+ */
+function startWithoutStagger(trial: Trial, prices: Prices, goal: LevelGoal): boolean {
+  const { prepared, stagger } = trial;
+  const wanted = stagger.slice();
+  stagger.fill(0);
+  clear(trial);
+  levelByDepth(trial, prices, SWEEPS);
+  level(trial, prices, goal);
+  stagger.set(wanted);
+  if (mendStagger(trial, LOOKS_A_START)) return true;
+  prices.ofPlace.fill(1);
+  for (const run of prepared.runs) if (!run.isTied && nearAt(trial, run) > 0) relay(trial, prices, run, goal.planks);
+  keepStagger(trial);
+  return false;
+}
