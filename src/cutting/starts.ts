@@ -28,16 +28,16 @@ const MOST_RUNS_TO_START_AGAIN = 100;
 /** Lays all runs anew, near the fewest planks and with all the stagger a room can keep. */
 export function layFromNothing(trial: Trial, prices: Prices): void {
   clear(trial);
-  levelByDepth(trial, prices, SWEEPS);
+  levelByDepth(trial, prices);
   keepStagger(trial);
 }
 
 /** Lays every run in turn where the load is least, again and again: a start, and already near the fewest planks. */
-function levelByDepth(trial: Trial, prices: Prices, sweeps: number): void {
+function levelByDepth(trial: Trial, prices: Prices): void {
   const { prepared, depth } = trial;
   const { sums } = prices;
   prices.ofPlace.fill(1);
-  for (let sweep = 0; sweep < sweeps; sweep++) {
+  for (let sweep = 0; sweep < SWEEPS; sweep++) {
     for (const run of prepared.runs) {
       if (run.isTied) continue;
       if (trial.at[run.index] > 0) lift(trial, run);
@@ -59,26 +59,38 @@ export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit:
   let starts = mayStartAgain && mayMend(runs) ? STARTS_WITHOUT_STAGGER : 0;
   while (!level(trial, prices, { planks, stepLimit, moves })) {
     if (trial.steps >= stepLimit) return false;
-    const start = { planks, stepLimit, moves: MOVES_WITHOUT_STAGGER * runs.length };
-    if (!startAgain(trial, prices, starts > 0 ? start : undefined)) starts--;
+    const goal = { planks, stepLimit, moves: MOVES_WITHOUT_STAGGER * runs.length };
+    if (!startAgain(trial, prices, goal, starts > 0)) starts--;
     moves *= LATER_STARTS;
   }
   return true;
 }
 
 /**
- * Starts again, without stagger at first where a goal is given; goes on from where it was where that cost stagger.
+ * Starts again. Without stagger at first, the floor is levelled, mended by swaps, and what still stands too near is laid
+ * anew. Where a start would cost stagger, the search goes on from where it was.
  *
- * @returns false where a start without stagger did not lead to one with it
+ * @returns whether swaps were enough; false for a start with stagger
  */
-function startAgain(trial: Trial, prices: Prices, goal: LevelGoal | undefined): boolean {
+function startAgain(trial: Trial, prices: Prices, goal: LevelGoal, isWithoutStagger: boolean): boolean {
+  const { prepared, stagger } = trial;
   const at = trial.at.slice();
-  const wanted = trial.stagger.slice();
-  const isMended = goal ? startWithoutStagger(trial, prices, goal) : false;
-  if (!goal) layFromNothing(trial, prices);
-  if (trial.stagger.every((kept, i) => kept === wanted[i])) return isMended;
-  trial.stagger.set(wanted);
-  layAll(trial, at);
+  const wanted = stagger.slice();
+  if (isWithoutStagger) stagger.fill(0);
+  clear(trial);
+  levelByDepth(trial, prices);
+  if (isWithoutStagger) {
+    level(trial, prices, goal);
+    stagger.set(wanted);
+    if (mendStagger(trial, LOOKS_A_START)) return true;
+    prices.ofPlace.fill(1);
+    for (const run of prepared.runs) if (!run.isTied && nearAt(trial, run) > 0) relay(trial, prices, run, goal.planks);
+  }
+  keepStagger(trial);
+  if (stagger.some((kept, i) => kept < wanted[i])) {
+    stagger.set(wanted);
+    layAll(trial, at);
+  }
   return false;
 }
 
@@ -87,25 +99,4 @@ function mayMend(runs: readonly PreparedRun[]): boolean {
   const alike = new Map<number, number>();
   for (const { rest } of runs) alike.set(rest, (alike.get(rest) ?? 0) + 1);
   return 2 * runs.filter(({ rest }) => (alike.get(rest) ?? 0) > 1).length > runs.length;
-}
-
-/**
- * Levels a floor that keeps no stagger, which is far easier, mends its stagger by swaps, and lays anew what still stands
- * too near.
- *
- * @returns false where swaps were not enough
- */
-function startWithoutStagger(trial: Trial, prices: Prices, goal: LevelGoal): boolean {
-  const { prepared, stagger } = trial;
-  const wanted = stagger.slice();
-  stagger.fill(0);
-  clear(trial);
-  levelByDepth(trial, prices, SWEEPS);
-  level(trial, prices, goal);
-  stagger.set(wanted);
-  if (mendStagger(trial, LOOKS_A_START)) return true;
-  prices.ofPlace.fill(1);
-  for (const run of prepared.runs) if (!run.isTied && nearAt(trial, run) > 0) relay(trial, prices, run, goal.planks);
-  keepStagger(trial);
-  return false;
 }
