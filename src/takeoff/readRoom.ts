@@ -252,21 +252,21 @@ function readProduct(product: ProductEntry, units: Units, reader: FieldReader): 
   };
 }
 
-/** Our choice: how far from whole the planks of a box may come out when told by its coverage: printed sizes are rounded. */
+/** Our choice: how far the planks of a box may come out from whole, or from their count, by its coverage: that is rounded. */
 const BOX_ROUNDING = 0.03;
 
 function readPlanksPerBox(product: ProductEntry, plankArea: number, units: Units, reader: FieldReader): number | null {
   const counted = reader.count('product.planksPerBox', 'Planks per box', product.planksPerBox);
   if (counted === 0) reader.fail('product.planksPerBox', problems.noPlanksInBox('Planks per box'));
-  if (counted !== null || String(product.boxCoverage).trim() === '') return counted;
+  if (String(product.boxCoverage).trim() === '') return counted;
   const coverage = readArea(product.boxCoverage, units);
   if (!coverage.ok)
     reader.fail('product.boxCoverage', problems.area('Box coverage', product.boxCoverage, coverage.why, units));
-  if (!coverage.ok || plankArea === 0) return null;
+  if (!coverage.ok || plankArea === 0) return counted;
   const planks = (numberOf(coverage.area.count) * coverage.area.unit) / plankArea;
-  const whole = Math.round(planks);
+  const whole = counted ?? Math.round(planks);
   if (whole >= 1 && Math.abs(planks - whole) <= BOX_ROUNDING * whole) return whole;
-  reader.fail('product.boxCoverage', problems.boxCoverage('Box coverage', product.boxCoverage, planks));
+  reader.fail('product.boxCoverage', problems.boxCoverage('Box coverage', product.boxCoverage, planks, counted));
   return null;
 }
 

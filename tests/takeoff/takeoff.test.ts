@@ -42,6 +42,22 @@ describe('planks in the wrong unit', () => {
   });
 });
 
+describe('a box told by its planks and by its area', () => {
+  // A plank of 48 in by 6 in covers 2 sq ft, so eight of them 16.
+  test.each(['16', '15.6', '16.4'])('%s sq ft are eight planks', (boxCoverage) => {
+    expect(problemsOf({ product: { planksPerBox: 8, boxCoverage } })).toEqual([]);
+  });
+
+  test.each([
+    ['20', '10'],
+    ['17', '8.5'],
+  ])('%s sq ft are %s planks, not eight', (boxCoverage, planks) => {
+    expect(problemsOf({ product: { planksPerBox: 8, boxCoverage } })).toEqual([
+      `product.boxCoverage | Box coverage: "${boxCoverage}" is ${planks} planks of this size, not 8. Check it against the planks per box; one of the two is enough.`,
+    ]);
+  });
+});
+
 describe('marking steps', () => {
   test.each(['12"', '1 1/16"', '0.2 mm', '26 mm'])('a step of %s is refused at its field', (markingStep) => {
     const [problem] = problemsOf({ rules: { markingStep } });
