@@ -86,12 +86,16 @@ function callScript({ functionName, args }: { functionName: string; args: readon
   });
 }
 
-/** Runs in the page: whether what was typed has arrived in its cell. The engine keeps numbers in its own notation. */
+/**
+ * Runs in the page: whether what was typed has arrived in its cell, every letter and digit of it. The engine keeps
+ * numbers, quotes and separators in its own notation.
+ */
 function hasTyped({ a1, text }: { a1: string; text: string }): boolean {
   const { engine, spreadsheetApp } = window.plankLedger.workbook;
   const range = spreadsheetApp.getActiveSheet().getRange(a1);
   const [row, column] = [range.getRow() - 1, range.getColumn() - 1];
-  if (text.startsWith('=')) return engine.formula(engine.activeTab(), row, column) !== '';
+  const lettersOf = (formula: string): string => formula.replace(/[^A-Za-z0-9()]/g, '').toUpperCase();
+  if (text.startsWith('=')) return lettersOf(engine.formula(engine.activeTab(), row, column)) === lettersOf(text);
   const content = engine.content(engine.activeTab(), row, column);
   return content === text || range.getDisplayValue() === text || Number(content) === Number(text);
 }
