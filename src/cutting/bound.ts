@@ -23,7 +23,7 @@ export interface Bound {
  * Pricings without a higher bound, for effort 1: most floors need fewer than 15 in all. Some for every job, and more for
  * each run of a large floor, whose equal rows are priced together.
  */
-const PATIENCE = { least: 36, forRun: 0.04 };
+const PATIENCE = { least: 30, forRun: 0.04 };
 /** Cells (different runs x units of a plank) of a job up to which it gets them all. */
 const CELLS_WITH_PATIENCE = 2 ** 18;
 /** Cells (all runs) beyond which a job is not priced: they may fill the memory. */

@@ -10,7 +10,7 @@ import { layFromNothing, levelTo } from './starts';
 import { emptyTrial, layAll, plankCountOf, type Trial } from './trial';
 
 /** Places visited at effort 1: some for every job, more for each run, and no more than the most. */
-const STEPS = { least: 3_000_000, forRun: 75_000, most: 60_000_000 };
+const STEPS = { least: 2_800_000, forRun: 60_000, most: 60_000_000 };
 /** Moves of the polish, in the same way, and the most places they may visit. */
 const MOVES = { least: 400, forRun: 40, places: 30_000_000 };
 /**
@@ -20,6 +20,7 @@ const MOVES = { least: 400, forRun: 40, places: 30_000_000 };
 const TURNS = [
   { bound: 0, steps: 0.04 },
   { bound: 0.1, steps: 0.12 },
+  { bound: 0.4, steps: 0.4 },
   { bound: 1, steps: 1 },
 ];
 
