@@ -20,7 +20,7 @@ const MOVES = { least: 400, forRun: 40, places: 30_000_000 };
 const TURNS = [
   { bound: 0, steps: 0.04 },
   { bound: 0.1, steps: 0.12 },
-  { bound: 0.4, steps: 0.4 },
+  { bound: 0.4, steps: 0.3 },
   { bound: 1, steps: 1 },
 ];
 
