@@ -83,8 +83,8 @@ function planksByLength({ plankLength, kerf, runs, shortLengths }: BoundRuns): n
  *
  * @returns 0 where neither case applies
  */
-function planksByChains({ plankLength, kerf, minPiece, runs, shortLengths }: BoundRuns): number {
-  const rest = runs[0]?.rest ?? 0;
+function planksByChains({ plankLength, kerf, runs, shortLengths }: BoundRuns): number {
+  const { rest, minPiece } = runs[0] ?? { rest: 0, minPiece: 1 };
   if (rest === 0 || shortLengths.length > 0 || runs.some((run) => run.rest !== rest)) return 0;
   const wholePlanks = runs.reduce((sum, run) => sum + run.quotient, 0);
   if (rest >= 2 * minPiece) return rest > plankLength - minPiece - kerf ? wholePlanks + runs.length : 0;

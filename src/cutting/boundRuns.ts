@@ -20,7 +20,6 @@ export interface BoundRun extends JointedRun {
 export interface BoundRuns {
   readonly plankLength: number;
   readonly kerf: number;
-  readonly minPiece: number;
   readonly minStagger: number;
   /** Parents stand before their children. */
   readonly runs: readonly BoundRun[];
@@ -36,7 +35,7 @@ export interface BoundRuns {
  * lower the bound.
  */
 export function boundRunsOf(job: CutJob): BoundRuns {
-  const { plankLength, kerf, minPiece, minStagger } = job;
+  const { plankLength, kerf, minStagger } = job;
   const free = rowsOfStrips(job);
   const rows = job.rows.map((row, rowIndex) => ({ ...row, runs: free.has(rowIndex) ? [] : row.runs }));
   const shorts = new Map<number, number>();
@@ -46,7 +45,6 @@ export function boundRunsOf(job: CutJob): BoundRuns {
   return {
     plankLength,
     kerf,
-    minPiece: Math.max(1, minPiece),
     minStagger,
     runs: forestOf(rows, job),
     shortLengths: [...shorts].map(([length, count]) => ({ length, count })).sort((a, b) => a.length - b.length),

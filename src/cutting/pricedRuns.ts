@@ -105,8 +105,8 @@ function leastCost(table: Table, plank: number): number {
 }
 
 /** A run's cost without its whole planks: the prices its first and last piece cover, less the plank between. */
-function setCosts({ priceTo, job }: Table, { rest }: BoundRun, plank: number, costs: Float64Array): void {
-  const { plankLength, kerf, minPiece } = job;
+function setCosts({ priceTo, job }: Table, { rest, minPiece }: BoundRun, plank: number, costs: Float64Array): void {
+  const { plankLength, kerf } = job;
   costs.fill(Number.POSITIVE_INFINITY);
   // First and last piece share one plank's length ...
   for (let first = minPiece; first <= rest - minPiece; first += 1) {

@@ -91,8 +91,8 @@ function fewestPlanks(trial: Trial, effort: number): { at: Int32Array; bound: nu
   let bound = chain?.planks ?? 0;
   TURNS.forEach((turn, i) => {
     if (i === 1 && chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
-    const patience = turn.bound * Math.max(1, effort);
-    if (best.count > bound) bound = Math.max(bound, atLeast.raise({ upTo: best.count, effort: patience }));
+    const boundEffort = turn.bound * Math.max(1, effort);
+    if (best.count > bound) bound = Math.max(bound, atLeast.raise({ upTo: best.count, effort: boundEffort }));
     layAll(trial, best.at);
     const limit = stepLimit * turn.steps;
     while (best.count > bound && levelTo(trial, prices, best.count - 1, limit)) keepBest();

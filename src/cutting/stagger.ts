@@ -45,14 +45,18 @@ export function findOpenings(openings: Openings, run: PreparedRun, trial: Trial)
   windows.count = 0;
   addNeighbourWindows(windows, run, trial);
   if (run.follower >= 0) addNeighbourWindows(windows, runs[run.follower], trial);
-  openings.count = 0;
-  openBetween(openings, windows, run.lowFrom, run.lowTo);
-  openBetween(openings, windows, run.highFrom, run.highTo);
+  openRest(openings, run);
 }
 
 /** Opens all first pieces that the rules of `run` alone leave open. */
 export function openAll(openings: Openings, run: PreparedRun): void {
   openings.windows.count = 0;
+  openRest(openings, run);
+}
+
+/** Opens what the windows leave of the first pieces that the rules of `run` allow. */
+function openRest(openings: Openings, run: PreparedRun): void {
+  openings.count = 0;
   openBetween(openings, openings.windows, run.lowFrom, run.lowTo);
   openBetween(openings, openings.windows, run.highFrom, run.highTo);
 }
