@@ -68,8 +68,8 @@ function productIn(row: readonly unknown[], index: number, units: Units): Produc
   const reader = fieldReader(units);
   const plankLength = reader.plankSide('plankLength', 'Plank length', typed(1));
   const plankWidth = reader.plankSide('plankWidth', 'Plank width', typed(2));
-  const planksPerBox = reader.count('planksPerBox', 'Planks per box', typed(3));
-  if (planksPerBox === 0) reader.fail('planksPerBox', problems.noPlanksInBox('Planks per box'));
+  const planksPerBox = reader.count('planksPerBox', 'Planks in a box', typed(3));
+  if (planksPerBox === 0) reader.fail('planksPerBox', problems.noPlanksInBox('Planks in a box'));
   const pricePerBox = reader.price('pricePerBox', 'Price of a box', typed(4));
   const [first, ...more] = reader.problems;
   if (first) return { name, problem: problems.andMore(first.text, more.length) };

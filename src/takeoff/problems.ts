@@ -142,7 +142,7 @@ export const problems = {
   noPlanksInBox: (where: string) => `${where} is 0. Type how many planks a box holds, or leave it blank.`,
 
   boxCoverage: (where: string, found: Found, planks: number, counted: number | null) =>
-    `${where}: ${quoted(found)} is ${numberText(planks, 2)} planks of this size, not ${counted ?? 'a whole number'}. Check it against the planks per box; one of the two is enough.`,
+    `${where}: ${quoted(found)} is ${numberText(planks, 2)} planks of this size, not ${counted ?? 'a whole number'}. Check it against the planks in a box; one of the two is enough.`,
 
   firstRowTooWide: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is wider than a plank. Type the width it is ripped to, or leave it blank.`,

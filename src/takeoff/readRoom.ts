@@ -246,27 +246,27 @@ function readProduct(product: ProductEntry, units: Units, reader: FieldReader): 
     name: String(product.name),
     plankLength,
     plankWidth,
-    thickness: reader.length('product.thickness', 'Thickness', product.thickness, 'plank') ?? 0,
+    thickness: reader.length('product.thickness', 'Plank thickness', product.thickness, 'plank') ?? 0,
     planksPerBox: readPlanksPerBox(product, plankLength * plankWidth, units, reader),
     pricePerBox: reader.price('product.pricePerBox', 'Price of a box', product.pricePerBox),
   };
 }
 
-/** Our choice: how far the planks of a box may come out from whole, or from their count, by its coverage: that is rounded. */
+/** Our choice: how far, as a share, the area on a box may be from a whole number of planks or their count: it is rounded. */
 const BOX_ROUNDING = 0.03;
 
 function readPlanksPerBox(product: ProductEntry, plankArea: number, units: Units, reader: FieldReader): number | null {
-  const counted = reader.count('product.planksPerBox', 'Planks per box', product.planksPerBox);
-  if (counted === 0) reader.fail('product.planksPerBox', problems.noPlanksInBox('Planks per box'));
+  const counted = reader.count('product.planksPerBox', 'Planks in a box', product.planksPerBox);
+  if (counted === 0) reader.fail('product.planksPerBox', problems.noPlanksInBox('Planks in a box'));
   if (String(product.boxCoverage).trim() === '') return counted;
   const coverage = readArea(product.boxCoverage, units);
   if (!coverage.ok)
-    reader.fail('product.boxCoverage', problems.area('Box coverage', product.boxCoverage, coverage.why, units));
+    reader.fail('product.boxCoverage', problems.area('A box covers', product.boxCoverage, coverage.why, units));
   if (!coverage.ok || plankArea === 0) return counted;
   const planks = (numberOf(coverage.area.count) * coverage.area.unit) / plankArea;
   const whole = counted ?? Math.round(planks);
   if (whole >= 1 && Math.abs(planks - whole) <= BOX_ROUNDING * whole) return whole;
-  reader.fail('product.boxCoverage', problems.boxCoverage('Box coverage', product.boxCoverage, planks, counted));
+  reader.fail('product.boxCoverage', problems.boxCoverage('A box covers', product.boxCoverage, planks, counted));
   return null;
 }
 

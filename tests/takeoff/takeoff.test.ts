@@ -53,7 +53,7 @@ describe('a box told by its planks and by its area', () => {
     ['17', '8.5'],
   ])('%s sq ft are %s planks, not eight', (boxCoverage, planks) => {
     expect(problemsOf({ product: { planksPerBox: 8, boxCoverage } })).toEqual([
-      `product.boxCoverage | Box coverage: "${boxCoverage}" is ${planks} planks of this size, not 8. Check it against the planks per box; one of the two is enough.`,
+      `product.boxCoverage | A box covers: "${boxCoverage}" is ${planks} planks of this size, not 8. Check it against the planks in a box; one of the two is enough.`,
     ]);
   });
 });
