@@ -14,7 +14,7 @@ const ORDER: Readonly<Record<string, number>> = {
   workbook: CORE.length + 2,
 };
 /** The one core file that may use a package, and the package. */
-const PACKAGE_FILE = { file: 'takeoff/unitLibrary.ts', name: 'mathjs' };
+const PACKAGE_FILE = { file: 'takeoff/text/unitLibrary.ts', name: 'mathjs' };
 
 const files = readdirSync(source, { recursive: true, encoding: 'utf8' })
   .map((name) => name.replaceAll('\\', '/'))

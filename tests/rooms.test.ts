@@ -5,16 +5,16 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { checkCutPlan } from '../src/cutting/ledger';
+import { checkCutPlan } from '../src/cutting/plan/ledger';
 import { TICKS_PER_MM } from '../src/geometry/length';
 import { areaOf, type Region } from '../src/geometry/polygon';
 import { narrowRunsOf, rowsOf } from '../src/layout/rows';
-import { type DrawnRoom, drawRoom } from '../src/takeoff/drawRoom';
-import { floorTakeoffOf } from '../src/takeoff/floorTakeoff';
-import { drawAsOne, takeoffAsOne } from '../src/takeoff/joinedFloor';
-import { planFloors } from '../src/takeoff/planFloors';
-import { problems } from '../src/takeoff/problems';
-import { chooseWay } from '../src/takeoff/ways';
+import { drawAsOne, takeoffAsOne } from '../src/takeoff/planning/joinedFloor';
+import { planFloors } from '../src/takeoff/planning/planFloors';
+import { chooseWay } from '../src/takeoff/planning/ways';
+import { type DrawnRoom, drawRoom } from '../src/takeoff/reading/drawRoom';
+import { problems } from '../src/takeoff/reading/problems';
+import { floorTakeoffOf } from '../src/takeoff/telling/floorTakeoff';
 import { readRoomFile } from '../src/workbook/roomFiles';
 import { perimeterOf, unlikeArea } from './support/areaOracle';
 

@@ -1,13 +1,13 @@
 /** FRONT DOOR of the planner: the fewest planks a floor can be laid with, and which pieces share them. */
-import { boundOf, fewestPossible } from './bound';
-import { chainOf, layChain } from './chains';
+import { boundOf, fewestPossible } from './bound/bound';
+import { polish } from './goals/polish';
 import type { CutJob, CutPlan } from './job';
-import { emptyPrices } from './levelling';
-import { brokenRules, pairPieces } from './pairing';
-import { polish } from './polish';
-import { type PreparedJob, prepareJob } from './prepared';
-import { layFromNothing, levelTo } from './starts';
-import { emptyTrial, layAll, plankCountOf, type Trial } from './trial';
+import { brokenRules, pairPieces } from './plan/pairing';
+import { type PreparedJob, prepareJob } from './runs/prepared';
+import { chainOf, layChain } from './search/chains';
+import { emptyPrices } from './search/levelling';
+import { layFromNothing, levelTo } from './search/starts';
+import { emptyTrial, layAll, plankCountOf, type Trial } from './search/trial';
 
 /** Places visited at effort 1: some for every job, more for each run, and no more than the most. */
 const STEPS = { least: 2_800_000, forRun: 60_000, most: 60_000_000 };

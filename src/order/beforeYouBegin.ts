@@ -1,8 +1,8 @@
 /** What to measure and settle before the first plank, with this job's numbers beside the limits. */
 import { inchesOf, mmOf, TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../geometry/length';
-import { lengthText } from '../takeoff/lengthText';
-import { nameKey } from '../takeoff/names';
-import { numberText } from '../takeoff/numberText';
+import { lengthText } from '../takeoff/text/lengthText';
+import { nameKey } from '../takeoff/text/names';
+import { numberText } from '../takeoff/text/numberText';
 import { type House, type LaidRoom, productTitle } from './house';
 import { moistureContent } from './moisture';
 import { DRIEST_MOISTURE, WETTEST_MOISTURE, widthChange } from './movement';

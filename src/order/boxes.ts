@@ -1,6 +1,6 @@
 /** Whole boxes for an area, counted exactly: 7.2 of 2.4 is 3 boxes, 100 plus 10 % in tens is 11. */
-import type { Area } from '../takeoff/areaText';
-import type { Ratio } from '../takeoff/numberText';
+import type { Area } from '../takeoff/text/areaText';
+import type { Ratio } from '../takeoff/text/numberText';
 
 /** More boxes than any floor: beyond it they are not counted exactly. */
 export const MOST_BOXES = 1e6;

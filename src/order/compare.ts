@@ -1,10 +1,10 @@
 /** The same rooms with several products side by side. */
 import type { Ticks, Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
-import { type FloorInRows, planFloors } from '../takeoff/planFloors';
-import { proofOf } from '../takeoff/proof';
-import type { Product } from '../takeoff/readRoom';
+import { type FloorInRows, planFloors } from '../takeoff/planning/planFloors';
+import type { Product } from '../takeoff/reading/readRoom';
 import { layRectangle, type Rectangle } from '../takeoff/rectangle';
+import { proofOf } from '../takeoff/telling/proof';
 import { amountOf, type Cents, wholeUp } from './money';
 
 export interface ComparedProduct {

@@ -1,7 +1,7 @@
 /** Underlay, vapour film and tape for every room of the job. */
 import { subtract } from '../geometry/combine';
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../geometry/length';
-import { lengthText } from '../takeoff/lengthText';
+import { lengthText } from '../takeoff/text/lengthText';
 import type { House, LaidRoom, RollGoods } from './house';
 import { type OrderLine, orderLine } from './orderLine';
 import { coverOf, type StripPlan } from './underlay';

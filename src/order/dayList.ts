@@ -1,9 +1,9 @@
 /** What to do when: dated back from the day work starts, with this job's own numbers. */
 import { ceilToStep, ticksOfInches, ticksOfMm } from '../geometry/length';
-import { type DayNumber, dayText } from '../takeoff/calendar';
-import { lengthText } from '../takeoff/lengthText';
-import { numberText } from '../takeoff/numberText';
 import type { CutKind, Takeoff } from '../takeoff/result';
+import { type DayNumber, dayText } from '../takeoff/text/calendar';
+import { lengthText } from '../takeoff/text/lengthText';
+import { numberText } from '../takeoff/text/numberText';
 import type { DoorwayPlan } from './doorways';
 import type { RoomHours } from './hours';
 import type { House, LaidRoom } from './house';

@@ -1,7 +1,7 @@
 /** Every doorway of the job: how high the floors meet, which bar covers the joint, how much comes off the door. */
 import type { Ticks } from '../geometry/length';
-import { nameKey } from '../takeoff/names';
 import type { DoorwayMark } from '../takeoff/result';
+import { nameKey } from '../takeoff/text/names';
 import { doorTrim, type Meeting, meetingOf, thresholdDrop } from './heights';
 import type { DoorwayWork, House, LaidRoom } from './house';
 

@@ -1,7 +1,7 @@
 /** Where the new height matters, in words: doorways, thresholds, appliances, stairs. The local code comes first. */
 import { inchesOf, mmOf, type Ticks, type Units } from '../geometry/length';
-import { lengthText } from '../takeoff/lengthText';
-import { nameKey } from '../takeoff/names';
+import { lengthText } from '../takeoff/text/lengthText';
+import { nameKey } from '../takeoff/text/names';
 import type { DoorwayPlan } from './doorways';
 import { applianceShortage, HEIGHT_LIMITS, type MeetingVerdict, stairCheck } from './heights';
 import type { House, LaidRoom } from './house';

@@ -1,6 +1,6 @@
 /** Planks -> boxes with spares by reason, and beside them what area + 10 % would have ordered. */
 import type { Ticks } from '../geometry/length';
-import { nameKey } from '../takeoff/names';
+import { nameKey } from '../takeoff/text/names';
 import { type House, type LaidRoom, type PlannedProduct, type Price, productTitle, termsOfProduct } from './house';
 import { amountOf, type Cents, wholeUp } from './money';
 import { type OrderLine, orderLine } from './orderLine';

@@ -2,8 +2,8 @@
  * What the homeowner reads, as sentences: nothing in it tells what the job costs the person who does it, how long it
  * takes by the hour, or what is earned with it.
  */
-import { dayText } from '../takeoff/calendar';
-import { numberText } from '../takeoff/numberText';
+import { dayText } from '../takeoff/text/calendar';
+import { numberText } from '../takeoff/text/numberText';
 import { areaNumber, areaUnit } from './coverOrder';
 import { moneyText } from './money';
 import type { Order } from './order';

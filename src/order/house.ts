@@ -2,10 +2,10 @@
 
 import type { Ticks, Units } from '../geometry/length';
 import type { MeasuredShape } from '../room/outline';
-import type { DayNumber } from '../takeoff/calendar';
-import { nameKey } from '../takeoff/names';
-import { type Product, readRoom } from '../takeoff/readRoom';
+import { type Product, readRoom } from '../takeoff/reading/readRoom';
 import type { Takeoff } from '../takeoff/result';
+import type { DayNumber } from '../takeoff/text/calendar';
+import { nameKey } from '../takeoff/text/names';
 import type { HomeownerEntry, LabourEntry } from './houseEntry';
 import type { Terms } from './money';
 import type { Roll, StripDirection } from './underlay';

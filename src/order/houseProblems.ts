@@ -1,4 +1,4 @@
-/** The sentences that only a job of several rooms can need; those of one room are in `takeoff/problems.ts`. */
+/** The sentences that only a job of several rooms can need; those of one room are in `takeoff/reading/problems.ts`. */
 export const houseProblems = {
   rollTooSmall: (where: string, width: string, length: string) =>
     `${where}: ${width} by ${length} is no roll: it is under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all. Check the unit: a bare number here is in feet or metres.`,

@@ -1,7 +1,8 @@
 /** The whole takeoff after the cut plan: what to order, what it costs, what to do before the first plank. */
-import { lengthText } from '../takeoff/lengthText';
-import { nameKey } from '../takeoff/names';
+
 import type { Takeoff } from '../takeoff/result';
+import { lengthText } from '../takeoff/text/lengthText';
+import { nameKey } from '../takeoff/text/names';
 import { type BeforeLine, beforeYouBegin } from './beforeYouBegin';
 import { areaMeasure, areaUnit, type CoverOrder, coverOrders, tapeLines } from './coverOrder';
 import { type DayTask, dayList, type Timing, timingOf } from './dayList';

@@ -1,16 +1,17 @@
 /** Rooms as typed -> all of them planned, and the planks each product takes. */
-import { drawRoom } from '../takeoff/drawRoom';
+
 import type { RoomEntry } from '../takeoff/entry';
-import { floorTakeoffOf } from '../takeoff/floorTakeoff';
-import { drawAsOne } from '../takeoff/joinedFloor';
-import { nameKey } from '../takeoff/names';
-import { type PlannedFloors, planFloors } from '../takeoff/planFloors';
-import { problems } from '../takeoff/problems';
-import { proofOf } from '../takeoff/proof';
-import { type Product, type ReadRoom, readRoom } from '../takeoff/readRoom';
+import { drawAsOne } from '../takeoff/planning/joinedFloor';
+import { type PlannedFloors, planFloors } from '../takeoff/planning/planFloors';
+import { type ChosenWay, chooseWay, type LaidFloor } from '../takeoff/planning/ways';
+import { drawRoom } from '../takeoff/reading/drawRoom';
+import { problems } from '../takeoff/reading/problems';
+import { type Product, type ReadRoom, readRoom } from '../takeoff/reading/readRoom';
 import type { Problem, Takeoff } from '../takeoff/result';
 import { takeoff } from '../takeoff/takeoff';
-import { type ChosenWay, chooseWay, type LaidFloor } from '../takeoff/ways';
+import { floorTakeoffOf } from '../takeoff/telling/floorTakeoff';
+import { proofOf } from '../takeoff/telling/proof';
+import { nameKey } from '../takeoff/text/names';
 import type { PlannedHouse, PlannedProduct } from './house';
 import { houseProblems } from './houseProblems';
 

@@ -1,10 +1,10 @@
 /** A job as typed, read once: every field into ticks, rates and choices, or into a problem at that field. */
 import { type Ticks, ticksOfInches, ticksOfMm, type Units } from '../geometry/length';
 import type { Typed } from '../takeoff/entry';
-import { type FieldReader, fieldReader } from '../takeoff/fieldReader';
-import { lengthText } from '../takeoff/lengthText';
-import { problems } from '../takeoff/problems';
+import { type FieldReader, fieldReader } from '../takeoff/reading/fieldReader';
+import { problems } from '../takeoff/reading/problems';
 import type { Problem } from '../takeoff/result';
+import { lengthText } from '../takeoff/text/lengthText';
 import type { House } from './house';
 import type { HouseEntry } from './houseEntry';
 import { type Blank, type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from './houseFields';

@@ -1,8 +1,8 @@
 /** What wood that moves is told by, read alike in the job and in the custom functions. */
 import type { Units } from '../geometry/length';
 import type { Typed } from '../takeoff/entry';
-import { numberOf, plainText, takeNumber } from '../takeoff/numberText';
-import { problems } from '../takeoff/problems';
+import { problems } from '../takeoff/reading/problems';
+import { numberOf, plainText, takeNumber } from '../takeoff/text/numberText';
 import { COLDEST_FAHRENHEIT, fahrenheitOf, HOTTEST_FAHRENHEIT } from './moisture';
 import { coefficientOf, LARGEST_COEFFICIENT } from './movement';
 

@@ -1,5 +1,5 @@
 /** Trim along the walls: what each wall needs, and the fewest sticks that give it. */
-import { cutStock } from '../cutting/stock';
+import { cutStock } from '../cutting/trim/stock';
 import { subtract } from '../geometry/combine';
 import { TICKS_PER_FOOT, TICKS_PER_MM, type Ticks } from '../geometry/length';
 import { type Point, sideOf } from '../geometry/point';

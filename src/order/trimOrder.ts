@@ -1,8 +1,8 @@
 /** Trim, bars and spacers for every room of the job, each kind cut from the same sticks. */
 import type { Ticks } from '../geometry/length';
 import { KERF_RULE } from '../layout/rules';
-import { lengthText } from '../takeoff/lengthText';
-import { nameKey } from '../takeoff/names';
+import { lengthText } from '../takeoff/text/lengthText';
+import { nameKey } from '../takeoff/text/names';
 import { roomMeasure, roomUnit } from './coverOrder';
 import type { DoorwayPlan } from './doorways';
 import type { House, LaidRoom, Trim } from './house';

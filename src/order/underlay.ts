@@ -1,5 +1,5 @@
 /** Goods from a roll laid in strips over the floor: underlay, vapour film. */
-import { cutStock } from '../cutting/stock';
+import { cutStock } from '../cutting/trim/stock';
 import type { Ticks } from '../geometry/length';
 import type { Point } from '../geometry/point';
 import { boundsOf, partsOf, type Region } from '../geometry/polygon';

@@ -1,9 +1,9 @@
 /** Custom functions for areas and boxes. Names and order of the arguments are what a person sees while typing. */
 
 import { boxesFor, MOST_BOXES } from '../order/boxes';
-import { areaNumber, areaOfSquareTicks, rectangleArea } from '../takeoff/areaText';
-import type { Ratio } from '../takeoff/numberText';
-import { problems } from '../takeoff/problems';
+import { problems } from '../takeoff/reading/problems';
+import { areaNumber, areaOfSquareTicks, rectangleArea } from '../takeoff/text/areaText';
+import type { Ratio } from '../takeoff/text/numberText';
 import { type Argument, answersOf, type CellAnswer, oneOrGrid } from './arguments';
 import { areaAbove0, exactLengthAbove0, faultIn, percentage } from './cells';
 import { walledArea } from './wallsRange';

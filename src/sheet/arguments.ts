@@ -3,7 +3,7 @@
  * means, and one message for all that is wrong.
  */
 import type { Units } from '../geometry/length';
-import { problems } from '../takeoff/problems';
+import { problems } from '../takeoff/reading/problems';
 import { type Fault, isBlank, isFault, type Reader, unitsOf } from './cells';
 
 /** One argument that may be a single value or a range. */

@@ -6,12 +6,12 @@
 
 import { type Ticks, toTicks, type Units } from '../geometry/length';
 import { isDate } from '../tabs/dates';
-import { type Area, readArea } from '../takeoff/areaText';
 import type { Typed } from '../takeoff/entry';
-import { type LengthScale, readExactly } from '../takeoff/lengthText';
-import { SMALLEST_PLANK_SIDE } from '../takeoff/limits';
-import { numberOf, plainText, type Ratio, ratioOf, takeNumber } from '../takeoff/numberText';
-import { type Found, type PercentageFault, problems } from '../takeoff/problems';
+import { SMALLEST_PLANK_SIDE } from '../takeoff/reading/limits';
+import { type Found, type PercentageFault, problems } from '../takeoff/reading/problems';
+import { type Area, readArea } from '../takeoff/text/areaText';
+import { type LengthScale, readExactly } from '../takeoff/text/lengthText';
+import { numberOf, plainText, type Ratio, ratioOf, takeNumber } from '../takeoff/text/numberText';
 
 /** Why a cell cannot be used, as a sentence about the place it stands in. */
 export interface Fault {

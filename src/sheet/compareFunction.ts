@@ -1,9 +1,9 @@
 /** The custom function that sets several products side by side for the same rooms. */
 import type { Units } from '../geometry/length';
 import { type ComparedProduct, compareRectangles, type RefusedProduct } from '../order/compare';
-import { fieldReader } from '../takeoff/fieldReader';
-import { problems } from '../takeoff/problems';
-import type { Product } from '../takeoff/readRoom';
+import { fieldReader } from '../takeoff/reading/fieldReader';
+import { problems } from '../takeoff/reading/problems';
+import type { Product } from '../takeoff/reading/readRoom';
 import type { Rectangle } from '../takeoff/rectangle';
 import { answersOf, type CellAnswer, cellsOf, singleUnits, sizeText } from './arguments';
 import { isBlank, lengthAbove0, typedOf } from './cells';

@@ -1,5 +1,5 @@
 /** Custom functions that plan cuts: which piece comes from which plank, and how many planks that takes. */
-import { problems } from '../takeoff/problems';
+import { problems } from '../takeoff/reading/problems';
 import { answersOf, type CellAnswer, oneOrGrid, singleValues } from './arguments';
 import { faultIn, lengthAbove0, plankSide } from './cells';
 import { cutTable } from './cutTable';

@@ -1,12 +1,12 @@
 /** A rectangle as the table that `PLANK_CUTS` answers: a heading, a line a piece, then what there is to say. */
 import type { Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
-import { floorPiecesOf } from '../takeoff/cutList';
-import { planNotesOf } from '../takeoff/notes';
-import { planFloors } from '../takeoff/planFloors';
-import type { Product } from '../takeoff/readRoom';
+import { planFloors } from '../takeoff/planning/planFloors';
+import type { Product } from '../takeoff/reading/readRoom';
 import { layRectangle, type Rectangle } from '../takeoff/rectangle';
 import type { FloorPiece } from '../takeoff/result';
+import { floorPiecesOf } from '../takeoff/telling/cutList';
+import { planNotesOf } from '../takeoff/telling/notes';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
 

@@ -1,7 +1,7 @@
 /** Custom functions between text and numbers for lengths. */
 import { inchesOf, mmOf, TICKS_PER_INCH, TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
-import { lengthText } from '../takeoff/lengthText';
-import type { Ratio } from '../takeoff/numberText';
+import { lengthText } from '../takeoff/text/lengthText';
+import type { Ratio } from '../takeoff/text/numberText';
 import { answersOf, type CellAnswer, oneOrGrid } from './arguments';
 import { exactLength0OrMore, lengthEitherWay } from './cells';
 

@@ -1,8 +1,8 @@
 /** Planned runs as the table that `PLANK_OFFCUTS` answers. */
 import type { PlannedPiece } from '../cutting/job';
-import { ledgerOf } from '../cutting/ledger';
+import { ledgerOf } from '../cutting/plan/ledger';
 import type { Ticks, Units } from '../geometry/length';
-import { problems } from '../takeoff/problems';
+import { problems } from '../takeoff/reading/problems';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
 import { brokenRuleText, filledRowNumbers, type PlannedRuns } from './plannedRuns';

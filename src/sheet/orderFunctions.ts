@@ -6,8 +6,8 @@ import { DRIEST_MOISTURE, WETTEST_MOISTURE, widthChange } from '../order/movemen
 import { readCoefficient, readTemperature } from '../order/readWood';
 import { cutTrim } from '../order/trim';
 import { coverOf, MOST_STRIPS } from '../order/underlay';
-import { lengthText } from '../takeoff/lengthText';
-import { problems } from '../takeoff/problems';
+import { problems } from '../takeoff/reading/problems';
+import { lengthText } from '../takeoff/text/lengthText';
 import { answersOf, type CellAnswer, listOf, oneOrGrid, singleValues } from './arguments';
 import { type Fault, faultIn, foundIn, isFault, length0OrMore, lengthAbove0, percentage, typedOf } from './cells';
 import { lengthNumber } from './lengthFunctions';

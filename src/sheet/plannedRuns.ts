@@ -3,11 +3,11 @@ import type { BrokenRule, CutJob, CutPlan } from '../cutting/job';
 import { planCuts } from '../cutting/search';
 import type { Ticks, Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
-import { cutJobOfRuns, markedLengths } from '../takeoff/cutJob';
-import { lengthText } from '../takeoff/lengthText';
-import { MOST_PLANKS, MOST_STEPS } from '../takeoff/limits';
-import { planInTicks } from '../takeoff/planFloors';
-import { problems } from '../takeoff/problems';
+import { cutJobOfRuns, markedLengths } from '../takeoff/planning/cutJob';
+import { planInTicks } from '../takeoff/planning/planFloors';
+import { MOST_PLANKS, MOST_STEPS } from '../takeoff/reading/limits';
+import { problems } from '../takeoff/reading/problems';
+import { lengthText } from '../takeoff/text/lengthText';
 import { listOf } from './arguments';
 import { lengthAbove0 } from './cells';
 

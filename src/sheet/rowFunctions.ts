@@ -2,8 +2,8 @@
 import type { Ticks, Units } from '../geometry/length';
 import { type RowsNote, rowsAcross } from '../layout/rips';
 import { LENGTH_RULES, type LengthRule } from '../layout/rules';
-import { lengthText } from '../takeoff/lengthText';
-import { problems } from '../takeoff/problems';
+import { problems } from '../takeoff/reading/problems';
+import { lengthText } from '../takeoff/text/lengthText';
 import { type Argument, answersOf, type CellAnswer, cellsOf, oneOrGrid, sizeText } from './arguments';
 import { type Fault, faultIn, isFault, length0OrMore, lengthAbove0, plankSide } from './cells';
 import { lengthNumber } from './lengthFunctions';

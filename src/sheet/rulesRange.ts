@@ -2,9 +2,9 @@
 import type { Ticks, Units } from '../geometry/length';
 import { LAY_DIRECTION_RULE, LENGTH_RULES, type LengthRule, type Rules, SPARE_RULE } from '../layout/rules';
 import type { Typed } from '../takeoff/entry';
-import { COARSEST_STEP, FINEST_STEP } from '../takeoff/limits';
-import { problems } from '../takeoff/problems';
-import { layDirectionOf } from '../takeoff/readRoom';
+import { COARSEST_STEP, FINEST_STEP } from '../takeoff/reading/limits';
+import { problems } from '../takeoff/reading/problems';
+import { layDirectionOf } from '../takeoff/reading/readRoom';
 import { cellsOf, sizeText } from './arguments';
 import { count, type Fault, foundIn, isBlank, isFault, length0OrMore, lengthAbove0, typedOf } from './cells';
 

@@ -1,8 +1,8 @@
 /** First pieces read from cells -> a verdict for each row, against the row before it. */
 import type { Ticks, Units } from '../geometry/length';
-import { lengthText } from '../takeoff/lengthText';
-import { problems } from '../takeoff/problems';
-import { type JointPair, nearestJoints, type StartedRow } from '../takeoff/staggerCheck';
+import { type JointPair, nearestJoints, type StartedRow } from '../takeoff/planning/staggerCheck';
+import { problems } from '../takeoff/reading/problems';
+import { lengthText } from '../takeoff/text/lengthText';
 import type { Answers, CellAnswer } from './arguments';
 import { type Fault, faultIn } from './cells';
 

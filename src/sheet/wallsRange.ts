@@ -3,9 +3,9 @@ import type { Units } from '../geometry/length';
 import { signedAreaOf } from '../geometry/polygon';
 import type { MeasuredWall } from '../room/measured';
 import { cornersOfWalk } from '../room/wallWalk';
-import { problems } from '../takeoff/problems';
-import { degreesOfTurn } from '../takeoff/readRoom';
-import { roomFaultText } from '../takeoff/roomProblems';
+import { problems } from '../takeoff/reading/problems';
+import { degreesOfTurn } from '../takeoff/reading/readRoom';
+import { roomFaultText } from '../takeoff/reading/roomProblems';
 import { cellsOf, filledCount, sizeText } from './arguments';
 import { type Fault, foundIn, isBlank, isFault, lengthAbove0, typedOf } from './cells';
 

@@ -6,17 +6,17 @@ import { readHouse } from '../order/readHouse';
 import { checkedHouse } from '../tabs/checkedHouse';
 import { fillHomeowner, fillOrder, type JobAnswer, type OpenedJob, openJob, saveJob } from '../tabs/jobTabs';
 import type { Problem } from '../takeoff/result';
-import { busyButton, newTurn } from './busyButton';
-import { byId, element } from './dom';
-import { fieldId } from './fieldView';
-import { wayTo } from './fillView';
-import { moveButtonId } from './itemButtons';
-import { jobItems, shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './job';
-import { JOB, type JobFormEvents, jobSections, roomsWords } from './jobFormView';
-import { secondsText } from './numbers';
-import { shownProblems } from './problems';
-import { goToFirstProblem, pathsOnPage, tellProblems } from './problemsView';
-import { asked } from './question';
+import { wayTo } from './filling/fillView';
+import { fieldId } from './form/fieldView';
+import { moveButtonId } from './form/itemButtons';
+import { jobItems, shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './form/job';
+import { JOB, type JobFormEvents, jobSections, roomsWords } from './form/jobFormView';
+import { shownProblems } from './form/problems';
+import { goToFirstProblem, pathsOnPage, tellProblems } from './form/problemsView';
+import { secondsText } from './outcome/numbers';
+import { busyButton, newTurn } from './parts/busyButton';
+import { byId, element } from './parts/dom';
+import { asked } from './parts/question';
 import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
 
 /** The page of the whole job, for the page around it. */

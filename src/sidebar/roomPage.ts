@@ -3,14 +3,13 @@ import type { Units } from '../geometry/length';
 import { savedRooms } from '../tabs/roomTabs';
 import type { RoomEntry } from '../takeoff/entry';
 import type { Problem } from '../takeoff/result';
-import { showAsOne } from './asOneView';
-import { type Calculator, calculatorOf } from './calculator';
-import { byId, element } from './dom';
-import { blankDraft, draftOf, entryOf, type ListPath, nextRoom } from './draft';
-import { fieldId } from './fieldView';
-import type { RoomTabs } from './fillTabs';
-import { fillPart } from './fillView';
-import { type FirstLook, firstLookAt } from './firstLook';
+import type { RoomTabs } from './filling/fillTabs';
+import { fillPart } from './filling/fillView';
+import { type SavedPart, savedPart } from './filling/savedView';
+import { type Calculator, calculatorOf } from './form/calculator';
+import { blankDraft, draftOf, entryOf, type ListPath, nextRoom } from './form/draft';
+import { fieldId } from './form/fieldView';
+import { type FirstLook, firstLookAt } from './form/firstLook';
 import {
   type FormState,
   freshState,
@@ -24,15 +23,16 @@ import {
   withRemoved,
   withRules,
   withSection,
-} from './formState';
-import { type FormEvents, formSections } from './formView';
-import { moveButtonId } from './itemButtons';
-import { showPlan, showSketch, showWorking } from './outcomeView';
-import { planOf, roomsThrough } from './plan';
-import { watchPresses } from './press';
-import { shownProblems } from './problems';
-import { goToFirstProblem, pathsOnPage, tellProblems } from './problemsView';
-import { type SavedPart, savedPart } from './savedView';
+} from './form/formState';
+import { type FormEvents, formSections } from './form/formView';
+import { moveButtonId } from './form/itemButtons';
+import { shownProblems } from './form/problems';
+import { goToFirstProblem, pathsOnPage, tellProblems } from './form/problemsView';
+import { showAsOne } from './outcome/asOneView';
+import { showPlan, showSketch, showWorking } from './outcome/outcomeView';
+import { planOf, roomsThrough } from './outcome/plan';
+import { byId, element } from './parts/dom';
+import { watchPresses } from './parts/press';
 import type { Spreadsheet } from './sheetStore';
 
 /** Starts the page of one room. */

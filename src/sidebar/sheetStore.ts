@@ -3,7 +3,7 @@ import type { Units } from '../geometry/length';
 import type { TabBlock } from '../tabs/block';
 import { type PackedContent, packBlock, unpackContent } from '../tabs/packed';
 import type { TabStore, WriteAnswer } from '../tabs/tabStore';
-import { numberText } from '../takeoff/numberText';
+import { numberText } from '../takeoff/text/numberText';
 
 /** What the page asks of the spreadsheet. */
 export interface Spreadsheet extends TabStore {

@@ -1,7 +1,7 @@
 /** The page beside the spreadsheet. It works everything out itself; the spreadsheet only reads and writes cells. */
 import type { Units } from '../geometry/length';
-import { button, byId } from './dom';
 import { startJobPage } from './jobPage';
+import { button, byId } from './parts/dom';
 import { startRoomPage } from './roomPage';
 import { type Spreadsheet, spreadsheetAround } from './sheetStore';
 

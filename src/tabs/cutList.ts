@@ -3,8 +3,8 @@
  * person at the saw, then cautions.
  */
 import type { Ticks } from '../geometry/length';
-import { lengthText } from '../takeoff/lengthText';
 import type { FloorPiece, SawPlank, Summary, Takeoff } from '../takeoff/result';
+import { lengthText } from '../takeoff/text/lengthText';
 import {
   BAND,
   blankCell,

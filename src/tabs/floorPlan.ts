@@ -4,8 +4,8 @@
  */
 
 import { boundsOf } from '../geometry/polygon';
-import { lengthText } from '../takeoff/lengthText';
 import type { FloorPiece, Takeoff } from '../takeoff/result';
+import { lengthText } from '../takeoff/text/lengthText';
 import {
   blankCell,
   type Cell,

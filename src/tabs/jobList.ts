@@ -5,7 +5,7 @@
 import type { BeforeState } from '../order/beforeYouBegin';
 import type { Order } from '../order/order';
 import type { StickOrder } from '../order/trimOrder';
-import { lengthText } from '../takeoff/lengthText';
+import { lengthText } from '../takeoff/text/lengthText';
 import {
   BAND,
   type Cell,

@@ -3,7 +3,7 @@
  * lines of their own, and open the room again. A room that cannot be read is told, and kept as it stands.
  */
 import type { RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
-import { nameKey } from '../takeoff/names';
+import { nameKey } from '../takeoff/text/names';
 import {
   type Cell,
   filledRows,

@@ -6,11 +6,11 @@ import type { Ticks, Units } from '../geometry/length';
 import type { Region } from '../geometry/polygon';
 import { rowsOf } from '../layout/rows';
 import type { LayDirection, Rules } from '../layout/rules';
-import { lengthText } from './lengthText';
-import { MOST_PLANKS, MOST_ROWS, MOST_STEPS } from './limits';
-import type { FloorInRows } from './planFloors';
-import { problems } from './problems';
-import type { Product } from './readRoom';
+import type { FloorInRows } from './planning/planFloors';
+import { MOST_PLANKS, MOST_ROWS, MOST_STEPS } from './reading/limits';
+import { problems } from './reading/problems';
+import type { Product } from './reading/readRoom';
+import { lengthText } from './text/lengthText';
 
 export interface Rectangle {
   readonly name: string;

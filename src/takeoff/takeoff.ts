@@ -4,11 +4,12 @@
  * entry -> `readRoom` (ticks, or problems) -> `drawRoom` (outline, floor after the gap) -> `chooseWay` (rows; the
  * planks of each way) -> `floorTakeoffOf` (pieces, planks, numbers, notes). Nothing goes back upstream.
  */
-import { drawRoom } from './drawRoom';
+
 import type { RoomEntry } from './entry';
-import { floorTakeoffOf } from './floorTakeoff';
+import { chooseWay } from './planning/ways';
+import { drawRoom } from './reading/drawRoom';
 import type { TakeoffResult } from './result';
-import { chooseWay } from './ways';
+import { floorTakeoffOf } from './telling/floorTakeoff';
 
 /** One room, laid from planks of its own. Never throws on what a person typed. */
 export function takeoff(entry: RoomEntry): TakeoffResult {

@@ -11,7 +11,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import type { CutPlan } from '../cutting/job';
-import { checkCutPlan } from '../cutting/ledger';
+import { checkCutPlan } from '../cutting/plan/ledger';
 import { planCuts } from '../cutting/search';
 import { type NamedJob, readJobFile, type WrittenPlan, writtenPlan } from './jobFiles';
 import { floorsOfFiles } from './roomFiles';

@@ -14,7 +14,7 @@ import type { Point } from '../geometry/point';
 import { planHouse } from '../order/planHouse';
 import { checkedEntry } from '../tabs/checkedEntry';
 import type { RoomEntry } from '../takeoff/entry';
-import { takeoffAsOne } from '../takeoff/joinedFloor';
+import { takeoffAsOne } from '../takeoff/planning/joinedFloor';
 import type { Problem, Takeoff } from '../takeoff/result';
 import { takeoff } from '../takeoff/takeoff';
 

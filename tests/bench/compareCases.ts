@@ -1,7 +1,7 @@
 /** The cases of a file: our plan beside a general solver and three plain practices, in the same run. */
 import loadHighs from 'highs';
 import type { CutJob } from '../../src/cutting/job';
-import { checkCutPlan } from '../../src/cutting/ledger';
+import { checkCutPlan } from '../../src/cutting/plan/ledger';
 import { type ExactAnswer, solveExactly } from '../support/exactAnswer';
 import { outsideModel } from '../support/exactModel';
 import type { BenchCase } from './caseFile';

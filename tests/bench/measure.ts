@@ -1,6 +1,6 @@
 /** One job measured: its plan judged first and timed after. */
 import type { CutJob, CutPlan } from '../../src/cutting/job';
-import { checkCutPlan, ledgerOf } from '../../src/cutting/ledger';
+import { checkCutPlan, ledgerOf } from '../../src/cutting/plan/ledger';
 import { planCuts } from '../../src/cutting/search';
 import { medianOf } from './sums';
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { fewestPossible } from '../../src/cutting/bound';
+import { fewestPossible } from '../../src/cutting/bound/bound';
 import type { CutJob } from '../../src/cutting/job';
-import { checkCutPlan } from '../../src/cutting/ledger';
+import { checkCutPlan } from '../../src/cutting/plan/ledger';
 import { planCuts } from '../../src/cutting/search';
 import { fewestByTrial } from '../support/exhaustive';
 import { tinyJob } from '../support/tinyJobs';

@@ -2,7 +2,7 @@
 import loadHighs from 'highs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { CutJob, JobRow, JobRun } from '../../src/cutting/job';
-import { checkCutPlan } from '../../src/cutting/ledger';
+import { checkCutPlan } from '../../src/cutting/plan/ledger';
 import { planCuts } from '../../src/cutting/search';
 import { readCases } from '../bench/caseFile';
 import { planOfAnswer, type Solver, solveExactly } from '../support/exactAnswer';

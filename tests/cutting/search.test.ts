@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { CutJob, JobRow, JobRun } from '../../src/cutting/job';
-import { checkCutPlan, ledgerOf } from '../../src/cutting/ledger';
+import { checkCutPlan, ledgerOf } from '../../src/cutting/plan/ledger';
 import { planCuts } from '../../src/cutting/search';
 import { FLOOR_KINDS, randomJob } from '../support/randomJobs';
 

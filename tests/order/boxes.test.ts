@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { boxesFor } from '../../src/order/boxes';
-import type { Area } from '../../src/takeoff/areaText';
+import type { Area } from '../../src/takeoff/text/areaText';
 
 const areas: fc.Arbitrary<Area> = fc.record({
   count: fc.record({

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { TICKS_PER_FOOT, ticksOfInches } from '../../src/geometry/length';
 import { compareRectangles } from '../../src/order/compare';
-import { readRoom } from '../../src/takeoff/readRoom';
+import { readRoom } from '../../src/takeoff/reading/readRoom';
 import { plainEntry } from '../support/bareTakeoff';
 
 const rooms = [

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { planHouse } from '../../src/order/planHouse';
-import { takeoffAsOne } from '../../src/takeoff/joinedFloor';
+import { takeoffAsOne } from '../../src/takeoff/planning/joinedFloor';
 import { takeoff } from '../../src/takeoff/takeoff';
 import { doorwayIn, plainEntry } from '../support/bareTakeoff';
 import { demoRooms } from '../support/demoHouse';

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { cutStock } from '../../src/cutting/stock';
-import { fractionalPlan } from '../../src/cutting/stockBound';
+import { cutStock } from '../../src/cutting/trim/stock';
+import { fractionalPlan } from '../../src/cutting/trim/stockBound';
 
 interface PublishedList {
   readonly name: string;

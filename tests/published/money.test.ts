@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { amountOf, moneyText, totalsOf, wholeUp } from '../../src/order/money';
 import { orderLine } from '../../src/order/orderLine';
-import { areaNumber, areaOfSquareTicks, readArea } from '../../src/takeoff/areaText';
-import { numberOf } from '../../src/takeoff/numberText';
+import { areaNumber, areaOfSquareTicks, readArea } from '../../src/takeoff/text/areaText';
+import { numberOf } from '../../src/takeoff/text/numberText';
 
 const NO_TERMS = { tax: 0, taxOn: 'materials', margin: 0, marginOf: 'cost' } as const;
 

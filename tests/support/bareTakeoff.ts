@@ -8,7 +8,7 @@ import { areaOf } from '../../src/geometry/polygon';
 import { roomOf } from '../../src/room/outline';
 import type { DoorwayEntry, RoomEntry, Typed } from '../../src/takeoff/entry';
 import { BLANK_RULES } from '../../src/takeoff/entry';
-import { readRoom } from '../../src/takeoff/readRoom';
+import { readRoom } from '../../src/takeoff/reading/readRoom';
 import type { CutKind, FloorPiece, Summary, Takeoff } from '../../src/takeoff/result';
 
 export interface BareCounts {

@@ -1,9 +1,9 @@
 /** The main job in a real browser: a room is typed into the sidebar, the button pressed, and the cut list read. */
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { checkCutPlan } from '../../src/cutting/laws';
+import { checkCutPlan } from '../../src/cutting/judge/laws';
 import { PLANK_CUTS } from '../../src/sheet/functions';
-import { lengthText } from '../../src/takeoff/lengthText';
 import { takeoff } from '../../src/takeoff/takeoff';
+import { lengthText } from '../../src/takeoff/text/lengthText';
 import { DEMO_PRODUCT, DEMO_ROOM, DEMO_WALLS } from '../../src/workbook/demoRoom';
 import { openWorkbookPage, type WorkbookPage } from '../support/browser';
 import { builtWorkbook } from '../support/builtWorkbook';

@@ -1,0 +1,141 @@
+/**
+ * What the bound looks at: the runs longer than a plank with the joints each may have, as a forest of runs that keep
+ * stagger from each other, and the wall-to-wall pieces.
+ *
+ * The picture (checked by computer on hundreds of random jobs): give every piece the kerf behind it, and lay it on a
+ * line of `span = plankLength + kerf` units. A first piece lies at the start, a last piece at the end, a wall-to-wall
+ * piece anywhere. Planks needed = the deepest overlap of those stretches (interval graphs are perfect).
+ */
+import type { CutJob } from '../job';
+import type { JointedRun } from '../runs/staggerCost';
+
+/** A run longer than a plank: its first piece s, then whole planks, then a last piece. */
+export interface BoundRun extends JointedRun {
+  /** Whole planks in `length`. */
+  readonly quotient: number;
+  /** The run of a neighbouring row it keeps stagger from when its first piece is chosen; -1 for none. */
+  readonly parent: number;
+}
+
+export interface BoundRuns {
+  readonly plankLength: number;
+  readonly kerf: number;
+  readonly minStagger: number;
+  /** Parents stand before their children. */
+  readonly runs: readonly BoundRun[];
+  /** Lengths of wall-to-wall pieces, ascending, and how many there are of each. */
+  readonly shortLengths: readonly { readonly length: number; readonly count: number }[];
+}
+
+/**
+ * The runs of `job` that any plan must pay for. Of a rip pair whose strips fit on one plank only one row is counted:
+ * each strip weighs no more than the piece it is ripped from, so the other row pays for itself.
+ *
+ * Where the runs that must keep stagger form a ring (around a column), the loosest tie is left out: that can only
+ * lower the bound.
+ */
+export function boundRunsOf(job: CutJob): BoundRuns {
+  const { plankLength, kerf, minStagger } = job;
+  const free = rowsOfStrips(job);
+  const rows = job.rows.map((row, rowIndex) => ({ ...row, runs: free.has(rowIndex) ? [] : row.runs }));
+  const shorts = new Map<number, number>();
+  for (const { length } of rows.flatMap((row) => row.runs)) {
+    if (length <= plankLength) shorts.set(length, (shorts.get(length) ?? 0) + 1);
+  }
+  return {
+    plankLength,
+    kerf,
+    minStagger,
+    runs: forestOf(rows, job),
+    shortLengths: [...shorts].map(([length, count]) => ({ length, count })).sort((a, b) => a.length - b.length),
+  };
+}
+
+/** Rows left out because their pieces may all be strips of another row. */
+function rowsOfStrips(job: CutJob): Set<number> {
+  const widthOf = (rowIndex: number): number => job.rows[rowIndex]?.width ?? Number.POSITIVE_INFINITY;
+  const fitting = job.ripPairs.filter(([first, last]) => widthOf(first) + widthOf(last) + job.kerf <= job.plankWidth);
+  const lengthOf = (rowIndex: number): number =>
+    (job.rows[rowIndex]?.runs ?? []).reduce((sum, run) => sum + run.length, 0);
+  const timesPaired = (rowIndex: number): number => fitting.flat().filter((index) => index === rowIndex).length;
+  return new Set(
+    fitting.map(([first, last]) => {
+      const isAlone = timesPaired(first) === 1 && timesPaired(last) === 1;
+      return isAlone && lengthOf(first) < lengthOf(last) ? first : last;
+    }),
+  );
+}
+
+interface LongRun {
+  readonly x: number;
+  readonly length: number;
+  readonly ties: number[];
+}
+
+function forestOf(rows: CutJob['rows'], job: CutJob): BoundRun[] {
+  const rowRuns = rows.map((row) =>
+    row.runs.filter((run) => run.length > job.plankLength).map(({ x, length }): LongRun => ({ x, length, ties: [] })),
+  );
+  const runs = rowRuns.flat();
+  const indexOf = new Map(runs.map((run, index) => [run, index]));
+  const ties: { a: number; b: number; overlap: number }[] = [];
+  rowRuns.forEach((later, rowIndex) => {
+    if (rowIndex === 0 || rows[rowIndex - 1]?.room !== rows[rowIndex]?.room) return;
+    for (const a of rowRuns[rowIndex - 1] ?? []) {
+      for (const b of later) {
+        const overlap = Math.min(a.x + a.length, b.x + b.length) - Math.max(a.x, b.x) - 2 * job.minPiece;
+        if (overlap > -job.minStagger) ties.push({ a: indexOf.get(a) ?? 0, b: indexOf.get(b) ?? 0, overlap });
+      }
+    }
+  });
+  keepForest(runs, ties);
+  return inParentOrder(runs, job);
+}
+
+/** Kruskal's spanning forest, widest overlap first. */
+function keepForest(runs: readonly LongRun[], ties: { a: number; b: number; overlap: number }[]): void {
+  const leader = runs.map((_, index) => index);
+  const leaderOf = (index: number): number => {
+    let at = index;
+    while (leader[at] !== at) at = leader[at] ?? at;
+    leader[index] = at;
+    return at;
+  };
+  for (const { a, b } of ties.sort((p, q) => q.overlap - p.overlap)) {
+    const [one, other] = [leaderOf(a), leaderOf(b)];
+    if (one === other) continue;
+    leader[other] = one;
+    runs[a]?.ties.push(b);
+    runs[b]?.ties.push(a);
+  }
+}
+
+function inParentOrder(runs: readonly LongRun[], { plankLength, minPiece }: CutJob): BoundRun[] {
+  const placeOf = new Map<number, number>();
+  const ordered: BoundRun[] = [];
+  const visit = (index: number, parent: number): void => {
+    const run = runs[index] as LongRun;
+    placeOf.set(index, ordered.length);
+    const rest = ((run.length - 1) % plankLength) + 1;
+    ordered.push({
+      x: run.x,
+      length: run.length,
+      minPiece: Math.max(1, minPiece),
+      quotient: (run.length - rest) / plankLength,
+      rest,
+      parent,
+    });
+  };
+  runs.forEach((_, root) => {
+    if (placeOf.has(root)) return;
+    const waiting: [number, number][] = [[root, -1]];
+    for (let next = waiting.pop(); next; next = waiting.pop()) {
+      const [index, parent] = next;
+      if (placeOf.has(index)) continue;
+      visit(index, parent);
+      const place = ordered.length - 1;
+      for (const tie of runs[index]?.ties ?? []) if (!placeOf.has(tie)) waiting.push([tie, place]);
+    }
+  });
+  return ordered;
+}

@@ -1,0 +1,67 @@
+/** The laws of single planks: what one gives along its length (4), and the strips ripped from it (6). */
+import type { CutJob } from '../job';
+import { keepsEnd, type PlacedPiece } from './placedPieces';
+
+/** Law 4: what one plank gives. */
+export function plankLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[] {
+  const own = groupByPlank(pieces.filter((piece) => !piece.twin));
+  return [...own].flatMap(([plank, cut]) => {
+    const name = `plank ${plank + 1}`;
+    const broken: string[] = [];
+    for (const end of ['left', 'right'] as const) {
+      const count = cut.filter((piece) => piece.from === end).length;
+      if (count > 1) broken.push(`${name}: ${count} pieces keep its ${end} end`);
+    }
+    if (cut.length > 1 && cut.some((piece) => piece.from === 'whole')) {
+      broken.push(`${name}: whole, and ${cut.length - 1} other pieces from it`);
+    }
+    const length = cut.reduce((sum, piece) => sum + piece.length, 0);
+    const kerfs = (cut.length - 1) * job.kerf;
+    if (length + kerfs > job.plankLength) {
+      broken.push(`${name}: pieces ${length} + kerfs ${kerfs} = ${length + kerfs}, plank ${job.plankLength}`);
+    }
+    return broken;
+  });
+}
+
+function groupByPlank(pieces: readonly PlacedPiece[]): Map<number, PlacedPiece[]> {
+  const planks = new Map<number, PlacedPiece[]>();
+  for (const piece of pieces) {
+    const group = planks.get(piece.plank);
+    if (group) group.push(piece);
+    else planks.set(piece.plank, [piece]);
+  }
+  return planks;
+}
+
+/** Law 6: strips. Longest strips choose first, so a strip goes without only if no choice could serve all. */
+export function stripLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[] {
+  const own = groupByPlank(pieces.filter((piece) => !piece.twin));
+  const strips = groupByPlank(pieces.filter((piece) => piece.twin));
+  return [...strips].flatMap(([plank, onPlank]) => {
+    const free = longestFirst(own.get(plank) ?? []);
+    return longestFirst(onPlank).flatMap((strip) => {
+      const firstRows = firstRowsOf(job, strip.rowIndex);
+      if (firstRows.length === 0) return [`${strip.where}: a strip in a row of no rip pair that fits the width`];
+      const at = free.findIndex((piece) => givesStrip(piece, strip, firstRows));
+      if (at >= 0) free.splice(at, 1);
+      return at >= 0 ? [] : [`${strip.where}: no piece of plank ${plank + 1} gives a ${strip.from} of ${strip.length}`];
+    });
+  });
+}
+
+function longestFirst(pieces: readonly PlacedPiece[]): PlacedPiece[] {
+  return [...pieces].sort((a, b) => b.length - a.length);
+}
+
+/** First rows whose strip fits beside the row at `lastIndex` in the width of one plank. */
+function firstRowsOf(job: CutJob, lastIndex: number): number[] {
+  const widthOf = (rowIndex: number): number => job.rows[rowIndex]?.width ?? Number.POSITIVE_INFINITY;
+  return job.ripPairs
+    .filter(([first, last]) => last === lastIndex && widthOf(first) + widthOf(last) + job.kerf <= job.plankWidth)
+    .map(([first]) => first);
+}
+
+function givesStrip(piece: PlacedPiece, strip: PlacedPiece, firstRows: readonly number[]): boolean {
+  return firstRows.includes(piece.rowIndex) && keepsEnd(piece, strip.from) && piece.length >= strip.length;
+}

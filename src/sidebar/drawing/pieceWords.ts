@@ -1,0 +1,38 @@
+/** A piece in words, for the line under the drawing and for those who hear the page. */
+import type { Ticks, Units } from '../../geometry/length';
+import type { FloorPiece } from '../../takeoff/result';
+import { lengthText } from '../../takeoff/text/lengthText';
+
+const KEPT: Readonly<Record<FloorPiece['keeps'], string>> = {
+  'left end': 'keep its left end',
+  'right end': 'keep its right end',
+  'both ends': 'a whole plank',
+  'no end': 'both ends cut',
+};
+
+/** `Piece 3-2: 45 1/2" long, 7 1/2" wide. From plank 7, keep its left end. Rip to ...` */
+export function pieceWords(piece: FloorPiece, units: Units): string {
+  return [`Piece ${piece.label}: ${sizeWords(piece, units)}.`, sourceWords(piece), ...piece.marks].join(' ');
+}
+
+/** `From plank 7, keep its left end. The rest goes to 4-1.` */
+export function sourceWords({ plankNumber, keeps, stripOf, rest }: FloorPiece): string {
+  const strip = stripOf === '' ? '' : `, the strip left of ${stripOf}`;
+  const source = `From plank ${plankNumber}${strip}, ${KEPT[keeps]}.`;
+  return rest === '' ? source : `${source} The rest: ${rest}.`;
+}
+
+/** `45 1/2" long, 7 1/2" wide`, with both points or both ends where they differ. */
+export function sizeWords(piece: FloorPiece, units: Units): string {
+  const show = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const { length, shortPoint, widthLeft, widthRight } = piece;
+  const long =
+    shortPoint === length
+      ? `${show(length)} long`
+      : `${show(length)} to the long point, ${show(shortPoint)} to the short`;
+  const wide =
+    widthLeft === widthRight
+      ? `${show(widthLeft)} wide`
+      : `${show(widthLeft)} wide at the left, ${show(widthRight)} at the right`;
+  return `${long}, ${wide}`;
+}

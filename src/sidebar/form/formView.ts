@@ -1,0 +1,153 @@
+/** The form of a room: its sections in the order in which a person works, its lists, and where problems are told. */
+
+import { button, element } from '../parts/dom';
+import { type Draft, itemsAt, type ListPath, valueAt } from './draft';
+import {
+  CUTOUTS,
+  DOORWAYS,
+  type FormField,
+  type FormList,
+  LAYING,
+  NAME_FIELD,
+  PRODUCT,
+  RECTANGLES,
+  ruleFields,
+  SHAPE_CHOICES,
+  SHAPE_FIELDS,
+  UNITS_CHOICES,
+  WALLS,
+} from './fields';
+import { type FieldEvents, fieldBlock, problemBox, radioGroup } from './fieldView';
+import type { FormState } from './formState';
+import { type ItemEvents, itemButtons } from './itemButtons';
+
+/** What a person does in the form. */
+export interface FormEvents extends FieldEvents {
+  added(list: ListPath): void;
+  removed(list: ListPath, index: number): void;
+  moved(list: ListPath, index: number, by: -1 | 1): void;
+  /** A section that can be shut was opened or shut. */
+  opened(section: string, isOpen: boolean): void;
+}
+
+const LENGTHS_HELP = {
+  us: `Lengths as you write them: 12' 6 1/2", 150 1/2", 3.81 m. A plain number is feet for the room, inches for planks and rules.`,
+  metric: `Lengths as you write them: 3.81 m, 381 cm, 12' 6". A plain number is metres for the room, millimetres for planks and rules.`,
+};
+const WALLS_HELP =
+  'Walls go by the numbers W1, W2 in the drawing. Along is from where a wall starts, going to the right all round.';
+const SHAPE_HELP: Readonly<Record<Draft['kind'], string>> = {
+  rectangle: 'Length is along the far and the near wall, width along the sides. Stand so that you face the far wall.',
+  'four walls': 'For a room out of square. Wall 1 is the far one, then to the right all round.',
+  'walls in order':
+    'Wall 1 is the far one, from left to right; then to the right all round. The last turn may be blank.',
+  rectangles: 'Each one is placed by its near left corner, from one corner of your choice. Minus lies left or nearer.',
+};
+
+/** The sections, ready to be put into the page. */
+export function formSections(state: FormState, events: FormEvents): readonly HTMLElement[] {
+  const { draft } = state;
+  const fields = (under: string, list: readonly FormField[]) => fieldGrid(under, list, state, events);
+  return [
+    section('Room', '', [
+      fields('', [NAME_FIELD]),
+      radioGroup('units', 'Units', UNITS_CHOICES, draft.units, events),
+      ...(state.unitsNote === '' ? [] : [element('p', { class: 'units-note' }, state.unitsNote)]),
+      note(LENGTHS_HELP[draft.units]),
+    ]),
+    section('Shape', 'shape', shapeParts(state, events)),
+    section('Cut-outs', 'cutouts', [
+      note(`Columns, hearths, islands: what gets no floor. ${WALLS_HELP}`),
+      ...listParts(CUTOUTS, state, events),
+    ]),
+    section('Doorways', 'doorways', [
+      note(WALLS_HELP),
+      ...listParts(DOORWAYS, state, events),
+      element('div', { id: 'as-one' }),
+    ]),
+    section('Product', 'product', [fields('product', PRODUCT)]),
+    section('Laying', 'laying', [fields('rules', LAYING)]),
+    shut('Rules', 'rules', state, events, [
+      note("Blank means the value shown in grey: common practice. The product's own instructions come first."),
+      fields('rules', ruleFields(draft.units)),
+    ]),
+  ];
+}
+
+function shapeParts(state: FormState, events: FormEvents): HTMLElement[] {
+  const { kind } = state.draft;
+  const lists =
+    kind === 'walls in order'
+      ? listParts(WALLS, state, events)
+      : kind === 'rectangles'
+        ? listParts(RECTANGLES, state, events)
+        : [];
+  return [
+    radioGroup('shape.kind', 'How was it measured?', SHAPE_CHOICES, kind, events),
+    note(SHAPE_HELP[kind]),
+    fieldGrid('shape', SHAPE_FIELDS[kind], state, events),
+    ...lists,
+  ];
+}
+
+function section(heading: string, path: string, parts: readonly HTMLElement[]): HTMLElement {
+  const id = `section-${path || 'room'}`;
+  const title = element('h2', { id }, heading);
+  return element('section', { 'aria-labelledby': id }, title, problemBox(path), ...parts);
+}
+
+function shut(
+  heading: string,
+  path: string,
+  state: FormState,
+  events: FormEvents,
+  parts: readonly HTMLElement[],
+): HTMLElement {
+  const isOpen = state.openSections.has(path);
+  const summary = element('summary', {}, element('h2', {}, heading));
+  const details = element('details', { open: isOpen, 'data-section': path }, summary, problemBox(path), ...parts);
+  details.addEventListener('toggle', () => events.opened(path, details.open));
+  return details;
+}
+
+function note(words: string): HTMLElement {
+  return element('p', { class: 'help' }, words);
+}
+
+function fieldGrid(under: string, fields: readonly FormField[], state: FormState, events: FieldEvents): HTMLElement {
+  const { draft, ownPaths } = state;
+  const blocks = fields
+    .map((field) => ({ field, path: under === '' ? field.key : `${under}.${field.key}` }))
+    .filter(({ path }) => isShown(draft, path))
+    .map(({ field, path }) => {
+      const place = { path, value: valueAt(draft, path), units: draft.units, isOwn: ownPaths.has(path) };
+      return fieldBlock(field, place, events);
+    });
+  return element('div', { class: 'grid' }, ...blocks);
+}
+
+/** Some fields say nothing for some choices: a round cut-out has no depth, a floor that ends leads nowhere. */
+function isShown(draft: Draft, path: string): boolean {
+  const [list, index, key] = path.split('.');
+  if (list === 'cutouts' && key === 'depth') return draft.cutouts[Number(index)].kind !== 'round';
+  if (list !== 'doorways') return true;
+  const { floor } = draft.doorways[Number(index)];
+  if (key === 'depth') return floor !== 'stays shut';
+  return floor === 'goes on' || (key !== 'leadsTo' && key !== 'itsDoorway' && key !== 'wallThickness');
+}
+
+function listParts(list: FormList, state: FormState, events: FormEvents): HTMLElement[] {
+  const items = itemsAt(state.draft, list.list);
+  const listEvents: ItemEvents = {
+    removed: (_, index) => events.removed(list.list, index),
+    moved: (_, index, by) => events.moved(list.list, index, by),
+  };
+  const groups = items.map((_, i) => {
+    const legend = element('legend', {}, list.heading.replace('#', String(i + 1)));
+    const fields = fieldGrid(`${list.list}.${i}`, list.fields, state, events);
+    const place = { list: list.list, index: i, count: items.length, name: `${list.item} ${i + 1}` };
+    return element('fieldset', { class: 'item' }, legend, fields, itemButtons(place, listEvents));
+  });
+  const add = button(`Add a ${list.item}`, () => events.added(list.list), { id: `add-${list.list}` });
+  return [...groups, add];
+}

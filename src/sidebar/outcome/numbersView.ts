@@ -1,0 +1,17 @@
+/** The numbers of a floor on the page. */
+import type { Takeoff } from '../../takeoff/result';
+import { element } from '../parts/dom';
+import { numberLines } from './numbers';
+
+/** The list of numbers, and what to know about the floor. */
+export function numbersElement(takeoff: Takeoff): readonly HTMLElement[] {
+  const lines = numberLines(takeoff).map(({ name, value, remark }) => {
+    const remarks = remark === '' ? [] : [element('span', { class: 'remark' }, remark)];
+    return element('div', {}, element('dt', {}, name), element('dd', {}, element('b', {}, value), ...remarks));
+  });
+  const notes = takeoff.notes.map((note) => element('li', {}, note));
+  const list = element('dl', { class: 'numbers' }, ...lines);
+  return notes.length === 0
+    ? [list]
+    : [list, element('h3', {}, 'To know'), element('ul', { class: 'notes' }, ...notes)];
+}

@@ -1,0 +1,87 @@
+/** Floors laid from the same planks -> one cut plan, and that plan as it is marked. */
+import type { CutJob, CutPlan } from '../../cutting/job';
+import { type Ledger, ledgerOf } from '../../cutting/plan/ledger';
+import { brokenRules } from '../../cutting/plan/pairing';
+import { planCuts } from '../../cutting/search';
+import type { Ticks } from '../../geometry/length';
+import type { RowLayout } from '../../layout/rows';
+import type { ReadRoom, StartChoice } from '../reading/readRoom';
+import { cutJobOf, type Grid, markedLengths } from './cutJob';
+
+/** What of a floor the plan needs to know. */
+export interface FloorInRows {
+  readonly read: Pick<ReadRoom, 'name' | 'units' | 'product' | 'rules'> & {
+    readonly start: Pick<StartChoice, 'reuseStrips'>;
+  };
+  readonly layout: RowLayout;
+  /** Which side of a middle line it is; not given = there is none. */
+  readonly part?: 'whole' | 'ahead' | 'behind';
+}
+
+export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
+  readonly floors: readonly F[];
+  /** In units of the grid, as the search sees it. */
+  readonly job: CutJob;
+  readonly plan: CutPlan;
+  readonly grid: Grid;
+  /** The same in ticks, with pieces as long as they are marked; runs are as long as their pieces. */
+  readonly markedJob: CutJob;
+  readonly markedPlan: CutPlan;
+  readonly ledger: Ledger;
+  /** Index in the job's rows of each floor's first row, and after the last floor the number of rows. */
+  readonly firstRows: readonly number[];
+}
+
+/**
+ * Plans floors that share their planks; the product and rules of the first count for all.
+ *
+ * @param floors at least one; all of one plank size
+ * @param effort multiplies the steps of the search
+ */
+export function planFloors<F extends FloorInRows>(floors: readonly F[], effort = 1): PlannedFloors<F> {
+  const { product, rules, start } = floors[0].read;
+  const rooms = floors.map((floor) => floor.layout.rows);
+  const { job, grid } = cutJobOf(rooms, product.plankLength, product.plankWidth, rules, start.reuseStrips);
+  const plan = planCuts(job, { effort });
+  const lengths = markedLengths(plan, rooms.flat(), 0, grid);
+  const markedJob = jobInTicks(job, floors, lengths);
+  const markedPlan = planInTicks(plan, markedJob, lengths);
+  const firstRows = [0];
+  for (const rows of rooms) firstRows.push(firstRows[firstRows.length - 1] + rows.length);
+  return { floors, job, plan, grid, markedJob, markedPlan, ledger: ledgerOf(markedJob, markedPlan), firstRows };
+}
+
+function jobInTicks(
+  job: CutJob,
+  floors: readonly FloorInRows[],
+  lengths: readonly (readonly (readonly Ticks[])[])[],
+): CutJob {
+  const { product, rules } = floors[0].read;
+  const rows = floors.flatMap((floor, room) => floor.layout.rows.map(({ width, runs }) => ({ room, width, runs })));
+  return {
+    plankLength: product.plankLength,
+    plankWidth: product.plankWidth,
+    kerf: rules.kerf,
+    minPiece: rules.minPiece,
+    minStagger: rules.minStagger,
+    alignedDistance: rules.alignedDistance,
+    rows: rows.map((row, i) => ({
+      room: row.room,
+      width: row.width,
+      runs: row.runs.map((run, j) => ({ x: run.x0, length: lengths[i][j].reduce((sum, piece) => sum + piece, 0) })),
+    })),
+    ripPairs: job.ripPairs,
+  };
+}
+
+/** What it breaks is told of the lengths as marked and the rules as typed: those of the grid may be stricter. */
+export function planInTicks(
+  plan: CutPlan,
+  markedJob: CutJob,
+  lengths: readonly (readonly (readonly Ticks[])[])[],
+): CutPlan {
+  const rows = plan.rows.map((row, i) => ({
+    runs: row.runs.map((run, j) => run.map((piece, k) => ({ ...piece, length: lengths[i][j][k] }))),
+  }));
+  return { ...plan, rows, broken: brokenRules(markedJob, rows) };
+}

@@ -1,0 +1,122 @@
+/** Reads the fields of a job one by one; what cannot be read becomes a problem at its field. */
+import type { Ticks, Units } from '../../geometry/length';
+import type { Typed } from '../entry';
+import type { Problem } from '../result';
+import { type DayNumber, dayOf } from '../text/calendar';
+import { type LengthScale, readLength } from '../text/lengthText';
+import { plainText, takeNumber } from '../text/numberText';
+import { SMALLEST_PLANK_SIDE } from './limits';
+import { problems } from './problems';
+
+/** Every reader answers null for a blank field; after a problem the answer is not used. */
+export interface FieldReader {
+  readonly problems: readonly Problem[];
+  length(field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null;
+  /** A length greater than 0, which must be there. */
+  neededLength(field: string, where: string, typed: Typed, scale: LengthScale): Ticks;
+  /** The length or width of a plank, which must be there and no smaller than any floor is laid from. */
+  plankSide(field: string, where: string, typed: Typed): Ticks;
+  /** A number from 0 up. */
+  number(field: string, where: string, typed: Typed): number | null;
+  /** A whole number from 0 up. */
+  count(field: string, where: string, typed: Typed): number | null;
+  /** A percentage from 0 to below 100 as a fraction. */
+  fraction(field: string, where: string, typed: Typed): number | null;
+  /** A percentage from 0 to 100 in per cent. */
+  percent(field: string, where: string, typed: Typed): number | null;
+  /** An amount of money, with or without its sign. */
+  price(field: string, where: string, typed: Typed): number | null;
+  date(field: string, where: string, typed: string): DayNumber | null;
+  fail(field: string, text: string): void;
+}
+
+export function fieldReader(units: Units): FieldReader {
+  const found: Problem[] = [];
+  const fail = (field: string, text: string) => {
+    found.push({ field, text });
+  };
+  const length = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null => {
+    const read = readLength(typed, scale, units);
+    if (read.ok) return read.ticks;
+    if (read.why !== 'blank') fail(field, problems.length(where, typed, read.why, scale, units));
+    return null;
+  };
+  const number = (field: string, where: string, typed: Typed, wanted = problems.number, read = numberOf) => {
+    if (isBlank(typed)) return null;
+    const value = read(typed);
+    if (value === null) fail(field, wanted(where, typed));
+    return value;
+  };
+  const upTo100 = (field: string, where: string, typed: Typed): number | null => {
+    if (isBlank(typed)) return null;
+    const value = fractionOf(typed);
+    if (value !== null && value <= 1) return value;
+    fail(field, problems.percentage(where, typed, value === null ? 'not a percentage' : 'too large'));
+    return null;
+  };
+  const neededLength = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks => {
+    const ticks = length(field, where, typed, scale);
+    if (isBlank(typed)) fail(field, problems.length(where, typed, 'blank', scale, units));
+    if (ticks === 0) fail(field, problems.lengthZero(where));
+    return ticks ?? 0;
+  };
+  return {
+    problems: found,
+    length,
+    neededLength,
+    plankSide(field, where, typed) {
+      const ticks = neededLength(field, where, typed, 'plank');
+      if (ticks > 0 && ticks < SMALLEST_PLANK_SIDE) fail(field, problems.plankTooSmall(where, typed, units));
+      return ticks;
+    },
+    number: (field, where, typed) => number(field, where, typed),
+    count(field, where, typed) {
+      const value = number(field, where, typed, problems.count);
+      if (value !== null && !Number.isSafeInteger(value)) fail(field, problems.count(where, typed));
+      return value;
+    },
+    fraction(field, where, typed) {
+      const value = upTo100(field, where, typed);
+      if (value === 1) fail(field, problems.percentage(where, typed, 'all of it'));
+      return value;
+    },
+    percent(field, where, typed) {
+      const value = upTo100(field, where, typed);
+      return value === null ? null : Math.round(value * 1e8) / 1e6;
+    },
+    price: (field, where, typed) => number(field, where, typed, problems.price, moneyOf),
+    date(field, where, typed) {
+      if (isBlank(typed)) return null;
+      const day = dayOf(String(typed));
+      if (day === null) fail(field, problems.date(where, typed));
+      return day;
+    },
+    fail,
+  };
+}
+
+function isBlank(typed: Typed): boolean {
+  return typeof typed === 'string' && typed.trim() === '';
+}
+
+/** An amount of money, a sign such as `$` or `kr` before or after it forgiven; null for anything else. */
+function moneyOf(typed: Typed): number | null {
+  if (typeof typed === 'number') return numberOf(typed);
+  return numberOf(typed.trim().replace(/^[^\d\s.,-]{1,3}\s*|\s*[^\d\s.,]{1,3}$/g, ''));
+}
+
+/** A number from 0 up and nothing beside it; null for anything else. */
+function numberOf(typed: Typed): number | null {
+  if (typeof typed === 'number') return Number.isFinite(typed) && typed >= 0 ? typed : null;
+  const taken = takeNumber(plainText(typed));
+  return typeof taken !== 'string' && taken.rest === '' ? taken.value.n / taken.value.d : null;
+}
+
+/** The sheet's rule: below 1 a fraction, from 1 up per cent; with a `%` always per cent. */
+function fractionOf(typed: Typed): number | null {
+  const plain = typeof typed === 'string' ? typed.replace(/\s*%\s*$/, '') : typed;
+  const marked = plain !== typed;
+  const value = numberOf(plain);
+  if (value === null) return null;
+  return marked || value >= 1 ? value / 100 : value;
+}

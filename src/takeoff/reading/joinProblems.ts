@@ -1,0 +1,28 @@
+/** The sentences about rooms that cannot be joined into one floor. */
+import type { Units } from '../../geometry/length';
+import type { JoinFault, RoomJoin } from '../../room/join';
+import { lengthText } from '../text/lengthText';
+
+/** @param names of the rooms in their order */
+export function joinFaultText(
+  fault: JoinFault,
+  names: readonly string[],
+  joins: readonly RoomJoin[],
+  units: Units,
+): string {
+  const show = (length: number) => lengthText(length, units, 'room');
+  switch (fault.code) {
+    case 'no such doorway':
+      return `${names[fault.roomNumber - 1]} has no doorway ${fault.found}. Check the numbers of the doorways that face each other.`;
+    case 'room not joined':
+      return `No doorway leads to ${names[fault.roomNumber - 1]}. Say at a doorway of another room that its floor goes on into it.`;
+    case 'doorways do not meet': {
+      const { room, toRoom } = joins[fault.joinNumber - 1];
+      return `The doorways between ${names[room - 1]} and ${names[toRoom - 1]} miss each other by ${show(fault.by)}; ${show(fault.allowed)} would be let pass. Check their places and the wall thickness.`;
+    }
+    case 'rooms overlap':
+      return `${names[fault.roomNumbers[0] - 1]} and ${names[fault.roomNumbers[1] - 1]} would lie one over the other. Check which walls the doorways are in.`;
+    case 'joined side too long':
+      return `The joined rooms are ${show(fault.found)} from end to end. At most ${show(fault.longest)} can be laid out as one floor.`;
+  }
+}

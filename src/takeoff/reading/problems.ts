@@ -1,0 +1,258 @@
+/**
+ * Every sentence a person can be shown when something typed cannot be used: what, where, found, wanted. `where` is
+ * the name of the field or argument, with the row where it has several (`Wall 4`, `runs, row 3`); `found` is what
+ * stands there, as typed.
+ */
+import type { Units } from '../../geometry/length';
+import type { AreaFault } from '../text/areaText';
+import { bareUnitName, type LengthFault, type LengthScale } from '../text/lengthText';
+import { numberText } from '../text/numberText';
+
+/** What a cell or field holds, as it is quoted in a sentence. */
+export type Found = string | number;
+
+export type PercentageFault =
+  | 'blank'
+  | 'date'
+  | 'error value'
+  | 'not finite'
+  | 'not a percentage'
+  | 'negative'
+  | 'too large'
+  /** 100 per cent where less is wanted. */
+  | 'all of it';
+
+export const problems = {
+  /** A length that cannot be read. */
+  length(where: string, found: Found, why: LengthFault, scale: LengthScale, units: Units): string {
+    return lengthSentences[why](where, quoted(found), wantedLength(scale, units), bareUnitName(scale, units));
+  },
+
+  lengthZero: (where: string) => `${where} is 0. Type a length greater than 0.`,
+
+  /** An area that cannot be read. */
+  area(where: string, found: Found, why: AreaFault, units: Units): string {
+    return areaSentences[why](where, quoted(found), wantedArea(units));
+  },
+
+  areaZero: (where: string) => `${where} is 0. Type an area greater than 0.`,
+
+  /** A percentage that cannot be read. */
+  percentage(where: string, found: Found, why: PercentageFault): string {
+    return percentageSentences[why](where, quoted(found));
+  },
+
+  tooManyBoxes: (where: string, most: number) =>
+    `${where}: the area takes more than ${most} boxes of that coverage. Check the area that one box covers.`,
+
+  /** Something that is counted: planks, boxes, spares. */
+  count: (where: string, found: Found) => `${where}: ${quoted(found)} is not a count. Type a whole number, 0 or more.`,
+
+  /** Something that is measured but has no unit to type: minutes, hours, how many. */
+  number: (where: string, found: Found) => `${where}: ${quoted(found)} is not a number. Type a number, 0 or more.`,
+
+  price: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not an amount of money. Type it such as 74.50.`,
+
+  date: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not a date. Type year, month and day such as 2026-12-05.`,
+
+  /** Wood that has no coefficient; `fits` are the species that a short name could mean. */
+  species(where: string, found: Found, fits: readonly string[]): string {
+    const wanted = 'Type a species such as white oak, red oak or sugar maple, or its coefficient such as 0.0037.';
+    if (found === '') return `${where} is blank. ${wanted}`;
+    if (fits.length > 0) return `${where}: ${quoted(found)} may be ${fits.join(', ')}. Type one of them in full.`;
+    return `${where}: ${quoted(found)} has no coefficient here. ${wanted}`;
+  },
+
+  coefficientRange: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not a coefficient of wood. Type one between 0 and 0.02 for each point of moisture, such as 0.0037.`,
+
+  moistureRange: (where: string, found: Found, driest: number, wettest: number) =>
+    `${where}: ${quoted(found)} is outside ${driest} to ${wettest} per cent, where the published coefficients hold. Type a moisture content in that range.`,
+
+  temperature: (where: string, found: Found, units: Units) =>
+    `${where}: ${quoted(found)} is outside the published table. Type ${units === 'us' ? '30 to 270 degrees Fahrenheit' : '-1 to 132 degrees Celsius'}.`,
+
+  overlapTooWide: (where: string, found: string) =>
+    `${where}: ${found} is more than half of the roll. Type a smaller overlap.`,
+
+  degrees: (where: string, found: Found) =>
+    `${where}${found === '' ? ' is blank' : `: ${quoted(found)} is not a temperature`}. Type degrees such as 70.`,
+
+  tooManyPieces: (where: string, count: number, most: number) =>
+    `${where}: about ${count} pieces would be cut. At most ${most} are; check the unit of the stick's length.`,
+
+  tooManyStrips: (where: string, count: number, most: number) =>
+    `${where}: the floor would take about ${count} strips. At most ${most} are laid out; check the roll's width and length.`,
+
+  /** A problem of one room of several. */
+  inRoom: (room: string, sentence: string) => `${room}: ${sentence}`,
+
+  productsColumns: (size: string) =>
+    `products: ${size} came. Give three to five columns: name, plank length, plank width, planks in a box, price of a box.`,
+
+  tooManyProducts: (found: number, most: number) =>
+    `products: ${found} were given. At most ${most} are compared at once; give fewer rows.`,
+
+  units: (found: Found) => `units: ${quoted(found)} is not a system of units. Type us (feet and inches) or metric.`,
+
+  /** Two ranges given together that differ in size. */
+  unequalRanges: (where: string, size: string, otherWhere: string, otherSize: string) =>
+    `${where} has ${size}, but ${otherWhere} has ${otherSize}. Give ranges of the same size, or single cells.`,
+
+  oneCell: (where: string, size: string) => `${where}: ${size} came, and one value is wanted. Give a single cell.`,
+
+  oneColumn: (where: string, size: string) =>
+    `${where}: ${size} came. Give a single column, or a single row, of cells.`,
+
+  emptyList: (where: string) => `${where} is blank. Give at least one row.`,
+
+  tooManyRows: (where: string, rowCount: number, most: number) =>
+    `${where} has ${rowCount} rows. At most ${most} are planned at once; split the floor into rooms.`,
+
+  rulesColumns: (size: string) =>
+    `rules: ${size} came. Give two columns, the name of a rule and its value, such as kerf and 1/8".`,
+
+  unknownRule: (where: string, found: Found, known: readonly string[]) =>
+    `${where}: ${quoted(found)} is not a rule. The rules are ${known.join(', ')}.`,
+
+  ruleWithoutName: (where: string) =>
+    `${where}: a value stands beside a blank name. Type the name of the rule it is for.`,
+
+  ruleTwice: (where: string, name: string) => `${where}: ${name} is given a second time. Give each rule once.`,
+
+  markingStep: (where: string, found: Found, units: Units) =>
+    `${where}: ${quoted(found)} is no step to mark cuts in. Type a length from 0.25 mm to 1 in, such as ${units === 'us' ? '1/16"' : '1 mm'}.`,
+
+  layDirection: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not a lay direction. Type length, width, a wall such as wall 3, or degrees such as 45.`,
+
+  wallsColumns: (size: string) =>
+    `walls: ${size} came. Give two columns: the length of each wall, and the turn at its end (R, L, or degrees to the right).`,
+
+  turn: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is not a turn. Type R or L, or degrees: right positive, left negative.`,
+
+  wallNumber: (where: string, found: Found) =>
+    String(found).trim() === ''
+      ? `${where} is blank. Type the number of the wall, counted from 1.`
+      : `${where}: ${quoted(found)} is not a wall. Type its number, counted from 1.`,
+
+  noPlanksInBox: (where: string) => `${where} is 0. Type how many planks a box holds, or leave it blank.`,
+
+  boxCoverage: (where: string, found: Found, planks: number, counted: number | null) =>
+    `${where}: ${quoted(found)} is ${numberText(planks, 2)} planks of this size, not ${counted ?? 'a whole number'}. Check it against the planks in a box; one of the two is enough.`,
+
+  firstRowTooWide: (where: string, found: Found) =>
+    `${where}: ${quoted(found)} is wider than a plank. Type the width it is ripped to, or leave it blank.`,
+
+  plankTooSmall: (where: string, found: Found, units: Units) =>
+    `${where}: ${quoted(found)} is under 10 mm (3/8 in). Check the unit: a bare number here is in ${bareUnitName('plank', units)}.`,
+
+  /** Runs that would take more pieces than are planned at once. */
+  tooManyPlanks: (where: string, plankCount: number, most: number) =>
+    `${where} would take about ${plankCount} planks. At most ${most} are planned at once; check the units, or split the floor into rooms.`,
+
+  stepTooFine: (where: string, found: Found, most: number) =>
+    `${where}: ${quoted(found)} makes more than ${most} steps in a plank. Type a step that a pencil can mark, such as 1/16" or 1 mm.`,
+
+  /** A floor, or planks, narrower than one step. */
+  noRow: (where: string, step: string) =>
+    `${where}: no row is as wide as a marking step of ${step}. Type a smaller step, or check the first row and the sizes of plank and room.`,
+
+  gapEatsRoom: (where: string, gap: string) =>
+    `${where}: a gap of ${gap} at every wall leaves no floor to lay. Type a smaller gap, or check the room.`,
+
+  noSuchWall: (where: string, found: number, wallCount: number) =>
+    `${where}: wall ${found} is asked for, but the room has ${wallCount} walls. Type a number from 1 to ${wallCount}.`,
+
+  rowsTooMany: (where: string, rowCount: number, most: number) =>
+    `${where}: this room would take ${rowCount} rows. At most ${most} are planned at once; check the units of plank and room.`,
+
+  noRoomBehind: (where: string, found: string) =>
+    `${where}: the floor is to go on into ${quoted(found)}, which is not among these rooms. Type the name of a room that is laid with it.`,
+
+  firstPieceLongerThanPlank: (where: string, found: string, plankLength: string) =>
+    `${where}: a first piece of ${found} is longer than a plank of ${plankLength}. Type the length it is cut to.`,
+
+  firstPieceLongerThanRun: (where: string, found: string, run: string) =>
+    `${where}: a first piece of ${found} is longer than the run of ${run}. Type the length it is cut to.`,
+
+  gapTooWide: (where: string, gap: string, depth: string) =>
+    `${where}: a gap of ${gap} at both walls leaves nothing to lay of ${depth}. Type a smaller gap, or check the depth.`,
+
+  noFullRow: (where: string, plankWidth: string, laid: string) =>
+    `${where}: a plank of ${plankWidth} is wider than the ${laid} to be laid, so no row is a full plank. One row is ripped to fit.`,
+
+  /** A job without a legal plan, where a number was wanted. */
+  noLegalPlan: (brokenRule: string, plankCount: number) =>
+    `No plan meets all the rules. The nearest takes ${plankCount} planks. ${brokenRule} Change the rule, the plank length or the run.`,
+
+  /** Where the nearest plan breaks a rule. */
+  brokenRule: (where: string, rule: string, found: string, wanted: string) =>
+    `${where}: ${found} where a ${rule} of ${wanted} is wanted.`,
+
+  /** After the first few broken rules. */
+  morePlaces: (count: number) => `The same in ${count} more ${count === 1 ? 'place' : 'places'}.`,
+
+  /** Several problems in one cell: the first, and how many more. */
+  andMore: (first: string, moreCount: number) => (moreCount > 0 ? `${first} (and ${moreCount} more)` : first),
+};
+
+/** `"12-6"`, shortened when long; a number as it is. */
+function quoted(found: Found): string {
+  if (typeof found === 'number') return Math.abs(found) < 1e15 ? numberText(found, 6) : 'a number of that size';
+  return found.length > 40 ? `"${found.slice(0, 37)}..."` : `"${found}"`;
+}
+
+function wantedLength(scale: LengthScale, units: Units): string {
+  const us = scale === 'room' ? 'feet and inches such as 12\' 6"' : 'inches such as 7 1/2"';
+  const metric = scale === 'room' ? 'metres such as 3.81 m' : 'millimetres such as 190 mm';
+  return units === 'us' ? `${us}, or ${metric}` : `${metric}, or ${us}`;
+}
+
+function wantedArea(units: Units): string {
+  return units === 'us' ? 'square feet such as 132, or 12.3 m2' : 'square metres such as 12.3, or 132 sq ft';
+}
+
+const lengthSentences: Readonly<
+  Record<LengthFault, (where: string, found: string, wanted: string, bareUnit: string) => string>
+> = {
+  blank: (where, _, wanted) => `${where} is blank. Type ${wanted}.`,
+  date: (where) =>
+    `${where} is a date: the spreadsheet turns 5/8 into one. Type 5/8" with the inch mark, or 0.625, and clear the date format.`,
+  'error value': (where, found) => `${where}: the cell holds the error ${found}. Put that right first.`,
+  'not finite': (where, _, wanted) => `${where} is not a finite number. Type ${wanted}.`,
+  'not a length': (where, found, wanted) => `${where}: ${found} is not a length. Type ${wanted}.`,
+  'two readings': (where, found) =>
+    `${where}: ${found} can be read in two ways. Type 1234 or 1.234: no comma before three digits.`,
+  'part too big': (where, found) =>
+    `${where}: in ${found} the smaller part makes a whole one of the larger. Type inches below 12 after feet, or inches alone.`,
+  'unknown unit': (where, found, wanted) => `${where}: ${found} has a unit that is not one of length. Type ${wanted}.`,
+  negative: (where, found) => `${where}: ${found} is negative. Type a length of 0 or more.`,
+  'too long': (where, found, _, bareUnit) =>
+    `${where}: ${found} is longer than 100 m (328 ft). Check the unit: a bare number here is in ${bareUnit}.`,
+};
+
+const areaSentences: Readonly<Record<AreaFault, (where: string, found: string, wanted: string) => string>> = {
+  blank: (where, _, wanted) => `${where} is blank. Type ${wanted}.`,
+  date: (where) => `${where} is a date. Type the area as a number, and clear the date format.`,
+  'error value': lengthSentences['error value'] as (where: string, found: string) => string,
+  'not finite': (where, _, wanted) => `${where} is not a finite number. Type ${wanted}.`,
+  'not an area': (where, found, wanted) => `${where}: ${found} is not an area. Type ${wanted}.`,
+  'two readings': lengthSentences['two readings'] as (where: string, found: string) => string,
+  negative: (where, found) => `${where}: ${found} is negative. Type an area of 0 or more.`,
+  'too large': (where, found) => `${where}: ${found} is more than 10,000 m2 (107,639 sq ft). Check the unit.`,
+};
+
+const percentageSentences: Readonly<Record<PercentageFault, (where: string, found: string) => string>> = {
+  blank: (where) => `${where} is blank. Type a percentage such as 10%.`,
+  date: (where) => `${where} is a date. Type a percentage such as 10%, and clear the date format.`,
+  'error value': areaSentences['error value'] as (where: string, found: string) => string,
+  'not finite': (where) => `${where} is not a finite number. Type a percentage such as 10%.`,
+  'not a percentage': (where, found) => `${where}: ${found} is not a percentage. Type 10%, 10 or 0.1 for ten per cent.`,
+  negative: (where, found) => `${where}: ${found} is negative. Type a percentage of 0 or more.`,
+  'too large': (where, found) => `${where}: ${found} is more than 100 per cent. Type 10%, 10 or 0.1 for ten per cent.`,
+  'all of it': (where, found) => `${where}: ${found} is not below 100 per cent. Type 10%, 10 or 0.1 for ten per cent.`,
+};

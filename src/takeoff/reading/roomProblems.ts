@@ -1,0 +1,85 @@
+/** The sentences about a room that its measurements cannot make: every fault of `room/` in words. */
+import type { Ticks, Units } from '../../geometry/length';
+import type { MeasuredPart, RoomFault } from '../../room/faults';
+import { lengthText } from '../text/lengthText';
+import { numberText } from '../text/numberText';
+
+type SentenceFor = {
+  readonly [C in RoomFault['code']]: (
+    fault: Extract<RoomFault, { code: C }>,
+    show: (length: Ticks) => string,
+  ) => string;
+};
+
+/** What is wrong with a measured room, where, and what is wanted. */
+export function roomFaultText(fault: RoomFault, units: Units): string {
+  const sentence = sentences[fault.code] as (fault: RoomFault, show: (length: Ticks) => string) => string;
+  return sentence(fault, (length) => lengthText(length, units, 'room'));
+}
+
+const sentences: SentenceFor = {
+  'not above 0': ({ what, number, found }, show) =>
+    `${partName(what, number)} is ${show(found)}. Type a length greater than 0.`,
+
+  'too few walls': ({ found }) => `The room has ${found} ${found === 1 ? 'wall' : 'walls'}. Give at least three.`,
+
+  'turn missing': ({ wallNumber }) =>
+    `Wall ${wallNumber}: the turn at its end is blank. Type R or L, or degrees: right positive, left negative.`,
+
+  'turns do not add up': ({ found, wanted }) =>
+    `The turns add up to ${numberText(found, 2)} degrees; all the way round a room they make ${wanted}. Check where R and L stand.`,
+
+  'does not close': ({ right, far, by, allowed }, show) =>
+    `The walls do not meet: the last ends ${show(by)} from the start of wall 1 (${sideways(right, far, show)}). Up to ${show(allowed)} is spread over the walls; check their lengths and turns.`,
+
+  'walls meet': ({ wallNumbers: [one, other] }) =>
+    one === other
+      ? `Wall ${one} has no length where it meets the next. Check the wall lengths and turns.`
+      : `Wall ${one} and wall ${other} cross or touch. Check the wall lengths and turns.`,
+
+  diagonal: ({ found, moreThan, lessThan }, show) =>
+    `The diagonal is ${show(found)}. With these walls it is more than ${show(moreThan)} and less than ${show(lessThan)}.`,
+
+  'diagonals disagree': ({ found, wanted, by }, show) =>
+    `The other diagonal is ${show(found)}; the walls and the first diagonal make it ${show(wanted)}, ${show(by)} off. Measure both again.`,
+
+  'side too long': ({ found, longest }, show) =>
+    `The room is ${show(found)} from end to end. At most ${show(longest)} can be laid out; check the unit of the lengths.`,
+
+  'nothing left': () => 'The rectangles leave no floor. Add a rectangle, or take away less.',
+
+  'parts not connected': ({ partCount }) =>
+    `The rectangles make ${partCount} parts that do not touch along an edge. Move them together, or plan each as a room.`,
+
+  'no such wall': ({ what, number, found, wallCount }) =>
+    `${partName(what, number)} is at wall ${found}, but the room has ${wallCount} walls. Type a number from 1 to ${wallCount}.`,
+
+  'cut-out outside': ({ cutoutNumber }) =>
+    `Cut-out ${cutoutNumber} lies outside the room. Check its wall and the distances along and off it.`,
+
+  'cut-out fills room': ({ cutoutNumber }) =>
+    `Cut-out ${cutoutNumber} takes up the whole room. Check its length and depth.`,
+
+  'doorway off its wall': ({ doorwayNumber, wallNumber, start, end, wallLength }, show) =>
+    `Doorway ${doorwayNumber} runs from ${show(start)} to ${show(end)} along wall ${wallNumber}, which is ${show(wallLength)} long. Check its place and width.`,
+
+  'doorways overlap': ({ doorwayNumbers: [one, other] }) =>
+    `Doorway ${one} and doorway ${other} overlap. Check their places and widths.`,
+
+  'doorway meets room': ({ doorwayNumber }) =>
+    `The floor in doorway ${doorwayNumber} would run back into the room. Type a smaller depth, or check its wall.`,
+};
+
+/** `Wall 3`; a room has one length and one width. */
+function partName(what: MeasuredPart, number: number): string {
+  const name = what[0].toUpperCase() + what.slice(1);
+  if (what === 'diagonal') return number === 1 ? name : 'Other diagonal';
+  return what === 'length' || what === 'width' ? name : `${name} ${number}`;
+}
+
+/** `3" to the right, 1" short`, leaving out what is nothing. */
+function sideways(right: Ticks, far: Ticks, show: (length: Ticks) => string): string {
+  const across = right === 0 ? '' : `${show(Math.abs(right))} to the ${right > 0 ? 'right' : 'left'}`;
+  const along = far === 0 ? '' : `${show(Math.abs(far))} ${far > 0 ? 'beyond it' : 'nearer'}`;
+  return [across, along].filter((part) => part !== '').join(', ');
+}

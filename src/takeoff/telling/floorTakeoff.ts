@@ -1,0 +1,137 @@
+/** Planned floors -> what is shown of one of them. */
+import { ledgerOf } from '../../cutting/plan/ledger';
+import type { Ticks } from '../../geometry/length';
+import type { Point } from '../../geometry/point';
+import { areaOf } from '../../geometry/polygon';
+import { regionToRoom } from '../../geometry/turn';
+import type { Row } from '../../layout/rows';
+import { roomAreaOf } from '../../room/outline';
+import { staggerAcross } from '../planning/middleStart';
+import type { PlannedFloors } from '../planning/planFloors';
+import type { LaidFloor } from '../planning/ways';
+import type { FloorPiece, FloorRow, SawPlank, Summary, Takeoff, WayLine } from '../result';
+import { floorPiecesOf, sawPlanksOf } from './cutList';
+import { notesOf } from './notes';
+import { proofOf } from './proof';
+
+/**
+ * What the whole of a plan says about one of its floors; a floor on both sides of a middle line is shown as one.
+ *
+ * @param floorIndex of the floor, or of the part ahead of its line
+ * @param ways the candidates it was chosen from
+ */
+export function floorTakeoffOf(
+  planned: PlannedFloors<LaidFloor>,
+  floorIndex: number,
+  ways: readonly WayLine[],
+): Takeoff {
+  const { entry, read, room, layout, part } = planned.floors[floorIndex];
+  const indices = part === 'ahead' ? [floorIndex, floorIndex + 1] : [floorIndex];
+  const floors = indices.map((i) => planned.floors[i]);
+  const pieces = indices.flatMap((i) => floorPiecesOf(planned, i));
+  const planks = sawPlanksOf(planned, indices);
+  return {
+    entry,
+    units: read.units,
+    outline: room.outline,
+    cutouts: room.cutouts,
+    doorways: room.doorways.map(({ doorwayNumber, from, to, floor }) => ({ doorwayNumber, from, to, floor })),
+    floor: floors.flatMap(({ floor }) => floor),
+    rowAngle: layout.frame.degrees,
+    rows: floors.flatMap((laid) => laid.layout.rows.map((row) => floorRowOf(row, laid))),
+    pieces,
+    planks,
+    plan: planned.plan,
+    summary: summaryOf(planned, indices, pieces, planks),
+    ways,
+    notes: notesOf(planned, indices),
+  };
+}
+
+function floorRowOf(row: Row, { layout, part }: LaidFloor): FloorRow {
+  const x0 = Math.min(...row.runs.map((run) => run.x0));
+  const x1 = Math.max(...row.runs.map((run) => run.x1));
+  const band: readonly Point[] = [
+    { x: x0, y: row.y0 },
+    { x: x1, y: row.y0 },
+    { x: x1, y: row.y1 },
+    { x: x0, y: row.y1 },
+  ];
+  const [polygon] = regionToRoom(layout.frame, [band]);
+  const isReversed = part === 'behind';
+  return { rowNumber: row.rowNumber, width: row.width, narrowest: row.narrowest.width, isReversed, polygon };
+}
+
+function summaryOf(
+  planned: PlannedFloors<LaidFloor>,
+  indices: readonly number[],
+  pieces: readonly FloorPiece[],
+  planks: readonly SawPlank[],
+): Summary {
+  const floors = indices.map((i) => planned.floors[i]);
+  const [{ read, room }] = floors;
+  const { product, rules } = read;
+  const plankArea = product.plankLength * product.plankWidth;
+  const roomArea = roomAreaOf(room);
+  const floorArea = floors.reduce((sum, { floor }) => sum + areaOf(floor), 0);
+  // A plank counts where its first piece is laid, so that rooms that share planks add up to their plan.
+  const plankCount = planks.filter((plank) => plank.pieces[0].room === '').length;
+  const planksToBuy = plankCount + rules.spare;
+  const boxes = (count: number) => (product.planksPerBox === null ? null : Math.ceil(count / product.planksPerBox));
+  const tenPercentPlanks = Math.ceil((roomArea * 11) / (plankArea * 10));
+  return {
+    roomArea,
+    floorArea,
+    rowCount: floors.reduce((sum, { layout }) => sum + layout.rows.length, 0),
+    ...wallRowsOf(floors),
+    plankCount,
+    planksToBuy,
+    boxCount: boxes(planksToBuy),
+    sharedWith: otherRoomsOf(planned, read.name),
+    waste: wasteOf(planned),
+    shortestPiece: Math.min(...pieces.map((piece) => piece.length)),
+    ...countsOf(planned, indices),
+    tenPercentPlanks,
+    tenPercentBoxes: boxes(tenPercentPlanks),
+    proof: proofOf(planned.markedPlan),
+  };
+}
+
+function otherRoomsOf({ floors }: PlannedFloors<LaidFloor>, name: string): readonly string[] {
+  return [...new Set(floors.map(({ read }) => read.name))].filter((other) => other !== name);
+}
+
+/** Of all the floors of a plan: how much of a shared plank is wasted cannot be told of one of them. */
+function wasteOf({ floors, plan }: PlannedFloors<LaidFloor>): number {
+  const { plankLength, plankWidth } = floors[0].read.product;
+  const laid = floors.reduce((sum, { floor }) => sum + areaOf(floor), 0);
+  return Math.max(0, 1 - laid / (plan.plankCount * plankLength * plankWidth));
+}
+
+/** Widths of the rows at the two walls; from a middle line the one behind it ends at the near wall. */
+function wallRowsOf(floors: readonly LaidFloor[]): Pick<Summary, 'firstRowWidth' | 'lastRowWidth'> {
+  const [{ layout: ahead }, behind] = floors;
+  return { firstRowWidth: behind ? behind.layout.lastWidth : ahead.firstWidth, lastRowWidth: ahead.lastWidth };
+}
+
+/** What is counted within one floor: joints and cuts. */
+function countsOf(
+  planned: PlannedFloors<LaidFloor>,
+  indices: readonly number[],
+): { tightestStagger: Ticks | null; alignedJointCount: number; cutCount: number } {
+  const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[indices[indices.length - 1] + 1]];
+  const ripPairs = planned.markedJob.ripPairs
+    .filter(([first, last]) => first >= from && last < to)
+    .map(([first, last]) => [first - from, last - from] as const);
+  const ledger =
+    planned.floors.length === indices.length
+      ? planned.ledger
+      : ledgerOf(
+          { ...planned.markedJob, rows: planned.markedJob.rows.slice(from, to), ripPairs },
+          { ...planned.markedPlan, rows: planned.markedPlan.rows.slice(from, to) },
+        );
+  const across = indices.length > 1 ? staggerAcross(planned, indices[0]) : null;
+  const staggers = [ledger.tightestStagger, across].filter((stagger): stagger is Ticks => stagger !== null);
+  const tightestStagger = staggers.length > 0 ? Math.min(...staggers) : null;
+  return { tightestStagger, alignedJointCount: ledger.alignedJointCount, cutCount: ledger.cutCount };
+}

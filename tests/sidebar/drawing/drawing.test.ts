@@ -1,0 +1,178 @@
+/** The drawing against the floor it is of: areas on paper are areas of the pieces, to scale. */
+import { describe, expect, test } from 'vitest';
+import { areaOf, contains } from '../../../src/geometry/polygon';
+import { drawingOf, regionOf } from '../../../src/sidebar/drawing/drawing';
+import { markedPieceOf } from '../../../src/sidebar/drawing/marking';
+import { firstLookAt } from '../../../src/sidebar/form/firstLook';
+import type { RoomEntry } from '../../../src/takeoff/entry';
+import type { Takeoff } from '../../../src/takeoff/result';
+import { takeoff } from '../../../src/takeoff/takeoff';
+import { plainRoom } from '../../support/roomEntries';
+
+const rules = (own: Partial<RoomEntry['rules']>) => ({ ...plainRoom.rules, ...own });
+const bay = [
+  [4, -45],
+  [3, 45],
+  [5, 45],
+  [3, -45],
+  [4, 'R'],
+  [11, 'R'],
+  [`17' 2 15/16"`, 'R'],
+  [11, 'R'],
+] as const;
+const rooms: readonly (readonly [string, RoomEntry])[] = [
+  ['rectangle', plainRoom],
+  ['rectangle laid at 45 degrees', { ...plainRoom, rules: rules({ layDirection: 45 }) }],
+  ['rectangle begun in the middle', { ...plainRoom, rules: rules({ startSide: 'middle' }) }],
+  ['rectangle begun at the far side', { ...plainRoom, rules: rules({ startSide: 'far' }) }],
+  [
+    'bay window',
+    { ...plainRoom, shape: { kind: 'walls in order', walls: bay.map(([length, turn]) => ({ length, turn })) } },
+  ],
+  [
+    'room with a column and a doorway',
+    {
+      ...plainRoom,
+      cutouts: [{ kind: 'rectangle', wall: 1, along: 5, off: 3, length: 1.5, depth: 1.25 }],
+      doorways: [
+        {
+          wall: 3,
+          along: 4,
+          width: '32"',
+          floor: 'transition',
+          depth: '4"',
+          leadsTo: '',
+          itsDoorway: '',
+          wallThickness: '',
+        },
+      ],
+    },
+  ],
+];
+
+function named(wanted: string): RoomEntry {
+  const room = rooms.find(([name]) => name === wanted);
+  if (!room) throw new Error(`There is no ${wanted} here.`);
+  return room[1];
+}
+
+function planned(entry: RoomEntry): Takeoff {
+  const result = takeoff(entry);
+  if (result.status !== 'planned') throw new Error(JSON.stringify(result.problems));
+  return result.takeoff;
+}
+
+/** Area that a path encloses on paper, by the shoelace sum; holes are drawn the other way round. */
+function paperArea(path: string): number {
+  const outlines = path.split('Z').filter((part) => part !== '');
+  return outlines.reduce((sum, outline) => {
+    const points = outline
+      .slice(1)
+      .split('L')
+      .map((pair) => pair.split(',').map(Number));
+    const doubled = points.reduce((total, [x, y], i) => {
+      const [nextX, nextY] = points[(i + 1) % points.length];
+      return total + x * nextY - nextX * y;
+    }, 0);
+    // y runs down on paper.
+    return sum - doubled / 2;
+  }, 0);
+}
+
+describe.each(rooms)('the drawing of a %s', (_, entry) => {
+  const plan = planned(entry);
+  const drawing = drawingOf(plan, { width: 280, height: 250 }, firstLookAt(entry).sketch?.walls ?? []);
+
+  test('shows every piece with its area, to scale', () => {
+    expect(drawing.pieces).toHaveLength(plan.pieces.length);
+    for (const { piece, path } of drawing.pieces) {
+      const expected = areaOf(regionOf(piece)) * drawing.scale.perTick ** 2;
+      // Corners stand to a thousandth of a unit.
+      expect(Math.abs(paperArea(path) - expected)).toBeLessThan(0.2);
+    }
+  });
+
+  test('shows pieces that fill the floor', () => {
+    const pieces = drawing.pieces.reduce((sum, { path }) => sum + paperArea(path), 0);
+    expect(pieces / paperArea(drawing.floor)).toBeCloseTo(1, 3);
+  });
+
+  test('stays on its paper', () => {
+    expect(drawing.height).toBeLessThanOrEqual(250.001);
+    const numbers = drawing.outline.match(/-?[\d.]+/g)?.map(Number) ?? [];
+    expect(Math.min(...numbers)).toBeGreaterThanOrEqual(0);
+    expect(Math.max(...numbers)).toBeLessThanOrEqual(280);
+  });
+
+  test('numbers most pieces, and none smaller than can be read', () => {
+    const labels = drawing.pieces.flatMap(({ label }) => (label ? [label] : []));
+    expect(labels.length).toBeGreaterThan(drawing.pieces.length / 2);
+    expect(Math.min(...labels.map(({ size }) => size))).toBeGreaterThanOrEqual(6);
+  });
+
+  test('numbers the walls outside the room', () => {
+    const { wallNumbers } = drawing;
+    const wallCount = entry.shape.kind === 'walls in order' ? entry.shape.walls.length : 4;
+    expect(wallNumbers.map(({ wallNumber }) => wallNumber)).toEqual(Array.from({ length: wallCount }, (_, i) => i + 1));
+    const perTick = drawing.scale.perTick;
+    const origin = drawing.scale.place({ x: 0, y: 0 });
+    const inRoom = ({ x, y }: { x: number; y: number }) => ({
+      x: Math.round((x - origin.x) / perTick),
+      y: Math.round((origin.y - y) / perTick),
+    });
+    expect(wallNumbers.filter((place) => contains([plan.outline], inRoom(place)))).toEqual([]);
+  });
+
+  test('tints neighbours in a row differently', () => {
+    const alike = drawing.pieces.filter(({ piece, tint }, i) => {
+      const next = drawing.pieces[i + 1];
+      return next && next.piece.rowNumber === piece.rowNumber && next.tint === tint;
+    });
+    expect(alike).toEqual([]);
+  });
+});
+
+describe('the marking drawing', () => {
+  test.each(rooms)('of each piece of a %s has its area and the lengths of the list', (_, entry) => {
+    const plan = planned(entry);
+    for (const piece of plan.pieces) {
+      const marked = markedPieceOf(piece, plan);
+      expect(areaOf(marked.shape) / areaOf(regionOf(piece))).toBeCloseTo(1, 4);
+      // Marked to 1/16 in; what is over goes into the gap.
+      expect(Math.abs(marked.length - piece.length)).toBeLessThanOrEqual(16_256 / 8);
+    }
+  });
+
+  test('of a room begun in the middle is turned round with the planks', () => {
+    const column = { kind: 'rectangle', wall: 3, along: 5, off: 1.9, length: 1, depth: 0.6 } as const;
+    const plan = planned({ ...named('rectangle begun in the middle'), cutouts: [column] });
+    const turned = plan.rows.filter(({ isReversed }) => isReversed).map(({ rowNumber }) => rowNumber);
+    const notched = plan.pieces.filter(({ cuts, rowNumber }) => cuts.includes('notch') && turned.includes(rowNumber));
+    // The sentences of the cut list name the edge; the dimension stands beside the same one.
+    const sides = notched.flatMap((piece) => {
+      const edge = /^Notch in the (start|far) edge/m.exec(piece.marks.join('\n'))?.[1];
+      const dimension = markedPieceOf(piece, plan).dimensions.find(({ name }) => name === 'Notch, along');
+      return edge && dimension ? [[edge, dimension.side]] : [];
+    });
+    expect(sides.length).toBeGreaterThan(0);
+    for (const [edge, side] of sides) expect(side).toBe(edge === 'start' ? 'bottom' : 'top');
+  });
+
+  // By hand: a row 6 in wide that ends at a wall of 45 degrees is 6 in shorter at one edge than at the other.
+  test('of a mitred piece gives the long and the short point', () => {
+    const plan = planned(named('rectangle laid at 45 degrees'));
+    const mitred = plan.pieces.filter((piece) => piece.shortPoint > 0 && piece.length - piece.shortPoint > 0);
+    const one = mitred.find((piece) => Math.abs(piece.length - piece.shortPoint - 6 * 16_256) < 16_256 / 16);
+    if (!one) throw new Error('A full row ends at a wall.');
+    const names = markedPieceOf(one, plan).dimensions.map(({ name }) => name);
+    expect(names).toEqual(['Length, to the long point', 'Length, to the short point', 'Width']);
+  });
+
+  test('of a piece beside a column gives the place and both sides of the notch', () => {
+    const plan = planned(named('room with a column and a doorway'));
+    const notched = plan.pieces.find((piece) => piece.cuts.includes('notch') && piece.rowNumber > 1);
+    if (!notched) throw new Error('The column stands in a row.');
+    const names = markedPieceOf(notched, plan).dimensions.map(({ name }) => name);
+    expect(names).toEqual(expect.arrayContaining(['Notch, along', 'Notch, across']));
+  });
+});

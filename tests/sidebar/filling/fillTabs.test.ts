@@ -1,0 +1,176 @@
+/** The way to the spreadsheet and the filling of tabs, over a spreadsheet that answers as the platform does. */
+import { describe, expect, test, vi } from 'vitest';
+import { type FillProgress, fillTabs } from '../../../src/sidebar/filling/fillTabs';
+import { fillingWords } from '../../../src/sidebar/filling/fillView';
+import { type ScriptRun, spreadsheetAround, spreadsheetOver } from '../../../src/sidebar/sheetStore';
+import { type PackedBlock, unpackBlock } from '../../../src/tabs/packed';
+import { smallTakeoff } from '../../support/smallTakeoff';
+
+type Answers = Readonly<Record<string, (...values: never[]) => unknown>>;
+
+/** Calls are answered later, with copies, and an error comes with its message only. */
+function scriptRun(answers: Answers): { readonly run: ScriptRun; readonly calls: unknown[][] } {
+  const calls: unknown[][] = [];
+  const runner = (success: (answer: unknown) => void, failure: (error: Error) => void): ScriptRun => {
+    const call =
+      (name: string) =>
+      (...values: unknown[]) => {
+        calls.push([name, ...(JSON.parse(JSON.stringify(values)) as unknown[])]);
+        queueMicrotask(() => {
+          try {
+            success(JSON.parse(JSON.stringify(answers[name](...(values as never[])) ?? null)));
+          } catch (error) {
+            failure(new Error((error as Error).message));
+          }
+        });
+      };
+    return {
+      withSuccessHandler: (next) => runner(next, failure),
+      withFailureHandler: (next) => runner(success, next),
+      readTabCells: call('readTabCells'),
+      fillTab: call('fillTab'),
+      startUnits: call('startUnits'),
+      showTab: call('showTab'),
+    };
+  };
+  return {
+    run: runner(
+      () => {},
+      () => {},
+    ),
+    calls,
+  };
+}
+
+const written = (block: PackedBlock) => ({
+  status: 'written',
+  tab: block.title,
+  spreadsheetId: 'b',
+  sheetId: 1,
+  ms: 1,
+});
+const empty = { cells: [], version: '0' };
+const room = { entry: smallTakeoff.entry, takeoff: smallTakeoff };
+/** A clock that goes on by a second whenever it is looked at. */
+const clock = () => {
+  let seconds = 0;
+  return () => 1000 * seconds++;
+};
+
+describe('a room', () => {
+  test('fills its three tabs one after the other, and says so', async () => {
+    const { run, calls } = scriptRun({ readTabCells: () => empty, fillTab: written });
+    const told: FillProgress[] = [];
+    const filling = await fillTabs(room, spreadsheetOver(run), clock(), (progress) => told.push(progress));
+    expect(filling).toEqual({
+      filled: ['Rooms', 'Cut list: Cupboard', 'Floor plan: Cupboard'].map((tab) => ({ tab, ms: 1000 })),
+      failures: [],
+      isSaved: true,
+    });
+    expect(told.map(({ stepNumber, stepCount }) => [stepNumber, stepCount])).toEqual([
+      [1, 3],
+      [2, 3],
+      [3, 3],
+    ]);
+    expect(calls.map(([name]) => name)).toEqual(['readTabCells', 'fillTab', 'readTabCells', 'fillTab', 'fillTab']);
+    const cutList = unpackBlock(calls[3][1] as PackedBlock)
+      .cells.flat()
+      .map(({ value }) => ('text' in value ? value.text : ''));
+    expect(cutList).toContain('Cut list: Cupboard');
+    for (const { label } of smallTakeoff.pieces) expect(cutList).toContain(label);
+  });
+
+  test('that fails half way keeps what was filled and says what is left', async () => {
+    const fillTab = (block: PackedBlock) => {
+      if (block.title.startsWith('Cut list')) throw new Error('The spreadsheet is not there just now.');
+      return written(block);
+    };
+    const { run, calls } = scriptRun({ readTabCells: () => empty, fillTab });
+    const filling = await fillTabs(room, spreadsheetOver(run), clock(), () => {});
+    expect(filling).toEqual({
+      filled: [{ tab: 'Rooms', ms: 1000 }],
+      failures: ['The spreadsheet is not there just now.'],
+      isSaved: true,
+    });
+    expect(calls).toHaveLength(4);
+    expect(fillingWords(filling, 2400)).toBe(
+      'The spreadsheet is not there just now. Filled: Rooms. Nothing you typed is lost: press the button to try again.',
+    );
+  });
+
+  test('is not saved over a tab of rooms that cannot be read, but its own tabs are filled', async () => {
+    const readTabCells = (mark: string) => (mark === 'rooms' ? { cells: [['Something else']], version: '1' } : empty);
+    const { run } = scriptRun({ readTabCells, fillTab: written });
+    const filling = await fillTabs(room, spreadsheetOver(run), clock(), () => {});
+    expect(filling.filled.map(({ tab }) => tab)).toEqual(['Cut list: Cupboard', 'Floor plan: Cupboard']);
+    expect(filling.isSaved).toBe(false);
+    expect(filling.failures.join()).toMatch(/no line "Room"/);
+  });
+
+  test('is written again when somebody changed the tab meanwhile', async () => {
+    let tries = 0;
+    const fillTab = (block: PackedBlock) =>
+      block.title === 'Rooms' && tries++ === 0 ? { status: 'changed' } : written(block);
+    const { run, calls } = scriptRun({ readTabCells: () => empty, fillTab });
+    const filling = await fillTabs(room, spreadsheetOver(run), clock(), () => {});
+    expect(filling.failures).toEqual([]);
+    expect(
+      calls.filter(([name, block]) => name === 'fillTab' && (block as PackedBlock).title === 'Rooms'),
+    ).toHaveLength(2);
+  });
+});
+
+describe('the spreadsheet around the page', () => {
+  test('gives dates as dates of the page', async () => {
+    const { run } = scriptRun({ readTabCells: () => ({ cells: [['a', 2.5, [2026, 5, 8], true]], version: '7' }) });
+    const { cells, version } = await spreadsheetOver(run).read('rooms', 'Rooms');
+    expect(cells).toEqual([['a', 2.5, new Date(2026, 4, 8), true]]);
+    expect(version).toBe('7');
+  });
+
+  test.each([
+    ['us', 'us'],
+    ['metric', 'metric'],
+    [null, 'metric'],
+  ])('that starts in %s starts the form in %s', async (answer, units) => {
+    expect(await spreadsheetOver(scriptRun({ startUnits: () => answer }).run).startUnits()).toBe(units);
+  });
+
+  test('brings a tab to the front by its name', async () => {
+    const { run, calls } = scriptRun({ showTab: () => null });
+    await spreadsheetOver(run).showTab('Cut list: Hall');
+    expect(calls).toEqual([['showTab', 'Cut list: Hall']]);
+  });
+
+  test('that never answers is waited for until the platform has ended every script, and then it is said', async () => {
+    vi.useFakeTimers();
+    try {
+      const runner: ScriptRun = {
+        withSuccessHandler: () => runner,
+        withFailureHandler: () => runner,
+        readTabCells: () => {},
+        fillTab: () => {},
+        startUnits: () => {},
+        showTab: () => {},
+      };
+      let said = '';
+      spreadsheetOver(runner)
+        .read('job', 'Job')
+        .catch((error: Error) => {
+          said = error.message;
+        });
+      // Source: Google, "Quotas for Google Services": a script runs for 6 minutes at most.
+      await vi.advanceTimersByTimeAsync(6 * 60_000);
+      expect(said).toBe('');
+      await vi.advanceTimersByTimeAsync(60_000);
+      expect(said).toMatch(/has not answered for 6\.5 minutes/);
+    } finally {
+      vi.useRealTimers();
+    }
+  });
+
+  test('is not there when the page is opened alone', () => {
+    expect(spreadsheetAround({})).toBeNull();
+    expect(spreadsheetAround({ google: { script: {} } })).toBeNull();
+  });
+});

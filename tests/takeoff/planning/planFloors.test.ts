@@ -1,0 +1,51 @@
+import { describe, expect, test } from 'vitest';
+import { checkCutPlan } from '../../../src/cutting/plan/ledger';
+import type { RoomEntry } from '../../../src/takeoff/entry';
+import { chooseWay } from '../../../src/takeoff/planning/ways';
+import { drawRoom } from '../../../src/takeoff/reading/drawRoom';
+import { takeoff } from '../../../src/takeoff/takeoff';
+import { plainRoom } from '../../support/roomEntries';
+
+/*
+ * Planks of 1210 mm marked in sixteenths: no whole number of steps, so the search plans under rules a step or two
+ * stricter than those typed. Every row is one run of 50 in, 50 3/4 less two gaps of 3/8: two pieces, one joint.
+ */
+const narrowStagger = (minPiece: string): RoomEntry => ({
+  ...plainRoom,
+  shape: { kind: 'rectangle', length: '50 3/4"', width: 4 },
+  product: { ...plainRoom.product, plankLength: '1210 mm' },
+  rules: { ...plainRoom.rules, minStagger: '22"', minPiece },
+});
+
+function planned(entry: RoomEntry) {
+  const result = takeoff(entry);
+  if (result.status === 'problems') throw new Error(result.problems[0].text);
+  return result.takeoff;
+}
+
+describe('rules that cannot be met, with planks of no whole number of marking steps', () => {
+  // By hand: pieces of 15 in at least leave joints from 15 to 35 in, 20 in apart at most.
+  test('are quoted as they were typed', () => {
+    const { notes, summary } = planned(narrowStagger('15"'));
+    const broken = notes.filter((note) => note.includes('minimum stagger of'));
+    expect(broken.length).toBeGreaterThan(0);
+    for (const note of broken) expect(note).toContain('where a minimum stagger of 22" is wanted');
+    expect(summary.proof).toBe('the nearest plan: no plan meets all the rules');
+  });
+
+  test.each(['15"', '14"'])('are what the marked pieces break, no more and no less (pieces of %s)', (minPiece) => {
+    const { room } = drawRoom(narrowStagger(minPiece));
+    if (room === null) throw new Error('the room can be drawn');
+    const { markedJob, markedPlan } = chooseWay(room).planned;
+    expect(markedPlan.broken.length).toBeGreaterThan(0);
+    expect(checkCutPlan(markedJob, { ...markedPlan, stop: 'step limit' })).toEqual([]);
+  });
+
+  // By hand: pieces of 13 7/8 in leave joints from 13 7/8 to 36 1/8 in, 22 1/4 in apart at most: a quarter to spare.
+  test('a plan that meets them as typed breaks none, though the stricter ones cannot be met', () => {
+    const { notes, summary, plan } = planned(narrowStagger('13 7/8"'));
+    expect(plan.broken).not.toEqual([]);
+    expect(notes.filter((note) => note.includes('is wanted'))).toEqual([]);
+    expect(summary.proof).toMatch(/^at most \d more than the fewest$/);
+  });
+});

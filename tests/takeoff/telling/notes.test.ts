@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import type { RoomEntry } from '../../../src/takeoff/entry';
+import { takeoff } from '../../../src/takeoff/takeoff';
+import { plainRoom } from '../../support/roomEntries';
+
+function notesOf(change: Partial<RoomEntry>): readonly string[] {
+  const result = takeoff({ ...plainRoom, ...change });
+  if (result.status === 'problems') throw new Error(result.problems[0].text);
+  return result.takeoff.notes;
+}
+
+describe('a floor longer and wider than it may be', () => {
+  // 60 ft by 40 ft: over the usual 12 m along and 8 m across of laminate, and over any limit typed here.
+  const shape = { kind: 'rectangle' as const, length: 60, width: 40 };
+  test.each([
+    ['30', '', 'as entered', 'as usual for laminate'],
+    ['', '20', 'as usual for laminate', 'as entered'],
+    ['30', '20', 'as entered', 'as entered'],
+    ['', '', 'as usual for laminate', 'as usual for laminate'],
+  ])('limits of "%s" along and "%s" across are told apart from the usual ones', (along, across, basis, otherBasis) => {
+    const rules = { ...plainRoom.rules, longestAlong: along, longestAcross: across };
+    const notes = notesOf({ shape, rules }).filter((note) => note.includes('without an expansion joint'));
+    expect(notes).toHaveLength(2);
+    expect(notes[0]).toMatch(new RegExp(`along the rows; .*, ${basis}`));
+    expect(notes[1]).toMatch(new RegExp(`across the rows; .*, ${otherBasis}`));
+  });
+});
+
+describe('rows under the minimum rip', () => {
+  /** From wall 3, the near one: so far along it and off it, inches. */
+  const cutout = (along: number, off: number, length: number, depth: number) => ({
+    kind: 'rectangle' as const,
+    wall: 3,
+    along: `${along}"`,
+    off: `${off}"`,
+    length: `${length}"`,
+    depth: `${depth}"`,
+  });
+  /** Rows of 6 in without a gap, divided by a wall in the middle; in each two cut-outs leave 1 in and 1/2 in. */
+  const withNarrowRows = (rowCount: number): Partial<RoomEntry> => ({
+    cutouts: [
+      cutout(71, 0, 2, 120),
+      ...Array.from({ length: rowCount }, (_, i) => [
+        cutout(24, 6 * i + 1, 12, 5),
+        cutout(108, 6 * i + 0.5, 12, 5.5),
+      ]).flat(),
+    ],
+    rules: { ...plainRoom.rules, expansionGap: 0 },
+  });
+  const narrowNotes = (rowCount: number) =>
+    notesOf(withNarrowRows(rowCount)).filter((note) => /at its narrowest|under it somewhere/.test(note));
+
+  test.each([
+    [4, '1 more row is under it somewhere.'],
+    [5, '2 more rows are under it somewhere.'],
+  ])('%i rows of two narrow runs each: every row is told once, at its narrowest', (rowCount, more) => {
+    expect(narrowNotes(rowCount)).toEqual([
+      'Row 1 is 1/2" at its narrowest, under the minimum rip of 2".',
+      'Row 2 is 1/2" at its narrowest, under the minimum rip of 2".',
+      'Row 3 is 1/2" at its narrowest, under the minimum rip of 2".',
+      more,
+    ]);
+  });
+});
