@@ -353,3 +353,38 @@ test('planks without a name and a price are called by what they are', () => {
   expect(order.floors[0].spares.product).toBe('Unnamed planks');
   expect(order.before.map(({ text }) => text).filter((text) => /^\s*:/.test(text))).toEqual([]);
 });
+
+describe('where heights meet, in words', () => {
+  const doorway = { ...blankItem('doorways'), room: 'Den', doorway: 1 };
+  const den = bareTakeoff(plainEntry('Den', 12, 10, { doorways: [doorTo] }), { planks: 60 });
+
+  // Planks of 1/2 in.
+  test('a step over 3/4 in has no bar beside its ramp, and the order says that none is bought', () => {
+    const order = orderFor([den], { doorways: [{ ...doorway, neighbourHeight: '1 1/2"' }] });
+    expect(order.doorways[0].transition).toBe('');
+    expect(order.fits[0].text).not.toMatch(/bevel at least|Bar:/);
+    expect(order.missing).toEqual(['Den, doorway 1: no bar is ordered, because no bar covers a step that high.']);
+  });
+
+  test('a riser that the floor swallows is told, not shown as a length below 0', () => {
+    const stairs = [{ name: 'Step', room: 'Den', floorAt: 'foot', riser: '1/4"', others: '1/8"' } as const];
+    const [fit] = orderFor([den], { stairs }).fits;
+    expect(fit).toMatchObject({ fits: false });
+    expect(fit.text).not.toContain('-');
+  });
+
+  test('a metric house is told millimetres only', () => {
+    const entry = plainEntry('Den', '4 m', '3 m', { doorways: [doorwayIn(1, '1 m', '0.9 m')] });
+    const room = bareTakeoff({ ...entry, units: 'metric' }, { planks: 60 });
+    const stairs = [{ name: 'Step', room: 'Den', floorAt: 'foot', riser: 180, others: 175 } as const];
+    for (const neighbourHeight of [0, 3, 12, 20, 40]) {
+      const doorways = [{ ...doorway, neighbourHeight, thresholdTop: 30 }];
+      const read = readHouse({ ...emptyHouse('metric'), doorways, stairs });
+      if (read.status === 'problems') throw new Error(read.problems[0].text);
+      const products = [{ ...PRODUCT, plankCount: 60 }];
+      const { fits } = orderOf(read.house, { rooms: [room], floors: [room], products, sharing: [] });
+      expect(fits).toHaveLength(3);
+      expect(fits.map(({ text }) => text).join(' ')).not.toMatch(/\bin\b \(|"|\d\/\d/);
+    }
+  });
+});
