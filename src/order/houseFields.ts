@@ -9,7 +9,8 @@ import type { HouseEntry } from './houseEntry';
 /**
  * `text` and `words` (a list of texts, divided by semicolons in a cell) are taken as they are; a list is a choice, the
  * first of which is what a blank means where it is ''. `room` and `plank` are lengths, `room!` and `plank!` lengths
- * that must be there; `fraction` and `percent` are percentages; `species` is a name or a coefficient; `degrees` is a
+ * that must be there; `fraction` and `percent` are percentages, `markup` one that may be
+ * 100 % too; `species` is a name or a coefficient; `degrees` is a
  * temperature in the job's units.
  */
 export type FieldKind =
@@ -23,6 +24,7 @@ export type FieldKind =
   | 'number'
   | 'fraction'
   | 'percent'
+  | 'markup'
   | 'price'
   | 'date'
   | 'species'
@@ -170,7 +172,7 @@ export const HOUSE_SECTIONS: readonly HouseSection[] = [
   section('terms', 'Terms', [
     ['tax', 'fraction', 'Tax, per cent'],
     ['taxOn', ['', 'materials', 'price'], 'Tax on', 'materials'],
-    ['margin', 'fraction', 'Margin, per cent', 0],
+    ['margin', 'markup', 'Margin, per cent', 0],
     ['marginOf', ['', 'cost', 'price'], 'Margin of', 'cost'],
   ]),
   section('schedule', 'Dates', [

@@ -80,6 +80,10 @@ function readValue(
     case 'percent':
     case 'price':
       return reader[kind](field, where, typed);
+    case 'markup': {
+      const percent = reader.percent(field, where, typed);
+      return percent === null ? null : Math.round(percent * 1e6) / 1e8;
+    }
     case 'date':
       return reader.date(field, where, String(typed));
     case 'species':
@@ -164,7 +168,14 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
   house.transitions.forEach(({ stockLength }, i) => {
     if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0);
   });
+  checkMargin(entry, house, reader);
   house.labour.forEach(({ by, work }, i) => {
     if ((by as string) === '') reader.fail(`labour.${i}.by`, houseProblems.labourBy(work));
   });
+}
+
+/** Of what the job costs a margin may be all of it; of the price it must leave something for the cost. */
+function checkMargin({ terms }: HouseEntry, house: House, reader: FieldReader): void {
+  if (house.terms.marginOf !== 'price' || house.terms.margin !== 1) return;
+  reader.fail('terms.margin', problems.percentage('Terms, Margin, per cent', terms.margin, 'all of it'));
 }

@@ -58,6 +58,15 @@ describe('a job as typed', () => {
     expect(houseOf({ terms: { ...BLANK.terms, tax } }).terms.tax).toBe(fraction);
   });
 
+  test('a margin of 100 % of cost doubles it; of the price nothing would be left for the cost', () => {
+    const terms = { ...BLANK.terms, margin: '100%' };
+    expect(houseOf({ terms }).terms.margin).toBe(1);
+    expect(houseOf({ terms: { ...terms, margin: 17.3 } }).terms.margin).toBe(0.173);
+    expect(problemsOf({ terms: { ...terms, marginOf: 'price' } })).toEqual([
+      expect.stringMatching(/^terms\.margin \| Terms, Margin, per cent: "100%" is not below 100 per cent/),
+    ]);
+  });
+
   test('blank kerf, lap and clearance take what is common, in the job’s own units', () => {
     const trims = [{ ...blankItem('trims'), stockLength: 8 }];
     const us = houseOf({ trims, film: ROLL, underlay: ROLL });
