@@ -14,7 +14,7 @@ export interface CoverOrder {
   readonly line: OrderLine;
 }
 
-/** Underlay and film, as far as they are laid; strips of all rooms are cut from the same rolls. */
+/** Underlay, film and felt, as far as they are laid; strips of all rooms are cut from the same rolls. */
 export function coverOrders(house: House, rooms: readonly LaidRoom[]): readonly CoverOrder[] {
   return [
     ...coverOrder(
@@ -26,6 +26,11 @@ export function coverOrders(house: House, rooms: readonly LaidRoom[]): readonly 
       house,
       house.film,
       rooms.filter((room) => room.film),
+    ),
+    ...coverOrder(
+      house,
+      house.felt,
+      rooms.filter((room) => room.felt),
     ),
   ];
 }

@@ -119,6 +119,7 @@ function withoutBlankGroups(house: House): House {
     ...house,
     underlay: roll(house.underlay),
     film: roll(house.film),
+    felt: roll(house.felt),
     tape: house.tape?.length ? house.tape : null,
     spacers: house.spacers?.apart ? house.spacers : null,
     pace: Object.values(house.pace ?? {}).every((minutes) => minutes === null) ? null : house.pace,
@@ -138,10 +139,10 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
     if (read === 0) reader.fail(field, problems.lengthZero(where));
     return read ?? 0;
   };
-  for (const at of ['underlay', 'film'] as const) {
+  for (const at of ['underlay', 'film', 'felt'] as const) {
     const goods = house[at];
     if (!goods) continue;
-    const heading = at === 'film' ? 'Film' : 'Underlay';
+    const heading = { underlay: 'Underlay', film: 'Film', felt: 'Felt' }[at];
     const width = needed(`${at}.width`, `${heading}, Width of the roll`, entry[at].width, goods.width);
     const length = needed(`${at}.length`, `${heading}, Length of the roll`, entry[at].length, goods.length);
     if (width === 0 || length === 0) continue;
