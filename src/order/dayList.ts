@@ -95,11 +95,10 @@ export function dayList(
     ...trims.map((part) => [dayBefore, trimTask(part)] as const),
     ...doorways.flatMap((doorway) => doorTasks(house, doorway)).map((text) => [dayBefore, text] as const),
     ...rooms.flatMap((room) => casingTask(house, room)).map((text) => [dayBefore, text] as const),
-    ...tearOutTasks(house, rooms).map((text) => [dayBefore, text] as const),
     [dayBefore, 'Mix planks from several boxes; put aside any that are damaged.'],
     [0, `Tools for the cuts of these lists: ${[...toolsFor(floors), ...layingTools(house, rooms)].join(', ')}.`],
     [0, 'On: eye and ear protection, dust mask, knee pads. Saw guards stay on; cut outside or with extraction.'],
-    ...layingTasks(house, rooms).map((text) => [0, text] as const),
+    ...[...tearOutTasks(house, rooms), ...layingTasks(house, rooms)].map((text) => [0, text] as const),
   ];
   return tasks
     .map(([offset, text]): DayTask => ({ offset, when: whenText(house.schedule.startDate, offset), text }))

@@ -97,7 +97,7 @@ export const HOUSE_SECTIONS: readonly HouseSection[] = [
   section('felt', 'Felt', rollFields('Felt or paper', [4, 100])),
   section('adhesive', 'Adhesive', [
     ['name', 'text', 'Name', 'Adhesive'],
-    ['coverage', 'number', 'Area that a pail covers'],
+    ['coverage', 'number', 'Area a pail covers (sq ft, m2)'],
     ['trowel', 'text', 'Trowel it asks for'],
     ['allowance', 'fraction', 'Allowance, per cent', 0],
     ['price', 'price', 'Price of a pail'],

@@ -13,18 +13,16 @@ const TOOLS: Readonly<Record<Fastening, readonly string[]>> = {
     'straps or tape to hold rows together',
     'gloves, and the remover that the adhesive names',
   ],
-  nailed: [
-    'flooring nailer and mallet',
-    'drill, hammer and nail set for the first and last rows',
-    'stapler and knife for the felt',
-  ],
+  nailed: ['flooring nailer and mallet', 'drill, hammer and nail set for the first and last rows'],
 };
 
 /** Tools for laying, each way of fastening once. */
 export function layingTools(house: House, rooms: readonly LaidRoom[]): readonly string[] {
   const { trowel } = house.adhesive;
   const notched = `notched trowel (${trowel || 'the notch stands on the pail'})`;
-  return fasteningsOf(rooms).flatMap((way) => (way === 'glued' ? [notched, ...TOOLS.glued] : TOOLS[way]));
+  const felt = rooms.some((room) => room.felt !== null) ? ['stapler and knife for the felt'] : [];
+  const ways = fasteningsOf(rooms).flatMap((way) => (way === 'glued' ? [notched, ...TOOLS.glued] : TOOLS[way]));
+  return [...ways, ...felt];
 }
 
 /** What is laid before the first row, and what the fastening asks of the day. */
@@ -45,7 +43,9 @@ export function tearOutTasks({ site }: House, rooms: readonly LaidRoom[]): reado
   const asked = site.tearOut.map(nameKey);
   const names = rooms.map((room) => room.name).filter((name) => asked.includes(nameKey(name)));
   if (names.length === 0) return [];
-  return [`Take out the old floor: ${names.join(', ')}. First see Old floors and Asbestos under before you begin.`];
+  return [
+    `Take out the old floor: ${names.join(', ')}. First see Asbestos under before you begin; then measure flatness and moisture of what lay below it.`,
+  ];
 }
 
 function coverTasks(house: House, rooms: readonly LaidRoom[]): readonly string[] {

@@ -68,7 +68,7 @@ function asbestosLine({ units, site }: House): BeforeLine {
     return told('stop', 'Asbestos', `${of}: found by test. A licensed firm deals with it before anybody works here.`);
   }
   const where = units === 'us' ? '' : ` ${ELSEWHERE}`;
-  const text = `presume asbestos in old resilient floors, mastic and backing until tested. Do not sand, scrape or break them.`;
+  const text = `presume asbestos in old resilient floors, mastic and backing until a test is entered that found none. Do not sand, scrape or break them.`;
   return told('stop', 'Asbestos', `${of}: ${text}${where}`);
 }
 
@@ -80,31 +80,49 @@ interface Disturbed {
   readonly wanted: string;
 }
 
+/** Where no trim is entered at all, nobody has thought of it yet. */
+const UNKNOWN_TRIM: Disturbed = {
+  what: 'old trim that comes off',
+  surface: null,
+  wanted: 'which old trim comes off, and how high it is',
+};
+
 function leadLines(house: House, room: LaidRoom, work: OldWork): BeforeLine[] {
-  const parts = disturbedIn(house, room, work);
+  const parts = disturbedIn(house, room, work).filter(({ surface }) => surface !== 0);
   if (parts.length === 0) return [];
   if (house.site.leadTest === 'none found') {
     return [told('do', 'Lead paint', `${room.name}: tested, none found, as entered.`)];
   }
-  const unknown = parts.filter(({ surface }) => surface === null);
   const surface = parts.reduce((sum, part) => sum + (part.surface ?? 0), 0);
-  const shown = `${unknown.length > 0 ? 'at least ' : ''}${surfaceText(surface, house)}`;
-  const found = house.site.leadTest === 'found' ? 'paint that holds lead, by test' : 'old paint, which may hold lead';
+  const unknown = parts.filter((part) => part.surface === null);
+  const { state, rule } = leadRule(house, surface, unknown.length > 0);
   const findOut = unknown.map(({ wanted }) => ` Find out: ${wanted}.`).join('');
-  const text = `${room.name}: ${parts.map(({ what }) => what).join(', ')} disturb ${shown} of ${found}.`;
-  const isOver = surface / TICKS_PER_FOOT ** 2 > PAINTED_SURFACE_LIMIT;
-  if (house.units === 'metric')
-    return [
-      told(findOut === '' ? METRIC_STATES[house.site.leadTest] : 'ask', 'Lead paint', `${text} ${ELSEWHERE}${findOut}`),
-    ];
-  const rule = isOver
-    ? ' Over 6 sq ft in a room, in 30 days: paid work is for certified firms (40 CFR 745).'
-    : ' The lead rules begin above 6 sq ft in a room, in 30 days, all work counted (40 CFR 745.83).';
-  return [told(isOver ? 'stop' : findOut === '' ? 'do' : 'ask', 'Lead paint', text + rule + findOut)];
+  return [told(state, 'Lead paint', `${room.name}: ${disturbedText(house, parts, surface)}. ${rule}${findOut}`)];
 }
 
-/** No surface is allowed for every country: without a test there is something to ask, with lead there is to stop. */
-const METRIC_STATES = { '': 'ask', 'to be tested': 'ask', 'none found': 'do', found: 'stop' } as const;
+function disturbedText(house: House, parts: readonly Disturbed[], surface: number): string {
+  if (surface === 0) return 'how much old paint is disturbed is not known';
+  const least = parts.some((part) => part.surface === null) ? 'at least ' : '';
+  const paint = house.site.leadTest === 'found' ? 'paint that holds lead, by test' : 'old paint, which may hold lead';
+  return `${parts.map(({ what }) => what).join(', ')} disturb ${least}${surfaceText(surface, house)} of ${paint}`;
+}
+
+/** What the surface means. No surface is allowed in every country: in a metric house only a test settles it. */
+function leadRule(
+  { units, site }: House,
+  surface: number,
+  isIncomplete: boolean,
+): { readonly state: BeforeState; readonly rule: string } {
+  const isFound = site.leadTest === 'found';
+  if (units === 'metric') return { state: isFound ? 'stop' : 'ask', rule: ELSEWHERE };
+  if (surface / TICKS_PER_FOOT ** 2 <= PAINTED_SURFACE_LIMIT) {
+    const rule = 'The lead rules begin above 6 sq ft in a room, in 30 days, all work counted (40 CFR 745.83).';
+    return { state: isIncomplete ? 'ask' : 'do', rule };
+  }
+  const unless = isFound ? '' : ', unless a test finds none';
+  const rule = `Over 6 sq ft in a room, in 30 days: paid work is for certified firms (40 CFR 745)${unless}.`;
+  return { state: 'stop', rule };
+}
 
 /**
  * Trim taken off, casings undercut, doors shortened.
@@ -117,6 +135,7 @@ function disturbedIn({ units, site }: House, room: LaidRoom, { trims, doorways }
   const shortened = doorways.filter((doorway) => doorway.room === room.name && doorway.doorTrim);
   const casings = casingCut(room, units);
   return [
+    ...(trims.length === 0 ? [UNKNOWN_TRIM] : []),
     ...own.map(({ trim, run }): Disturbed => {
       const length = run.lengths.reduce((total, wall) => total + wall.length, 0);
       const name = trim.name.toLowerCase();

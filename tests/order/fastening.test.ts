@@ -39,6 +39,15 @@ describe('what lies under the planks', () => {
   });
 });
 
+test('felt is stapled: its joints take no tape', () => {
+  const tape = { ...BLANK.tape, length: 100, price: 10 };
+  const nailed = orderOfWood({ ...ROLLS, ...on('wood'), tape, floors: [{ ...PLAIN_TERMS, fastening: 'nailed' }] });
+  expect(lineNamed(nailed, 'Tape')).toBeUndefined();
+  // Underlay 4 ft wide over 12 by 10 ft takes least along the 10 ft: three strips, two joints of 10 ft.
+  const floating = orderOfWood({ ...ROLLS, ...on('wood'), tape, floors: [PLAIN_TERMS] });
+  expect(lineNamed(floating, 'Tape')).toMatchObject({ basis: 20 });
+});
+
 describe('what holds the planks is asked for and ordered', () => {
   test('120 sq ft and 10 % at 45 sq ft a pail are 132 sq ft: 3 pails', () => {
     const order = orderOfWood({

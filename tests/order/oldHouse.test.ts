@@ -81,6 +81,11 @@ describe('lead (40 CFR 745.83: 6 sq ft of painted surface in a room within 30 da
     expect(line).toMatch(/^ask: .*at least 0\.2 sq ft.*the height of the old trim.*the painted width of a door casing/);
   });
 
+  test('a room for which no trim is entered asks which comes off', () => {
+    expect(leadOf(houseOf(1950), [plainRoom(60)])[0]).toMatch(/^ask: .*which old trim comes off/);
+    expect(leadOf(houseOf(1978), [plainRoom(60)])).toEqual([]);
+  });
+
   test('new trim for which nothing comes off disturbs nothing', () => {
     const trims = [{ ...blankItem('trims'), name: 'Shoe', stockLength: 8, height: 0, price: 1 } as const];
     expect(leadOf({ ...houseOf(1950), trims }, [plainRoom(60)])).toEqual([]);
@@ -93,6 +98,11 @@ describe('lead (40 CFR 745.83: 6 sq ft of painted surface in a room within 30 da
     const tested = (leadTest: TestResult) => leadOf({ ...houseOf(1950, { leadTest }), trims }, [plainRoom(60)])[0];
     expect(tested('none found')).toMatch(/^do/);
     expect(tested('found')).toMatch(/^stop/);
+  });
+
+  test('casings without paint, and nothing else, are no line', () => {
+    const trims = [{ ...BASEBOARD, height: 0 }];
+    expect(leadOf({ ...houseOf(1950, { casingWidth: 0 }), trims })).toEqual([]);
   });
 
   test('each room has its own 6 sq ft', () => {
