@@ -41,6 +41,8 @@ export interface Order {
   readonly totals: Totals;
   /** Sentences; while there are any, the totals are too low. */
   readonly missing: readonly string[];
+  /** Those of them that are about something that has no line at all. */
+  readonly notOrdered: readonly string[];
   /** Sentences: what was entered and has no place in this order, what was left out by choice. */
   readonly notes: readonly string[];
   readonly before: readonly BeforeLine[];
@@ -66,6 +68,8 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     ...extraLines(house),
   ];
   const labour = labourLines(house, rooms, planned.floors, hours, trims, doorways);
+  const lines = [...materials, ...labour];
+  const notOrdered = notOrderedOf(house, doorways, trims);
   return {
     house,
     rooms,
@@ -77,9 +81,10 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     doorways,
     fits: fitLines(house, rooms, doorways),
     hours,
-    lines: [...materials, ...labour],
+    lines,
     totals: totalsOf(sumOf(materials), sumOf(labour), { ...house.terms, tax: house.terms.tax ?? 0 }),
-    missing: missingFrom(house, [...materials, ...labour], doorways, trims),
+    missing: [...lines.map(missingIn).filter((sentence) => sentence !== ''), ...notOrdered],
+    notOrdered,
     notes: notesOf(house, rooms),
     before: beforeYouBegin(house, rooms, trims),
     days: dayList(house, rooms, planned.floors, doorways, trims),
@@ -141,16 +146,11 @@ const LABOUR_REASONS = {
   job: 'the whole job',
 } as const;
 
-function missingFrom(
-  house: House,
-  lines: readonly OrderLine[],
-  doorways: readonly DoorwayPlan[],
-  trims: readonly TrimOfRoom[],
-): readonly string[] {
+/** What the job needs and has no line for. */
+function notOrderedOf(house: House, doorways: readonly DoorwayPlan[], trims: readonly TrimOfRoom[]): readonly string[] {
   const undecided = doorways.filter((doorway) => doorway.undecided);
   const round = trims.filter(({ trim, run }) => run.roundLength > 0 && trim.buy === 'new');
   return [
-    ...lines.map(missingIn).filter((sentence) => sentence !== ''),
     ...undecided.map(
       ({ room, doorwayNumber, remark }) => `${room}, doorway ${doorwayNumber}: no bar is ordered, because ${remark}.`,
     ),
