@@ -6,11 +6,12 @@ import { nameKey } from '../takeoff/text/names';
 import { type BeforeLine, beforeYouBegin } from './beforeYouBegin';
 import { areaMeasure, areaUnit, type CoverOrder, coverOrders, tapeLines } from './coverOrder';
 import { type DayTask, dayList, type Timing, timingOf } from './dayList';
-import { type DoorwayPlan, doorwaysOf } from './doorways';
+import { type DoorwayPlan, doorwaysOf, strayDoorways } from './doorways';
 import { type FitLine, fitLines } from './fits';
 import { type FloorOrder, floorOrders } from './floorOrder';
 import { type RoomHours, roomHours } from './hours';
-import { type House, type LaidRoom, laidRooms, type PlannedHouse, type Price } from './house';
+import { type House, type LaidRoom, laidRooms, type PlannedHouse, type Price, productTitle } from './house';
+import { houseProblems } from './houseProblems';
 import { type Totals, totalsOf } from './money';
 import { missingIn, type OrderLine, orderLine, sumOf } from './orderLine';
 import {
@@ -69,7 +70,7 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
   ];
   const labour = labourLines(house, rooms, planned.floors, hours, trims, doorways);
   const lines = [...materials, ...labour];
-  const notOrdered = notOrderedOf(house, doorways, trims);
+  const notOrdered = notOrderedOf(house, rooms, doorways, trims);
   return {
     house,
     rooms,
@@ -147,18 +148,34 @@ const LABOUR_REASONS = {
 } as const;
 
 /** What the job needs and has no line for. */
-function notOrderedOf(house: House, doorways: readonly DoorwayPlan[], trims: readonly TrimOfRoom[]): readonly string[] {
+function notOrderedOf(
+  house: House,
+  rooms: readonly LaidRoom[],
+  doorways: readonly DoorwayPlan[],
+  trims: readonly TrimOfRoom[],
+): readonly string[] {
   const undecided = doorways.filter((doorway) => doorway.undecided);
   const round = trims.filter(({ trim, run }) => run.roundLength > 0 && trim.buy === 'new');
   return [
     ...undecided.map(
       ({ room, doorwayNumber, remark }) => `${room}, doorway ${doorwayNumber}: no bar is ordered, because ${remark}.`,
     ),
+    ...strayDoorways(house, rooms),
+    ...rollsMissing(house, rooms),
     ...round.map(({ room, trim, run }) => {
       const length = lengthText(run.roundLength, house.units, 'room');
       return `${room}: ${trim.name.toLowerCase()} round a column, ${length} of it that bends, is not ordered.`;
     }),
   ];
+}
+
+/** Underlay or film that a product is to be laid on, without a roll to cut it from. */
+function rollsMissing({ underlay, film }: House, rooms: readonly LaidRoom[]): readonly string[] {
+  const sentences = rooms.flatMap(({ product, terms }) => [
+    ...(terms.underlay === 'laid' && !underlay ? [houseProblems.noRoll(productTitle(product.name), 'underlay')] : []),
+    ...(terms.film === 'yes' && !film ? [houseProblems.noRoll(productTitle(product.name), 'film')] : []),
+  ]);
+  return [...new Set(sentences)];
 }
 
 /** Names that are in no room of this order, and what was not entered at all. */
@@ -167,7 +184,7 @@ function notesOf(house: House, rooms: readonly LaidRoom[]): readonly string[] {
   const products = rooms.map((room) => nameKey(room.product.name));
   const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
   const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms)];
-  const strayRooms = [...new Set(asked.filter((name) => !names.includes(nameKey(name))))];
+  const strayRooms = [...new Set(asked.filter((name) => name !== '' && !names.includes(nameKey(name))))];
   const strayProducts = house.floors.map((floor) => floor.product).filter((name) => !products.includes(nameKey(name)));
   return [
     ...(strayRooms.length > 0

@@ -6,7 +6,7 @@ import { type PlannedFloors, planFloors } from '../takeoff/planning/planFloors';
 import { type ChosenWay, chooseWay, type LaidFloor } from '../takeoff/planning/ways';
 import { drawRoom } from '../takeoff/reading/drawRoom';
 import { problems } from '../takeoff/reading/problems';
-import { type Product, type ReadRoom, readRoom } from '../takeoff/reading/readRoom';
+import type { ReadRoom } from '../takeoff/reading/readRoom';
 import type { Problem, Takeoff } from '../takeoff/result';
 import { takeoff } from '../takeoff/takeoff';
 import { floorTakeoffOf } from '../takeoff/telling/floorTakeoff';
@@ -14,6 +14,7 @@ import { proofOf } from '../takeoff/telling/proof';
 import { nameKey } from '../takeoff/text/names';
 import type { PlannedHouse, PlannedProduct } from './house';
 import { houseProblems } from './houseProblems';
+import { productProblems } from './sameProduct';
 
 export type HousePlan =
   | { readonly status: 'planned'; readonly planned: PlannedHouse }
@@ -150,25 +151,4 @@ function nameProblems(rooms: readonly RoomEntry[]): Problem[] {
   const names = rooms.map((room) => nameKey(room.name));
   const twice = rooms.filter((_, i) => names.indexOf(names[i]) < i);
   return twice.map((room) => ({ field: 'name', text: houseProblems.sameRoomName(room.name) }));
-}
-
-/** Rooms whose products have one name must be laid from one sort of plank: the order counts them together. */
-function productProblems(rooms: readonly RoomEntry[]): Problem[] {
-  const first = new Map<string, { readonly room: string; readonly product: Product }>();
-  const found: Problem[] = [];
-  for (const entry of rooms) {
-    const product = readRoom(entry).room?.product;
-    if (!product) continue;
-    const before = first.get(nameKey(product.name));
-    if (!before) first.set(nameKey(product.name), { room: entry.name, product });
-    else if (!isSamePlank(before.product, product)) {
-      const text = houseProblems.productsDiffer(product.name, before.room, entry.name);
-      found.push({ field: 'product.name', text });
-    }
-  }
-  return found;
-}
-
-function isSamePlank(a: Product, b: Product): boolean {
-  return a.plankLength === b.plankLength && a.plankWidth === b.plankWidth && a.planksPerBox === b.planksPerBox;
 }

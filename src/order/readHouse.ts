@@ -6,6 +6,7 @@ import { problems } from '../takeoff/reading/problems';
 import type { Problem } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
 import type { House } from './house';
+import { enteredTwice } from './houseDoubles';
 import type { HouseEntry } from './houseEntry';
 import { type Blank, type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from './houseFields';
 import { houseProblems } from './houseProblems';
@@ -164,6 +165,7 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
   house.transitions.forEach(({ stockLength }, i) => {
     if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0);
   });
+  for (const { field, text } of enteredTwice(house)) reader.fail(field, text);
   house.labour.forEach(({ by, work }, i) => {
     if ((by as string) === '') reader.fail(`labour.${i}.by`, houseProblems.labourBy(work));
   });
