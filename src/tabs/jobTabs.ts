@@ -2,14 +2,12 @@
 
 import type { PlannedHouse } from '../order/house';
 import { emptyHouse, type HouseEntry } from '../order/houseEntry';
-import { houseProblems } from '../order/houseProblems';
 import { moneyText } from '../order/money';
 import { type Order, orderOf } from '../order/order';
 import { planHouse } from '../order/planHouse';
 import { readHouse } from '../order/readHouse';
-import type { RoomEntry } from '../takeoff/entry';
 import type { Problem, Takeoff } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
+import { chosenRooms } from './chosenRooms';
 import { homeownerBlock } from './homeowner';
 import { houseFromCells, JOB_MARK, JOB_TITLE, jobBlock } from './job';
 import { JOB_LIST_MARK, JOB_LIST_TITLE, jobListBlock, tickedTasks } from './jobList';
@@ -45,12 +43,13 @@ export type JobAnswer =
  * @param units of a job that is not saved yet
  */
 export async function openJob(store: TabStore, units: HouseEntry['units']): Promise<OpenedJob> {
-  const rooms = (await readableRooms(store)).map((room) => room.name);
+  const saved = await savedRooms(store);
+  const rooms = saved.rooms.flatMap(({ name, entry }) => (entry ? [name] : []));
   const { cells } = await store.read(JOB_MARK, JOB_TITLE);
   if (cells.length === 0) return { entry: emptyHouse(units), rooms, problems: [] };
-  const saved = houseFromCells(cells);
-  if (!saved.ok) return { entry: emptyHouse(units), rooms, problems: saved.problems };
-  return { entry: saved.entry, rooms, problems: [] };
+  const job = houseFromCells(cells);
+  if (!job.ok) return { entry: emptyHouse(units), rooms, problems: job.problems };
+  return { entry: job.entry, rooms, problems: [] };
 }
 
 /** Saves the job in the `Job` tab, as typed. A tab that cannot be read is not written over: what is wrong is told. */
@@ -102,38 +101,18 @@ export async function fillHomeowner(store: TabStore, entry: HouseEntry): Promise
   return filledAnswer(worked.order, [tab], link);
 }
 
-/** The rooms named, in that order; all that are saved when none is named. */
-export function chosenRooms(
-  saved: readonly RoomEntry[],
-  names: readonly string[],
-): { readonly rooms: readonly RoomEntry[]; readonly problems: readonly Problem[] } {
-  if (saved.length === 0) return { rooms: [], problems: [{ field: 'rooms', text: houseProblems.noRooms() }] };
-  if (names.length === 0) return { rooms: saved, problems: [] };
-  const known = saved.map((room) => room.name);
-  const unknown = names.filter((name) => !known.some((other) => nameKey(other) === nameKey(name)));
-  return {
-    rooms: names.flatMap((name) => saved.filter((room) => nameKey(room.name) === nameKey(name))),
-    problems: unknown.map((name) => ({ field: 'rooms', text: houseProblems.noSuchRoom(name, known) })),
-  };
-}
-
 type WorkedOut =
   | { readonly status: 'planned'; readonly order: Order; readonly planned: PlannedHouse }
   | { readonly status: 'problems'; readonly problems: readonly Problem[] };
 
 async function orderFrom(store: TabStore, entry: HouseEntry): Promise<WorkedOut> {
   const read = readHouse(entry);
-  const chosen = chosenRooms(await readableRooms(store), entry.rooms);
+  const chosen = chosenRooms(await savedRooms(store), entry.rooms);
   const found = [...(read.status === 'problems' ? read.problems : []), ...chosen.problems];
   if (read.status === 'problems' || found.length > 0) return { status: 'problems', problems: found };
   const plan = planHouse(chosen.rooms, read.house.shareOffcuts === 'yes');
   if (plan.status === 'problems') return plan;
   return { status: 'planned', order: orderOf(read.house, plan.planned), planned: plan.planned };
-}
-
-async function readableRooms(store: TabStore): Promise<readonly RoomEntry[]> {
-  const { rooms } = await savedRooms(store);
-  return rooms.flatMap((room) => (room.entry ? [room.entry] : []));
 }
 
 function filledAnswer({ totals, missing, house }: Order, tabs: readonly string[], link: string): JobAnswer {
