@@ -29,6 +29,10 @@ export const houseProblems = {
   sharedPlanks: (otherRooms: readonly string[]) =>
     `Cut from the same planks as ${otherRooms.join(', ')}: keep all their lists together, and order from the Order tab.`,
 
+  /** The same where each room has planks of its own. */
+  boughtTogether: (otherRooms: readonly string[]) =>
+    `The boxes are bought together with those of ${otherRooms.join(', ')}: order from the Order tab.`,
+
   sameRoomName: (room: string) => `${room}: two rooms have this name. Give each a name of its own.`,
 
   noRooms: () => 'No room is saved yet. Fill a cut list first: its room is saved with it.',

@@ -122,15 +122,25 @@ interface LaidFloors {
 /** Every floor with what it is cut from; floors that share planks say so in their notes. */
 function laidFloors(groups: readonly Group[]): LaidFloors {
   const nameOf = (way: ChosenWay) => way.planned.floors[0].entry.name;
+  const laidWith = (product: string) =>
+    groups.filter((group) => productKey(group) === nameKey(product)).flatMap(({ ways }) => ways);
   const floors = groups.flatMap(({ planned, ways }) =>
     ways.map((way, i): Takeoff => {
+      const { name: product } = way.planned.floors[0].read.product;
       const floorsBefore = ways.slice(0, i).reduce((sum, before) => sum + before.planned.floors.length, 0);
       const floor = floorTakeoffOf(planned, floorsBefore, way.ways);
-      const others = ways.filter((other) => other !== way).map(nameOf);
-      return others.length === 0 ? floor : { ...floor, notes: [...floor.notes, houseProblems.sharedPlanks(others)] };
+      const sameProduct = laidWith(product).filter((other) => other !== way);
+      const boughtWith = sameProduct.map(nameOf);
+      const notes = [...floor.notes, ...togetherNotes(ways.filter((other) => other !== way).map(nameOf), boughtWith)];
+      return { ...floor, notes, summary: { ...floor.summary, boughtWith } };
     }),
   );
   return { groups, floors, sharing: groups.filter(({ ways }) => ways.length > 1).map(({ ways }) => ways.map(nameOf)) };
+}
+
+function togetherNotes(sharedWith: readonly string[], boughtWith: readonly string[]): readonly string[] {
+  if (sharedWith.length > 0) return [houseProblems.sharedPlanks(sharedWith)];
+  return boughtWith.length > 0 ? [houseProblems.boughtTogether(boughtWith)] : [];
 }
 
 function productKey({ planned }: Group): string {

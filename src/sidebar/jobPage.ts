@@ -251,7 +251,7 @@ class JobPage implements JobPart {
       goToFirstProblem(this.form);
       return;
     }
-    const { tabs, toPay, missing, pdfLink } = answer;
+    const { tabs, toPay, missing, notes, pdfLink } = answer;
     const pay =
       toPay === ''
         ? ''
@@ -262,9 +262,10 @@ class JobPage implements JobPart {
     };
     const spreadsheet = this.spreadsheet;
     const ways = spreadsheet ? tabs.map((tab) => wayTo(tab, spreadsheet, say)) : [];
-    const list = element('ul', { class: 'notes' }, ...missing.map((sentence) => element('li', {}, sentence)));
+    const sentences = [...missing, ...notes];
+    const list = element('ul', { class: 'notes' }, ...sentences.map((sentence) => element('li', {}, sentence)));
     const link = element('a', { href: pdfLink, target: '_blank', rel: 'noopener' }, "PDF of the homeowner's page");
-    this.results.replaceChildren(...(missing.length > 0 ? [list] : []), ...ways, ...(pdfLink === '' ? [] : [link]));
+    this.results.replaceChildren(...(sentences.length > 0 ? [list] : []), ...ways, ...(pdfLink === '' ? [] : [link]));
   }
 }
 

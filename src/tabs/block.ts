@@ -19,6 +19,8 @@ export interface TabBlock {
   readonly showGridlines: boolean;
   /** A4/letter, rows to columns. */
   readonly landscape: boolean;
+  /** `above`: put above what the tab holds, which stays as it is and moves down. Left out: in place of all of it. */
+  readonly place?: 'above';
 }
 
 export interface Cell {

@@ -35,6 +35,7 @@ import {
   verdictFormula,
   WHOLE_FORMAT,
 } from './orderFormulas';
+import { TO_PAY, TOTAL_COLUMN } from './orderRead';
 
 export const ORDER_MARK = 'order';
 export const ORDER_TITLE = 'Order';
@@ -179,7 +180,7 @@ function addTotals(rows: Rows, order: Order, materials: Span, labour: Span): voi
     taxOnPrice ? (terms.tax ?? 0) : 0,
     taxFormula(base + 6, base + 5),
   );
-  addTotal(rows, 'To pay', '', null, sumFormula(base + 5, base + 6), lookWith({ size: 12 }, STRONG));
+  addTotal(rows, TO_PAY, '', null, sumFormula(base + 5, base + 6), lookWith({ size: 12 }, STRONG));
   const verdict = verdictFormula(materials.first, rows.length, order.notOrdered.length === 0);
   rows.push([formulaCell(verdict, WHOLE_FORMAT, STRONG)]);
 }
@@ -293,8 +294,7 @@ function shownCells(values: readonly (string | number | null)[], index: number):
   const right: Look = { ...look, align: 'right' };
   return values.map((value, column) => {
     if (typeof value === 'number') return numberCell(value, COUNT, right);
-    if (column > 1 && value)
-      return formulaCell(value, column === COLUMN_COUNT - 1 ? MONEY_FORMAT : WHOLE_FORMAT, right);
+    if (column > 1 && value) return formulaCell(value, column === TOTAL_COLUMN ? MONEY_FORMAT : WHOLE_FORMAT, right);
     return value ? textCell(value, look) : blankCell(look);
   });
 }

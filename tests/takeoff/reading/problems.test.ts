@@ -133,6 +133,8 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
       { ...plainRoom, shape: { kind: 'rectangle', length: 3, width: 1 } },
       { ...plainRoom, name: 'Closet', shape: { kind: 'rectangle', length: 1, width: 1 } },
     ),
+  // Far apart in their rules, so each from its own planks.
+  boughtTogether: () => ofRooms(plainRoom, { ...plainRoom, name: 'Study', rules: { ...plainRoom.rules, kerf: 0 } }),
   sameRoomName: () => ofRooms(plainRoom, plainRoom),
   noRooms: () => ofOrder([], []),
   noSuchRoom: () => ofOrder([plainRoom], ['Attic']),
