@@ -21,6 +21,14 @@ const NARROWEST_ROLL: Ticks = ticksOfMm(100);
 const SMALLEST_ROLL = ticksOfMm(1000) ** 2;
 const SHORTEST_STICK: Ticks = ticksOfMm(300);
 
+/** Groups that are ordered once the size of theirs is typed. */
+const PRICED_GROUPS = [
+  ['underlay', 'width', 'Underlay, Width of the roll', 'room'],
+  ['film', 'width', 'Film, Width of the roll', 'room'],
+  ['tape', 'length', 'Tape, Length of the roll', 'room'],
+  ['spacers', 'apart', 'Spacers, One every', 'plank'],
+] as const;
+
 type Fields = Readonly<Record<string, unknown>>;
 
 /** The job in ticks, fractions and choices, or every problem in it. Field names are paths such as `trims.0.price`. */
@@ -155,6 +163,13 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
     if (isTooWide) {
       reader.fail(`${at}.overlap`, problems.overlapTooWide(`${heading}, Overlap`, show(goods.overlap, 'piece')));
     }
+  }
+  for (const [at, key, label, scale] of PRICED_GROUPS) {
+    // With a price it is meant to be ordered, and without its size it would be left out.
+    const isLeftOut = house[at] === null && !isBlank(entry[at].price);
+    const typed = (entry[at] as unknown as Fields)[key] as Typed;
+    if (isLeftOut && isBlank(typed))
+      reader.fail(`${at}.${key}`, problems.length(label, typed, 'blank', scale, entry.units));
   }
   house.trims.forEach(({ buy, thickness, stockLength }, i) => {
     if (buy !== 'new') return;
