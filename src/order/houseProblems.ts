@@ -11,6 +11,10 @@ export const houseProblems = {
   productsDiffer: (product: string, room: string, otherRoom: string, differing: readonly string[]) =>
     `${otherRoom}: its product is named "${product}" as in ${room}, but is not the same: ${differing.join(', ')}. Give each product a name of its own, or the same measures, kind and price.`,
 
+  /** Goods are ordered once their size is typed: a price alone would be left out without a word. */
+  priceWithoutSize: (where: string) =>
+    `${where} is blank, so this is not ordered though it has a price. Type the size, or clear the price.`,
+
   /** The same thing entered in two places of the job: the second would have no effect. */
   enteredTwice: (where: string, what: string, first: string) =>
     `${where}: ${what} is entered in ${first} already. Keep one of the two.`,

@@ -23,10 +23,10 @@ const SHORTEST_STICK: Ticks = ticksOfMm(300);
 
 /** Groups that are ordered once the size of theirs is typed. */
 const PRICED_GROUPS = [
-  ['underlay', 'width', 'Underlay, Width of the roll', 'room'],
-  ['film', 'width', 'Film, Width of the roll', 'room'],
-  ['tape', 'length', 'Tape, Length of the roll', 'room'],
-  ['spacers', 'apart', 'Spacers, One every', 'plank'],
+  ['underlay', 'width', 'Underlay, Width of the roll'],
+  ['film', 'width', 'Film, Width of the roll'],
+  ['tape', 'length', 'Tape, Length of the roll'],
+  ['spacers', 'apart', 'Spacers, One every'],
 ] as const;
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -164,12 +164,10 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
       reader.fail(`${at}.overlap`, problems.overlapTooWide(`${heading}, Overlap`, show(goods.overlap, 'piece')));
     }
   }
-  for (const [at, key, label, scale] of PRICED_GROUPS) {
-    // With a price it is meant to be ordered, and without its size it would be left out.
+  for (const [at, key, where] of PRICED_GROUPS) {
     const isLeftOut = house[at] === null && !isBlank(entry[at].price);
     const typed = (entry[at] as unknown as Fields)[key] as Typed;
-    if (isLeftOut && isBlank(typed))
-      reader.fail(`${at}.${key}`, problems.length(label, typed, 'blank', scale, entry.units));
+    if (isLeftOut && isBlank(typed)) reader.fail(`${at}.${key}`, houseProblems.priceWithoutSize(where));
   }
   house.trims.forEach(({ buy, thickness, stockLength }, i) => {
     if (buy !== 'new') return;

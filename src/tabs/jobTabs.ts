@@ -35,7 +35,7 @@ export type JobAnswer =
       /** What the homeowner pays, as text; too low while anything is missing. */
       readonly toPay: string;
       readonly missing: readonly string[];
-      /** What does not agree with other tabs, sentences. */
+      /** What was entered and has no place in the order, and what does not agree with other tabs; sentences. */
       readonly notes: readonly string[];
       /** Opens a PDF of the homeowner's page in the person's own session; '' where none was filled. */
       readonly pdfLink: string;
@@ -147,10 +147,11 @@ async function orderFrom(store: TabStore, entry: HouseEntry): Promise<WorkedOut>
 }
 
 function filledAnswer(
-  { totals, missing, house }: Order,
+  { totals, missing, notes: ofOrder, house }: Order,
   tabs: readonly string[],
-  notes: readonly string[],
+  ofTabs: readonly string[],
   link: string,
 ): JobAnswer {
+  const notes = [...ofOrder, ...ofTabs];
   return { status: 'filled', tabs, toPay: moneyText(totals.toPay, house.currency), missing, notes, pdfLink: link };
 }

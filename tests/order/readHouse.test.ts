@@ -47,7 +47,9 @@ describe('a job as typed', () => {
     ['spacers', 'apart', 'Spacers, One every'],
   ] as const)('a price for %s without its size is told: it would be left out of the order', (at, key, label) => {
     const [problem, ...more] = problemsOf({ [at]: { ...BLANK[at], price: 12 } });
-    expect(problem).toMatch(new RegExp(`^${at}\\.${key} \\| ${label} is blank\\.`));
+    expect(problem).toMatch(
+      new RegExp(`^${at}\\.${key} \\| ${label} is blank, so this is not ordered though it has a price\\.`),
+    );
     expect(more).toEqual([]);
   });
 

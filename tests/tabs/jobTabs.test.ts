@@ -114,6 +114,15 @@ describe('filling the order', () => {
     ]);
   });
 
+  test('says what was entered and has no place in the order, such as trim for a room that is not in it', async () => {
+    const trims = [{ ...demoJob.trims[0], rooms: ['Bedrom'] }];
+    const answer = await fillOrder(store, { ...demoJob, trims, labour: [] });
+    expect(answer).toMatchObject({
+      status: 'filled',
+      notes: ['Not in this order, so what is entered for it has no effect: Bedrom.', 'No labour is entered.'],
+    });
+  });
+
   test('only the rooms named are ordered, in the order named', async () => {
     await fillOrder(store, { ...demoJob, rooms: ['study', 'Bedroom'] });
     const reasons = valuesOf('Order').map((row) => String(row[1]));

@@ -108,8 +108,8 @@ describe('the order tab', () => {
 
   test('a job without anything but a floor still adds up', () => {
     const blank = demoOrder({
-      underlay: { ...demoJob.underlay, width: '', length: '' },
-      film: { ...demoJob.film, width: '', length: '' },
+      underlay: { ...demoJob.underlay, width: '', length: '', price: '' },
+      film: { ...demoJob.film, width: '', length: '', price: '' },
       trims: [],
       transitions: [],
       doorways: [],

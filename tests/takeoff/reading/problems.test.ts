@@ -111,6 +111,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   inRoom: () => ofRooms({ ...plainRoom, shape: { kind: 'rectangle', length: 'x', width: 10 } }),
   productsDiffer: () =>
     ofRooms(plainRoom, { ...plainRoom, name: 'Study', product: { ...plainRoom.product, plankWidth: 7 } }),
+  priceWithoutSize: () => ofHouse({ tape: { ...emptyHouse('us').tape, price: 9 } }),
   enteredTwice: () => {
     const bar = { ...blankItem('transitions'), kind: 'Bar', stockLength: 8 };
     return ofHouse({ transitions: [bar, bar] });
