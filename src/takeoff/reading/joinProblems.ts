@@ -3,6 +3,11 @@ import type { Units } from '../../geometry/length';
 import type { JoinFault, RoomJoin } from '../../room/join';
 import { lengthText } from '../text/lengthText';
 
+/** Rooms of one floor with planks of two sizes. */
+export function planksUnlikeText(room: string, size: string, first: string, firstSize: string): string {
+  return `${room} has planks of ${size}, ${first} planks of ${firstSize}. One floor is laid from planks of one size: type the same product in both rooms, or plan each on its own.`;
+}
+
 /** @param names of the rooms in their order */
 export function joinFaultText(
   fault: JoinFault,
