@@ -61,6 +61,19 @@ describe('a second room of one floor with a product or rules of its own', () => 
   });
 });
 
+test('two doorways between the same rooms that cannot both face each other are told without a length', () => {
+  const [den, hall] = rooms({});
+  // By doorway 1 the hall lies beyond the far wall; its second doorway is in a side wall.
+  const second = { ...doorwayIn(1, 8, 2, 'goes on'), leadsTo: 'Hall', itsDoorway: 2, ...through };
+  const result = takeoffAsOne([
+    { ...den, doorways: [...den.doorways, second] },
+    { ...hall, doorways: [...hall.doorways, doorwayIn(2, 3, 2, 'goes on')] },
+  ]);
+  expect(result.status === 'problems' && result.problems.map(({ text }) => text)).toEqual([
+    'The doorways between Den and Hall do not face each other as the rooms lie by their other doorways. Check which walls they are in.',
+  ]);
+});
+
 describe('a gap by span', () => {
   test('of 1/4 in for every 10 ft is 1 in at each wall of a joined floor 40 ft wide', () => {
     const { room } = drawAsOne(rooms({ expansionGap: '1/4"', gapBySpan: '1/4"' }));
