@@ -3,7 +3,8 @@
  *
  *   { "source": "...", "entry": { ... } }                        one room, what a person typed; blanks may be left out
  *   { "rooms": [ { ... }, ... ], "lay": "as one floor" }         rooms that lead into one another
- *   { "rooms": [ { ... }, ... ], "lay": "sharing planks" }       each on its own, cut from the same planks
+ *   { "rooms": [ { ... }, ... ], "lay": "sharing planks" }       each on its own, cut from the same planks; `leadsTo` is
+ *                                                                not looked at
  *
  * A bare entry, without the braces round it, is taken as well. What comes out is every floor in millimetres.
  */
@@ -132,7 +133,7 @@ function plannedFloors(content: unknown, id: string): readonly NamedFloor[] {
     return [[id, result.status === 'planned' ? writtenFloor(result.takeoff) : { name, problems: result.problems }]];
   }
   if (lay === 'sharing planks') {
-    const plan = planHouse(entries, true);
+    const plan = planHouse(entries.map(leadingNowhere), true);
     if (plan.status === 'problems') return [[id, { name: id, problems: plan.problems }]];
     return plan.planned.rooms.map((room) => [`${id}/${room.entry.name}`, writtenFloor(room)]);
   }
@@ -142,6 +143,11 @@ function plannedFloors(content: unknown, id: string): readonly NamedFloor[] {
     const { name } = entry;
     return [key, result.status === 'planned' ? writtenFloor(result.takeoff) : { name, problems: result.problems }];
   });
+}
+
+/** Rooms that share planks are floors of their own: doorways that would make one floor of them end in the doorway. */
+function leadingNowhere(entry: RoomEntry): RoomEntry {
+  return { ...entry, doorways: entry.doorways.map((doorway) => ({ ...doorway, leadsTo: '' })) };
 }
 
 /** The rooms of a file, and how they are laid. */

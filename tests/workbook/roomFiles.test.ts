@@ -225,6 +225,29 @@ describe('a field of another form than its place is told', () => {
   });
 });
 
+test('rooms that share planks are laid each on its own, wherever their doorways lead', () => {
+  const doorway = { wall: 1, along: 0.1, width: 0.8, floor: 'goes on', leadsTo: 'Hall' };
+  put('house.json', {
+    lay: 'sharing planks',
+    rooms: [
+      { ...CLOSET, name: 'Den', doorways: [doorway], product: { plankLength: 2100, plankWidth: 200 } },
+      {
+        ...CLOSET,
+        name: 'Hall',
+        doorways: [{ ...doorway, wall: 3, leadsTo: '' }],
+        product: { plankLength: 2100, plankWidth: 200 },
+      },
+    ],
+  });
+  const { code, floors } = plan();
+  expect(code).toBe(0);
+  // By hand: two rows of 980 mm and a saw cut come out of one plank of 2100 mm.
+  expect(Object.entries(floors).map(([id, { planks }]) => [id, planks])).toEqual([
+    ['house/Den', 1],
+    ['house/Hall', 1],
+  ]);
+});
+
 test('any field may be blank and then has its default', () => {
   const blank = { name: '', units: '', cutouts: '', doorways: null, rules: '' };
   put('den.json', {
