@@ -23,12 +23,11 @@ export function joinFaultText(
       return `No doorway leads to ${names[fault.roomNumber - 1]}. Say at a doorway of another room that its floor goes on into it.`;
     case 'doorways do not meet': {
       const { room, toRoom } = joins[fault.joinNumber - 1];
-      const between = `The doorways between ${names[room - 1]} and ${names[toRoom - 1]}`;
       // Rooms that other doorways have turned apart miss each other by no length at all.
       if (!Number.isFinite(fault.by)) {
-        return `${between} do not face each other as the rooms lie by their other doorways. Check which walls they are in.`;
+        return `The doorways between ${names[room - 1]} and ${names[toRoom - 1]} do not face each other as the rooms lie by their other doorways. Check which walls they are in.`;
       }
-      return `${between} miss each other by ${show(fault.by)}; ${show(fault.allowed)} would be let pass. Check their places and the wall thickness.`;
+      return `The doorways between ${names[room - 1]} and ${names[toRoom - 1]} miss each other by ${show(fault.by)}; ${show(fault.allowed)} would be let pass. Check their places and the wall thickness.`;
     }
     case 'rooms overlap':
       return `${names[fault.roomNumbers[0] - 1]} and ${names[fault.roomNumbers[1] - 1]} would lie one over the other. Check which walls the doorways are in.`;
