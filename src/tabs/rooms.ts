@@ -187,7 +187,7 @@ function entryOf(found: readonly FoundField[]): Record<string, unknown> {
     shape: {
       ...shape,
       walls: isFourWalls
-        ? [1, 2, 3, 4].map((number) => fields('shape.walls', number).length)
+        ? lengthsOfWalls(found)
         : items('shape.walls').map((wall) => ({ ...wall, length: typedWall(wall.length) })),
       rectangles: items('shape.rectangles'),
     },
@@ -196,6 +196,13 @@ function entryOf(found: readonly FoundField[]): Record<string, unknown> {
     product: fields('product'),
     rules: fields('rules'),
   };
+}
+
+/** Of a room of four walls: the four, and any more that stand there, so that a fifth is told and not dropped. */
+function lengthsOfWalls(found: readonly FoundField[]): readonly unknown[] {
+  const lengths = found.filter(({ at, key }) => at === 'shape.walls' && key === 'length');
+  const four = [1, 2, 3, 4].map((number) => lengths.find((length) => length.number === number)?.cell);
+  return [...four, ...lengths.filter(({ number }) => number > 4).map(({ cell }) => cell)];
 }
 
 /** A cell of a room that is written again as it stands. Dates and ticks become text: still unreadable, still there. */

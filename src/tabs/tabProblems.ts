@@ -25,6 +25,9 @@ export const tabProblems = {
 
   longList: (where: string, count: number, most: number) => `${where}: ${count} were given. At most ${most} are taken.`,
 
+  fourWalls: (count: number) =>
+    `Walls: ${count} were given to a room measured as four walls. Keep four, or measure it as walls in order, with turns.`,
+
   noList: (where: string) => `${where}: a list is wanted. Open the sidebar again and type the room there.`,
 
   /** The `Rooms` tab, by whichever name it goes now. */

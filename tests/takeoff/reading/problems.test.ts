@@ -181,6 +181,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   boxCoverage: () => ofRoom({ product: { planksPerBox: '', boxCoverage: 11 } }),
   firstRowTooWide: () => ofRoom({ rules: { firstRow: 60 } }),
   plankTooSmall: () => refused(() => PLANK_LAST_ROW(10, 0.1)),
+  plankTooLong: () => ofRoom({ product: { plankLength: 1285, plankWidth: 192, planksPerBox: '' } }),
   tooManyPlanks: () => refused(() => PLANK_COUNT(column(...Array.from({ length: 10 }, () => 300)), '1/2"')),
   stepTooFine: () => refused(() => PLANK_COUNT(12, '300 ft', [['marking step', '0.25 mm']])),
   noRow: () => ofRoom({ product: { plankWidth: '20 mm', planksPerBox: '' }, rules: { markingStep: '1"' } }),
