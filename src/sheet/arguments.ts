@@ -131,6 +131,19 @@ export function listOf<T>(name: string, given: unknown, read: Reader<T>, units: 
   return values;
 }
 
+/**
+ * Reads a list in which every cell must be filled, up to the last that is: a blank among them may be a merged cell,
+ * whose value stands in the first one only, and what it leaves out would be missing from the answer.
+ *
+ * @throws Error as `listOf`, and for a blank between filled cells
+ */
+export function filledList<T>(name: string, given: unknown, read: Reader<T>, units: Units): readonly T[] {
+  return listOf(name, given, read, units).map((value, index) => {
+    if (value === null) throw new Error(problems.blankBetween(`${name}, row ${index + 1}`));
+    return value;
+  });
+}
+
 /** An argument as rows of cells: a single value is one row of one. */
 export function cellsOf(given: unknown): readonly (readonly unknown[])[] {
   if (!Array.isArray(given)) return [[given]];

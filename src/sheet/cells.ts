@@ -4,7 +4,7 @@
  * makes dates in a world of its own.
  */
 
-import { type Ticks, toTicks, type Units } from '../geometry/length';
+import { type FineTicks, fineTicksOf, type Ticks, ticksOf, toTicks, type Units } from '../geometry/length';
 import { isDate } from '../tabs/dates';
 import type { Typed } from '../takeoff/entry';
 import { SMALLEST_PLANK_SIDE } from '../takeoff/reading/limits';
@@ -50,10 +50,20 @@ export function lengthAbove0(scale: LengthScale): Reader<Ticks> {
   return rounded(exactLengthAbove0(scale));
 }
 
-/** Reads the length or width of a plank: no smaller than any floor is laid from. */
-export function plankSide(cell: unknown, units: Units): Ticks | Fault {
-  const ticks = lengthAbove0('plank')(cell, units);
-  if (isFault(ticks) || ticks >= SMALLEST_PLANK_SIDE) return ticks;
+/** Reads lengths greater than 0 as typed: for sums and multiples. */
+export function fineLengthAbove0(scale: LengthScale): Reader<FineTicks> {
+  return fine(exactLengthAbove0(scale));
+}
+
+/** Reads lengths of 0 or more as typed. */
+export function fineLength0OrMore(scale: LengthScale): Reader<FineTicks> {
+  return fine(exactLength0OrMore(scale));
+}
+
+/** Reads the length or width of a plank, as typed: no smaller than any floor is laid from. */
+export function plankSide(cell: unknown, units: Units): FineTicks | Fault {
+  const side = fineLengthAbove0('plank')(cell, units);
+  if (isFault(side) || ticksOf(side) >= SMALLEST_PLANK_SIDE) return side;
   return { sentenceAt: (where) => problems.plankTooSmall(where, foundIn(cell), units) };
 }
 
@@ -62,9 +72,9 @@ export function length0OrMore(scale: LengthScale): Reader<Ticks> {
   return rounded(exactLength0OrMore(scale));
 }
 
-/** Reads lengths that may be negative, such as a change of width, ticks. */
-export function lengthEitherWay(scale: LengthScale): Reader<Ticks> {
-  return rounded((cell, units) => exactLength(cell, scale, units));
+/** Reads lengths that may be negative, such as a change of width, as typed. */
+export function fineLengthEitherWay(scale: LengthScale): Reader<FineTicks> {
+  return fine((cell, units) => exactLength(cell, scale, units));
 }
 
 /** Reads lengths greater than 0 in ticks before they are rounded; less than half a tick is 0. */
@@ -133,6 +143,13 @@ function rounded(read: Reader<Ratio>): Reader<Ticks> {
   return (cell, units) => {
     const exact = read(cell, units);
     return isFault(exact) ? exact : toTicks(numberOf(exact));
+  };
+}
+
+function fine(read: Reader<Ratio>): Reader<FineTicks> {
+  return (cell, units) => {
+    const exact = read(cell, units);
+    return isFault(exact) ? exact : fineTicksOf(numberOf(exact)) || 0;
   };
 }
 

@@ -3,7 +3,7 @@ import type { Units } from '../geometry/length';
 import { type ComparedProduct, compareRectangles, type RefusedProduct } from '../order/compare';
 import { fieldReader } from '../takeoff/reading/fieldReader';
 import { problems } from '../takeoff/reading/problems';
-import type { Product } from '../takeoff/reading/readRoom';
+import { type Product, plankSize } from '../takeoff/reading/readRoom';
 import type { Rectangle } from '../takeoff/rectangle';
 import { answersOf, type CellAnswer, cellsOf, singleUnits, sizeText } from './arguments';
 import { isBlank, lengthAbove0, typedOf } from './cells';
@@ -73,7 +73,7 @@ function productIn(row: readonly unknown[], index: number, units: Units): Produc
   const pricePerBox = reader.price('pricePerBox', 'Price of a box', typed(4));
   const [first, ...more] = reader.problems;
   if (first) return { name, problem: problems.andMore(first.text, more.length) };
-  return { name, plankLength, plankWidth, thickness: 0, planksPerBox, pricePerBox };
+  return { name, ...plankSize(plankLength, plankWidth), thickness: 0, planksPerBox, pricePerBox };
 }
 
 function comparedLine(product: ComparedProduct | RefusedProduct, units: Units): CellAnswer[] {

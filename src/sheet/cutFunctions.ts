@@ -1,5 +1,6 @@
 /** Custom functions that plan cuts: which piece comes from which plank, and how many planks that takes. */
 import { problems } from '../takeoff/reading/problems';
+import { plankSize } from '../takeoff/reading/readRoom';
 import { answersOf, type CellAnswer, oneOrGrid, singleValues } from './arguments';
 import { faultIn, lengthAbove0, plankSide } from './cells';
 import { cutTable } from './cutTable';
@@ -53,7 +54,7 @@ export function PLANK_COUNT(
       const planned = plannedRuns(runs, given.plank_length, read, system);
       const { broken, plankCount } = planned.plan;
       if (broken.length === 0) return plankCount + read.spare;
-      const sentence = problems.noLegalPlan(brokenRuleText(planned, broken[0], system), plankCount);
+      const sentence = problems.noLegalPlan(brokenRuleText(broken[0], system), plankCount);
       return faultIn('runs', () => sentence);
     }),
   );
@@ -93,8 +94,7 @@ export function PLANK_CUTS(
   const { values, units: system } = singleValues(table, units);
   const product = {
     name: '',
-    plankLength: values.plank_length,
-    plankWidth: values.plank_width,
+    ...plankSize(values.plank_length, values.plank_width),
     thickness: 0,
     planksPerBox: null,
     pricePerBox: null,

@@ -83,6 +83,16 @@ export const problems = {
   tooManyPieces: (where: string, count: number, most: number) =>
     `${where}: about ${count} pieces would be cut. At most ${most} are; check the unit of the stick's length.`,
 
+  /** A blank cell in a list that would come out short without it. */
+  blankBetween: (where: string) =>
+    `${where} is blank between filled rows. Type a length in every row; a merged cell holds its value in its first row only.`,
+
+  tooManyJoints: (where: string, count: number, most: number) =>
+    `${where}: about ${count} joints would be compared. At most ${most} are; check the units of plank_length and run, or give fewer rows.`,
+
+  /** A verdict in the place of a row whose neighbour is not known. */
+  blankRowBefore: (rowNumber: number) => `Row ${rowNumber} is blank, so this row has nothing to be held against.`,
+
   tooManyStrips: (where: string, count: number, most: number) =>
     `${where}: the floor would take about ${count} strips. At most ${most} are laid out; check the roll's width and length.`,
 

@@ -2,7 +2,14 @@
  * A room entry, read once: every field into ticks, counts and choices, or into a problem at that field. What the
  * numbers make together (a room that crosses itself, a gap that eats it) is found later, by `room/` and `takeoff.ts`.
  */
-import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../../geometry/length';
+import {
+  type FineTicks,
+  TICKS_PER_FOOT,
+  TICKS_PER_METRE,
+  type Ticks,
+  ticksOf,
+  type Units,
+} from '../../geometry/length';
 import {
   LAY_DIRECTION_RULE,
   type LayDirection,
@@ -35,6 +42,8 @@ export interface Product {
   readonly name: string;
   readonly plankLength: Ticks;
   readonly plankWidth: Ticks;
+  /** The same before they were rounded to ticks: for what many of them make together, such as rows. */
+  readonly asTyped: { readonly length: FineTicks; readonly width: FineTicks };
   /** 0 when not given. */
   readonly thickness: Ticks;
   /** Null when the entry does not tell. */
@@ -239,15 +248,24 @@ function readWallNumber(field: string, where: string, typed: Typed, reader: Fiel
   return 1;
 }
 
+/** Length and width of a plank as typed, and in ticks. */
+export function plankSize(
+  length: FineTicks,
+  width: FineTicks,
+): Pick<Product, 'plankLength' | 'plankWidth' | 'asTyped'> {
+  return { plankLength: ticksOf(length), plankWidth: ticksOf(width), asTyped: { length, width } };
+}
+
 function readProduct(product: ProductEntry, units: Units, reader: FieldReader): Product {
-  const plankLength = reader.plankSide('product.plankLength', 'Plank length', product.plankLength);
-  const plankWidth = reader.plankSide('product.plankWidth', 'Plank width', product.plankWidth);
+  const size = plankSize(
+    reader.plankSide('product.plankLength', 'Plank length', product.plankLength),
+    reader.plankSide('product.plankWidth', 'Plank width', product.plankWidth),
+  );
   return {
     name: String(product.name),
-    plankLength,
-    plankWidth,
+    ...size,
     thickness: reader.length('product.thickness', 'Plank thickness', product.thickness, 'plank') ?? 0,
-    planksPerBox: readPlanksPerBox(product, plankLength * plankWidth, units, reader),
+    planksPerBox: readPlanksPerBox(product, size.plankLength * size.plankWidth, units, reader),
     pricePerBox: reader.price('product.pricePerBox', 'Price of a box', product.pricePerBox),
   };
 }

@@ -3,6 +3,8 @@
  * ticks over a denominator until the one rounding to whole ticks at the end.
  */
 import {
+  type FineTicks,
+  fineTicksOf,
   LONGEST_SIDE,
   TICKS_PER_FOOT,
   TICKS_PER_INCH,
@@ -39,6 +41,11 @@ export type LengthFault =
 
 export type ReadLength =
   | { readonly ok: true; readonly ticks: Ticks }
+  | { readonly ok: false; readonly why: LengthFault };
+
+/** A length of zero or more as typed. */
+export type ReadAsTyped =
+  | { readonly ok: true; readonly fine: FineTicks }
   | { readonly ok: false; readonly why: LengthFault };
 
 /** A length in ticks as one number over another; `n` is negative for a length to the other side. */
@@ -88,6 +95,13 @@ export function readLength(typed: Typed, scale: LengthScale, units: Units): Read
   return read.ok && read.ticks < 0 ? fault('negative') : read;
 }
 
+/** Reads a length of zero or more as typed: for what sums and multiples of it are compared with. */
+export function readAsTyped(typed: Typed, scale: LengthScale, units: Units): ReadAsTyped {
+  const read = readExactly(typed, scale, units);
+  if (!read.ok) return read;
+  return read.exact.n < 0 ? fault('negative') : { ok: true, fine: fineTicksOf(numberOf(read.exact)) };
+}
+
 /** Reads a length that may lie to either side, such as an offset from a corner: like `readLength`, negatives allowed. */
 export function readOffset(typed: Typed, scale: LengthScale, units: Units): ReadLength {
   const read = readExactly(typed, scale, units);
@@ -121,8 +135,10 @@ export function bareUnitName(scale: LengthScale, units: Units): 'feet' | 'metres
 /**
  * A length as it is shown: to the nearest 1/16 in (`12' 6 1/2"` in a room, `150 1/2"` for a piece) or the nearest
  * millimetre (`3.81 m`, `3810 mm`), halves away from zero.
+ *
+ * @param ticks whole, or a typed length that was not rounded before (`ticksUnrounded`)
  */
-export function lengthText(ticks: Ticks, units: Units, style: LengthStyle): string {
+export function lengthText(ticks: number, units: Units, style: LengthStyle): string {
   const size = Math.abs(ticks);
   const step = units === 'us' ? TICKS_PER_INCH / 16 : TICKS_PER_MM;
   const steps = Math.round(size / step);

@@ -95,6 +95,9 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   stickSize: () => ofHouse({ trims: [{ ...blankItem('trims'), stockLength: '8"' }] }),
   overlapTooWide: () => refused(() => PLANK_UNDERLAY(12, 10, 4, 25, '4 ft')),
   tooManyPieces: () => refused(() => PLANK_TRIM(column(...Array.from({ length: 100 }, () => 300)), '1"')),
+  tooManyJoints: () => refused(() => PLANK_STAGGER(column(...Array.from({ length: 2000 }, () => 1)), 1, 0, 300)),
+  blankRowBefore: () => (PLANK_STAGGER(column(40, '', 30), 48) as string[][]).flat().filter((text) => text.length > 2),
+  blankBetween: () => refused(() => PLANK_COUNT(column(12, '', 12), 48)),
   tooManyStrips: () => refused(() => PLANK_UNDERLAY(300, 300, '1"', 25)),
   inRoom: () => ofRooms({ ...plainRoom, shape: { kind: 'rectangle', length: 'x', width: 10 } }),
   productsDiffer: () =>
