@@ -110,9 +110,10 @@ export function rollsForRectangle(length: number, width: number, roll: Roll): nu
     [width, length],
   ].map(([along, across]) => {
     const stripCount = Math.max(1, Math.ceil((across - roll.overlap) / (roll.width - roll.overlap)));
-    const strip = splitStrip(along, roll, 0);
-    const strips = Array.from({ length: stripCount }, () => strip).flat();
-    return cutStock(strips, roll.length, 0).count;
+    const pieces = splitStrip(along, roll, 0);
+    const rest = pieces[pieces.length - 1];
+    // Strips are alike: whole rolls, and as many rests out of one roll as go into it.
+    return stripCount * (pieces.length - 1) + Math.ceil(stripCount / Math.floor(roll.length / rest));
   });
   return Math.min(...rolls);
 }

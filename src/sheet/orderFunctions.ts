@@ -16,6 +16,7 @@ import {
   foundIn,
   isFault,
   percentage,
+  smallRule,
   typedOf,
 } from './cells';
 import { typedLengthNumber, typedLengthText } from './lengthFunctions';
@@ -58,7 +59,7 @@ export function PLANK_UNDERLAY(
 
 /**
  * Fewest sticks of trim that give all lengths, with the saw cut between pieces. A length longer than a stick is made of
- * several.
+ * whole sticks and a rest; where the rest would be under a foot, it and the stick before it are made alike.
  * Example: PLANK_TRIM(A2:A9, 16) for the walls of a room and sticks of 16 feet.
  *
  * @param {range} lengths Lengths wanted, a cell each: feet (metres with "metric"), or text such as 12' 6 1/2" or 3.81 m. Blank cells are ignored.
@@ -73,7 +74,7 @@ export function PLANK_TRIM(lengths: unknown, stock_length: unknown, kerf?: unkno
     stock_length: { given: stock_length, read: fineLengthAbove0('room') },
     kerf: {
       given: kerf,
-      read: fineLength0OrMore('plank'),
+      read: smallRule('kerf'),
       whenBlank: (system: Units) => fineTicksOf(KERF_RULE[system]),
     },
   };
@@ -125,8 +126,8 @@ export function PLANK_MOVEMENT(
  * Example: PLANK_EMC(70, 50) is 9.2 when rounded: wood in a room at 70 degrees Fahrenheit and 50 per cent humidity.
  * Any argument may be a range: ranges of one size go together, a blank row answers blank.
  *
- * @param {number|range} temperature Air temperature: degrees Fahrenheit (Celsius with "metric").
- * @param {number|string|range} humidity Relative humidity: 50, 50% or 0.5.
+ * @param {number|range} temperature Air temperature: 30 to 270 degrees Fahrenheit (-1 to 132 Celsius with "metric").
+ * @param {number|string|range} humidity Relative humidity: 50, 50% or 0.5; 100 for saturated air, as 1 could be either.
  * @param {string} [units] "us" for Fahrenheit, "metric" for Celsius. Blank means "us".
  * @return {number} Moisture content in per cent: 9.2 means 9.2 per cent.
  * @customfunction

@@ -12,8 +12,11 @@ import { filledList } from './arguments';
 import { fineLengthAbove0 } from './cells';
 import { typedLengthText } from './lengthFunctions';
 
-/** Our choice: twice the largest floor that is planned in about a second. */
-const MOST_RUNS = 2000;
+/** Our choice: more rows than any hall has, planned in some seconds with the effort below, without a compiler too. */
+const MOST_RUNS = 500;
+
+/** Our choice: with more runs than these in one call, each gets a smaller share of the search's steps. */
+const RUNS_AT_FULL_EFFORT = 100;
 
 export interface PlannedRuns {
   /** Length to be covered in each row of the range, less the expansion gaps given. */
@@ -26,18 +29,26 @@ export interface PlannedRuns {
 /**
  * Reads and plans the runs of a range.
  *
+ * @param planCount how many plans the call makes of them, which share its time
  * @throws Error with the first problem as its message
  */
-export function plannedRuns(given: unknown, plankLength: FineTicks, rules: Rules, units: Units): PlannedRuns {
+export function plannedRuns(
+  given: unknown,
+  plankLength: FineTicks,
+  rules: Rules,
+  units: Units,
+  planCount = 1,
+): PlannedRuns {
   if (ticksOf(plankLength) / rules.markingStep > MOST_STEPS) {
     throw new Error(problems.stepTooFine('marking step', lengthText(rules.markingStep, units, 'piece'), MOST_STEPS));
   }
-  const covered = filledList('runs', given, fineLengthAbove0('room'), units);
-  checkSize(covered, plankLength);
+  const covered = runsIn(given, units);
+  checkSize(covered, plankLength, planCount);
+  const effort = Math.min(1, RUNS_AT_FULL_EFFORT / (covered.length * planCount));
   const runs = covered.map((length, index) => lessGaps(length, index, rules.expansionGap, units));
   const inTicks = runs.map(ticksUnrounded);
   const { job, grid } = cutJobOfRuns(inTicks, ticksUnrounded(plankLength), rules);
-  const plan = planCuts(job);
+  const plan = planCuts(job, { effort });
   const stretches = inTicks.map((length) => ({ width: 0, runs: [{ x0: 0, x1: length }] }));
   const lengths = markedLengths(plan, stretches, 0, grid);
   const markedJob = jobInTicks(job, runs.map(ticksOf), ticksOf(plankLength), rules);
@@ -51,9 +62,16 @@ export function brokenRuleText(broken: BrokenRule, units: Units): string {
   return problems.brokenRule(where, broken.rule, show(broken.found), show(broken.wanted));
 }
 
-function checkSize(covered: readonly FineTicks[], plankLength: FineTicks): void {
+function runsIn(given: unknown, units: Units): readonly FineTicks[] {
+  return filledList('runs', given, fineLengthAbove0('room'), units);
+}
+
+function checkSize(covered: readonly FineTicks[], plankLength: FineTicks, planCount: number): void {
   const rowCount = covered.length;
   if (rowCount > MOST_RUNS) throw new Error(problems.tooManyRows('runs', rowCount, MOST_RUNS));
+  if (rowCount * planCount > MOST_RUNS) {
+    throw new Error(problems.tooMuchToPlan('plank_length', rowCount * planCount, MOST_RUNS));
+  }
   const plankCount = Math.ceil(covered.reduce((sum, length) => sum + length, 0) / plankLength);
   if (plankCount > MOST_PLANKS) throw new Error(problems.tooManyPlanks('runs', plankCount, MOST_PLANKS));
 }

@@ -4,7 +4,16 @@ import { type RowsNote, rowsAcross } from '../layout/rips';
 import { LENGTH_RULES, type LengthRule } from '../layout/rules';
 import { problems } from '../takeoff/reading/problems';
 import { type Argument, answersOf, type CellAnswer, cellsOf, oneOrGrid, sizeText } from './arguments';
-import { type Fault, faultIn, fineLength0OrMore, fineLengthAbove0, isFault, plankSide } from './cells';
+import {
+  type Fault,
+  faultIn,
+  fineLength0OrMore,
+  fineLengthAbove0,
+  isFault,
+  plankLength,
+  plankWidth,
+  smallRule,
+} from './cells';
 import { typedLengthNumber, typedLengthText, typedRoomText } from './lengthFunctions';
 import { staggerVerdicts, startedRow } from './staggerVerdicts';
 
@@ -78,9 +87,9 @@ export function PLANK_ROWS(
  * @param {range} first_pieces Length of the first piece in each row: inches (millimetres with "metric"), or text such as 23 5/8". One column or one row of cells.
  * @param {number|string|range} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
  * @param {number|string|range} [min_stagger] Least distance between joints of neighbouring rows: inches (millimetres); exactly this is far enough. Blank means 8 in (200 mm).
- * @param {number|string|range} [run] Length to be covered in the rows: feet (metres), or text. With it the last joints are counted as they fall; blank takes the rows as long.
+ * @param {number|string|range} [run] Length to be covered in the rows: feet (metres), or text. With it the last joints are counted as they fall; blank follows the rows until their joints repeat.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
- * @return {range} A verdict for each row; blank for a blank row.
+ * @return {range} A verdict for each row; blank for a blank row, and none on the row after it.
  * @customfunction
  */
 export function PLANK_STAGGER(
@@ -94,18 +103,18 @@ export function PLANK_STAGGER(
   if (cells.length > 1 && cells[0].length > 1) throw new Error(problems.oneColumn('first_pieces', sizeText(cells)));
   const table = {
     first_pieces: { given: first_pieces, read: fineLengthAbove0('plank') },
-    plank_length: { given: plank_length, read: plankSide },
+    plank_length: { given: plank_length, read: plankLength },
     min_stagger: { given: min_stagger, read: fineLength0OrMore('plank'), whenBlank: defaultOf('minStagger') },
     run: optionalRun(run),
   };
   return oneOrGrid(staggerVerdicts(answersOf(table, units, startedRow)));
 }
 
-function depthTable(depth: unknown, plankWidth: unknown, gap: unknown) {
+function depthTable(depth: unknown, plank_width: unknown, gap: unknown) {
   return {
     depth: { given: depth, read: fineLengthAbove0('room') },
-    plank_width: { given: plankWidth, read: plankSide },
-    gap: { given: gap, read: fineLength0OrMore('plank'), whenBlank: defaultOf('expansionGap') },
+    plank_width: { given: plank_width, read: plankWidth },
+    gap: { given: gap, read: smallRule('expansionGap'), whenBlank: defaultOf('expansionGap') },
   };
 }
 

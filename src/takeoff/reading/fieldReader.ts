@@ -14,8 +14,8 @@ export interface FieldReader {
   length(field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null;
   /** A length greater than 0, which must be there. */
   neededLength(field: string, where: string, typed: Typed, scale: LengthScale): Ticks;
-  /** The length or width of a plank as typed, which must be there and no smaller than any floor is laid from. */
-  plankSide(field: string, where: string, typed: Typed): FineTicks;
+  /** The length or width of a plank as typed, which must be there and of a size that is sold: up to `most`. */
+  plankSide(field: string, where: string, typed: Typed, most: Ticks): FineTicks;
   /** A number from 0 up. */
   number(field: string, where: string, typed: Typed): number | null;
   /** A whole number from 0 up. */
@@ -70,10 +70,11 @@ export function fieldReader(units: Units): FieldReader {
     problems: found,
     length,
     neededLength,
-    plankSide(field, where, typed) {
+    plankSide(field, where, typed, most) {
       const fine = neededFine(field, where, typed, 'plank');
       const ticks = ticksOf(fine);
       if (ticks > 0 && ticks < SMALLEST_PLANK_SIDE) fail(field, problems.plankTooSmall(where, typed, units));
+      if (ticks > most) fail(field, problems.plankTooLarge(where, typed, units));
       return fine;
     },
     number: (field, where, typed) => number(field, where, typed),

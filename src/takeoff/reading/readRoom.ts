@@ -32,10 +32,19 @@ import type {
 } from '../entry';
 import type { Problem } from '../result';
 import { readArea } from '../text/areaText';
-import { readOffset } from '../text/lengthText';
+import { lengthText, readOffset } from '../text/lengthText';
 import { numberOf, plainText } from '../text/numberText';
+import { bareFloorProblem } from './bareFloor';
 import { type FieldReader, fieldReader } from './fieldReader';
-import { COARSEST_STEP, FINEST_STEP } from './limits';
+import {
+  COARSEST_STEP,
+  DEEPEST_DOORWAY,
+  FINEST_STEP,
+  LONGEST_PLANK,
+  MOST_OF_RULE,
+  MOST_SPARE,
+  WIDEST_PLANK,
+} from './limits';
 import { problems } from './problems';
 
 export interface Product {
@@ -90,7 +99,7 @@ export function readRoom(entry: RoomEntry): { readonly room: ReadRoom | null; re
   const measured: MeasuredRoom = {
     shape: readShape(entry.shape, entry.units, reader),
     cutouts: entry.cutouts.map((cutout, i) => readCutout(cutout, i, reader)),
-    doorways: entry.doorways.map((doorway, i) => readDoorway(doorway, i, reader)),
+    doorways: entry.doorways.map((doorway, i) => readDoorway(doorway, i, entry.units, reader)),
   };
   const product = readProduct(entry.product, entry.units, reader);
   const rules = readRules(entry.rules, entry.units, reader);
@@ -106,13 +115,17 @@ function readShape(shape: ShapeEntry, units: Units, reader: FieldReader): Measur
   const side = (field: string, where: string, typed: Typed) =>
     reader.neededLength(`shape.${field}`, where, typed, 'room');
   switch (shape.kind) {
-    case 'rectangle':
+    case 'rectangle': {
+      const bare = bareFloorProblem('Length', shape.length, shape.width, units);
+      if (bare !== null) reader.fail('shape.length', bare);
       return {
         kind: shape.kind,
         length: side('length', 'Length', shape.length),
         width: side('width', 'Width', shape.width),
       };
+    }
     case 'four walls': {
+      if (shape.walls.length > 4) reader.fail('shape.walls.3', problems.fourWalls(shape.walls.length));
       const [far, right, near, left] = shape.walls.map((wall, i) => side(`walls.${i}`, `Wall ${i + 1}`, wall));
       return {
         kind: shape.kind,
@@ -202,16 +215,22 @@ function readCutout(cutout: CutoutEntry, index: number, reader: FieldReader): Me
   };
 }
 
-function readDoorway(doorway: DoorwayEntry, index: number, reader: FieldReader): MeasuredDoorway {
+function readDoorway(doorway: DoorwayEntry, index: number, units: Units, reader: FieldReader): MeasuredDoorway {
   const field = `doorways.${index}`;
   const where = `Doorway ${index + 1}`;
   return {
     wallNumber: readWallNumber(`${field}.wall`, `${where}, wall`, doorway.wall, reader),
     along: reader.length(`${field}.along`, `${where}, along the wall`, doorway.along, 'room') ?? 0,
     width: reader.neededLength(`${field}.width`, `${where}, width`, doorway.width, 'room'),
-    depth: reader.length(`${field}.depth`, `${where}, depth`, doorway.depth, 'room') ?? 0,
+    depth: readDepth(`${field}.depth`, `${where}, depth`, doorway.depth, units, reader),
     floor: doorway.floor,
   };
+}
+
+function readDepth(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): Ticks {
+  const depth = reader.length(field, where, typed, 'room') ?? 0;
+  if (depth > DEEPEST_DOORWAY) reader.fail(field, problems.doorwayTooDeep(where, typed, units));
+  return depth;
 }
 
 /** A doorway through which the floor goes on into a room that is laid together with this one. */
@@ -258,8 +277,8 @@ export function plankSize(
 
 function readProduct(product: ProductEntry, units: Units, reader: FieldReader): Product {
   const size = plankSize(
-    reader.plankSide('product.plankLength', 'Plank length', product.plankLength),
-    reader.plankSide('product.plankWidth', 'Plank width', product.plankWidth),
+    reader.plankSide('product.plankLength', 'Plank length', product.plankLength, LONGEST_PLANK),
+    reader.plankSide('product.plankWidth', 'Plank width', product.plankWidth, WIDEST_PLANK),
   );
   return {
     name: String(product.name),
@@ -295,7 +314,11 @@ export function readRules(rules: RulesEntry, units: Units, reader: FieldReader):
     const field = `rules.${rule.key}`;
     if (String(typed).trim() === '') return units === 'us' ? rule.us : rule.metric;
     if (rule.key === 'markingStep') return readStep(field, rule.name, typed, units, reader);
-    return reader.length(field, rule.name, typed, 'plank') ?? 0;
+    const read = reader.length(field, rule.name, typed, 'plank') ?? 0;
+    const most = rule.key === 'expansionGap' || rule.key === 'kerf' ? MOST_OF_RULE[rule.key] : read;
+    if (read > most)
+      reader.fail(field, problems.ruleTooLarge(rule.name, typed, lengthText(most, units, 'piece'), units));
+    return read;
   };
   const lengths = Object.fromEntries(LENGTH_RULES.map((rule) => [rule.key, length(rule)])) as Record<
     LengthRule['key'],
@@ -304,8 +327,14 @@ export function readRules(rules: RulesEntry, units: Units, reader: FieldReader):
   return {
     ...lengths,
     layDirection: readDirection(rules.layDirection, reader),
-    spare: reader.count('rules.spare', SPARE_RULE, rules.spare) ?? 0,
+    spare: readSpare(rules.spare, reader),
   };
+}
+
+function readSpare(typed: Typed, reader: FieldReader): number {
+  const spare = reader.count('rules.spare', SPARE_RULE, typed) ?? 0;
+  if (spare > MOST_SPARE) reader.fail('rules.spare', problems.tooManySpares(SPARE_RULE, typed, MOST_SPARE));
+  return spare;
 }
 
 function readStep(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): Ticks {

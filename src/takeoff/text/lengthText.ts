@@ -32,6 +32,8 @@ export type LengthFault =
   | 'not a length'
   /** `1,234` may be 1234 or 1.234. */
   | 'two readings'
+  /** `71/2"`: 7 1/2 without its space, or 35 1/2. */
+  | 'space missing'
   /** `12' 14"`: inches after feet are below 12; centimetres after metres below 100. */
   | 'part too big'
   | 'unknown unit'
@@ -120,7 +122,7 @@ export function readExactly(typed: Typed, scale: LengthScale, units: Units): Rea
   if (text.startsWith('#')) return fault('error value');
   if (looksLikeDate(text)) return fault('date');
   const unsigned = text.replace(/^[-+] ?/, '');
-  const parts = partsOf(unsigned);
+  const parts = partsOf(joined(unsigned));
   const read = typeof parts === 'string' ? parts : lengthOfParts(parts, bare);
   const settled = read === 'not a length' ? (byLibrary(unsigned) ?? read) : read;
   return typeof settled === 'string' ? fault(settled) : inRange(text.startsWith('-'), settled);
@@ -171,6 +173,13 @@ function bareUnit(scale: LengthScale, units: Units): LengthUnit {
   return scale === 'room' ? METRE : MILLIMETRE;
 }
 
+/** Puts feet and inches that are written in another order into the usual one: `9-8 1/4` and `9' 8" 1/4` are 9' 8 1/4". */
+function joined(text: string): string {
+  return text
+    .replace(/^(\d+) ?- ?(\d+ \d+ ?\/ ?\d+) ?(?:"|in\.?)?$/, '$1\' $2"')
+    .replace(/(\d) ?(?:"|in(?:ch(?:es)?)?\.?) ?-? ?(\d+ ?\/ ?\d+) ?(?:"|in\.?)?$/, '$1 $2"');
+}
+
 /** Splits `12'-6 1/2"` into numbers and the words after them. */
 function partsOf(text: string): readonly Part[] | LengthFault {
   const parts: Part[] = [];
@@ -178,6 +187,7 @@ function partsOf(text: string): readonly Part[] | LengthFault {
   while (rest !== '') {
     const number = takeNumber(rest);
     if (number === 'two readings') return 'two readings';
+    if (number === 'space missing') return 'space missing';
     if (number === 'not a number') return 'not a length';
     const word = /^ ?('|"|[a-z]+)?\.?/.exec(number.rest) as RegExpExecArray;
     parts.push({ value: number.value, word: word[1] ?? '' });
