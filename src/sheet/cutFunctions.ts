@@ -1,5 +1,6 @@
 /** Custom functions that plan cuts: which piece comes from which plank, and how many planks that takes. */
 import { problems } from '../takeoff/reading/problems';
+import { worstPlaces } from '../takeoff/telling/brokenRules';
 import { answersOf, type CellAnswer, oneOrGrid, singleValues } from './arguments';
 import { faultIn, lengthAbove0, plankSide } from './cells';
 import { cutTable } from './cutTable';
@@ -53,7 +54,8 @@ export function PLANK_COUNT(
       const planned = plannedRuns(runs, given.plank_length, read, system);
       const { broken, plankCount } = planned.plan;
       if (broken.length === 0) return plankCount + read.spare;
-      const sentence = problems.noLegalPlan(brokenRuleText(planned, broken[0], system), plankCount);
+      const places = worstPlaces(broken).map((place) => brokenRuleText(planned, place, system));
+      const sentence = problems.noLegalPlan(places.join(' '), plankCount);
       return faultIn('runs', () => sentence);
     }),
   );

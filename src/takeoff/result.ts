@@ -85,7 +85,7 @@ export interface FloorPiece {
   readonly pieceNumber: number;
   /** To the long point where an end is angled. */
   readonly length: Ticks;
-  /** Of the shorter long edge, as cuts leave it; equal to `length` when both ends are square. */
+  /** Of the shorter long edge, as cuts leave it; equal to `length` when both ends are square, 0 where it runs out. */
   readonly shortPoint: Ticks;
   /** Rip width at the left and right end; equal unless the piece is tapered. */
   readonly widthLeft: Ticks;

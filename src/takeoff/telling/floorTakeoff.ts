@@ -29,7 +29,7 @@ export function floorTakeoffOf(
   const indices = part === 'ahead' ? [floorIndex, floorIndex + 1] : [floorIndex];
   const floors = indices.map((i) => planned.floors[i]);
   const pieces = indices.flatMap((i) => floorPiecesOf(planned, i));
-  const planks = sawPlanksOf(planned, indices);
+  const planks = sawPlanksOf(planned, indices, pieces);
   return {
     entry,
     units: read.units,
