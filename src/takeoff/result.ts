@@ -22,6 +22,8 @@ export interface Takeoff {
   readonly units: Units;
   /** The room as measured. */
   readonly outline: readonly Point[];
+  /** Numbered as they are told: on through the rooms of a joined floor. */
+  readonly walls: readonly WallMark[];
   readonly cutouts: readonly (readonly Point[])[];
   readonly doorways: readonly DoorwayMark[];
   /** What gets floor: outlines anticlockwise, holes clockwise, after the expansion gap. */
@@ -55,6 +57,13 @@ export interface WayLine {
   readonly bound: number;
   readonly shortestPiece: Ticks;
   readonly isChosen: boolean;
+}
+
+/** A wall by the number that cut-outs, doorways and notes go by. */
+export interface WallMark {
+  readonly wallNumber: number;
+  readonly from: Point;
+  readonly to: Point;
 }
 
 export interface DoorwayMark {

@@ -73,8 +73,11 @@ function redraw(seeds: readonly number[]) {
   return seen;
 }
 
+/** Rooms where a notch was left out or told from the wrong corner: rounding beside slanted walls, notches in tapers. */
+const FOUND = [952, 1169, 1499, 3618, 3748, 4070, 4701, 4738, 5364, 5600, 5911, 6399, 7747, 8210];
+
 test('a plank cut as the sentences say is the piece, within two marking steps', () => {
-  const seen = redraw(Array.from({ length: 300 }, (_, i) => i + 1));
+  const seen = redraw([...Array.from({ length: 250 }, (_, i) => i + 1), ...FOUND]);
   expect(seen.pieces).toBeGreaterThan(5000);
   expect(Math.min(seen.slanted, 2 * seen.notched, 20 * seen.doubled)).toBeGreaterThan(500);
 }, 120_000);

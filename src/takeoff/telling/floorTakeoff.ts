@@ -34,6 +34,7 @@ export function floorTakeoffOf(
     entry,
     units: read.units,
     outline: room.outline,
+    walls: room.walls.map(({ wallNumber, from, to }) => ({ wallNumber, from, to })),
     cutouts: room.cutouts,
     doorways: room.doorways.map(({ doorwayNumber, from, to, floor }) => ({ doorwayNumber, from, to, floor })),
     floor: floors.flatMap(({ floor }) => floor),
