@@ -2,6 +2,7 @@
 import type { Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
 import { planFloors } from '../takeoff/planning/planFloors';
+import { STEPS_OF_A_CALL } from '../takeoff/planning/stepsOfACall';
 import type { Product } from '../takeoff/reading/readRoom';
 import { layRectangle, type Rectangle } from '../takeoff/rectangle';
 import type { FloorPiece } from '../takeoff/result';
@@ -16,7 +17,7 @@ const HEADING: readonly string[] = ['row', 'piece', 'length', 'width', 'plank', 
 export function cutTable(room: Rectangle, product: Product, rules: Rules, units: Units): CellAnswer[][] {
   const laid = layRectangle(room, product, rules, units);
   if (typeof laid === 'string') throw new Error(laid);
-  const planned = planFloors([laid]);
+  const planned = planFloors([laid], { mostSteps: STEPS_OF_A_CALL });
   const noteLines = planNotesOf(planned, 0).map((sentence) =>
     HEADING.map((_, column) => (column === 0 ? sentence : '')),
   );

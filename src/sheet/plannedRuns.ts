@@ -1,10 +1,11 @@
 /** Rows of single runs, read from a range and planned, in ticks: what `PLANK_OFFCUTS` shows and `PLANK_COUNT` counts. */
 import type { BrokenRule, CutJob, CutPlan } from '../cutting/job';
-import { planCuts } from '../cutting/search';
+import { type PlanOptions, planCuts } from '../cutting/search';
 import type { Ticks, Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
 import { cutJobOfRuns, markedLengths } from '../takeoff/planning/cutJob';
 import { planInTicks } from '../takeoff/planning/planFloors';
+import { STEPS_OF_A_CALL } from '../takeoff/planning/stepsOfACall';
 import { MOST_PLANKS, MOST_STEPS } from '../takeoff/reading/limits';
 import { problems } from '../takeoff/reading/problems';
 import { lengthText } from '../takeoff/text/lengthText';
@@ -25,9 +26,16 @@ export interface PlannedRuns {
 /**
  * Reads and plans the runs of a range.
  *
+ * @param options without them the plan may take all the steps of a call
  * @throws Error with the first problem as its message
  */
-export function plannedRuns(given: unknown, plankLength: Ticks, rules: Rules, units: Units): PlannedRuns {
+export function plannedRuns(
+  given: unknown,
+  plankLength: Ticks,
+  rules: Rules,
+  units: Units,
+  options: PlanOptions = { mostSteps: STEPS_OF_A_CALL },
+): PlannedRuns {
   if (plankLength / rules.markingStep > MOST_STEPS) {
     throw new Error(problems.stepTooFine('marking step', lengthText(rules.markingStep, units, 'piece'), MOST_STEPS));
   }
@@ -36,7 +44,7 @@ export function plannedRuns(given: unknown, plankLength: Ticks, rules: Rules, un
   const runs = covered.map((length, index) => length && lessGaps(length, index, rules.expansionGap, units));
   const filled = runs.filter((length) => length !== null);
   const { job, grid } = cutJobOfRuns(filled, plankLength, rules);
-  const plan = planCuts(job);
+  const plan = planCuts(job, options);
   const stretches = filled.map((length) => ({ width: 0, runs: [{ x0: 0, x1: length }] }));
   const lengths = markedLengths(plan, stretches, 0, grid);
   const markedJob = jobInTicks(job, filled, plankLength, rules);

@@ -11,6 +11,9 @@ import type { JointedRun } from '../runs/staggerCost';
 
 /** A run longer than a plank: its first piece s, then whole planks, then a last piece. */
 export interface BoundRun extends JointedRun {
+  /** Where the job has it. */
+  readonly rowIndex: number;
+  readonly runIndex: number;
   /** Whole planks in `length`. */
   readonly quotient: number;
   /** The run of a neighbouring row it keeps stagger from when its first piece is chosen; -1 for none. */
@@ -25,6 +28,8 @@ export interface BoundRuns {
   readonly runs: readonly BoundRun[];
   /** Lengths of wall-to-wall pieces, ascending, and how many there are of each. */
   readonly shortLengths: readonly { readonly length: number; readonly count: number }[];
+  /** Rows that are left out, because strips of another row may serve them or they may serve it. */
+  readonly rowsLeftOut: ReadonlySet<number>;
 }
 
 /**
@@ -48,6 +53,7 @@ export function boundRunsOf(job: CutJob): BoundRuns {
     minStagger,
     runs: forestOf(rows, job),
     shortLengths: [...shorts].map(([length, count]) => ({ length, count })).sort((a, b) => a.length - b.length),
+    rowsLeftOut: free,
   };
 }
 
@@ -67,14 +73,18 @@ function rowsOfStrips(job: CutJob): Set<number> {
 }
 
 interface LongRun {
+  readonly rowIndex: number;
+  readonly runIndex: number;
   readonly x: number;
   readonly length: number;
   readonly ties: number[];
 }
 
 function forestOf(rows: CutJob['rows'], job: CutJob): BoundRun[] {
-  const rowRuns = rows.map((row) =>
-    row.runs.filter((run) => run.length > job.plankLength).map(({ x, length }): LongRun => ({ x, length, ties: [] })),
+  const rowRuns = rows.map((row, rowIndex) =>
+    row.runs
+      .map(({ x, length }, runIndex): LongRun => ({ rowIndex, runIndex, x, length, ties: [] }))
+      .filter(({ length }) => length > job.plankLength),
   );
   const runs = rowRuns.flat();
   const indexOf = new Map(runs.map((run, index) => [run, index]));
@@ -118,6 +128,8 @@ function inParentOrder(runs: readonly LongRun[], { plankLength, minPiece }: CutJ
     placeOf.set(index, ordered.length);
     const rest = ((run.length - 1) % plankLength) + 1;
     ordered.push({
+      rowIndex: run.rowIndex,
+      runIndex: run.runIndex,
       x: run.x,
       length: run.length,
       minPiece: Math.max(1, minPiece),

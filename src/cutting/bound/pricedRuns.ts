@@ -26,8 +26,22 @@ export interface PricedRuns {
    *   run cannot be laid at all
    */
   readonly price: (prices: Float64Array) => number;
+  /** What the last pricing said of single runs. */
+  readonly last: () => LastPricing;
   /** Overlap at every unit of [1..span] under the choice of the last pricing, without `wholePlanks`. */
   readonly overlap: (out: Int32Array) => void;
+}
+
+/** The last pricing run by run; prices are whole numbers. */
+export interface LastPricing {
+  /** What a whole plank costs. */
+  readonly plank: number;
+  /** The least price of all runs, their whole planks left out. */
+  readonly least: number;
+  /** Price of the first so many units of the line. */
+  readonly priceTo: Float64Array;
+  /** What run `index` of the job and those chosen after it cost at the least, by its first piece. */
+  readonly totalsOf: (index: number) => Float64Array;
 }
 
 /** Working memory of one job. */
@@ -46,16 +60,21 @@ interface Table extends StaggerTable {
 export function pricedRunsOf(job: BoundRuns): PricedRuns {
   const table = tableOf(job);
   const wholePlanks = job.runs.reduce((sum, run) => sum + run.quotient, 0);
+  const { priceTo, kinds } = table;
+  const totalsOf = (index: number) => (kinds.costs[kinds.kindOf[index] as number] as RunCosts<BoundRun>).totals;
+  let last: LastPricing = { plank: 0, least: 0, priceTo, totalsOf };
   return {
     span: table.span,
     wholePlanks,
     price: (prices) => {
       const plank = setPrices(table, prices);
       const cost = leastCost(table, plank);
+      last = { plank, least: cost, priceTo, totalsOf };
       // Rounded up in whole numbers.
       const part = cost % plank;
       return cost === Number.POSITIVE_INFINITY ? cost : wholePlanks + (cost - part) / plank + (part > 0 ? 1 : 0);
     },
+    last: () => last,
     overlap: (out) => overlapOf(table, out),
   };
 }

@@ -8,7 +8,7 @@
  *
  * Only additions, multiplications and divisions: the same everywhere, to the last bit.
  */
-import type { PricedRuns } from './pricedRuns';
+import type { LastPricing, PricedRuns } from './pricedRuns';
 
 export interface PriceGoal {
   /** Nothing above this is of use: a plan with so many planks is at hand. */
@@ -21,6 +21,8 @@ export interface PriceGoal {
 export interface PriceSearch {
   /** @returns the most planks shown to be needed so far; Infinity when some run cannot be laid under the rules */
   readonly raise: (goal: PriceGoal) => number;
+  /** The runs priced once more at the best prices met; undefined before the first pricing. */
+  readonly atBest: () => LastPricing | undefined;
 }
 
 /** How far past a whole number of planks prices aim: wide at first, which is quicker, then narrow. */
@@ -53,10 +55,16 @@ export function priceSearchOf(priced: PricedRuns, known: number): PriceSearch {
   let stride = Number.POSITIVE_INFINITY;
   let waited = 0;
   let isExhausted = false;
+  const best = { share: -1, prices };
+  const keepBest = (): void => {
+    const { least, plank } = priced.last();
+    if (least / plank > best.share) Object.assign(best, { share: least / plank, prices: prices.slice() });
+  };
   const raise = ({ upTo, patience }: PriceGoal): number => {
     while (shown < upTo && waited < patience && !isExhausted) {
       const planks = priced.price(prices);
       if (planks === Number.POSITIVE_INFINITY) return planks;
+      keepBest();
       waited = planks > shown ? 0 : waited + 1;
       shown = Math.max(shown, planks);
       cuts.push(cutOf(priced));
@@ -71,7 +79,12 @@ export function priceSearchOf(priced: PricedRuns, known: number): PriceSearch {
     }
     return shown;
   };
-  return { raise };
+  const atBest = (): LastPricing | undefined => {
+    if (best.share < 0) return undefined;
+    priced.price(best.prices);
+    return priced.last();
+  };
+  return { raise, atBest };
 }
 
 function cutOf(priced: PricedRuns): Cut {

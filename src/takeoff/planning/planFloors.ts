@@ -2,7 +2,7 @@
 import type { CutJob, CutPlan } from '../../cutting/job';
 import { type Ledger, ledgerOf } from '../../cutting/plan/ledger';
 import { brokenRules } from '../../cutting/plan/pairing';
-import { planCuts } from '../../cutting/search';
+import { type PlanOptions, planCuts } from '../../cutting/search';
 import type { Ticks } from '../../geometry/length';
 import type { RowLayout } from '../../layout/rows';
 import type { ReadRoom, StartChoice } from '../reading/readRoom';
@@ -36,13 +36,13 @@ export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
  * Plans floors that share their planks; the product and rules of the first count for all.
  *
  * @param floors at least one; all of one plank size
- * @param effort multiplies the steps of the search
+ * @param options how much work the search may do
  */
-export function planFloors<F extends FloorInRows>(floors: readonly F[], effort = 1): PlannedFloors<F> {
+export function planFloors<F extends FloorInRows>(floors: readonly F[], options: PlanOptions = {}): PlannedFloors<F> {
   const { product, rules, start } = floors[0].read;
   const rooms = floors.map((floor) => floor.layout.rows);
   const { job, grid } = cutJobOf(rooms, product.plankLength, product.plankWidth, rules, start.reuseStrips);
-  const plan = planCuts(job, { effort });
+  const plan = planCuts(job, options);
   const lengths = markedLengths(plan, rooms.flat(), 0, grid);
   const markedJob = jobInTicks(job, floors, lengths);
   const markedPlan = planInTicks(plan, markedJob, lengths);
