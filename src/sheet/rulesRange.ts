@@ -1,12 +1,22 @@
 /** The `rules` argument: two columns, name and value, in any order; blanks leave a rule at its default. */
-import type { Ticks, Units } from '../geometry/length';
+import { type Ticks, ticksOf, type Units } from '../geometry/length';
 import { LAY_DIRECTION_RULE, LENGTH_RULES, type LengthRule, type Rules, SPARE_RULE } from '../layout/rules';
 import type { Typed } from '../takeoff/entry';
 import { COARSEST_STEP, FINEST_STEP } from '../takeoff/reading/limits';
 import { problems } from '../takeoff/reading/problems';
 import { layDirectionOf } from '../takeoff/reading/readRoom';
 import { cellsOf, sizeText } from './arguments';
-import { count, type Fault, foundIn, isBlank, isFault, length0OrMore, lengthAbove0, typedOf } from './cells';
+import {
+  type Fault,
+  foundIn,
+  isBlank,
+  isFault,
+  length0OrMore,
+  lengthAbove0,
+  smallRule,
+  spareCount,
+  typedOf,
+} from './cells';
 
 const RULE_NAMES: readonly string[] = [...LENGTH_RULES.map((rule) => rule.name), LAY_DIRECTION_RULE, SPARE_RULE];
 
@@ -89,9 +99,13 @@ function readRule(nameCell: unknown, valueCell: unknown, units: Units): GivenRul
 
 /** A lay direction is read with the room; its value here is 0. Every length may be 0 but the step cuts are marked in. */
 function readValue(name: string, cell: unknown, units: Units): number | Fault {
-  if (name === SPARE_RULE) return count(cell);
+  if (name === SPARE_RULE) return spareCount(cell);
   const rule = LENGTH_RULES.find((candidate) => candidate.name === name);
   if (rule === undefined) return 0;
+  if (rule.key === 'expansionGap' || rule.key === 'kerf') {
+    const small = smallRule(rule.key)(cell, units);
+    return isFault(small) ? small : ticksOf(small);
+  }
   if (rule.key !== 'markingStep') return length0OrMore('plank')(cell, units);
   const step = lengthAbove0('plank')(cell, units);
   if (isFault(step) || (step >= FINEST_STEP && step <= COARSEST_STEP)) return step;

@@ -29,6 +29,8 @@ export interface DrawnRoom {
   readonly body: Region;
   /** Middles of the doorways that the floor goes through: where a start from a middle line takes its line. */
   readonly through: readonly Point[];
+  /** Of a floor through several rooms: the room whose product and rules count, and the others, each as drawn alone. */
+  readonly others?: { readonly first: DrawnRoom; readonly rest: readonly DrawnRoom[] };
 }
 
 /** Reads and draws a room: an outline and what of it gets floor. */

@@ -2,7 +2,14 @@
  * A room entry, read once: every field into ticks, counts and choices, or into a problem at that field. What the
  * numbers make together (a room that crosses itself, a gap that eats it) is found later, by `room/` and `takeoff.ts`.
  */
-import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../../geometry/length';
+import {
+  type FineTicks,
+  TICKS_PER_FOOT,
+  TICKS_PER_METRE,
+  type Ticks,
+  ticksOf,
+  type Units,
+} from '../../geometry/length';
 import {
   LAY_DIRECTION_RULE,
   type LayDirection,
@@ -25,16 +32,27 @@ import type {
 } from '../entry';
 import type { Problem } from '../result';
 import { readArea } from '../text/areaText';
-import { readOffset } from '../text/lengthText';
+import { lengthText, readOffset } from '../text/lengthText';
 import { numberOf, plainText } from '../text/numberText';
+import { bareFloorProblem } from './bareFloor';
 import { type FieldReader, fieldReader } from './fieldReader';
-import { COARSEST_STEP, FINEST_STEP } from './limits';
+import {
+  COARSEST_STEP,
+  DEEPEST_DOORWAY,
+  FINEST_STEP,
+  LONGEST_PLANK,
+  MOST_OF_RULE,
+  MOST_SPARE,
+  WIDEST_PLANK,
+} from './limits';
 import { problems } from './problems';
 
 export interface Product {
   readonly name: string;
   readonly plankLength: Ticks;
   readonly plankWidth: Ticks;
+  /** The same before they were rounded to ticks: for what many of them make together, such as rows. */
+  readonly asTyped: { readonly length: FineTicks; readonly width: FineTicks };
   /** 0 when not given. */
   readonly thickness: Ticks;
   /** Null when the entry does not tell. */
@@ -81,7 +99,7 @@ export function readRoom(entry: RoomEntry): { readonly room: ReadRoom | null; re
   const measured: MeasuredRoom = {
     shape: readShape(entry.shape, entry.units, reader),
     cutouts: entry.cutouts.map((cutout, i) => readCutout(cutout, i, reader)),
-    doorways: entry.doorways.map((doorway, i) => readDoorway(doorway, i, reader)),
+    doorways: entry.doorways.map((doorway, i) => readDoorway(doorway, i, entry.units, reader)),
   };
   const product = readProduct(entry.product, entry.units, reader);
   const rules = readRules(entry.rules, entry.units, reader);
@@ -97,12 +115,15 @@ function readShape(shape: ShapeEntry, units: Units, reader: FieldReader): Measur
   const side = (field: string, where: string, typed: Typed) =>
     reader.neededLength(`shape.${field}`, where, typed, 'room');
   switch (shape.kind) {
-    case 'rectangle':
+    case 'rectangle': {
+      const bare = bareFloorProblem('Length', shape.length, shape.width, units);
+      if (bare !== null) reader.fail('shape.length', bare);
       return {
         kind: shape.kind,
         length: side('length', 'Length', shape.length),
         width: side('width', 'Width', shape.width),
       };
+    }
     case 'four walls': {
       const [far, right, near, left] = shape.walls.map((wall, i) => side(`walls.${i}`, `Wall ${i + 1}`, wall));
       return {
@@ -193,16 +214,22 @@ function readCutout(cutout: CutoutEntry, index: number, reader: FieldReader): Me
   };
 }
 
-function readDoorway(doorway: DoorwayEntry, index: number, reader: FieldReader): MeasuredDoorway {
+function readDoorway(doorway: DoorwayEntry, index: number, units: Units, reader: FieldReader): MeasuredDoorway {
   const field = `doorways.${index}`;
   const where = `Doorway ${index + 1}`;
   return {
     wallNumber: readWallNumber(`${field}.wall`, `${where}, wall`, doorway.wall, reader),
     along: reader.length(`${field}.along`, `${where}, along the wall`, doorway.along, 'room') ?? 0,
     width: reader.neededLength(`${field}.width`, `${where}, width`, doorway.width, 'room'),
-    depth: reader.length(`${field}.depth`, `${where}, depth`, doorway.depth, 'room') ?? 0,
+    depth: readDepth(`${field}.depth`, `${where}, depth`, doorway.depth, units, reader),
     floor: doorway.floor,
   };
+}
+
+function readDepth(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): Ticks {
+  const depth = reader.length(field, where, typed, 'room') ?? 0;
+  if (depth > DEEPEST_DOORWAY) reader.fail(field, problems.doorwayTooDeep(where, typed, units));
+  return depth;
 }
 
 /** A doorway through which the floor goes on into a room that is laid together with this one. */
@@ -239,15 +266,24 @@ function readWallNumber(field: string, where: string, typed: Typed, reader: Fiel
   return 1;
 }
 
+/** Length and width of a plank as typed, and in ticks. */
+export function plankSize(
+  length: FineTicks,
+  width: FineTicks,
+): Pick<Product, 'plankLength' | 'plankWidth' | 'asTyped'> {
+  return { plankLength: ticksOf(length), plankWidth: ticksOf(width), asTyped: { length, width } };
+}
+
 function readProduct(product: ProductEntry, units: Units, reader: FieldReader): Product {
-  const plankLength = reader.plankSide('product.plankLength', 'Plank length', product.plankLength);
-  const plankWidth = reader.plankSide('product.plankWidth', 'Plank width', product.plankWidth);
+  const size = plankSize(
+    reader.plankSide('product.plankLength', 'Plank length', product.plankLength, LONGEST_PLANK),
+    reader.plankSide('product.plankWidth', 'Plank width', product.plankWidth, WIDEST_PLANK),
+  );
   return {
     name: String(product.name),
-    plankLength,
-    plankWidth,
+    ...size,
     thickness: reader.length('product.thickness', 'Plank thickness', product.thickness, 'plank') ?? 0,
-    planksPerBox: readPlanksPerBox(product, plankLength * plankWidth, units, reader),
+    planksPerBox: readPlanksPerBox(product, size.plankLength * size.plankWidth, units, reader),
     pricePerBox: reader.price('product.pricePerBox', 'Price of a box', product.pricePerBox),
   };
 }
@@ -277,7 +313,11 @@ export function readRules(rules: RulesEntry, units: Units, reader: FieldReader):
     const field = `rules.${rule.key}`;
     if (String(typed).trim() === '') return units === 'us' ? rule.us : rule.metric;
     if (rule.key === 'markingStep') return readStep(field, rule.name, typed, units, reader);
-    return reader.length(field, rule.name, typed, 'plank') ?? 0;
+    const read = reader.length(field, rule.name, typed, 'plank') ?? 0;
+    const most = rule.key === 'expansionGap' || rule.key === 'kerf' ? MOST_OF_RULE[rule.key] : read;
+    if (read > most)
+      reader.fail(field, problems.ruleTooLarge(rule.name, typed, lengthText(most, units, 'piece'), units));
+    return read;
   };
   const lengths = Object.fromEntries(LENGTH_RULES.map((rule) => [rule.key, length(rule)])) as Record<
     LengthRule['key'],
@@ -286,8 +326,14 @@ export function readRules(rules: RulesEntry, units: Units, reader: FieldReader):
   return {
     ...lengths,
     layDirection: readDirection(rules.layDirection, reader),
-    spare: reader.count('rules.spare', SPARE_RULE, rules.spare) ?? 0,
+    spare: readSpare(rules.spare, reader),
   };
+}
+
+function readSpare(typed: Typed, reader: FieldReader): number {
+  const spare = reader.count('rules.spare', SPARE_RULE, typed) ?? 0;
+  if (spare > MOST_SPARE) reader.fail('rules.spare', problems.tooManySpares(SPARE_RULE, typed, MOST_SPARE));
+  return spare;
 }
 
 function readStep(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): Ticks {
