@@ -3,6 +3,7 @@ import { type Bound, boundOf, fewestPossible, stepsOfBound } from './bound/bound
 import { tryEveryPlan } from './exact/everyPlan';
 import { polish } from './goals/polish';
 import type { CutJob, CutPlan } from './job';
+import { judged } from './judge/judged';
 import { brokenRules, pairPieces } from './plan/pairing';
 import { type PreparedJob, prepareJob } from './runs/prepared';
 import { chainOf, layChain } from './search/chains';
@@ -45,9 +46,14 @@ export interface PlanOptions {
  * Plans the cuts of a floor.
  *
  * @returns a legal plan; where none is found, the nearest one with the rules it breaks, and a bound that heeds no rule
+ * @throws Error `Internal: ...` if the plan breaks a law of `judge/laws.ts`
  * @throws RangeError if a number of the job is not whole, a run is not longer than 0, or the effort is not above 0
  */
 export function planCuts(job: CutJob, options: PlanOptions = {}): CutPlan {
+  return judged(job, planUnjudged(job, options));
+}
+
+function planUnjudged(job: CutJob, options: PlanOptions): CutPlan {
   const effort = options.effort ?? 1;
   if (!(effort > 0 && effort < Number.POSITIVE_INFINITY))
     throw new RangeError(`The effort must be above 0, found ${effort}.`);

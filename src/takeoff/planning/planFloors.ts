@@ -1,5 +1,6 @@
 /** Floors laid from the same planks -> one cut plan, and that plan as it is marked. */
 import type { CutJob, CutPlan } from '../../cutting/job';
+import { judged } from '../../cutting/judge/judged';
 import { type Ledger, ledgerOf } from '../../cutting/plan/ledger';
 import { brokenRules } from '../../cutting/plan/pairing';
 import { type PlanOptions, planCuts } from '../../cutting/search';
@@ -75,7 +76,11 @@ function jobInTicks(
   };
 }
 
-/** What it breaks is told of the lengths as marked and the rules as typed: those of the grid may be stricter. */
+/**
+ * What it breaks is told of the lengths as marked and the rules as typed: those of the grid may be stricter.
+ *
+ * @throws Error `Internal: ...` if the plan as marked breaks a law
+ */
 export function planInTicks(
   plan: CutPlan,
   markedJob: CutJob,
@@ -84,5 +89,5 @@ export function planInTicks(
   const rows = plan.rows.map((row, i) => ({
     runs: row.runs.map((run, j) => run.map((piece, k) => ({ ...piece, length: lengths[i][j][k] }))),
   }));
-  return { ...plan, rows, broken: brokenRules(markedJob, rows) };
+  return judged(markedJob, { ...plan, rows, broken: brokenRules(markedJob, rows) });
 }
