@@ -54,7 +54,8 @@ export function plannedRuns(
   const plan = planCuts(job, { mostSteps: STEPS_OF_A_CALL / planCount, secondGoals });
   const stretches = inTicks.map((length) => ({ width: 0, runs: [{ x0: 0, x1: length }] }));
   const lengths = markedLengths(plan, stretches, 0, grid);
-  const markedJob = jobInTicks(job, runs.map(ticksOf), ticksOf(plankLength), rules);
+  const marked = lengths.map(([pieces]) => pieces.reduce((sum, piece) => sum + piece, 0));
+  const markedJob = jobInTicks(job, marked, ticksOf(plankLength), rules);
   return { runs, job: markedJob, plan: planInTicks(plan, markedJob, lengths) };
 }
 
@@ -86,7 +87,10 @@ function lessGaps(length: FineTicks, index: number, gap: Ticks, units: Units): F
   throw new Error(problems.gapTooWide(`runs, row ${index + 1}`, gapText, lengthShown));
 }
 
-/** The same job with the lengths as typed: where a plank is no whole number of steps, the grid's rules are stricter. */
+/**
+ * The same job in ticks, with runs as long as their pieces are marked and the rules as typed: where a plank is no whole
+ * number of steps, those of the grid are stricter.
+ */
 function jobInTicks(job: CutJob, runs: readonly Ticks[], plankLength: Ticks, rules: Rules): CutJob {
   const { kerf, minPiece, minStagger, alignedDistance } = rules;
   const rows = runs.map((length) => ({ room: 0, width: 0, runs: [{ x: 0, length }] }));

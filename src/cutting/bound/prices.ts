@@ -90,13 +90,13 @@ export function priceSearchOf(priced: PricedRuns, known: number): PriceSearch {
 function cutOf(priced: PricedRuns): Cut {
   const overlap = new Int32Array(priced.span + 1);
   priced.overlap(overlap);
-  let least = overlap[1] as number;
+  let least = overlap[1];
   let most = least;
   for (let unit = 2; unit <= priced.span; unit += 1) {
-    least = Math.min(least, overlap[unit] as number);
-    most = Math.max(most, overlap[unit] as number);
+    least = Math.min(least, overlap[unit]);
+    most = Math.max(most, overlap[unit]);
   }
-  for (let unit = 1; unit <= priced.span; unit += 1) overlap[unit] = (overlap[unit] as number) - least;
+  for (let unit = 1; unit <= priced.span; unit += 1) overlap[unit] = overlap[unit] - least;
   return { overlap, least, most: most - least };
 }
 
@@ -109,12 +109,12 @@ function moveOntoCuts(prices: Float64Array, cuts: readonly Cut[], aim: number): 
   for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
     let moved = false;
     for (let index = cuts.length - 1; index >= 0; index -= 1) {
-      const rate = moveOntoCut(prices, cuts[index] as Cut, aim);
+      const rate = moveOntoCut(prices, cuts[index], aim);
       if (rate > 0) moved = true;
-      weights[index] = (weights[index] as number) + rate;
+      weights[index] = weights[index] + rate;
     }
     if (!moved) return null;
-    for (let unit = 1; unit < prices.length; unit += 1) prices[unit] = Math.max(prices[unit] as number, LEAST_PRICE);
+    for (let unit = 1; unit < prices.length; unit += 1) prices[unit] = Math.max(prices[unit], LEAST_PRICE);
   }
   return weights;
 }
@@ -124,16 +124,16 @@ function moveOntoCuts(prices: Float64Array, cuts: readonly Cut[], aim: number): 
  * where it is not above what is shown already, no prices show more.
  */
 function deepestOverlap(cuts: readonly Cut[], weights: Float64Array): number {
-  const mixture = new Float64Array((cuts[0] as Cut).overlap.length);
+  const mixture = new Float64Array(cuts[0].overlap.length);
   let sum = 0;
   let base = 0;
   cuts.forEach(({ overlap, least }, index) => {
-    const weight = weights[index] as number;
+    const weight = weights[index];
     sum += weight;
     base += weight * least;
     if (weight === 0) return;
     for (let unit = 1; unit < mixture.length; unit += 1) {
-      mixture[unit] = (mixture[unit] as number) + weight * (overlap[unit] as number);
+      mixture[unit] = mixture[unit] + weight * overlap[unit];
     }
   });
   let deepest = 0;
@@ -147,8 +147,8 @@ function moveOntoCut(prices: Float64Array, { overlap, least, most }: Cut, aim: n
   let mean = 0;
   let square = 0;
   for (let unit = 1; unit < prices.length; unit += 1) {
-    const price = prices[unit] as number;
-    const depth = overlap[unit] as number;
+    const price = prices[unit];
+    const depth = overlap[unit];
     const part = price * depth;
     sum += price;
     mean += part;
@@ -161,7 +161,7 @@ function moveOntoCut(prices: Float64Array, { overlap, least, most }: Cut, aim: n
   const rate = Math.min(shortfall / variance, LONGEST_MOVE / most, 1);
   const factors = powers(rate, most, 1 / sum);
   for (let unit = 1; unit < prices.length; unit += 1) {
-    prices[unit] = (prices[unit] as number) * (factors[overlap[unit] as number] as number);
+    prices[unit] = prices[unit] * factors[overlap[unit]];
   }
   return rate;
 }

@@ -7,7 +7,8 @@
  */
 import type { BrokenRule, CutJob, KeptEnd, PlannedPiece, PlannedRow } from '../job';
 import { lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from '../runs/prepared';
-import { matchStrips, type RowEnds, type StripRows, WHOLE_STRIP } from '../runs/strips';
+import type { StripRows } from '../runs/stripRows';
+import { matchStrips, type RowEnds, WHOLE_STRIP } from '../runs/strips';
 
 /** More than any two rows lie apart. */
 const ANY_ROWS = 2 ** 30;
