@@ -1,7 +1,9 @@
 /** FRONT DOOR of the planner: the fewest planks a floor can be laid with, and which pieces share them. */
-import { boundOf, fewestPossible } from './bound/bound';
+import { type Bound, boundOf, fewestPossible, stepsOfBound } from './bound/bound';
+import { tryEveryPlan } from './exact/everyPlan';
 import { polish } from './goals/polish';
 import type { CutJob, CutPlan } from './job';
+import { judged } from './judge/judged';
 import { brokenRules, pairPieces } from './plan/pairing';
 import { type PreparedJob, prepareJob } from './runs/prepared';
 import { chainOf, layChain } from './search/chains';
@@ -18,15 +20,24 @@ const MOVES = { least: 400, forRun: 40, places: 30_000_000 };
  * neither is let run on for what the other would have shown sooner.
  */
 const TURNS = [
-  { bound: 0, steps: 0.04 },
-  { bound: 0.1, steps: 0.12 },
-  { bound: 0.4, steps: 0.3 },
-  { bound: 1, steps: 1 },
+  { bound: 0, steps: 0.04, triesEveryPlan: false },
+  { bound: 0.1, steps: 0.12, triesEveryPlan: true },
+  { bound: 0.4, steps: 0.3, triesEveryPlan: false },
+  { bound: 1, steps: 1, triesEveryPlan: true },
 ];
+/** Steps of one such trying of every plan, as a multiple of the limit of steps: it gives up far sooner if it is hopeless. */
+const TRIES = 2;
+/** Larger floors have more plans than could ever be tried. */
+const MOST_RUNS_TO_TRY = 60;
 
 export interface PlanOptions {
   /** Multiplies the limits of steps, and above 1 those of the bound too; > 0, 1 where it is missing. */
   readonly effort?: number;
+  /**
+   * Lowers the effort so that no more than about so many steps are taken in all, second goals, bound and a second try
+   * included; but for the first start, which every plan needs.
+   */
+  readonly mostSteps?: number;
   /** False leaves the plan as it was when the count was found: for whoever wants the count alone. */
   readonly secondGoals?: boolean;
 }
@@ -35,27 +46,60 @@ export interface PlanOptions {
  * Plans the cuts of a floor.
  *
  * @returns a legal plan; where none is found, the nearest one with the rules it breaks, and a bound that heeds no rule
+ * @throws Error `Internal: ...` if the plan breaks a law of `judge/laws.ts`
  * @throws RangeError if a number of the job is not whole, a run is not longer than 0, or the effort is not above 0
  */
 export function planCuts(job: CutJob, options: PlanOptions = {}): CutPlan {
+  return judged(job, planUnjudged(job, options));
+}
+
+function planUnjudged(job: CutJob, options: PlanOptions): CutPlan {
   const effort = options.effort ?? 1;
   if (!(effort > 0 && effort < Number.POSITIVE_INFINITY))
     throw new RangeError(`The effort must be above 0, found ${effort}.`);
   const prepared = prepareJob(job, 'ties');
-  const withGoals = options.secondGoals ?? true;
-  const plan = planPrepared(prepared, effort, withGoals);
+  const limits = limitsOf(prepared, options);
+  const plan = planPrepared(prepared, limits);
   const isDone = plan.broken.length === 0 && plan.stop === 'proved fewest';
   if (isDone || !prepared.runs.some((run) => run.isTied)) return plan;
-  return betterOf(plan, planPrepared(prepareJob(job, 'no ties'), effort, withGoals));
+  return betterOf(plan, planPrepared(prepareJob(job, 'no ties'), limits));
 }
 
-function planPrepared(prepared: PreparedJob, effort: number, withGoals: boolean): CutPlan {
-  const { job, runs } = prepared;
+/** Where each part of the work stops. */
+interface Limits {
+  readonly steps: number;
+  /** Moves of the polish. */
+  readonly moves: number;
+  readonly boundEffort: number;
+  /** Every plan is tried within so many steps; 0 for floors that have more plans than could ever be tried. */
+  readonly tries: number;
+}
+
+function limitsOf(prepared: PreparedJob, { effort = 1, mostSteps, secondGoals = true }: PlanOptions): Limits {
+  const { runs, plankLength } = prepared;
+  const steps = Math.min(STEPS.most, STEPS.least + STEPS.forRun * runs.length) * effort;
+  const most = Math.min(MOVES.least + MOVES.forRun * runs.length, MOVES.places / plankLength) * effort;
+  const moves = secondGoals ? most : 0;
+  const boundEffort = Math.max(1, effort);
+  const tries = runs.length > MOST_RUNS_TO_TRY ? 0 : steps * TRIES;
+  if (mostSteps === undefined) return { steps, moves: Math.ceil(moves), boundEffort, tries };
+  // With or without second goals: the count of a floor is the count of its plan.
+  const all = steps + most * plankLength + boundEffort * stepsOfBound(prepared.job) + 2 * tries;
+  const share = Math.min(1, mostSteps / (prepared.runs.some((run) => run.isTied) ? 2 * all : all));
+  return {
+    steps: steps * share,
+    moves: Math.ceil(moves * share),
+    boundEffort: boundEffort * share,
+    tries: tries * share,
+  };
+}
+
+function planPrepared(prepared: PreparedJob, limits: Limits): CutPlan {
+  const { job } = prepared;
   const trial = emptyTrial(prepared);
-  const fewest = fewestPlanks(trial, effort);
+  const fewest = fewestPlanks(trial, limits);
   layAll(trial, fewest.at);
-  const moves = Math.min(MOVES.least + MOVES.forRun * runs.length, MOVES.places / prepared.plankLength);
-  const at = withGoals ? polish(trial, plankCountOf(trial), Math.ceil(moves * effort)) : fewest.at;
+  const at = limits.moves > 0 ? polish(trial, plankCountOf(trial), limits.moves) : fewest.at;
   const { rows, plankCount } = pairPieces(prepared, at);
   const broken = brokenRules(job, rows);
   const bound = broken.length > 0 ? fewestPossible(job, { upTo: 0 }) : fewest.bound;
@@ -75,27 +119,54 @@ function betterOf(a: CutPlan, b: CutPlan): CutPlan {
 }
 
 /** The best choice of first pieces found: one plank fewer, until the bound or the limit of steps is reached. */
-function fewestPlanks(trial: Trial, effort: number): { at: Int32Array; bound: number } {
-  const { job, plankLength, runs } = trial.prepared;
-  const stepLimit = Math.min(STEPS.most, STEPS.least + STEPS.forRun * runs.length) * effort;
+function fewestPlanks(trial: Trial, limits: Limits): Fewest {
+  const { job, plankLength } = trial.prepared;
   const chain = chainOf(trial.prepared);
   const atLeast = boundOf(job);
   const prices = emptyPrices(plankLength);
   layFromNothing(trial, prices);
-  const best = { at: trial.at.slice(), count: plankCountOf(trial) };
+  const best: Fewest = { at: trial.at.slice(), count: plankCountOf(trial), bound: chain?.planks ?? 0 };
   const keepBest = (): void => {
     if (plankCountOf(trial) >= best.count) return;
     best.at = trial.at.slice();
     best.count = plankCountOf(trial);
   };
-  let bound = chain?.planks ?? 0;
   TURNS.forEach((turn, i) => {
     if (i === 1 && chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
-    const boundEffort = turn.bound * Math.max(1, effort);
-    if (best.count > bound) bound = Math.max(bound, atLeast.raise({ upTo: best.count, effort: boundEffort }));
+    const boundEffort = turn.bound * limits.boundEffort;
+    if (best.count > best.bound)
+      best.bound = Math.max(best.bound, atLeast.raise({ upTo: best.count, effort: boundEffort }));
     layAll(trial, best.at);
-    const limit = stepLimit * turn.steps;
-    while (best.count > bound && levelTo(trial, prices, best.count - 1, limit)) keepBest();
+    const limit = limits.steps * turn.steps;
+    while (best.count > best.bound && levelTo(trial, prices, best.count - 1, limit)) keepBest();
+    if (turn.triesEveryPlan) tryToBeat(trial, best, atLeast, limits.tries);
   });
-  return { at: best.at, bound };
+  return best;
+}
+
+/** The best choice so far and what is known of the fewest planks. */
+interface Fewest {
+  at: Int32Array;
+  count: number;
+  bound: number;
+}
+
+/** Tries every plan of fewer planks; where all are tried and none is found, the best is the fewest. */
+function tryToBeat(trial: Trial, best: Fewest, atLeast: Bound, stepLimit: number): void {
+  const { prepared } = trial;
+  if (best.count === best.bound || stepLimit === 0) return;
+  const guide = atLeast.guide();
+  if (!guide) return;
+  const tried = emptyTrial(prepared);
+  while (best.count > best.bound) {
+    const answer = tryEveryPlan(tried, guide, { planks: best.count - 1, stepLimit });
+    if (answer === 'found') {
+      best.at = tried.at.slice();
+      best.count = plankCountOf(tried);
+    }
+    // Which strip serves which piece is not tried in every way.
+    else if (answer === 'none' && guide.runs.rowsLeftOut.size === 0) best.bound = best.count;
+    if (answer !== 'found') break;
+  }
+  trial.steps += tried.steps;
 }

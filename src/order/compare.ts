@@ -1,7 +1,8 @@
 /** The same rooms with several products side by side. */
 import type { Ticks, Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
-import { type FloorInRows, planFloors } from '../takeoff/planning/planFloors';
+import { type FloorInRows, type PlannedFloors, planFloors } from '../takeoff/planning/planFloors';
+import { STEPS_OF_A_CALL } from '../takeoff/planning/stepsOfACall';
 import type { Product } from '../takeoff/reading/readRoom';
 import { layRectangle, type Rectangle } from '../takeoff/rectangle';
 import { proofOf } from '../takeoff/telling/proof';
@@ -27,8 +28,8 @@ export interface RefusedProduct {
 }
 
 /**
- * Plans all rooms, which share their planks, with each product in turn; one that cannot be laid has its problem in its
- * place.
+ * Plans all rooms, which share their planks, with each product in turn, in two rounds that share the work of one call;
+ * one that cannot be laid has its problem in its place.
  */
 export function compareRectangles(
   rooms: readonly Rectangle[],
@@ -36,32 +37,46 @@ export function compareRectangles(
   rules: Rules,
   units: Units,
 ): readonly (ComparedProduct | RefusedProduct)[] {
-  const rowCount = products.reduce((sum, product) => sum + ('problem' in product ? 0 : rowsFor(rooms, product)), 0);
-  const effort = Math.min(1, ROWS_AT_FULL_EFFORT / Math.max(1, rowCount));
-  return products.map((product) => ('problem' in product ? product : compared(rooms, product, rules, units, effort)));
+  const quick = products.map((product) =>
+    'problem' in product
+      ? product
+      : planned(rooms, product, { rules, units, mostSteps: (FIRST_ROUND * STEPS_OF_A_CALL) / products.length }),
+  );
+  const isOpen = quick.map((one) => 'plan' in one && one.plan.stop !== 'proved fewest');
+  const left = ((1 - FIRST_ROUND) * STEPS_OF_A_CALL) / isOpen.filter(Boolean).length;
+  return quick.map((one, i) => {
+    if ('problem' in one) return one;
+    if (!isOpen[i]) return compared(rooms, one, rules);
+    const again = planned(rooms, one.product, { rules, units, mostSteps: left });
+    return compared(rooms, 'plan' in again && again.plan.plankCount <= one.plan.plankCount ? again : one, rules);
+  });
 }
 
-/** Our choice: with more rows than these in all, each product gets a smaller share of the search's steps. */
-const ROWS_AT_FULL_EFFORT = 50;
+/** Share of a call's steps that all products divide among them; those whose plan is not proved then divide the rest. */
+const FIRST_ROUND = 0.25;
 
-function rowsFor(rooms: readonly Rectangle[], product: Product): number {
-  return rooms.reduce((sum, room) => sum + Math.ceil(room.width / product.plankWidth), 0);
+interface PlannedProduct extends Pick<PlannedFloors, 'plan' | 'markedPlan'> {
+  readonly product: Product;
+}
+
+function planned(
+  rooms: readonly Rectangle[],
+  product: Product,
+  { rules, units, mostSteps }: { readonly rules: Rules; readonly units: Units; readonly mostSteps: number },
+): PlannedProduct | RefusedProduct {
+  const laid = rooms.map((room) => layRectangle(room, product, rules, units));
+  const problem = laid.find((floor): floor is string => typeof floor === 'string');
+  if (problem !== undefined) return { name: product.name, problem };
+  const floors = laid.filter((floor): floor is FloorInRows => typeof floor !== 'string');
+  const { plan, markedPlan } = planFloors(floors, { mostSteps });
+  return { product, plan, markedPlan };
 }
 
 function compared(
   rooms: readonly Rectangle[],
-  product: Product,
+  { product, plan, markedPlan }: PlannedProduct,
   rules: Rules,
-  units: Units,
-  effort: number,
-): ComparedProduct | RefusedProduct {
-  const laid = rooms.map((room) => layRectangle(room, product, rules, units));
-  const problem = laid.find((floor): floor is string => typeof floor === 'string');
-  if (problem !== undefined) return { name: product.name, problem };
-  const { plan, markedPlan } = planFloors(
-    laid.filter((floor): floor is FloorInRows => typeof floor !== 'string'),
-    effort,
-  );
+): ComparedProduct {
   const { plankLength, plankWidth, planksPerBox, pricePerBox } = product;
   const wanted = plan.plankCount + rules.spare;
   const boxes = planksPerBox === null ? null : wholeUp(wanted / planksPerBox);

@@ -201,6 +201,14 @@ export function unitsOf(cell: unknown): Units | Fault {
   return text === 'us' || text === 'metric' ? text : { sentenceAt: () => problems.units(foundIn(cell)) };
 }
 
+/** Reads `yes` or `no`, any case. */
+export function yesOrNo(cell: unknown): boolean | Fault {
+  const text = String(foundIn(cell)).trim().toLowerCase();
+  return text === 'yes' || text === 'no'
+    ? text === 'yes'
+    : { sentenceAt: (where) => problems.yesOrNo(where, foundIn(cell)) };
+}
+
 /** A cell as typed; what is neither a number nor text is put as text that no reader takes for a number. */
 export function typedOf(cell: unknown): Typed {
   return typeof cell === 'number' ? cell : String(foundIn(cell));

@@ -3,19 +3,23 @@ import { bareFloorProblem } from '../takeoff/reading/bareFloor';
 import { problems } from '../takeoff/reading/problems';
 import { plankSize } from '../takeoff/reading/readRoom';
 import { worstPlaces } from '../takeoff/telling/brokenRules';
+import { proofOf } from '../takeoff/telling/proof';
 import { answersOf, type CellAnswer, cellsOf, oneOrGrid, singleValues } from './arguments';
-import { faultIn, isBlank, lengthAbove0, plankLength, plankWidth, withTyped } from './cells';
+import { faultIn, isBlank, lengthAbove0, plankLength, plankWidth, withTyped, yesOrNo } from './cells';
 import { cutTable } from './cutTable';
 import { offcutTable } from './offcutTable';
 import { brokenRuleText, plannedRuns } from './plannedRuns';
 import { roomRules, runRules } from './rulesRange';
+
+type CountAnswer = '' | { readonly planks: number; readonly proof: string };
 
 /**
  * Plans the end cuts of rows so that offcuts are used again with as few planks as can be, and answers a table, a line
  * a row: row, first piece, cut from, whole planks, last piece, cut from, left over. Lengths are inches, or millimetres
  * with units "metric".
  * First pieces keep the plank's right end and last pieces its left end, so that all ends lock. Cut lengths are whole
- * marking steps; what is less than a step is left at the wall.
+ * marking steps; what is less than a step is left at the wall. A line under the table says so when the count is not
+ * proved to be the fewest.
  * Example: PLANK_OFFCUTS(A2:A20, 47.25, F2:G6) with the length of every row in feet in A2:A20.
  *
  * @param {range} runs Length to be covered in each row: feet (metres with "metric"), or text such as 12' 6 1/2". One column or one row of cells, none blank between them, at most 500.
@@ -40,6 +44,7 @@ export function PLANK_OFFCUTS(runs: unknown, plank_length: unknown, rules?: unkn
  * @param {number|string|range} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m. A range compares plank lengths, an answer each.
  * @param {range} [rules] Two columns, name and value, as for PLANK_OFFCUTS; spare adds whole planks.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
+ * @param {string} [proof] "yes" puts beside each number whether fewer planks are possible. Blank means "no": the number alone, in one cell.
  * @return {number} Planks, a whole number.
  * @customfunction
  */
@@ -48,6 +53,7 @@ export function PLANK_COUNT(
   plank_length: unknown,
   rules?: unknown,
   units?: unknown,
+  proof?: unknown,
 ): CellAnswer | CellAnswer[][] {
   const table = { plank_length: { given: plank_length, read: plankLength } };
   const planCount = Math.max(
@@ -56,17 +62,22 @@ export function PLANK_COUNT(
       .flat()
       .filter((cell) => !isBlank(cell)).length,
   );
-  return oneOrGrid(
-    answersOf(table, units, (given, system) => {
-      const read = runRules(rules, system);
-      const planned = plannedRuns(runs, given.plank_length, read, system, planCount);
-      const { broken, plankCount } = planned.plan;
-      if (broken.length === 0) return plankCount + read.spare;
-      const places = worstPlaces(broken).map((place) => brokenRuleText(place, system));
-      const sentence = problems.noLegalPlan(places.join(' '), plankCount);
-      return faultIn('runs', () => sentence);
-    }),
-  );
+  const isProofWanted = singleValues({ proof: { given: proof, read: yesOrNo, whenBlank: () => false } }, '').values
+    .proof;
+  const answers = answersOf(table, units, (given, system) => {
+    const read = runRules(rules, system);
+    const planned = plannedRuns(runs, given.plank_length, read, system, { planCount, secondGoals: false });
+    const { broken, plankCount } = planned.plan;
+    if (broken.length === 0) return { planks: plankCount + read.spare, proof: proofOf(planned.plan) };
+    const places = worstPlaces(broken).map((place) => brokenRuleText(place, system));
+    const sentence = problems.noLegalPlan(places.join(' '), plankCount);
+    return faultIn('runs', () => sentence);
+  });
+  const cellsFor = (answer: CountAnswer): CellAnswer[] => {
+    const { planks, proof: sentence } = answer === '' ? { planks: '', proof: '' } : answer;
+    return isProofWanted ? [planks, sentence] : [planks];
+  };
+  return oneOrGrid(answers.map((line) => line.flatMap(cellsFor)));
 }
 
 /**

@@ -3,6 +3,7 @@ import type { PlannedPiece } from '../cutting/job';
 import { ledgerOf } from '../cutting/plan/ledger';
 import type { Ticks, Units } from '../geometry/length';
 import { brokenRuleTexts } from '../takeoff/telling/brokenRules';
+import { proofNotes } from '../takeoff/telling/proof';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
 import { brokenRuleText, type PlannedRuns } from './plannedRuns';
@@ -18,9 +19,10 @@ const HEADING: readonly CellAnswer[] = [
 ];
 const BLANK_LINE: readonly CellAnswer[] = ['', '', '', '', '', '', ''];
 
-/** A heading, a line for every row of the range, and what is to be said when rules are broken. */
+/** A heading, a line for every row of the range, and what is to be said of broken rules or a missing proof. */
 export function offcutTable(planned: PlannedRuns, units: Units): CellAnswer[][] {
-  const notes = brokenNotes(planned, units).map((sentence) => [sentence, ...BLANK_LINE.slice(1)]);
+  const sentences = [...brokenNotes(planned, units), ...proofNotes(planned.plan)];
+  const notes = sentences.map((sentence) => [sentence, ...BLANK_LINE.slice(1)]);
   return [HEADING, ...plannedLines(planned, units), ...notes].map((line) => [...line]);
 }
 

@@ -1,10 +1,11 @@
 /** Rows of single runs, read from a range and planned, in ticks: what `PLANK_OFFCUTS` shows and `PLANK_COUNT` counts. */
 import type { BrokenRule, CutJob, CutPlan } from '../cutting/job';
-import { planCuts } from '../cutting/search';
+import { type PlanOptions, planCuts } from '../cutting/search';
 import { type FineTicks, fineTicksOf, type Ticks, ticksOf, ticksUnrounded, type Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
 import { cutJobOfRuns, markedLengths } from '../takeoff/planning/cutJob';
 import { planInTicks } from '../takeoff/planning/planFloors';
+import { STEPS_OF_A_CALL } from '../takeoff/planning/stepsOfACall';
 import { MOST_PLANKS, MOST_STEPS } from '../takeoff/reading/limits';
 import { problems } from '../takeoff/reading/problems';
 import { lengthText } from '../takeoff/text/lengthText';
@@ -12,11 +13,8 @@ import { filledList } from './arguments';
 import { fineLengthAbove0 } from './cells';
 import { typedLengthText } from './lengthFunctions';
 
-/** Our choice: more rows than any hall has, planned in some seconds with the effort below, without a compiler too. */
+/** Our choice: more rows than any hall has, planned in some seconds with the steps of a call, without a compiler too. */
 const MOST_RUNS = 500;
-
-/** Our choice: with more runs than these in one call, each gets a smaller share of the search's steps. */
-const RUNS_AT_FULL_EFFORT = 100;
 
 export interface PlannedRuns {
   /** Length to be covered in each row of the range, less the expansion gaps given. */
@@ -26,10 +24,16 @@ export interface PlannedRuns {
   readonly plan: CutPlan;
 }
 
+/** How a plan takes part in a call. */
+interface SharedCall extends Pick<PlanOptions, 'secondGoals'> {
+  /** 1 where it is missing. */
+  readonly planCount?: number;
+}
+
 /**
  * Reads and plans the runs of a range.
  *
- * @param planCount how many plans the call makes of them, which share its time
+ * @param shared how many plans the call makes of them, which share its steps, and whether only their count is wanted
  * @throws Error with the first problem as its message
  */
 export function plannedRuns(
@@ -37,21 +41,21 @@ export function plannedRuns(
   plankLength: FineTicks,
   rules: Rules,
   units: Units,
-  planCount = 1,
+  { planCount = 1, secondGoals }: SharedCall = {},
 ): PlannedRuns {
   if (ticksOf(plankLength) / rules.markingStep > MOST_STEPS) {
     throw new Error(problems.stepTooFine('marking step', lengthText(rules.markingStep, units, 'piece'), MOST_STEPS));
   }
   const covered = runsIn(given, units);
   checkSize(covered, plankLength, planCount);
-  const effort = Math.min(1, RUNS_AT_FULL_EFFORT / (covered.length * planCount));
   const runs = covered.map((length, index) => lessGaps(length, index, rules.expansionGap, units));
   const inTicks = runs.map(ticksUnrounded);
   const { job, grid } = cutJobOfRuns(inTicks, ticksUnrounded(plankLength), rules);
-  const plan = planCuts(job, { effort });
+  const plan = planCuts(job, { mostSteps: STEPS_OF_A_CALL / planCount, secondGoals });
   const stretches = inTicks.map((length) => ({ width: 0, runs: [{ x0: 0, x1: length }] }));
   const lengths = markedLengths(plan, stretches, 0, grid);
-  const markedJob = jobInTicks(job, runs.map(ticksOf), ticksOf(plankLength), rules);
+  const marked = lengths.map(([pieces]) => pieces.reduce((sum, piece) => sum + piece, 0));
+  const markedJob = jobInTicks(job, marked, ticksOf(plankLength), rules);
   return { runs, job: markedJob, plan: planInTicks(plan, markedJob, lengths) };
 }
 
@@ -83,7 +87,10 @@ function lessGaps(length: FineTicks, index: number, gap: Ticks, units: Units): F
   throw new Error(problems.gapTooWide(`runs, row ${index + 1}`, gapText, lengthShown));
 }
 
-/** The same job with the lengths as typed: where a plank is no whole number of steps, the grid's rules are stricter. */
+/**
+ * The same job in ticks, with runs as long as their pieces are marked and the rules as typed: where a plank is no whole
+ * number of steps, those of the grid are stricter.
+ */
 function jobInTicks(job: CutJob, runs: readonly Ticks[], plankLength: Ticks, rules: Rules): CutJob {
   const { kerf, minPiece, minStagger, alignedDistance } = rules;
   const rows = runs.map((length) => ({ room: 0, width: 0, runs: [{ x: 0, length }] }));

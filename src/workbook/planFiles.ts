@@ -11,7 +11,6 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import type { CutPlan } from '../cutting/job';
-import { checkCutPlan } from '../cutting/plan/ledger';
 import { planCuts } from '../cutting/search';
 import { codeOf, textOfFile } from './fileText';
 import { type NamedJob, readJobFile, type WrittenPlan, writtenPlan } from './jobFiles';
@@ -91,7 +90,6 @@ function planCases(request: PlanRequest, say: (line: string) => void, folder: st
     try {
       const plan = planned(named, request.effort);
       plans[named.id] = plan.written;
-      failures.push(...plan.breaches);
       if (plan.note) say(plan.note);
     } catch (error) {
       failures.push(
@@ -121,27 +119,13 @@ function planRooms(request: PlanRequest, say: (line: string) => void, folder: st
   return failed.length === 0 ? 0 : 1;
 }
 
-interface JudgedPlan {
-  readonly written: WrittenPlan;
-  /** Laws the plan breaks without saying so: a mistake of ours. */
-  readonly breaches: readonly string[];
-  /** What the person should know of a job that no plan can meet. */
-  readonly note?: string;
-}
-
-/** One plan, timed, and judged before it is handed on. */
-function planned({ id, job }: NamedJob, effort: number): JudgedPlan {
+/** One plan, timed; `planCuts` answers none that breaks a law. */
+function planned({ id, job }: NamedJob, effort: number): { readonly written: WrittenPlan; readonly note?: string } {
   const start = performance.now();
   const plan = planCuts(job, { effort });
-  const ms = performance.now() - start;
-  const breaches = checkCutPlan(job, plan).map((breach) => `Job "${id}": the plan breaks a law: ${breach}`);
-  const written = writtenPlan(plan, ms);
-  if (plan.broken.length === 0) return { written, breaches };
-  return {
-    written,
-    breaches,
-    note: `Job "${id}": no plan keeps every rule; the nearest one breaks ${brokenRules(plan)}.`,
-  };
+  const written = writtenPlan(plan, performance.now() - start);
+  if (plan.broken.length === 0) return { written };
+  return { written, note: `Job "${id}": no plan keeps every rule; the nearest one breaks ${brokenRules(plan)}.` };
 }
 
 function brokenRules(plan: CutPlan): string {

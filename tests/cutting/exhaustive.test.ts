@@ -4,9 +4,13 @@ import type { CutJob } from '../../src/cutting/job';
 import { checkCutPlan } from '../../src/cutting/plan/ledger';
 import { planCuts } from '../../src/cutting/search';
 import { fewestByTrial } from '../support/exhaustive';
+import { tightJob } from '../support/tightJobs';
 import { tinyJob } from '../support/tinyJobs';
 
 const JOBS = 600;
+const TIGHT_JOBS = 260;
+/** Seeds before it have a job or two of which it takes seconds to try every plan. */
+const FIRST_TIGHT_SEED = 140;
 
 interface Tried {
   readonly seed: number;
@@ -102,6 +106,27 @@ describe(`${JOBS} tiny floors, every plan tried`, () => {
     expect(TRIED_WIDE.filter(({ truth }) => truth !== null).length).toBeGreaterThan(50);
     expect(failures(faultOfPlan, TRIED_WIDE)).toEqual([]);
     expect(TRIED_WIDE.filter(isAbove)).toEqual([]);
+  });
+});
+
+describe(`${TIGHT_JOBS} tight floors, every plan tried`, () => {
+  const jobs = Array.from({ length: TIGHT_JOBS }, (_, index) =>
+    tried(FIRST_TIGHT_SEED + index, tightJob(FIRST_TIGHT_SEED + index)),
+  );
+
+  test('few of them have no legal plan, and some have strips', () => {
+    expect(jobs.filter(({ truth }) => truth === null).length).toBeLessThan(TIGHT_JOBS / 10);
+    expect(jobs.filter(({ job }) => job.ripPairs.length > 0).length).toBeGreaterThan(TIGHT_JOBS / 10);
+  });
+
+  test('the planner finds the fewest planks of all of them', () => {
+    expect(failures(faultOfPlan, jobs)).toEqual([]);
+  });
+
+  test('and proves it wherever there are no strips', () => {
+    const withoutStrips = jobs.filter(({ job, truth }) => job.ripPairs.length === 0 && truth !== null);
+    const unproved = failures(({ job }) => (planCuts(job).stop === 'proved fewest' ? '' : 'not proved'), withoutStrips);
+    expect(unproved).toEqual([]);
   });
 });
 

@@ -69,6 +69,63 @@ describe('fewest planks known from outside', () => {
     expect(planCuts(job({ rows, ripPairs: [[0, 4]], kerf: 5 })).plankCount).toBe(10);
   });
 
+  // By hand: at a stagger of half a plank the joints of two rows lie half a plank apart, so every other row of two planks
+  // has its joint at the middle, and is two planks; the rows between begin and end with half a plank, and two halves with
+  // a saw cut do not come from one plank, so they take three.
+  test.each([
+    { rows: 5, planks: 3 * 2 + 2 * 3 },
+    { rows: 7, planks: 4 * 2 + 3 * 3 },
+    { rows: 9, planks: 5 * 2 + 4 * 3 },
+    { rows: 11, planks: 6 * 2 + 5 * 3 },
+    { rows: 15, planks: 8 * 2 + 7 * 3 },
+  ])('$rows rows of two planks with a stagger of half a plank: $planks planks', ({ rows, planks }) => {
+    const room = job({ plankLength: 768, minPiece: 128, minStagger: 384, kerf: 2, rows: rowsOf(rows, 1536) });
+    const plan = planCuts(room);
+    expect(plan).toMatchObject({ plankCount: planks, bound: planks, stop: 'proved fewest', broken: [] });
+    expect(checkCutPlan(room, plan)).toEqual([]);
+  });
+
+  test.each([
+    // Counts found by trying every plan.
+    {
+      planks: 6,
+      rules: { plankLength: 240, kerf: 2, minPiece: 31, minStagger: 18 },
+      rows: [
+        [[25, 881]],
+        [
+          [78, 250],
+          [355, 259],
+        ],
+        [[87, 904]],
+      ],
+    },
+    {
+      planks: 5,
+      rules: { plankLength: 100, minPiece: 19, minStagger: 31 },
+      rows: [
+        [[0, 109]],
+        [
+          [0, 109],
+          [166, 89],
+        ],
+        [
+          [0, 109],
+          [207, 157],
+        ],
+      ],
+    },
+  ])('strips in a tight job of three rows: $planks planks', ({ planks, rules, rows }) => {
+    const laid = rows.map((runs, i) => ({
+      room: 0,
+      width: i === 1 ? 10 : 4,
+      runs: runs.map(([x, length]) => ({ x, length })),
+    }));
+    const room = job({ plankWidth: 10, ...rules, rows: laid, ripPairs: [[0, 2]] });
+    const plan = planCuts(room);
+    expect(plan).toMatchObject({ plankCount: planks, broken: [] });
+    expect(checkCutPlan(room, plan)).toEqual([]);
+  });
+
   test('rooms share planks', () => {
     const rows = [0, 1].map((room) => ({ room, width: 20, runs: [{ x: 0, length: 250 }] }));
     expect(planCuts(job({ rows })).plankCount).toBe(5);
@@ -222,6 +279,16 @@ describe('the search', () => {
 
   test('gives the same plan for the same job', () => {
     expect(floors.slice(0, 12).map((floor) => planCuts(floor))).toEqual(plans.slice(0, 12));
+  });
+
+  test('keeps within the steps of a call that has few', () => {
+    // Two tries, each with a start that sweeps three times over all places of all runs.
+    const mostSteps = 1_000_000;
+    const starts = ({ plankLength, rows }: CutJob): number =>
+      6 * (plankLength + 200) * rows.flatMap((row) => row.runs).length;
+    const long = floors.filter((floor, i) => plans[i].steps > 2 * (mostSteps + starts(floor)));
+    expect(long.length).toBeGreaterThan(2);
+    for (const floor of long) expect(planCuts(floor, { mostSteps }).steps).toBeLessThan(mostSteps + starts(floor));
   });
 
   test('keeps within its steps', () => {

@@ -22,6 +22,7 @@ type Kind =
   | 'walls'
   | 'rules'
   | 'products'
+  | 'yes or no'
   | 'units';
 
 interface Sample {
@@ -76,7 +77,10 @@ const SAMPLES: Readonly<Record<string, Sample>> = {
     byCell: false,
   },
   PLANK_OFFCUTS: { arguments: [runs, plankLength, rules, units], byCell: false },
-  PLANK_COUNT: { arguments: [runs, plankLength, rules, units], byCell: false },
+  PLANK_COUNT: {
+    arguments: [runs, plankLength, rules, units, optional('proof', 'yes or no', 'no')],
+    byCell: false,
+  },
   PLANK_CUTS: { arguments: [length, width, plankLength, plankWidth, rules, units], byCell: false },
   PLANK_LENGTH: { arguments: [needed('text', 'gap', '12\' 6 1/2"'), units], byCell: true },
   PLANK_LENGTH_TEXT: { arguments: [needed('value', 'any length', 6.5), units], byCell: true },

@@ -4,7 +4,7 @@
 
 import type { CutJob } from '../job';
 import { type BoundRuns, boundRunsOf } from './boundRuns';
-import { pricedRunsOf } from './pricedRuns';
+import { type LastPricing, pricedRunsOf } from './pricedRuns';
 import { type PriceSearch, priceSearchOf } from './prices';
 
 export interface BoundOptions {
@@ -18,6 +18,16 @@ export interface BoundOptions {
 export interface Bound {
   /** @returns the bound known by now */
   readonly raise: (options: BoundOptions) => number;
+  /** What the best prices say of every run; undefined where none were needed. It holds until the bound is raised again. */
+  readonly guide: () => Guide | undefined;
+}
+
+/** Prices as a guide: no plan of so many planks has runs that together cost more than `spareOf` above their least. */
+export interface Guide {
+  readonly runs: BoundRuns;
+  readonly pricing: LastPricing;
+  /** What a plan of no more than `planks` may cost above the least of all, in the prices' own unit. */
+  readonly spareOf: (planks: number) => number;
 }
 
 /**
@@ -27,6 +37,8 @@ export interface Bound {
 const PATIENCE = { least: 30, forRun: 0.04 };
 /** Cells (different runs x units of a plank) of a job up to which it gets them all. */
 const CELLS_WITH_PATIENCE = 2 ** 18;
+/** What a cell costs beside a place that the search visits. */
+const STEPS_A_CELL = 2;
 /** Cells (all runs) beyond which a job is not priced: they may fill the memory. */
 const MOST_CELLS = 2 ** 22;
 
@@ -58,12 +70,29 @@ export function boundOf(job: CutJob): Bound {
     known = shown === Number.POSITIVE_INFINITY ? byLength : shown;
     return known;
   };
-  return { raise };
+  const guide = (): Guide | undefined => {
+    const pricing = prices?.atBest();
+    if (!pricing) return undefined;
+    const wholePlanks = runs.runs.reduce((sum, run) => sum + run.quotient, 0);
+    return { runs, pricing, spareOf: (planks) => (planks - wholePlanks) * pricing.plank - pricing.least };
+  };
+  return { raise, guide };
 }
 
-function patienceFor({ plankLength, runs, shortLengths }: BoundRuns): number {
+/** Cells that the bound of a job visits at effort 1, about: a measure of its work beside the steps of the search. */
+export function stepsOfBound(job: CutJob): number {
+  const runs = boundRunsOf(job);
+  return patienceFor(runs) * kindsOf(runs) * job.plankLength * STEPS_A_CELL;
+}
+
+function kindsOf({ runs }: BoundRuns): number {
+  return new Set(runs.map(({ x, length }) => `${x} ${length}`)).size;
+}
+
+function patienceFor(job: BoundRuns): number {
+  const { plankLength, runs, shortLengths } = job;
   if ((runs.length + shortLengths.length + 1) * plankLength > MOST_CELLS) return 0;
-  const cells = new Set(runs.map(({ x, length }) => `${x} ${length}`)).size * plankLength;
+  const cells = kindsOf(job) * plankLength;
   return (PATIENCE.least + PATIENCE.forRun * runs.length) * Math.min(1, CELLS_WITH_PATIENCE / cells);
 }
 

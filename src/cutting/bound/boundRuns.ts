@@ -11,6 +11,9 @@ import type { JointedRun } from '../runs/staggerCost';
 
 /** A run longer than a plank: its first piece s, then whole planks, then a last piece. */
 export interface BoundRun extends JointedRun {
+  /** Where the job has it. */
+  readonly rowIndex: number;
+  readonly runIndex: number;
   /** Whole planks in `length`. */
   readonly quotient: number;
   /** The run of a neighbouring row it keeps stagger from when its first piece is chosen; -1 for none. */
@@ -25,13 +28,15 @@ export interface BoundRuns {
   readonly runs: readonly BoundRun[];
   /** Lengths of wall-to-wall pieces, ascending, and how many there are of each. */
   readonly shortLengths: readonly { readonly length: number; readonly count: number }[];
+  /** Rows that are left out, because strips of another row may serve them or they may serve it. */
+  readonly rowsLeftOut: ReadonlySet<number>;
 }
 
 /**
  * The runs of `job` that any plan must pay for. Of a rip pair whose strips fit on one plank only one row is counted:
  * each strip weighs no more than the piece it is ripped from, so the other row pays for itself.
  *
- * Where the runs that must keep stagger form a ring (around a column), the loosest tie is left out: that can only
+ * Where the runs that must keep stagger form a ring (around a column), the loosest link is left out: that can only
  * lower the bound.
  */
 export function boundRunsOf(job: CutJob): BoundRuns {
@@ -48,6 +53,7 @@ export function boundRunsOf(job: CutJob): BoundRuns {
     minStagger,
     runs: forestOf(rows, job),
     shortLengths: [...shorts].map(([length, count]) => ({ length, count })).sort((a, b) => a.length - b.length),
+    rowsLeftOut: free,
   };
 }
 
@@ -67,46 +73,59 @@ function rowsOfStrips(job: CutJob): Set<number> {
 }
 
 interface LongRun {
+  readonly rowIndex: number;
+  readonly runIndex: number;
   readonly x: number;
   readonly length: number;
-  readonly ties: number[];
+  /** Runs of neighbouring rows that it keeps stagger from. */
+  readonly links: number[];
+}
+
+/** Two runs that must keep stagger, and how far they lie beside each other. */
+interface Link {
+  readonly a: LongRun;
+  readonly b: LongRun;
+  readonly overlap: number;
 }
 
 function forestOf(rows: CutJob['rows'], job: CutJob): BoundRun[] {
-  const rowRuns = rows.map((row) =>
-    row.runs.filter((run) => run.length > job.plankLength).map(({ x, length }): LongRun => ({ x, length, ties: [] })),
+  const rowRuns = rows.map((row, rowIndex) =>
+    row.runs
+      .map(({ x, length }, runIndex): LongRun => ({ rowIndex, runIndex, x, length, links: [] }))
+      .filter(({ length }) => length > job.plankLength),
   );
   const runs = rowRuns.flat();
-  const indexOf = new Map(runs.map((run, index) => [run, index]));
-  const ties: { a: number; b: number; overlap: number }[] = [];
+  const links: Link[] = [];
   rowRuns.forEach((later, rowIndex) => {
-    if (rowIndex === 0 || rows[rowIndex - 1]?.room !== rows[rowIndex]?.room) return;
-    for (const a of rowRuns[rowIndex - 1] ?? []) {
+    if (rowIndex === 0 || rows[rowIndex - 1].room !== rows[rowIndex].room) return;
+    for (const a of rowRuns[rowIndex - 1]) {
       for (const b of later) {
         const overlap = Math.min(a.x + a.length, b.x + b.length) - Math.max(a.x, b.x) - 2 * job.minPiece;
-        if (overlap > -job.minStagger) ties.push({ a: indexOf.get(a) ?? 0, b: indexOf.get(b) ?? 0, overlap });
+        if (overlap > -job.minStagger) links.push({ a, b, overlap });
       }
     }
   });
-  keepForest(runs, ties);
+  keepForest(runs, links);
   return inParentOrder(runs, job);
 }
 
 /** Kruskal's spanning forest, widest overlap first. */
-function keepForest(runs: readonly LongRun[], ties: { a: number; b: number; overlap: number }[]): void {
-  const leader = runs.map((_, index) => index);
-  const leaderOf = (index: number): number => {
-    let at = index;
-    while (leader[at] !== at) at = leader[at] ?? at;
-    leader[index] = at;
-    return at;
+function keepForest(runs: readonly LongRun[], links: readonly Link[]): void {
+  const indexOf = new Map(runs.map((run, index) => [run, index]));
+  const root = runs.map((_, index) => index);
+  const rootOf = (index: number): number => {
+    let above = index;
+    while (root[above] !== above) above = root[above];
+    root[index] = above;
+    return above;
   };
-  for (const { a, b } of ties.sort((p, q) => q.overlap - p.overlap)) {
-    const [one, other] = [leaderOf(a), leaderOf(b)];
+  for (const { a, b } of [...links].sort((p, q) => q.overlap - p.overlap)) {
+    const [indexA, indexB] = [indexOf.get(a) ?? 0, indexOf.get(b) ?? 0];
+    const [one, other] = [rootOf(indexA), rootOf(indexB)];
     if (one === other) continue;
-    leader[other] = one;
-    runs[a]?.ties.push(b);
-    runs[b]?.ties.push(a);
+    root[other] = one;
+    a.links.push(indexB);
+    b.links.push(indexA);
   }
 }
 
@@ -114,10 +133,12 @@ function inParentOrder(runs: readonly LongRun[], { plankLength, minPiece }: CutJ
   const placeOf = new Map<number, number>();
   const ordered: BoundRun[] = [];
   const visit = (index: number, parent: number): void => {
-    const run = runs[index] as LongRun;
+    const run = runs[index];
     placeOf.set(index, ordered.length);
     const rest = ((run.length - 1) % plankLength) + 1;
     ordered.push({
+      rowIndex: run.rowIndex,
+      runIndex: run.runIndex,
       x: run.x,
       length: run.length,
       minPiece: Math.max(1, minPiece),
@@ -134,7 +155,7 @@ function inParentOrder(runs: readonly LongRun[], { plankLength, minPiece }: CutJ
       if (placeOf.has(index)) continue;
       visit(index, parent);
       const place = ordered.length - 1;
-      for (const tie of runs[index]?.ties ?? []) if (!placeOf.has(tie)) waiting.push([tie, place]);
+      for (const link of runs[index].links) if (!placeOf.has(link)) waiting.push([link, place]);
     }
   });
   return ordered;

@@ -26,8 +26,22 @@ export interface PricedRuns {
    *   run cannot be laid at all
    */
   readonly price: (prices: Float64Array) => number;
+  /** What the last pricing said of single runs. */
+  readonly last: () => LastPricing;
   /** Overlap at every unit of [1..span] under the choice of the last pricing, without `wholePlanks`. */
   readonly overlap: (out: Int32Array) => void;
+}
+
+/** The last pricing run by run; prices are whole numbers. */
+export interface LastPricing {
+  /** What a whole plank costs. */
+  readonly plank: number;
+  /** The least price of all runs, their whole planks left out. */
+  readonly least: number;
+  /** Price of the first so many units of the line. */
+  readonly priceTo: Float64Array;
+  /** What run `index` of the job and those chosen after it cost at the least, by its first piece. */
+  readonly totalsOf: (index: number) => Float64Array;
 }
 
 /** Working memory of one job. */
@@ -46,16 +60,21 @@ interface Table extends StaggerTable {
 export function pricedRunsOf(job: BoundRuns): PricedRuns {
   const table = tableOf(job);
   const wholePlanks = job.runs.reduce((sum, run) => sum + run.quotient, 0);
+  const { priceTo, kinds } = table;
+  const totalsOf = (index: number) => kinds.costs[kinds.kindOf[index]].totals;
+  let last: LastPricing = { plank: 0, least: 0, priceTo, totalsOf };
   return {
     span: table.span,
     wholePlanks,
     price: (prices) => {
       const plank = setPrices(table, prices);
       const cost = leastCost(table, plank);
+      last = { plank, least: cost, priceTo, totalsOf };
       // Rounded up in whole numbers.
       const part = cost % plank;
       return cost === Number.POSITIVE_INFINITY ? cost : wholePlanks + (cost - part) / plank + (part > 0 ? 1 : 0);
     },
+    last: () => last,
     overlap: (out) => overlapOf(table, out),
   };
 }
@@ -77,11 +96,11 @@ function tableOf(job: BoundRuns): Table {
 /** Rounds the prices down to whole numbers; answers what a whole plank costs then. */
 function setPrices({ priceTo, span }: Table, prices: Float64Array): number {
   let sum = 0;
-  for (let unit = 1; unit <= span; unit += 1) sum += prices[unit] as number;
+  for (let unit = 1; unit <= span; unit += 1) sum += prices[unit];
   const scale = PRICE_OF_A_PLANK / sum;
   let plank = 0;
   for (let unit = 1; unit <= span; unit += 1) {
-    plank += Math.floor((prices[unit] as number) * scale);
+    plank += Math.floor(prices[unit] * scale);
     priceTo[unit] = plank;
   }
   return plank;
@@ -99,7 +118,7 @@ function leastCost(table: Table, plank: number): number {
     });
     if (cheapest === 0) return Number.POSITIVE_INFINITY;
     // What a run costs at the least is taken out at once; its parent is told only what it costs more.
-    cost += totals[cheapest] as number;
+    cost += totals[cheapest];
   }
   chooseAll(table);
   return cost + shortCost(table);
@@ -111,12 +130,12 @@ function setCosts({ priceTo, job }: Table, { rest, minPiece }: BoundRun, plank: 
   costs.fill(Number.POSITIVE_INFINITY);
   // First and last piece share one plank's length ...
   for (let first = minPiece; first <= rest - minPiece; first += 1) {
-    costs[first] = plank + (priceTo[first + kerf] as number) - (priceTo[plankLength - rest + first] as number);
+    costs[first] = plank + priceTo[first + kerf] - priceTo[plankLength - rest + first];
   }
   // ... or take one plank more than the whole ones, whose cost is taken off.
   const longest = Math.min(plankLength, plankLength + rest - minPiece);
   for (let first = Math.max(minPiece, rest); first <= longest; first += 1) {
-    costs[first] = (priceTo[first + kerf] as number) - (priceTo[first - rest] as number);
+    costs[first] = priceTo[first + kerf] - priceTo[first - rest];
   }
 }
 
@@ -125,17 +144,15 @@ function chooseAll(table: Table): void {
   const { job, kinds, chosen } = table;
   const known = new Map<number, number>();
   job.runs.forEach((run, index) => {
-    const kind = kinds.kindOf[index] as number;
-    const { cheapest } = kinds.costs[kind] as RunCosts<BoundRun>;
+    const kind = kinds.kindOf[index];
+    const { cheapest } = kinds.costs[kind];
     if (run.parent < 0) {
       chosen[index] = cheapest;
       return;
     }
-    const first = chosen[run.parent] as number;
-    const key = (kind * kinds.shapeCount + (kinds.shapeOf[run.parent] as number)) * (job.plankLength + 1) + first;
-    const choice =
-      known.get(key) ??
-      cheapestBeside(table, kinds.costs[kind] as RunCosts<BoundRun>, job.runs[run.parent] as BoundRun, first);
+    const first = chosen[run.parent];
+    const key = (kind * kinds.shapeCount + kinds.shapeOf[run.parent]) * (job.plankLength + 1) + first;
+    const choice = known.get(key) ?? cheapestBeside(table, kinds.costs[kind], job.runs[run.parent], first);
     known.set(key, choice);
     chosen[index] = choice;
   });
@@ -159,8 +176,8 @@ function cheapestBeside(
   let at = wrap(joint + to - run.x, plankLength);
   for (let count = plankLength - 1 - to + from; count > 0; count -= 1) {
     at = at === plankLength ? 1 : at + 1;
-    if ((totals[at] as number) >= least) continue;
-    least = totals[at] as number;
+    if (totals[at] >= least) continue;
+    least = totals[at];
     choice = at;
   }
   return choice;
@@ -172,7 +189,7 @@ function shortCost({ job, span, priceTo, shortAt }: Table): number {
   job.shortLengths.forEach(({ length, count }, index) => {
     let least = Number.POSITIVE_INFINITY;
     for (let at = 0, end = length + job.kerf; end <= span; at += 1, end += 1) {
-      const cost = (priceTo[end] as number) - (priceTo[at] as number);
+      const cost = priceTo[end] - priceTo[at];
       if (cost >= least) continue;
       least = cost;
       shortAt[index] = at;
@@ -186,11 +203,11 @@ function overlapOf({ job, span, chosen, shortAt }: Table, out: Int32Array): void
   const { kerf, plankLength } = job;
   out.fill(0);
   const lay = (from: number, to: number, count: number): void => {
-    out[from] = (out[from] as number) + count;
-    if (to < span) out[to + 1] = (out[to + 1] as number) - count;
+    out[from] = out[from] + count;
+    if (to < span) out[to + 1] = out[to + 1] - count;
   };
   job.runs.forEach(({ rest }, index) => {
-    const first = chosen[index] as number;
+    const first = chosen[index];
     if (first >= rest) {
       lay(first - rest + 1, first + kerf, 1);
     } else {
@@ -199,8 +216,8 @@ function overlapOf({ job, span, chosen, shortAt }: Table, out: Int32Array): void
     }
   });
   job.shortLengths.forEach(({ length, count }, index) => {
-    const at = shortAt[index] as number;
+    const at = shortAt[index];
     lay(at + 1, at + length + kerf, count);
   });
-  for (let unit = 2; unit <= span; unit += 1) out[unit] = (out[unit] as number) + (out[unit - 1] as number);
+  for (let unit = 2; unit <= span; unit += 1) out[unit] = out[unit] + out[unit - 1];
 }

@@ -8,7 +8,7 @@
  *
  * Only additions, multiplications and divisions: the same everywhere, to the last bit.
  */
-import type { PricedRuns } from './pricedRuns';
+import type { LastPricing, PricedRuns } from './pricedRuns';
 
 export interface PriceGoal {
   /** Nothing above this is of use: a plan with so many planks is at hand. */
@@ -21,6 +21,8 @@ export interface PriceGoal {
 export interface PriceSearch {
   /** @returns the most planks shown to be needed so far; Infinity when some run cannot be laid under the rules */
   readonly raise: (goal: PriceGoal) => number;
+  /** The runs priced once more at the best prices met; undefined before the first pricing. */
+  readonly atBest: () => LastPricing | undefined;
 }
 
 /** How far past a whole number of planks prices aim: wide at first, which is quicker, then narrow. */
@@ -53,10 +55,16 @@ export function priceSearchOf(priced: PricedRuns, known: number): PriceSearch {
   let stride = Number.POSITIVE_INFINITY;
   let waited = 0;
   let isExhausted = false;
+  const best = { share: -1, prices };
+  const keepBest = (): void => {
+    const { least, plank } = priced.last();
+    if (least / plank > best.share) Object.assign(best, { share: least / plank, prices: prices.slice() });
+  };
   const raise = ({ upTo, patience }: PriceGoal): number => {
     while (shown < upTo && waited < patience && !isExhausted) {
       const planks = priced.price(prices);
       if (planks === Number.POSITIVE_INFINITY) return planks;
+      keepBest();
       waited = planks > shown ? 0 : waited + 1;
       shown = Math.max(shown, planks);
       cuts.push(cutOf(priced));
@@ -71,19 +79,24 @@ export function priceSearchOf(priced: PricedRuns, known: number): PriceSearch {
     }
     return shown;
   };
-  return { raise };
+  const atBest = (): LastPricing | undefined => {
+    if (best.share < 0) return undefined;
+    priced.price(best.prices);
+    return priced.last();
+  };
+  return { raise, atBest };
 }
 
 function cutOf(priced: PricedRuns): Cut {
   const overlap = new Int32Array(priced.span + 1);
   priced.overlap(overlap);
-  let least = overlap[1] as number;
+  let least = overlap[1];
   let most = least;
   for (let unit = 2; unit <= priced.span; unit += 1) {
-    least = Math.min(least, overlap[unit] as number);
-    most = Math.max(most, overlap[unit] as number);
+    least = Math.min(least, overlap[unit]);
+    most = Math.max(most, overlap[unit]);
   }
-  for (let unit = 1; unit <= priced.span; unit += 1) overlap[unit] = (overlap[unit] as number) - least;
+  for (let unit = 1; unit <= priced.span; unit += 1) overlap[unit] = overlap[unit] - least;
   return { overlap, least, most: most - least };
 }
 
@@ -96,12 +109,12 @@ function moveOntoCuts(prices: Float64Array, cuts: readonly Cut[], aim: number): 
   for (let sweep = 0; sweep < SWEEPS; sweep += 1) {
     let moved = false;
     for (let index = cuts.length - 1; index >= 0; index -= 1) {
-      const rate = moveOntoCut(prices, cuts[index] as Cut, aim);
+      const rate = moveOntoCut(prices, cuts[index], aim);
       if (rate > 0) moved = true;
-      weights[index] = (weights[index] as number) + rate;
+      weights[index] = weights[index] + rate;
     }
     if (!moved) return null;
-    for (let unit = 1; unit < prices.length; unit += 1) prices[unit] = Math.max(prices[unit] as number, LEAST_PRICE);
+    for (let unit = 1; unit < prices.length; unit += 1) prices[unit] = Math.max(prices[unit], LEAST_PRICE);
   }
   return weights;
 }
@@ -111,16 +124,16 @@ function moveOntoCuts(prices: Float64Array, cuts: readonly Cut[], aim: number): 
  * where it is not above what is shown already, no prices show more.
  */
 function deepestOverlap(cuts: readonly Cut[], weights: Float64Array): number {
-  const mixture = new Float64Array((cuts[0] as Cut).overlap.length);
+  const mixture = new Float64Array(cuts[0].overlap.length);
   let sum = 0;
   let base = 0;
   cuts.forEach(({ overlap, least }, index) => {
-    const weight = weights[index] as number;
+    const weight = weights[index];
     sum += weight;
     base += weight * least;
     if (weight === 0) return;
     for (let unit = 1; unit < mixture.length; unit += 1) {
-      mixture[unit] = (mixture[unit] as number) + weight * (overlap[unit] as number);
+      mixture[unit] = mixture[unit] + weight * overlap[unit];
     }
   });
   let deepest = 0;
@@ -134,8 +147,8 @@ function moveOntoCut(prices: Float64Array, { overlap, least, most }: Cut, aim: n
   let mean = 0;
   let square = 0;
   for (let unit = 1; unit < prices.length; unit += 1) {
-    const price = prices[unit] as number;
-    const depth = overlap[unit] as number;
+    const price = prices[unit];
+    const depth = overlap[unit];
     const part = price * depth;
     sum += price;
     mean += part;
@@ -148,7 +161,7 @@ function moveOntoCut(prices: Float64Array, { overlap, least, most }: Cut, aim: n
   const rate = Math.min(shortfall / variance, LONGEST_MOVE / most, 1);
   const factors = powers(rate, most, 1 / sum);
   for (let unit = 1; unit < prices.length; unit += 1) {
-    prices[unit] = (prices[unit] as number) * (factors[overlap[unit] as number] as number);
+    prices[unit] = prices[unit] * factors[overlap[unit]];
   }
   return rate;
 }

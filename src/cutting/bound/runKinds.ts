@@ -67,30 +67,30 @@ export function kindOfRun(
   fill: (run: BoundRun, children: readonly RunCosts<BoundRun>[], totals: Float64Array) => void,
 ): RunCosts<BoundRun> {
   const { job, kindOf, costs, above } = kinds;
-  const children = (kinds.children[index] as number[]).map((child) => kindOf[child] as number);
-  const shape = kinds.shapeOf[index] as number;
+  const children = kinds.children[index].map((child) => kindOf[child]);
+  const shape = kinds.shapeOf[index];
   const key = children.length > 1 ? -1 : shape * (job.runs.length + 1) + (children[0] ?? -1) + 1;
   let kind = above.get(key);
   if (kind === undefined) {
     const totals = costs[kinds.count]?.totals ?? new Float64Array(job.plankLength + 1);
-    const run = job.runs[index] as BoundRun;
+    const run = job.runs[index];
     fill(
       run,
-      children.map((child) => costs[child] as RunCosts<BoundRun>),
+      children.map((child) => costs[child]),
       totals,
     );
     kind = keepKind(kinds, shape, { run, totals, cheapest: cheapestOf(totals) });
     if (key >= 0) above.set(key, kind);
   }
   kindOf[index] = kind;
-  return costs[kind] as RunCosts<BoundRun>;
+  return costs[kind];
 }
 
 /** The kind that has these very costs, or else a new one. */
 function keepKind(kinds: RunKinds, shape: number, own: RunCosts<BoundRun>): number {
   const key = shape * (kinds.job.plankLength + 1) + own.cheapest;
   const alike = kinds.alike.get(key) ?? [];
-  const known = alike.find((kind) => isEqual((kinds.costs[kind] as RunCosts<BoundRun>).totals, own.totals));
+  const known = alike.find((kind) => isEqual(kinds.costs[kind].totals, own.totals));
   if (known !== undefined) return known;
   kinds.alike.set(key, [...alike, kinds.count]);
   kinds.costs[kinds.count] = own;

@@ -7,7 +7,8 @@
  */
 import type { BrokenRule, CutJob, KeptEnd, PlannedPiece, PlannedRow } from '../job';
 import { lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from '../runs/prepared';
-import { matchStrips, type RowEnds, type StripRows, WHOLE_STRIP } from '../runs/strips';
+import type { StripRows } from '../runs/stripRows';
+import { matchStrips, type RowEnds, WHOLE_STRIP } from '../runs/strips';
 
 /** More than any two rows lie apart. */
 const ANY_ROWS = 2 ** 30;
@@ -32,7 +33,10 @@ interface Piece {
 export function pairPieces(prepared: PreparedJob, at: Int32Array): { rows: PlannedRow[]; plankCount: number } {
   const pieces = prepared.runs.map((run) => piecesOf(prepared, run, at[run.index]));
   const strips = prepared.stripRows.flatMap((rows) => takeStrips(prepared, rows, at, pieces));
-  sharePlanks(pieces.flat().filter((piece) => !piece.twin));
+  sharePlanks(
+    pieces.flat().filter((piece) => !piece.twin),
+    prepared.plankLength,
+  );
   for (const { strip, source } of strips) strip.plank = source.plank;
   const numberOf = new Map<number, number>();
   const rows = prepared.rowRuns.map((indices) => ({
@@ -100,23 +104,28 @@ function takeStrip(strip: Piece, source: Piece | undefined): TakenStrip[] {
 
 /**
  * The sweep. A piece goes onto a plank that it fills up exactly, else onto one whose other piece is laid in the nearest
- * row: that offcut waits least. Costs cut pieces x planks begun.
+ * row: that offcut waits least. Costs cut pieces x planks with room left.
  */
-function sharePlanks(pieces: readonly Piece[]): void {
-  const planks: { end: number; row: number }[] = [];
+function sharePlanks(pieces: readonly Piece[], plankLength: number): void {
+  let plankCount = 0;
+  /** Planks with room left, in the order in which they were begun. */
+  const open: { readonly plank: number; end: number; row: number }[] = [];
   const inOrder = [...pieces].sort((a, b) => a.begin - b.begin || b.end - a.end || a.row - b.row);
   for (const piece of inOrder) {
     let best = -1;
     let least = Number.POSITIVE_INFINITY;
-    for (let plank = 0; plank < planks.length && piece.begin >= 0; plank++) {
-      const { end, row } = planks[plank];
+    for (let i = 0; i < open.length && piece.begin >= 0; i++) {
+      const { end, row } = open[i];
       if (end > piece.begin) continue;
       const wait = Math.abs(row - piece.row) + (end === piece.begin ? 0 : ANY_ROWS);
-      if (wait < least) best = plank;
+      if (wait < least) best = i;
       least = Math.min(least, wait);
     }
-    piece.plank = best < 0 ? planks.length : best;
-    planks[piece.plank] = { end: piece.end, row: piece.row };
+    const plank = best < 0 ? plankCount++ : open[best].plank;
+    piece.plank = plank;
+    const booked = piece.end < plankLength ? [{ plank, end: piece.end, row: piece.row }] : [];
+    if (best < 0) open.push(...booked);
+    else open.splice(best, 1, ...booked);
   }
 }
 

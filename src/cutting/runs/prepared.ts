@@ -7,7 +7,7 @@
  * first piece (see `arcs.ts`), and the same formulas hold with quotient 0.
  */
 import type { CutJob } from '../job';
-import { type StripRows, stripRowsOf } from './strips';
+import { type StripRows, stripRowsOf } from './stripRows';
 
 export interface PreparedRun {
   /** Place in `PreparedJob.runs`. */

@@ -46,8 +46,8 @@ export function cheapestOf(totals: Float64Array): number {
   let cheapest = 0;
   let least = Number.POSITIVE_INFINITY;
   for (let first = 1; first < totals.length; first += 1) {
-    if ((totals[first] as number) < least) {
-      least = totals[first] as number;
+    if (totals[first] < least) {
+      least = totals[first];
       cheapest = first;
     }
   }
@@ -68,7 +68,7 @@ export function tellParent(
   above: Float64Array,
 ): void {
   const { plankLength, stagger, blockForward, blockBackward, aboveReach, belowReach } = table;
-  const least = totals[cheapest] as number;
+  const least = totals[cheapest];
   const reach = plankLength - 2 * stagger + 1;
   const isShutAllRound = reachMinima(table, { run, parent, totals });
   slideMinima(table, totals, cheapest, reach);
@@ -76,14 +76,14 @@ export function tellParent(
   for (let offset = 1 - stagger; offset < stagger; offset += 1) {
     first = first === 1 ? plankLength : first - 1;
     const start = stagger - offset;
-    let cost = Math.min(blockBackward[start] as number, blockForward[start + reach - 1] as number);
+    let cost = Math.min(blockBackward[start], blockForward[start + reach - 1]);
     if (!isShutAllRound) {
       const [from, to] = shutOffsets(table, { run, parent, first });
       if (offset < from || offset > to) continue;
-      if (to < stagger - 1) cost = Math.min(cost, aboveReach[stagger - 1 - to] as number);
-      if (from > 1 - stagger) cost = Math.min(cost, belowReach[from + stagger - 1] as number);
+      if (to < stagger - 1) cost = Math.min(cost, aboveReach[stagger - 1 - to]);
+      if (from > 1 - stagger) cost = Math.min(cost, belowReach[from + stagger - 1]);
     }
-    above[first] = (above[first] as number) + cost - least;
+    above[first] = above[first] + cost - least;
   }
 }
 
@@ -124,19 +124,19 @@ function slideMinima(
     if (start < 2 * stagger) {
       let least = Number.POSITIVE_INFINITY;
       for (let place = end - 1, at = wrap(cheapest + end - 1, plankLength); place >= start; place -= 1) {
-        const cost = totals[at] as number;
+        const cost = totals[at];
         if (cost < least) least = cost;
         blockBackward[place] = least;
         at = at === 1 ? plankLength : at - 1;
       }
     }
     if (start === 1) {
-      blockForward[end - 1] = blockBackward[1] as number;
+      blockForward[end - 1] = blockBackward[1];
       continue;
     }
     let least = Number.POSITIVE_INFINITY;
     for (let place = start, at = wrap(cheapest + start, plankLength); place < end; place += 1) {
-      const cost = totals[at] as number;
+      const cost = totals[at];
       if (cost < least) least = cost;
       blockForward[place] = least;
       at = at === plankLength ? 1 : at + 1;
@@ -156,7 +156,7 @@ function reachMinima(
   const fillOutwards = (minima: Float64Array, from: number, step: 1 | -1): void => {
     let least = Number.POSITIVE_INFINITY;
     for (let count = 1, at = wrap(from + step, plankLength); count <= 2 * stagger - 2; count += 1) {
-      const cost = totals[at] as number;
+      const cost = totals[at];
       if (cost < least) least = cost;
       minima[count] = least;
       at = at + step < 1 ? plankLength : at + step > plankLength ? 1 : at + step;

@@ -15,6 +15,8 @@ import { clear, layAll, lift, type Trial } from './trial';
 
 /** Sweeps over all runs that make a start. */
 const SWEEPS = 3;
+/** Places of all runs beyond which one has to do. */
+const MOST_PLACES_TO_SWEEP_AGAIN = 2 ** 22;
 /** Moves for each run after which the search starts again, and how much more each later start is given. */
 const MOVES_A_START = 25;
 const LATER_STARTS = 1.5;
@@ -38,7 +40,8 @@ function levelByDepth(trial: Trial, prices: Prices): void {
   const { prepared, depth } = trial;
   const { sums } = prices;
   prices.ofPlace.fill(1);
-  for (let sweep = 0; sweep < SWEEPS; sweep++) {
+  const isVast = prepared.runs.length * prepared.plankLength > MOST_PLACES_TO_SWEEP_AGAIN;
+  for (let sweep = 0; sweep < (isVast ? 1 : SWEEPS); sweep++) {
     for (const run of prepared.runs) {
       if (run.isTied) continue;
       if (trial.at[run.index] > 0) lift(trial, run);

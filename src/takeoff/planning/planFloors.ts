@@ -1,8 +1,9 @@
 /** Floors laid from the same planks -> one cut plan, and that plan as it is marked. */
 import type { CutJob, CutPlan } from '../../cutting/job';
+import { judged } from '../../cutting/judge/judged';
 import { type Ledger, ledgerOf } from '../../cutting/plan/ledger';
 import { brokenRules } from '../../cutting/plan/pairing';
-import { planCuts } from '../../cutting/search';
+import { type PlanOptions, planCuts } from '../../cutting/search';
 import { type Ticks, ticksUnrounded } from '../../geometry/length';
 import type { RowLayout } from '../../layout/rows';
 import type { ReadRoom, StartChoice } from '../reading/readRoom';
@@ -36,14 +37,14 @@ export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
  * Plans floors that share their planks; the product and rules of the first count for all.
  *
  * @param floors at least one; all of one plank size
- * @param effort multiplies the steps of the search
+ * @param options how much work the search may do
  */
-export function planFloors<F extends FloorInRows>(floors: readonly F[], effort = 1): PlannedFloors<F> {
+export function planFloors<F extends FloorInRows>(floors: readonly F[], options: PlanOptions = {}): PlannedFloors<F> {
   const { product, rules, start } = floors[0].read;
   const rooms = floors.map((floor) => floor.layout.rows);
   const plankLength = ticksUnrounded(product.asTyped.length);
   const { job, grid } = cutJobOf(rooms, plankLength, product.plankWidth, rules, start.reuseStrips);
-  const plan = planCuts(job, { effort });
+  const plan = planCuts(job, options);
   const lengths = withinSources(markedLengths(plan, rooms.flat(), 0, grid), ledgerOf(job, plan));
   const markedJob = jobInTicks(job, floors, lengths);
   const markedPlan = planInTicks(plan, markedJob, lengths);
@@ -92,7 +93,11 @@ function jobInTicks(
   };
 }
 
-/** What it breaks is told of the lengths as marked and the rules as typed: those of the grid may be stricter. */
+/**
+ * What it breaks is told of the lengths as marked and the rules as typed: those of the grid may be stricter.
+ *
+ * @throws Error `Internal: ...` if the plan as marked breaks a law
+ */
 export function planInTicks(
   plan: CutPlan,
   markedJob: CutJob,
@@ -101,5 +106,5 @@ export function planInTicks(
   const rows = plan.rows.map((row, i) => ({
     runs: row.runs.map((run, j) => run.map((piece, k) => ({ ...piece, length: lengths[i][j][k] }))),
   }));
-  return { ...plan, rows, broken: brokenRules(markedJob, rows) };
+  return judged(markedJob, { ...plan, rows, broken: brokenRules(markedJob, rows) });
 }

@@ -58,7 +58,7 @@ export function chooseWay(drawn: DrawnRoom): ChosenWay {
 const FIRST_LOOK = 0.1;
 
 function candidateOf(floors: readonly LaidFloor[], effort: number): Candidate {
-  const planned = planFloors(floors, effort);
+  const planned = planFloors(floors, { effort });
   return { planned, way: wayLineOf(planned) };
 }
 

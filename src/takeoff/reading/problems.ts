@@ -111,6 +111,8 @@ export const problems = {
 
   units: (found: Found) => `units: ${quoted(found)} is not a system of units. Type us (feet and inches) or metric.`,
 
+  yesOrNo: (where: string, found: Found) => `${where}: ${quoted(found)} is neither yes nor no. Type one of them.`,
+
   /** Two ranges given together that differ in size. */
   unequalRanges: (where: string, size: string, otherWhere: string, otherSize: string) =>
     `${where} has ${size}, but ${otherWhere} has ${otherSize}. Give ranges of the same size, or single cells.`,

@@ -154,6 +154,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   noSuchRoom: () => ofOrder([plainRoom], ['Attic']),
   labourBy: () => ofHouse({ labour: [{ ...blankItem('labour'), work: 'Laying', rate: 3 }] }),
   units: () => refused(() => PLANK_AREA(12, 10, '', 'feet')),
+  yesOrNo: () => refused(() => PLANK_COUNT(12, 48, '', '', 'perhaps')),
   unequalRanges: () => refused(() => PLANK_AREA(column(1, 2), column(1, 2, 3))),
   oneCell: () => refused(() => PLANK_CUTS(column(12, 12), 10, 48, 6)),
   oneColumn: () =>

@@ -1,0 +1,29 @@
+/** The judge's seat: a plan that has not passed here is neither shown nor written. */
+import type { CutJob, CutPlan } from '../job';
+import { checkCutPlan } from './laws';
+
+/**
+ * Answers the plan if it keeps all laws.
+ *
+ * Costs about a twentieth of the planning: 4 ms on the open cases in the middle, 75 ms on a floor of a thousand rows.
+ *
+ * @throws Error `Internal: ...` with the first law it breaks and the job as a file that `npm run plan -- --cases` reads:
+ *   a mistake of ours, never of the person's
+ */
+export function judged(job: CutJob, plan: CutPlan): CutPlan {
+  const [first, ...more] = checkCutPlan(job, plan);
+  if (first === undefined) return plan;
+  const others = more.length === 0 ? '' : ` and ${more.length} more laws`;
+  throw new Error(`Internal: the plan breaks a law: ${first}${others}. Please report it, with the job: ${fileOf(job)}`);
+}
+
+/** The job as a file of jobs. */
+function fileOf(job: CutJob): string {
+  const { plankLength: L, plankWidth: W, kerf: k, minPiece: m, minStagger: S, alignedDistance: T } = job;
+  const rows = job.rows.map(({ room, width, runs }) => ({
+    room,
+    width,
+    runs: runs.map(({ x, length }) => ({ x, R: length })),
+  }));
+  return JSON.stringify({ instances: [{ id: 'to replay', L, W, k, m, S, T, rows, twins: job.ripPairs }] });
+}
