@@ -1,6 +1,6 @@
 /** Custom functions for what is ordered besides planks, and for wood that moves. */
 import type { Ticks, Units } from '../geometry/length';
-import { KERF_RULE } from '../layout/rules';
+import { usualLength } from '../layout/rules';
 import { moistureContent } from '../order/moisture';
 import { DRIEST_MOISTURE, WETTEST_MOISTURE, widthChange } from '../order/movement';
 import { readCoefficient, readTemperature } from '../order/readWood';
@@ -63,7 +63,7 @@ export function PLANK_UNDERLAY(
 export function PLANK_TRIM(lengths: unknown, stock_length: unknown, kerf?: unknown, units?: unknown): number {
   const table = {
     stock_length: { given: stock_length, read: lengthAbove0('room') },
-    kerf: { given: kerf, read: length0OrMore('plank'), whenBlank: (system: Units) => KERF_RULE[system] },
+    kerf: { given: kerf, read: length0OrMore('plank'), whenBlank: (system: Units) => usualLength('kerf', system) },
   };
   const { values, units: system } = singleValues(table, units);
   const wanted = listOf('lengths', lengths, lengthAbove0('room'), system).filter((length) => length !== null);

@@ -1,7 +1,7 @@
 /** Custom functions for rows: their number, the first and last width, and how end joints are staggered. */
 import type { Ticks, Units } from '../geometry/length';
 import { type RowsNote, rowsAcross } from '../layout/rips';
-import { LENGTH_RULES, type LengthRule } from '../layout/rules';
+import { type LengthRuleKey, usualLength } from '../layout/rules';
 import { problems } from '../takeoff/reading/problems';
 import { lengthText } from '../takeoff/text/lengthText';
 import { type Argument, answersOf, type CellAnswer, cellsOf, oneOrGrid, sizeText } from './arguments';
@@ -109,8 +109,8 @@ function depthTable(depth: unknown, plankWidth: unknown, gap: unknown) {
   };
 }
 
-function defaultOf(key: LengthRule['key']): (units: Units) => Ticks {
-  return (units) => (LENGTH_RULES.find((rule) => rule.key === key) as LengthRule)[units];
+function defaultOf(key: LengthRuleKey): (units: Units) => Ticks {
+  return (units) => usualLength(key, units);
 }
 
 function optionalRun(given: unknown): Argument<Ticks | null> {

@@ -6,7 +6,7 @@ import type { Ticks, Units } from '../../geometry/length';
 import { type Bounds, boundsOf, type Region } from '../../geometry/polygon';
 import { frameOf, regionToFrame } from '../../geometry/turn';
 import { type Marking, markingOf, type Notch, type Slant } from '../../layout/marking';
-import { LENGTH_RULES } from '../../layout/rules';
+import { usualLength } from '../../layout/rules';
 import type { FloorPiece, Takeoff } from '../../takeoff/result';
 import { lengthText, readLength } from '../../takeoff/text/lengthText';
 import { regionOf } from './drawing';
@@ -57,9 +57,8 @@ export function markedPieceOf(piece: FloorPiece, plan: Takeoff): MarkedPiece {
 
 /** The step to which cuts are marked. */
 function stepOf({ entry, units }: Takeoff): Ticks {
-  const rule = LENGTH_RULES.filter(({ key }) => key === 'markingStep')[0];
   const typed = readLength(entry.rules.markingStep, 'plank', units);
-  return typed.ok && typed.ticks > 0 ? typed.ticks : rule[units];
+  return typed.ok && typed.ticks > 0 ? typed.ticks : usualLength('markingStep', units);
 }
 
 function restOf({ keeps }: FloorPiece, plan: Takeoff, box: Bounds): Pick<MarkedPiece, 'restFrom' | 'restTo'> {

@@ -3,16 +3,16 @@
  * typed is lost when a person looks at another way to measure. Fields go by the paths of `Problem.field`.
  */
 import type { Units } from '../../geometry/length';
+import { BLANK_RULES, blankOf, type RoomEntry, type ShapeEntry, type Typed } from '../../takeoff/entry';
 import {
-  BLANK_RULES,
-  type CutoutEntry,
-  type DoorwayEntry,
-  type RectangleEntry,
-  type RoomEntry,
-  type ShapeEntry,
-  type Typed,
-  type WallEntry,
-} from '../../takeoff/entry';
+  CUTOUT_FIELDS,
+  DIAGONAL_FIELDS,
+  DOORWAY_FIELDS,
+  PRODUCT_FIELDS,
+  RECTANGLE_FIELDS,
+  RECTANGLES_FIELDS,
+  WALL_FIELDS,
+} from '../../takeoff/entryFields';
 import { replacedAt } from './replacedAt';
 
 /** The ways to measure a room. */
@@ -27,28 +27,17 @@ export interface Draft extends Omit<RoomEntry, 'shape'> {
 /** The lists of an entry, by their paths. */
 export type ListPath = 'shape.walls' | 'shape.rectangles' | 'cutouts' | 'doorways';
 
-const BLANK_WALL: WallEntry = { length: '', turn: 'R' };
-const BLANK_RECTANGLE: RectangleEntry = { change: 'add', fromLeft: '', fromNear: '', length: '', width: '' };
-const BLANK_CUTOUT: CutoutEntry = { kind: 'rectangle', wall: '', along: '', off: '', length: '', depth: '' };
-const BLANK_DOORWAY: DoorwayEntry = {
-  wall: '',
-  along: '',
-  width: '',
-  floor: 'transition',
-  depth: '',
-  leadsTo: '',
-  itsDoorway: '',
-  wallThickness: '',
-};
+const BLANK_WALL = blankOf(WALL_FIELDS);
+const BLANK_RECTANGLE = blankOf(RECTANGLES_FIELDS);
 const BLANK_ITEMS: Readonly<Record<ListPath, object>> = {
   'shape.walls': BLANK_WALL,
   'shape.rectangles': BLANK_RECTANGLE,
-  cutouts: BLANK_CUTOUT,
-  doorways: BLANK_DOORWAY,
+  cutouts: blankOf(CUTOUT_FIELDS),
+  doorways: blankOf(DOORWAY_FIELDS),
 };
 const BLANK_SHAPES: Draft['shapes'] = {
-  rectangle: { kind: 'rectangle', length: '', width: '' },
-  'four walls': { kind: 'four walls', walls: ['', '', '', ''], diagonal: '', otherDiagonal: '' },
+  rectangle: { kind: 'rectangle', ...blankOf(RECTANGLE_FIELDS) },
+  'four walls': { kind: 'four walls', walls: ['', '', '', ''], ...blankOf(DIAGONAL_FIELDS) },
   'walls in order': { kind: 'walls in order', walls: [BLANK_WALL, BLANK_WALL, BLANK_WALL, BLANK_WALL] },
   rectangles: { kind: 'rectangles', rectangles: [BLANK_RECTANGLE, BLANK_RECTANGLE] },
 };
@@ -62,16 +51,7 @@ export function blankDraft(units: Units): Draft {
     shapes: BLANK_SHAPES,
     cutouts: [],
     doorways: [],
-    product: {
-      name: '',
-      kind: 'laminate',
-      plankLength: '',
-      plankWidth: '',
-      thickness: '',
-      planksPerBox: '',
-      boxCoverage: '',
-      pricePerBox: '',
-    },
+    product: blankOf(PRODUCT_FIELDS),
     rules: BLANK_RULES,
   };
 }

@@ -10,6 +10,7 @@ import { problems } from './problems';
 
 /** Every reader answers null for a blank field; after a problem the answer is not used. */
 export interface FieldReader {
+  readonly units: Units;
   readonly problems: readonly Problem[];
   length(field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null;
   /** A length greater than 0, which must be there. */
@@ -61,6 +62,7 @@ export function fieldReader(units: Units): FieldReader {
     return ticks ?? 0;
   };
   return {
+    units,
     problems: found,
     length,
     neededLength,
