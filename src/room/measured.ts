@@ -16,6 +16,7 @@ export type MeasuredShape =
   | { readonly kind: 'rectangle'; readonly length: Ticks; readonly width: Ticks }
   | MeasuredFourWalls
   | { readonly kind: 'walls in order'; readonly walls: readonly MeasuredWall[] }
+  | { readonly kind: 'taped'; readonly walls: readonly TapedWall[]; readonly distances: readonly MeasuredDistance[] }
   | { readonly kind: 'rectangles'; readonly rectangles: readonly MeasuredRectangle[] };
 
 /** Out of square: the diagonal from the start of wall 1 to the end of wall 2, the other from its end to that of wall 3. */
@@ -31,6 +32,22 @@ export interface MeasuredWall {
   readonly length: Ticks;
   /** Degrees turned at its end, right positive (R = 90, L = -90); null (or 0) where the last one is not given. */
   readonly turn: number | null;
+}
+
+/** A wall of a room that is held by distances between its corners. */
+export interface TapedWall {
+  /** Null where it was not measured; then distances to both its corners hold it. */
+  readonly length: Ticks | null;
+  /** Degrees turned at its end as it looks, right positive; null where the last one is not given. */
+  readonly turn: number | null;
+}
+
+/** A distance between two corners, by tape. */
+export interface MeasuredDistance {
+  /** Counted from 1: corner i is where wall i starts. */
+  readonly fromCorner: number;
+  readonly toCorner: number;
+  readonly length: Ticks;
 }
 
 export interface MeasuredRectangle {

@@ -10,6 +10,7 @@ import { bad, type Checked, good, type MeasuredPart, type RoomFault, type RoomNo
 import { cornersOfFourWalls } from './fourWalls';
 import type { MeasuredRoom, MeasuredShape } from './measured';
 import { cornersOfRectangles } from './rectangles';
+import { cornersOfTape } from './taped';
 import { type Wall, wallsOf } from './walls';
 import { cornersOfWalk } from './wallWalk';
 
@@ -59,6 +60,8 @@ function cornersOfShape(shape: MeasuredShape): Checked<WallCorners> {
       return cornersOfFourWalls(shape);
     case 'walls in order':
       return cornersOfWalk(shape.walls);
+    case 'taped':
+      return cornersOfTape(shape.walls, shape.distances);
     case 'rectangles':
       return cornersOfRectangles(shape.rectangles);
   }
@@ -125,6 +128,13 @@ function sizeFaultsOf({ shape, cutouts, doorways }: MeasuredRoom): RoomFault[] {
   } else if (shape.kind === 'walls in order') {
     shape.walls.forEach((wall, i) => {
       check('wall', i + 1, wall.length);
+    });
+  } else if (shape.kind === 'taped') {
+    shape.walls.forEach((wall, i) => {
+      check('wall', i + 1, wall.length ?? 1);
+    });
+    shape.distances.forEach((distance, i) => {
+      check('diagonal', i + 1, distance.length);
     });
   } else {
     shape.rectangles.forEach((rectangle, i) => {

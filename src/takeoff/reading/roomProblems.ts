@@ -1,6 +1,7 @@
 /** The sentences about a room that its measurements cannot make: every fault of `room/` in words. */
 import type { Ticks, Units } from '../../geometry/length';
 import type { MeasuredPart, RoomFault } from '../../room/faults';
+import type { CornerPair } from '../../room/tapeAdvice';
 import { lengthText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 
@@ -29,8 +30,8 @@ const sentences: SentenceFor = {
   'turns do not add up': ({ found, wanted }) =>
     `The turns add up to ${numberText(found, 2)} degrees; all the way round a room they make ${wanted}. Check where R and L stand.`,
 
-  'does not close': ({ right, far, by, allowed }, show) =>
-    `The walls do not meet: the last ends ${show(by)} from the start of wall 1 (${sideways(right, far, show)}). Up to ${show(allowed)} is spread over the walls; check their lengths and turns.`,
+  'does not close': ({ right, far, by, allowed, advised }, show) =>
+    `The walls do not meet: the last ends ${show(by)} from the start of wall 1 (${sideways(right, far, show)}). Up to ${show(allowed)} is spread over the walls; check their lengths and turns.${adviceText(advised)}`,
 
   'walls meet': ({ wallNumbers: [one, other] }) =>
     one === other
@@ -42,6 +43,12 @@ const sentences: SentenceFor = {
 
   'diagonals disagree': ({ found, wanted, by }, show) =>
     `The other diagonal is ${show(found)}; the walls and the first diagonal make it ${show(wanted)}, ${show(by)} off. Measure both again.`,
+
+  'measure off': ({ what, number, found, drawn, by }, show) =>
+    `${what === 'wall' ? 'Wall' : 'Diagonal'} ${number} is ${show(found)}; the other measures make it ${show(drawn)}, ${show(Math.abs(by))} ${by > 0 ? 'more' : 'less'}. Measure it again.`,
+
+  'turn and diagonals disagree': ({ wallNumber }) =>
+    `The turn at the end of wall ${wallNumber} goes the other way than the measures make it. Check the turn, and between which corners each diagonal was measured.`,
 
   'side too long': ({ found, longest }, show) =>
     `The room is ${show(found)} from end to end. At most ${show(longest)} can be laid out; check the unit of the lengths.`,
@@ -75,6 +82,13 @@ function partName(what: MeasuredPart, number: number): string {
   const name = what[0].toUpperCase() + what.slice(1);
   if (what === 'diagonal') return number === 1 ? name : 'Other diagonal';
   return what === 'length' || what === 'width' ? name : `${name} ${number}`;
+}
+
+/** A room that is out of square is measured from corner to corner as well. */
+function adviceText(advised: readonly CornerPair[]): string {
+  if (advised.length === 0) return '';
+  const pairs = advised.map(([from, to]) => `${from} to ${to}`).join(', ');
+  return ` If they are right, the room is out of square: add diagonals from corner to corner (corner 1 is where wall 1 starts), best ${pairs}.`;
 }
 
 /** `3" to the right, 1" short`, leaving out what is nothing. */
