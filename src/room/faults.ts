@@ -33,11 +33,23 @@ export type RoomFault =
   | { readonly code: 'parts not connected'; readonly partCount: number }
   | {
       readonly code: 'no such wall';
-      readonly what: 'cut-out' | 'doorway';
+      readonly what: 'cut-out' | 'doorway' | 'bow';
       readonly number: number;
       readonly found: number;
       readonly wallCount: number;
     }
+  /** A wall has one face: its places stand together. */
+  | { readonly code: 'wall bows twice'; readonly wallNumber: number }
+  | {
+      readonly code: 'bow off its wall';
+      readonly wallNumber: number;
+      readonly along: Ticks;
+      readonly wallLength: Ticks;
+    }
+  /** A wall bows into another, or back over itself. */
+  | { readonly code: 'bowed walls meet' }
+  /** At most half a circle is taken for a wall. */
+  | { readonly code: 'curve too deep'; readonly wallNumber: number; readonly found: Ticks; readonly most: Ticks }
   | { readonly code: 'cut-out outside'; readonly cutoutNumber: number }
   | { readonly code: 'cut-out fills room'; readonly cutoutNumber: number }
   /** The doorway begins before its wall or ends `end` along a wall of `wallLength`. */

@@ -8,6 +8,8 @@ import type { Ticks } from '../geometry/length';
 
 export interface MeasuredRoom {
   readonly shape: MeasuredShape;
+  /** Walls that are not straight; none where it is not given. */
+  readonly bows?: readonly MeasuredBow[];
   readonly cutouts: readonly MeasuredCutout[];
   readonly doorways: readonly MeasuredDoorway[];
 }
@@ -49,6 +51,18 @@ export interface MeasuredDistance {
   readonly toCorner: number;
   readonly length: Ticks;
 }
+
+/**
+ * A wall that leaves the straight line between its corners: by distances from that line at some places (`out` away from
+ * the room, negative into it), or as an arc that rises so far from its chord.
+ */
+export type MeasuredBow =
+  | {
+      readonly kind: 'places';
+      readonly wallNumber: number;
+      readonly places: readonly { readonly along: Ticks; readonly out: Ticks }[];
+    }
+  | { readonly kind: 'curve'; readonly wallNumber: number; readonly rise: Ticks };
 
 export interface MeasuredRectangle {
   readonly change: 'add' | 'take away';

@@ -61,6 +61,18 @@ const sentences: SentenceFor = {
   'no such wall': ({ what, number, found, wallCount }) =>
     `${partName(what, number)} is at wall ${found}, but the room has ${wallCount} walls. Type a number from 1 to ${wallCount}.`,
 
+  'wall bows twice': ({ wallNumber }) =>
+    `Wall ${wallNumber} is given as bowed twice. Put all its places together, or give a curve alone.`,
+
+  'bow off its wall': ({ wallNumber, along, wallLength }, show) =>
+    `Wall ${wallNumber} is ${show(wallLength)} long, but a place of its bow is ${show(along)} along it. Give places between its corners.`,
+
+  'curve too deep': ({ wallNumber, found, most }, show) =>
+    `Wall ${wallNumber} rises ${show(found)} from its chord. At most half a circle, ${show(most)}, can be drawn; divide the wall.`,
+
+  'bowed walls meet': () =>
+    'The bowed walls cross or touch. Check how far they lie off the straight line, and which way.',
+
   'cut-out outside': ({ cutoutNumber }) =>
     `Cut-out ${cutoutNumber} lies outside the room. Check its wall and the distances along and off it.`,
 
@@ -78,7 +90,7 @@ const sentences: SentenceFor = {
 };
 
 /** `Wall 3`; a room has one length and one width. */
-function partName(what: MeasuredPart, number: number): string {
+function partName(what: MeasuredPart | 'bow', number: number): string {
   const name = what[0].toUpperCase() + what.slice(1);
   if (what === 'diagonal') return number === 1 ? name : 'Other diagonal';
   return what === 'length' || what === 'width' ? name : `${name} ${number}`;
