@@ -33,7 +33,8 @@ function doorwayPlan(house: House, rooms: readonly LaidRoom[], room: LaidRoom, m
   const work = workAt(house, room.name, mark.doorwayNumber);
   const otherRoom = rooms.find((other) => other !== room && nameKey(other.name) === nameKey(work?.neighbour ?? ''));
   const neighbourHeight = work?.neighbourHeight ?? otherRoom?.height ?? null;
-  const meeting = neighbourHeight === null ? null : meetingOf(room.height, neighbourHeight, work?.soft === 'yes');
+  const meeting =
+    neighbourHeight === null ? null : meetingOf(room.height, neighbourHeight, work?.soft === 'yes', house.units);
   const isSecond = otherRoom !== undefined && rooms.indexOf(otherRoom) < rooms.indexOf(room);
   const countedThere = isSecond && house.doorways.some((other) => joins(other, otherRoom.name, room.name));
   return {
@@ -45,7 +46,7 @@ function doorwayPlan(house: House, rooms: readonly LaidRoom[], room: LaidRoom, m
     ...barOf(mark, work, meeting, countedThere),
     doorTrim:
       work?.doorBottom == null ? null : doorTrim(room.height, work.doorBottom, house.site.doorClearance, house.units),
-    threshold: work?.thresholdTop == null ? null : thresholdDrop(room.height, work.thresholdTop),
+    threshold: work?.thresholdTop == null ? null : thresholdDrop(room.height, work.thresholdTop, house.units),
   };
 }
 
@@ -63,9 +64,10 @@ function barOf(
   if (asked !== '') return { transition: (work as DoorwayWork).transition.trim(), remark: '', undecided: false };
   if (mark.floor === 'goes on') return none('the floor goes on');
   if (mark.floor === 'stays shut') return none('the door stays shut');
+  if (meeting && !meeting.transition) return none('no bar covers a step that high', true);
   if (work?.soft === 'yes') return { transition: 'end cap', remark: '', undecided: false };
   if (!meeting) return none("the neighbouring floor's height is not entered", true);
-  return { transition: meeting.transition, remark: '', undecided: false };
+  return { transition: meeting.transition ?? '', remark: '', undecided: false };
 }
 
 function workAt(house: House, room: string, doorwayNumber: number): DoorwayWork | undefined {

@@ -1,12 +1,14 @@
 /** The whole takeoff after the cut plan: what to order, what it costs, what to do before the first plank. */
 
 import type { Takeoff } from '../takeoff/result';
+import { dayText } from '../takeoff/text/calendar';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { type BeforeLine, beforeYouBegin } from './beforeYouBegin';
 import { areaMeasure, areaUnit, type CoverOrder, coverOrders, tapeLines } from './coverOrder';
 import { type DayTask, dayList, type Timing, timingOf } from './dayList';
 import { type DoorwayPlan, doorwaysOf } from './doorways';
+import { fasteningLines } from './fasteningOrder';
 import { type FitLine, fitLines } from './fits';
 import { type FloorOrder, floorOrders } from './floorOrder';
 import { type RoomHours, roomHours } from './hours';
@@ -22,6 +24,7 @@ import {
   trimOrders,
   trimsOfRooms,
 } from './trimOrder';
+import { isWorkDay } from './workDays';
 
 export interface Order {
   readonly house: House;
@@ -56,12 +59,13 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
   const trims = trimsOfRooms(house, rooms);
   const doorways = doorwaysOf(house, rooms);
   const sticksAndLines = [...trimOrders(house, trims), ...transitionOrders(house, doorways)];
-  const hours = rooms.map((room) => roomHours(room.takeoff, house.pace));
+  const hours = rooms.map((room) => roomHours(house, room, trims, doorways));
   const materials = [
     ...floors.map((floor) => floor.line),
     ...covers.map((cover) => cover.line),
     ...tapeLines(house, covers),
     ...sticksAndLines.map((order) => ('line' in order ? order.line : order)),
+    ...fasteningLines(house, rooms, planned.floors),
     ...spacerLines(house, rooms),
     ...extraLines(house),
   ];
@@ -80,8 +84,8 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     lines: [...materials, ...labour],
     totals: totalsOf(sumOf(materials), sumOf(labour), { ...house.terms, tax: house.terms.tax ?? 0 }),
     missing: missingFrom(house, [...materials, ...labour], doorways, trims),
-    notes: notesOf(house, rooms),
-    before: beforeYouBegin(house, rooms, trims),
+    notes: notesOf(house, rooms, hours),
+    before: beforeYouBegin(house, rooms, trims, doorways),
     days: dayList(house, rooms, planned.floors, doorways, trims),
     timing: timingOf(house, rooms, hours),
   };
@@ -127,7 +131,7 @@ function labourLines(
   };
   return house.labour.map(({ work, by, rate }) => {
     const { basis, unit } = counts[by];
-    const reason = basis === null ? 'minutes for rows and cuts are not entered' : LABOUR_REASONS[by];
+    const reason = basis === null ? noHoursReason(hours) : LABOUR_REASONS[by];
     return orderLine({ part: 'labour', item: work, reason, basis, unit, price: rate, rounding: 'none' });
   });
 }
@@ -140,6 +144,12 @@ const LABOUR_REASONS = {
   door: 'doors to trim',
   job: 'the whole job',
 } as const;
+
+/** Why no hours are estimated. */
+function noHoursReason(hours: readonly RoomHours[]): string {
+  const missing = [...new Set(hours.flatMap((room) => room.missing))];
+  return `minutes for ${missing.length === 0 ? 'rows and cuts' : missing.join(', ')} are not entered`;
+}
 
 function missingFrom(
   house: House,
@@ -162,11 +172,11 @@ function missingFrom(
 }
 
 /** Names that are in no room of this order, and what was not entered at all. */
-function notesOf(house: House, rooms: readonly LaidRoom[]): readonly string[] {
+function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomHours[]): readonly string[] {
   const names = rooms.map((room) => nameKey(room.name));
   const products = rooms.map((room) => nameKey(room.product.name));
   const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
-  const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms)];
+  const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms), ...house.site.tearOut];
   const strayRooms = [...new Set(asked.filter((name) => !names.includes(nameKey(name))))];
   const strayProducts = house.floors.map((floor) => floor.product).filter((name) => !products.includes(nameKey(name)));
   return [
@@ -174,7 +184,22 @@ function notesOf(house: House, rooms: readonly LaidRoom[]): readonly string[] {
       ? [`Not in this order, so what is entered for it has no effect: ${strayRooms.join(', ')}.`]
       : []),
     ...(strayProducts.length > 0 ? [`In no room of this order: ${strayProducts.join(', ')}.`] : []),
-    ...(house.labour.length === 0 ? ['No labour is entered.'] : []),
+    ...(house.labour.length === 0 ? ['No labour is entered: the price is for the materials alone.'] : []),
+    ...scheduleNotes(house, hours),
     ...(house.terms.tax === null ? ['No tax is entered.'] : []),
+  ];
+}
+
+/** What keeps a last day from being reckoned, and a start on a day off. */
+function scheduleNotes({ schedule, labour }: House, hours: readonly RoomHours[]): readonly string[] {
+  const { startDate, workDays } = schedule;
+  const isIncomplete = hours.some((room) => room.missing.length > 0);
+  // Work paid by the hour tells it among what is missing.
+  const tellsHours = isIncomplete && !labour.some(({ by }) => by === 'hour');
+  return [
+    ...(tellsHours ? [`No hours are estimated: ${noHoursReason(hours)}.`] : []),
+    ...(startDate !== null && !isWorkDay(startDate, workDays)
+      ? [`The start, ${dayText(startDate)}, is not one of the work days entered.`]
+      : []),
   ];
 }

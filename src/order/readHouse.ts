@@ -80,6 +80,10 @@ function readValue(
     case 'percent':
     case 'price':
       return reader[kind](field, where, typed);
+    case 'markup': {
+      const percent = reader.percent(field, where, typed);
+      return percent === null ? null : Math.round(percent * 1e6) / 1e8;
+    }
     case 'date':
       return reader.date(field, where, String(typed));
     case 'species':
@@ -115,6 +119,7 @@ function withoutBlankGroups(house: House): House {
     ...house,
     underlay: roll(house.underlay),
     film: roll(house.film),
+    felt: roll(house.felt),
     tape: house.tape?.length ? house.tape : null,
     spacers: house.spacers?.apart ? house.spacers : null,
     pace: Object.values(house.pace ?? {}).every((minutes) => minutes === null) ? null : house.pace,
@@ -134,10 +139,10 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
     if (read === 0) reader.fail(field, problems.lengthZero(where));
     return read ?? 0;
   };
-  for (const at of ['underlay', 'film'] as const) {
+  for (const at of ['underlay', 'film', 'felt'] as const) {
     const goods = house[at];
     if (!goods) continue;
-    const heading = at === 'film' ? 'Film' : 'Underlay';
+    const heading = { underlay: 'Underlay', film: 'Film', felt: 'Felt' }[at];
     const width = needed(`${at}.width`, `${heading}, Width of the roll`, entry[at].width, goods.width);
     const length = needed(`${at}.length`, `${heading}, Length of the roll`, entry[at].length, goods.length);
     if (width === 0 || length === 0) continue;
@@ -164,7 +169,14 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
   house.transitions.forEach(({ stockLength }, i) => {
     if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0);
   });
+  checkMargin(entry, house, reader);
   house.labour.forEach(({ by, work }, i) => {
     if ((by as string) === '') reader.fail(`labour.${i}.by`, houseProblems.labourBy(work));
   });
+}
+
+/** Of what the job costs a margin may be all of it; of the price it must leave something for the cost. */
+function checkMargin({ terms }: HouseEntry, house: House, reader: FieldReader): void {
+  if (house.terms.marginOf !== 'price' || house.terms.margin !== 1) return;
+  reader.fail('terms.margin', problems.percentage('Terms, Margin, per cent', terms.margin, 'all of it'));
 }

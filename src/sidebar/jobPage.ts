@@ -251,7 +251,7 @@ class JobPage implements JobPart {
       goToFirstProblem(this.form);
       return;
     }
-    const { tabs, toPay, missing, pdfLink } = answer;
+    const { tabs, toPay, missing, notes, pdfLink } = answer;
     const pay =
       toPay === ''
         ? ''
@@ -262,9 +262,13 @@ class JobPage implements JobPart {
     };
     const spreadsheet = this.spreadsheet;
     const ways = spreadsheet ? tabs.map((tab) => wayTo(tab, spreadsheet, say)) : [];
-    const list = element('ul', { class: 'notes' }, ...missing.map((sentence) => element('li', {}, sentence)));
     const link = element('a', { href: pdfLink, target: '_blank', rel: 'noopener' }, "PDF of the homeowner's page");
-    this.results.replaceChildren(...(missing.length > 0 ? [list] : []), ...ways, ...(pdfLink === '' ? [] : [link]));
+    this.results.replaceChildren(
+      ...sentences(missing),
+      ...sentences(notes),
+      ...ways,
+      ...(pdfLink === '' ? [] : [link]),
+    );
   }
 }
 
@@ -273,4 +277,10 @@ function placeOf(path: string, paths: ReadonlySet<string>): string {
   if (paths.has(path)) return path;
   const section = path.split('.').slice(0, 2).join('.');
   return paths.has(section) ? section : JOB;
+}
+
+/** A list of sentences; none where there is nothing to say. */
+function sentences(texts: readonly string[]): readonly HTMLElement[] {
+  if (texts.length === 0) return [];
+  return [element('ul', { class: 'notes' }, ...texts.map((text) => element('li', {}, text)))];
 }

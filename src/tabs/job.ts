@@ -5,6 +5,7 @@
 
 import type { HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
+import { wordsText } from '../order/words';
 import type { Typed } from '../takeoff/entry';
 import { type Cell, filledRows, HEADED, numberCell, PLAIN, type TabBlock, TITLE, textCell } from './block';
 import { type CheckedHouse, checkedHouse } from './checkedHouse';
@@ -63,7 +64,7 @@ function itemsOf(entry: HouseEntry, { at, isList }: HouseSection): readonly Item
 
 function valueCell(value: unknown): Cell {
   if (typeof value === 'number') return numberCell(value, 'General', { ...PLAIN, align: 'left' });
-  return textCell(Array.isArray(value) ? value.join('; ') : String(value ?? ''));
+  return textCell(Array.isArray(value) ? wordsText(value) : String(value ?? ''));
 }
 
 function listFrom(values: ReadonlyMap<string, unknown>, section: HouseSection): Item[] {

@@ -34,6 +34,8 @@ export type JobAnswer =
       /** What the homeowner pays, as text; too low while anything is missing. */
       readonly toPay: string;
       readonly missing: readonly string[];
+      /** What was not entered at all, or has no place in the order: the price holds no such thing. */
+      readonly notes: readonly string[];
       /** Opens a PDF of the homeowner's page in the person's own session; '' where none was filled. */
       readonly pdfLink: string;
     }
@@ -62,7 +64,7 @@ export async function saveJob(store: TabStore, entry: HouseEntry): Promise<JobAn
     return found.length > 0 ? null : jobBlock(entry);
   });
   if (!written) return { status: 'problems', problems: found };
-  return { status: 'filled', tabs: [written.tab], toPay: '', missing: [], pdfLink: '' };
+  return { status: 'filled', tabs: [written.tab], toPay: '', missing: [], notes: [], pdfLink: '' };
 }
 
 /**
@@ -136,6 +138,6 @@ async function readableRooms(store: TabStore): Promise<readonly RoomEntry[]> {
   return rooms.flatMap((room) => (room.entry ? [room.entry] : []));
 }
 
-function filledAnswer({ totals, missing, house }: Order, tabs: readonly string[], link: string): JobAnswer {
-  return { status: 'filled', tabs, toPay: moneyText(totals.toPay, house.currency), missing, pdfLink: link };
+function filledAnswer({ totals, missing, notes, house }: Order, tabs: readonly string[], link: string): JobAnswer {
+  return { status: 'filled', tabs, toPay: moneyText(totals.toPay, house.currency), missing, notes, pdfLink: link };
 }

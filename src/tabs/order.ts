@@ -3,8 +3,10 @@
  * that a changed price, allowance or rate changes the totals; none of them calls a function of ours, so the tab goes on
  * reckoning in any spreadsheet it is copied or downloaded to.
  */
+import { areaUnit } from '../order/coverOrder';
 import type { Order } from '../order/order';
 import type { OrderLine, OrderPart } from '../order/orderLine';
+import { numberText } from '../takeoff/text/numberText';
 import {
   BAND,
   blankCell,
@@ -261,9 +263,25 @@ function addTenPercent(rows: Rows, order: Order, firstLine: number): void {
 
 function addHours(rows: Rows, order: Order): void {
   if (!order.house.pace) return;
-  addHeading(rows, ['Hours by the minutes entered', '', 'Rows', 'Cuts', 'Notches', '', 'Doorways', '', '', 'Hours']);
-  order.hours.forEach(({ room, rows: rowCount, cuts, notches, doorways, hours }, i) => {
-    rows.push(shownCells([room, '', rowCount, cuts, notches, '', doorways, '', '', hours], i));
+  addHeading(rows, [
+    'Hours by the minutes entered',
+    '',
+    'Rows',
+    'Cuts',
+    'Notches',
+    'Trim',
+    'Doorways',
+    'Doors',
+    '',
+    'Hours',
+  ]);
+  const unit = areaUnit(order.house.units);
+  const areas = (layers: number, tearOut: number) =>
+    `${numberText(layers, 2)} ${unit} of underlay, ${numberText(tearOut, 2)} ${unit} of old floor out`;
+  order.hours.forEach(({ room, rows: rowCount, cuts, notches, trims, doorways, doors, layers, tearOut, hours }, i) => {
+    rows.push(
+      shownCells([room, areas(layers, tearOut), rowCount, cuts, notches, trims, doorways, doors, '', hours], i),
+    );
   });
 }
 

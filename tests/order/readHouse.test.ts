@@ -22,7 +22,9 @@ const ROLL = { ...BLANK.underlay, width: 4, length: 50 };
 describe('a job as typed', () => {
   test('an empty job is read: nothing is laid, nothing is charged, nothing is invented', () => {
     const house = houseOf({});
-    expect([house.underlay, house.film, house.tape, house.spacers, house.pace]).toEqual([null, null, null, null, null]);
+    const { underlay, film, felt, tape, spacers, pace } = house;
+    expect([underlay, film, felt, tape, spacers, pace]).toEqual([null, null, null, null, null, null]);
+    expect([house.adhesive.coverage, house.fasteners.apart]).toEqual([null, null]);
     expect(house.terms).toEqual({ tax: null, taxOn: 'materials', margin: 0, marginOf: 'cost' });
     expect(house.shareOffcuts).toBe('yes');
   });
@@ -56,6 +58,15 @@ describe('a job as typed', () => {
     ['', null],
   ])('a tax of %j is %j', (tax, fraction) => {
     expect(houseOf({ terms: { ...BLANK.terms, tax } }).terms.tax).toBe(fraction);
+  });
+
+  test('a margin of 100 % of cost doubles it; of the price nothing would be left for the cost', () => {
+    const terms = { ...BLANK.terms, margin: '100%' };
+    expect(houseOf({ terms }).terms.margin).toBe(1);
+    expect(houseOf({ terms: { ...terms, margin: 17.3 } }).terms.margin).toBe(0.173);
+    expect(problemsOf({ terms: { ...terms, marginOf: 'price' } })).toEqual([
+      expect.stringMatching(/^terms\.margin \| Terms, Margin, per cent: "100%" is not below 100 per cent/),
+    ]);
   });
 
   test('blank kerf, lap and clearance take what is common, in the job’s own units', () => {
@@ -92,9 +103,12 @@ describe('a job as typed', () => {
     expect(houseOf({ site: { ...BLANK.site, temperature: 20 } }, 'metric').site.temperature).toBe(68);
   });
 
-  test('some minutes filled in count, the others count nothing', () => {
+  test('some minutes are filled in, the others are not known', () => {
     const { pace } = houseOf({ pace: { ...BLANK.pace, perRow: 6 } });
-    expect(pace).toEqual({ perRoom: null, perRow: 6, perCut: null, perNotch: null, perDoorway: null });
+    expect(pace).toEqual({
+      ...Object.fromEntries(Object.keys(BLANK.pace).map((key) => [key, null])),
+      perRow: 6,
+    });
   });
 
   test.each([

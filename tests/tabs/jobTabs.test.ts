@@ -81,6 +81,14 @@ describe('filling the order', () => {
     }
   });
 
+  test('the answer names what the price does not hold, for the sidebar to show', async () => {
+    const answer = await fillHomeowner(store, { ...demoJob, labour: [], terms: { ...demoJob.terms, tax: '' } });
+    expect(answer).toMatchObject({
+      missing: [],
+      notes: ['No labour is entered: the price is for the materials alone.', 'No tax is entered.'],
+    });
+  });
+
   test('rooms that do not share keep the lists they have', async () => {
     await fillOrder(store, { ...demoJob, shareOffcuts: 'no' });
     expect(tabNames()).toEqual(['Estimate', 'Rooms', 'Job', 'Order', 'Job list']);

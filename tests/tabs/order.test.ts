@@ -119,7 +119,7 @@ describe('the order tab', () => {
     });
     const block = orderBlock(blank);
     compareTotals(blank, block, recomputedByEngine(block));
-    expect(blockTexts(block).flat()).toContain('No labour is entered.');
+    expect(blockTexts(block).flat()).toContain('No labour is entered: the price is for the materials alone.');
   });
 });
 
