@@ -26,6 +26,14 @@ export type RoomFault =
   | { readonly code: 'diagonals disagree'; readonly found: Ticks; readonly wanted: Ticks; readonly by: Ticks }
   /** A measure that the others contradict: they make it `drawn`. */
   | ({ readonly code: 'measure off' } & TapeResidual)
+  /** A diagonal from a corner that the room does not have, or from a corner to itself. */
+  | {
+      readonly code: 'no such corner';
+      readonly diagonalNumber: number;
+      readonly found: number;
+      readonly cornerCount: number;
+    }
+  | { readonly code: 'diagonal of one corner'; readonly diagonalNumber: number }
   | { readonly code: 'turn and diagonals disagree'; readonly wallNumber: number }
   | { readonly code: 'side too long'; readonly found: Ticks; readonly longest: Ticks }
   /** Nothing was added, or everything was taken away again. */

@@ -10,7 +10,7 @@ import { type Ticks, toTicks } from '../geometry/length';
 import { firstMeeting, signedAreaOf } from '../geometry/polygon';
 import { unitOf } from '../geometry/turn';
 import { allowedMisfit, TAPE_READING, type WallCorners } from './corners';
-import { bad, type Checked, good, type RoomNote, type TapeResidual } from './faults';
+import { bad, type Checked, good, type RoomFault, type RoomNote, type TapeResidual } from './faults';
 import { leastSquares, type Observation, type Solution } from './leastSquares';
 import type { MeasuredDistance, TapedWall } from './measured';
 import { farSideUp, headingsOf } from './wallWalk';
@@ -46,6 +46,9 @@ export function cornersOfTape(
   walls: readonly TapedWall[],
   distances: readonly MeasuredDistance[],
 ): Checked<WallCorners> {
+  const astray = distances.map((distance, i) => astrayFault(distance, i + 1, walls.length)).find((fault) => fault);
+  if (astray) return bad(astray);
+  if (walls.length < 3) return bad({ code: 'too few walls', found: walls.length });
   const tapes = tapesOf(walls, distances);
   const drawn = drawnCorners(walls, tapes);
   const solution = fitted(drawn, tapes, turnsOf(walls));
@@ -59,6 +62,16 @@ export function cornersOfTape(
   if (meeting) return bad({ code: 'walls meet', wallNumbers: [meeting[0] + 1, meeting[1] + 1] });
   const measured = walls.map((wall, i) => wall.length ?? toTicks(apart(corners, i, (i + 1) % walls.length)));
   return good({ corners: placed, measured, holes: [], notes: notesOf(tapes, solution) });
+}
+
+function astrayFault(
+  { fromCorner, toCorner }: MeasuredDistance,
+  diagonalNumber: number,
+  cornerCount: number,
+): RoomFault | null {
+  const found = [fromCorner, toCorner].find((corner) => corner > cornerCount);
+  if (found !== undefined) return { code: 'no such corner', diagonalNumber, found, cornerCount };
+  return fromCorner === toCorner ? { code: 'diagonal of one corner', diagonalNumber } : null;
 }
 
 interface Corner {

@@ -4,6 +4,8 @@
  */
 import type { EntryOf, RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
 import {
+  BOW_FIELDS,
+  CORNER_DIAGONAL_FIELDS,
   CUTOUT_FIELDS,
   DIAGONAL_FIELDS,
   DOORWAY_FIELDS,
@@ -47,6 +49,7 @@ export function checkedEntry(value: unknown): CheckedEntry {
   const shape = shapeOf(fieldsOf(value.shape), report);
   const fields = {
     ...fieldsAt(NAME_FIELDS, value, '', report),
+    bows: listAt(BOW_FIELDS, value.bows, report),
     cutouts: listAt(CUTOUT_FIELDS, value.cutouts, report),
     doorways: listAt(DOORWAY_FIELDS, value.doorways, report),
     product: fieldsAt(PRODUCT_FIELDS, fieldsOf(value.product), 'product.', report),
@@ -64,7 +67,11 @@ function shapeOf(shape: Fields, report: Report): ShapeEntry | null {
     case 'four walls':
       return { kind, walls: fourWalls(shape.walls, report), ...fieldsAt(DIAGONAL_FIELDS, shape, 'shape.', report) };
     case 'walls in order':
-      return { kind, walls: listAt(WALL_FIELDS, shape.walls, report) };
+      return {
+        kind,
+        walls: listAt(WALL_FIELDS, shape.walls, report),
+        diagonals: listAt(CORNER_DIAGONAL_FIELDS, shape.diagonals, report),
+      };
     case 'rectangles':
       return { kind, rectangles: listAt(RECTANGLES_FIELDS, shape.rectangles, report) };
     default:

@@ -186,8 +186,10 @@ function entryOf(found: readonly FoundField[]): Record<string, unknown> {
       walls: isFourWalls
         ? [1, 2, 3, 4].map((number) => fields('shape.walls', number).length)
         : items('shape.walls').map((wall) => ({ ...wall, length: typedWall(wall.length) })),
+      diagonals: items('shape.diagonals'),
       rectangles: items('shape.rectangles'),
     },
+    bows: items('bows'),
     cutouts: items('cutouts'),
     doorways: items('doorways'),
     product: fields('product'),

@@ -6,6 +6,8 @@
  * (clockwise). A rectangle's walls are 1 far, 2 right, 3 near, 4 left; `length` lies along walls 1 and 3.
  */
 import {
+  type BOW_FIELDS,
+  type CORNER_DIAGONAL_FIELDS,
   type CUTOUT_FIELDS,
   type DIAGONAL_FIELDS,
   type DOORWAY_FIELDS,
@@ -38,6 +40,8 @@ export type EntryOf<S extends { readonly fields: readonly EntryField[] }> = {
 
 export interface RoomEntry extends EntryOf<typeof NAME_FIELDS> {
   readonly shape: ShapeEntry;
+  /** Walls that are not straight. */
+  readonly bows: readonly BowEntry[];
   readonly cutouts: readonly CutoutEntry[];
   readonly doorways: readonly DoorwayEntry[];
   readonly product: ProductEntry;
@@ -51,12 +55,21 @@ export type ShapeEntry =
   | ({ readonly kind: 'four walls'; readonly walls: readonly [Typed, Typed, Typed, Typed] } & EntryOf<
       typeof DIAGONAL_FIELDS
     >)
-  /** Each wall with the turn at its end: `R`, `L`, or degrees, right positive. The last turn may be blank. */
-  | { readonly kind: 'walls in order'; readonly walls: readonly WallEntry[] }
+  /**
+   * Each wall with the turn at its end: `R`, `L`, or degrees, right positive; the last turn may be blank. With diagonals
+   * the turns are what the corners look like, and the tape says how far they are out.
+   */
+  | {
+      readonly kind: 'walls in order';
+      readonly walls: readonly WallEntry[];
+      readonly diagonals: readonly CornerDiagonalEntry[];
+    }
   /** Rectangles added and taken away; offsets of the near left corner from a common corner, negative allowed. */
   | { readonly kind: 'rectangles'; readonly rectangles: readonly RectangleEntry[] };
 
 export type WallEntry = EntryOf<typeof WALL_FIELDS>;
+export type CornerDiagonalEntry = EntryOf<typeof CORNER_DIAGONAL_FIELDS>;
+export type BowEntry = EntryOf<typeof BOW_FIELDS>;
 export type RectangleEntry = EntryOf<typeof RECTANGLES_FIELDS>;
 /** A part that gets no floor, placed by a wall and two distances from it. */
 export type CutoutEntry = EntryOf<typeof CUTOUT_FIELDS>;

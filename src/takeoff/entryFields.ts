@@ -7,7 +7,7 @@ import { RULES, type Rule } from '../layout/rules';
 
 /**
  * How a field is read. Lengths: `room` and `offset` (to either side) are of the large kind, `plank` of the small; with a
- * mark they must be there and be above 0. `area` is an area, `wall` the number of a wall, `turn` is R, L or degrees,
+ * mark they must be there and be above 0. `area` is an area, `wall` and `corner` their numbers, `turn` is R, L or degrees,
  * `words` is text whatever stands there.
  */
 export type FieldUse =
@@ -19,6 +19,7 @@ export type FieldUse =
   | 'plank side'
   | 'area'
   | 'wall'
+  | 'corner'
   | 'turn'
   | 'price';
 
@@ -39,7 +40,17 @@ export interface EntryField extends Omit<Rule, 'use' | 'inRange' | 'isLaying' | 
 /** Fields that stand together in an entry. */
 export interface EntrySection {
   /** Where in the entry: '' is the entry itself. */
-  readonly at: '' | 'shape' | 'shape.walls' | 'shape.rectangles' | 'cutouts' | 'doorways' | 'product' | 'rules';
+  readonly at:
+    | ''
+    | 'shape'
+    | 'shape.walls'
+    | 'shape.diagonals'
+    | 'shape.rectangles'
+    | 'bows'
+    | 'cutouts'
+    | 'doorways'
+    | 'product'
+    | 'rules';
   /** Whether a list of such fields stands there, numbered from 1. */
   readonly isList: boolean;
   readonly fields: readonly EntryField[];
@@ -99,7 +110,8 @@ export const WALL_FIELDS = {
   at: 'shape.walls',
   isList: true,
   fields: [
-    { key: 'length', label: 'Wall #', formLabel: 'Length', use: 'room!' },
+    // May be blank only where diagonals hold both its corners.
+    { key: 'length', label: 'Wall #', formLabel: 'Length', use: 'room' },
     {
       key: 'turn',
       label: 'Turn after wall #',
@@ -108,6 +120,17 @@ export const WALL_FIELDS = {
       usual: 'R',
       hint: 'R, L or degrees',
     },
+  ],
+} as const satisfies EntrySection;
+
+/** Distances between corners, for a room out of square. Corner 1 is where wall 1 starts. */
+export const CORNER_DIAGONAL_FIELDS = {
+  at: 'shape.diagonals',
+  isList: true,
+  fields: [
+    { key: 'from', label: 'Diagonal #, from corner', use: 'corner' },
+    { key: 'to', label: 'Diagonal #, to corner', use: 'corner' },
+    { key: 'length', label: 'Diagonal #, length', use: 'room!', isWide: true },
   ],
 } as const satisfies EntrySection;
 
@@ -146,6 +169,37 @@ export const RECTANGLES_FIELDS = {
     { key: 'fromNear', label: 'Rectangle #, from near', use: 'offset', blank: 0 },
     { key: 'length', label: 'Rectangle #, length', use: 'room!' },
     { key: 'width', label: 'Rectangle #, width', use: 'room!' },
+  ],
+} as const satisfies EntrySection;
+
+/** Where a wall leaves the straight line between its corners; several places of one wall are several items. */
+export const BOW_FIELDS = {
+  at: 'bows',
+  isList: true,
+  fields: [
+    {
+      key: 'kind',
+      label: 'Bow #',
+      formLabel: 'Measured as',
+      use: 'choice',
+      choices: [
+        ['place', 'off a straight line, at one place'],
+        ['curve', 'a curve, by its rise in the middle'],
+      ],
+      isWide: true,
+    },
+    { key: 'wall', label: 'Bow #, of wall number', use: 'wall' },
+    {
+      key: 'way',
+      label: 'Bow #, the wall lies',
+      use: 'choice',
+      choices: [
+        ['out', 'outside the line'],
+        ['in', 'inside it, in the room'],
+      ],
+    },
+    { key: 'along', label: 'Bow #, along the wall', use: 'room!', askedWhen: ['kind', 'place'] },
+    { key: 'off', label: 'Bow #, off the line', use: 'plank!', formLabel: 'Off the line, or rise' },
   ],
 } as const satisfies EntrySection;
 
@@ -264,8 +318,10 @@ export const ENTRY_SECTIONS: readonly EntrySection[] = [
   SHAPE_KIND_FIELDS,
   RECTANGLE_FIELDS,
   WALL_FIELDS,
+  CORNER_DIAGONAL_FIELDS,
   DIAGONAL_FIELDS,
   RECTANGLES_FIELDS,
+  BOW_FIELDS,
   CUTOUT_FIELDS,
   DOORWAY_FIELDS,
   PRODUCT_FIELDS,

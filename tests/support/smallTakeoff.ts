@@ -13,6 +13,7 @@ export const smallEntry: RoomEntry = {
   name: 'Cupboard',
   units: 'us',
   shape: { kind: 'rectangle', length: `5' 3/4"`, width: `1' 5 3/4"` },
+  bows: [],
   cutouts: [],
   doorways: [
     {

@@ -4,6 +4,8 @@ import { checkedEntry } from '../../src/tabs/checkedEntry';
 import { entriesFromCells, roomColumn, roomsBlock, withRoom } from '../../src/tabs/rooms';
 import type { EntryOf, RoomEntry, ShapeEntry, Typed } from '../../src/takeoff/entry';
 import {
+  BOW_FIELDS,
+  CORNER_DIAGONAL_FIELDS,
   CUTOUT_FIELDS,
   DIAGONAL_FIELDS,
   DOORWAY_FIELDS,
@@ -58,7 +60,10 @@ const both = <A extends object, B extends object>(a: fc.Arbitrary<A>, b: fc.Arbi
 const shape: fc.Arbitrary<ShapeEntry> = fc.oneof(
   both(kind('rectangle'), anyOf(RECTANGLE_FIELDS)),
   both(both(kind('four walls'), fc.record({ walls: fc.tuple(typed, typed, typed, typed) })), anyOf(DIAGONAL_FIELDS)),
-  both(kind('walls in order'), fc.record({ walls: listOf(WALL_FIELDS, 14) })),
+  both(
+    kind('walls in order'),
+    fc.record({ walls: listOf(WALL_FIELDS, 14), diagonals: listOf(CORNER_DIAGONAL_FIELDS, 6) }),
+  ),
   both(kind('rectangles'), fc.record({ rectangles: listOf(RECTANGLES_FIELDS, 12) })),
 );
 
@@ -66,6 +71,7 @@ const entry: fc.Arbitrary<RoomEntry> = both(
   anyOf(NAME_FIELDS),
   fc.record({
     shape,
+    bows: listOf(BOW_FIELDS, 4),
     cutouts: listOf(CUTOUT_FIELDS, 3),
     doorways: listOf(DOORWAY_FIELDS, 3),
     product: anyOf(PRODUCT_FIELDS),

@@ -2,6 +2,8 @@
 import type { Units } from '../../geometry/length';
 import { RULES } from '../../layout/rules';
 import {
+  BOW_FIELDS,
+  CORNER_DIAGONAL_FIELDS,
   CUTOUT_FIELDS,
   DIAGONAL_FIELDS,
   DOORWAY_FIELDS,
@@ -107,7 +109,11 @@ const listOf = (heading: string, { at, fields }: EntrySection & { readonly at: L
 });
 
 export const WALLS = listOf('Wall', WALL_FIELDS);
+/** Between corners, for a room out of square. */
+export const DIAGONALS = listOf('Diagonal', CORNER_DIAGONAL_FIELDS);
 export const RECTANGLES = listOf('Rectangle', RECTANGLES_FIELDS);
+/** Walls that are not straight. */
+export const BOWS = listOf('Bow', BOW_FIELDS);
 /** What gets no floor. */
 export const CUTOUTS = listOf('Cut-out', CUTOUT_FIELDS);
 /** Doorways, and rooms behind them. */

@@ -4,8 +4,10 @@ import { type EntryField, isAsked } from '../../takeoff/entryFields';
 import { button, element } from '../parts/dom';
 import { type Draft, itemsAt, type ListPath, valueAt } from './draft';
 import {
+  BOWS,
   CUTOUTS,
   choicesOf,
+  DIAGONALS,
   DOORWAYS,
   type FormList,
   formField,
@@ -38,6 +40,10 @@ const LENGTHS_HELP = {
 };
 const WALLS_HELP =
   'Walls go by the numbers W1, W2 in the drawing. Along is from where a wall starts, going to the right all round.';
+const DIAGONALS_HELP =
+  'Out of square? Add diagonals from corner to corner: a room of 6 walls needs 3 of them. Corner 1 is where wall 1 starts.';
+const BOWS_HELP =
+  'Stretch a string from corner to corner and measure how far the wall lies off it, at some places along it. A bay or a round wall: how far the curve rises in the middle.';
 const SHAPE_HELP: Readonly<Record<Draft['kind'], string>> = {
   rectangle: 'Length is along the far and the near wall, width along the sides. Stand so that you face the far wall.',
   'four walls': 'For a room out of square. Wall 1 is the far one, then to the right all round.',
@@ -58,6 +64,7 @@ export function formSections(state: FormState, events: FormEvents): readonly HTM
       note(LENGTHS_HELP[draft.units]),
     ]),
     section('Shape', 'shape', shapeParts(state, events)),
+    shut('Walls that bow or curve', 'bows', state, events, [note(BOWS_HELP), ...listParts(BOWS, state, events)]),
     section('Cut-outs', 'cutouts', [
       note(`Columns, hearths, islands: what gets no floor. ${WALLS_HELP}`),
       ...listParts(CUTOUTS, state, events),
@@ -80,7 +87,7 @@ function shapeParts(state: FormState, events: FormEvents): HTMLElement[] {
   const { kind } = state.draft;
   const lists =
     kind === 'walls in order'
-      ? listParts(WALLS, state, events)
+      ? [...listParts(WALLS, state, events), note(DIAGONALS_HELP), ...listParts(DIAGONALS, state, events)]
       : kind === 'rectangles'
         ? listParts(RECTANGLES, state, events)
         : [];
@@ -131,7 +138,7 @@ function fieldGrid(under: string, fields: readonly EntryField[], state: FormStat
 /** The item of a list that a field belongs to; the others of its fields may leave it nothing to say. */
 function itemAt(draft: Draft, path: string): Readonly<Record<string, unknown>> {
   const [list, index] = path.split('.');
-  const items = list === 'cutouts' || list === 'doorways' ? draft[list] : [];
+  const items = list === 'bows' || list === 'cutouts' || list === 'doorways' ? draft[list] : [];
   return items[Number(index)] ?? {};
 }
 

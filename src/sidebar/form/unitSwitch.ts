@@ -10,7 +10,9 @@ import { type LengthScale, readOffset } from '../../takeoff/text/lengthText';
 import { numberOf, numberText } from '../../takeoff/text/numberText';
 import { type Draft, itemsAt, type ShapeKind, valueAt, withValue } from './draft';
 import {
+  BOWS,
   CUTOUTS,
+  DIAGONALS,
   DOORWAYS,
   type FormList,
   type FormUse,
@@ -70,13 +72,14 @@ function converted(
 function shapeFields(draft: Draft): readonly PlacedField[] {
   return [
     ...placed('shape', SHAPE_FIELDS[draft.kind]),
-    ...(draft.kind === 'walls in order' ? inList(draft, WALLS) : []),
+    ...(draft.kind === 'walls in order' ? [...inList(draft, WALLS), ...inList(draft, DIAGONALS)] : []),
     ...(draft.kind === 'rectangles' ? inList(draft, RECTANGLES) : []),
   ];
 }
 
 function otherFields(draft: Draft): readonly PlacedField[] {
   return [
+    ...inList(draft, BOWS),
     ...inList(draft, CUTOUTS),
     ...inList(draft, DOORWAYS),
     ...placed('product', PRODUCT),

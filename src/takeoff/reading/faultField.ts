@@ -19,6 +19,14 @@ export function fieldOfFault(fault: RoomFault, shape: ShapeEntry['kind']): strin
       return fault.what === 'wall'
         ? wallField(fault.number, shape)
         : numbered('shape.diagonals', fault.number, 'length');
+    case 'no such corner':
+    case 'diagonal of one corner':
+      return numbered('shape.diagonals', fault.diagonalNumber, 'to');
+    case 'wall bows twice':
+    case 'bow off its wall':
+    case 'curve too deep':
+    case 'bowed walls meet':
+      return 'bows';
     case 'turn and diagonals disagree':
     case 'turn missing':
       return numbered('shape.walls', fault.wallNumber, 'turn');

@@ -13,7 +13,9 @@ export type ReadOf<F> = F extends { readonly use: 'choice' | 'words' }
   ? ValueOf<F>
   : F extends { readonly use: 'area' | 'direction' | 'first row' }
     ? Typed
-    : F extends { readonly blank: unknown } | { readonly use: 'room!' | 'plank!' | 'plank side' | 'wall' | 'step' }
+    : F extends
+          | { readonly blank: unknown }
+          | { readonly use: 'room!' | 'plank!' | 'plank side' | 'wall' | 'corner' | 'step' }
       ? number
       : number | null;
 
@@ -56,7 +58,7 @@ function blankValue({ use, blank }: EntryField, units: Units): Typed | null {
   if (typeof blank === 'object') return blank[units === 'us' ? 0 : 1];
   if (blank !== undefined) return blank;
   if (use === 'words' || use === 'area' || use === 'direction' || use === 'first row') return '';
-  return use === 'room!' || use === 'plank!' || use === 'plank side' || use === 'wall' ? 0 : null;
+  return use === 'room!' || use === 'plank!' || use === 'plank side' || use === 'wall' || use === 'corner' ? 0 : null;
 }
 
 function readField(field: EntryField, at: string, where: string, typed: Typed, reader: FieldReader): Typed | null {
@@ -80,7 +82,8 @@ function readField(field: EntryField, at: string, where: string, typed: Typed, r
     case 'price':
       return reader[field.use](at, where, typed);
     case 'wall':
-      return readWallNumber(at, where, typed, reader);
+    case 'corner':
+      return readPartNumber(at, where, typed, field.use, reader);
     case 'turn':
       return readTurn(at, where, typed, reader);
     case 'words':
@@ -111,11 +114,17 @@ function readStep(at: string, where: string, typed: Typed, reader: FieldReader):
   return step;
 }
 
-/** A wall's number, counted from 1; whether the room has that wall is known only when its outline is. */
-function readWallNumber(at: string, where: string, typed: Typed, reader: FieldReader): number | null {
+/** The number of a wall or corner, from 1; whether the room has that one is known only when its outline is. */
+function readPartNumber(
+  at: string,
+  where: string,
+  typed: Typed,
+  part: 'wall' | 'corner',
+  reader: FieldReader,
+): number | null {
   const number = reader.count(at, where, typed);
   if (number !== null && number >= 1) return number;
-  if (number !== null || isBlank(typed)) reader.fail(at, problems.wallNumber(where, typed));
+  if (number !== null || isBlank(typed)) reader.fail(at, problems.partNumber(where, typed, part));
   return 1;
 }
 

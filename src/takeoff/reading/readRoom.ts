@@ -4,9 +4,11 @@
  */
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../../geometry/length';
 import { type LayDirection, RULES, RUN_LIMITS, type Rules } from '../../layout/rules';
-import type { MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape } from '../../room/measured';
-import type { CutoutEntry, ProductEntry, RoomEntry, ShapeEntry, Typed } from '../entry';
+import type { MeasuredBow, MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape } from '../../room/measured';
+import type { BowEntry, CutoutEntry, ProductEntry, RoomEntry, ShapeEntry, Typed } from '../entry';
 import {
+  BOW_FIELDS,
+  CORNER_DIAGONAL_FIELDS,
   CUTOUT_FIELDS,
   DIAGONAL_FIELDS,
   DOORWAY_FIELDS,
@@ -75,6 +77,7 @@ export function readRoom(entry: RoomEntry): { readonly room: ReadRoom | null; re
   );
   const measured: MeasuredRoom = {
     shape: readShape(entry.shape, reader),
+    bows: readBows(entry.bows, reader),
     cutouts: entry.cutouts.map((cutout, i) => readCutout(cutout, i, reader)),
     doorways: doorways.map(measuredDoorway),
   };
@@ -102,12 +105,7 @@ function readShape(shape: ShapeEntry, reader: FieldReader): MeasuredShape {
       return { kind: shape.kind, walls: [far, right, near, left], ...diagonals };
     }
     case 'walls in order':
-      return {
-        kind: shape.kind,
-        walls: shape.walls.map((wall, i) =>
-          readFields(WALL_FIELDS.fields, wall, placeOf('shape.walls', i + 1), reader),
-        ),
-      };
+      return readWalk(shape, reader);
     case 'rectangles':
       return {
         kind: shape.kind,
@@ -116,6 +114,40 @@ function readShape(shape: ShapeEntry, reader: FieldReader): MeasuredShape {
         ),
       };
   }
+}
+
+/** With diagonals the tape holds the corners, and a wall may be left out; else every wall must be there. */
+function readWalk(shape: Extract<ShapeEntry, { kind: 'walls in order' }>, reader: FieldReader): MeasuredShape {
+  const place = (i: number) => placeOf('shape.walls', i + 1);
+  const walls = shape.walls.map((wall, i) => readFields(WALL_FIELDS.fields, wall, place(i), reader));
+  const distances = shape.diagonals.map((diagonal, i) => {
+    const at = placeOf('shape.diagonals', i + 1);
+    const { from, to, length } = readFields(CORNER_DIAGONAL_FIELDS.fields, diagonal, at, reader);
+    return { fromCorner: from, toCorner: to, length };
+  });
+  if (distances.length > 0) return { kind: 'taped', walls, distances };
+  const [lengthField] = WALL_FIELDS.fields;
+  const needed = walls.map(({ turn }, i) => ({
+    turn,
+    length: reader.neededLength(`${place(i).path}.length`, place(i).where(lengthField), shape.walls[i].length, 'room'),
+  }));
+  return { kind: shape.kind, walls: needed };
+}
+
+/** The places of each wall put together; a curve stands for itself. */
+function readBows(bows: readonly BowEntry[], reader: FieldReader): readonly MeasuredBow[] {
+  const read = bows.map((bow, i) => readFields(BOW_FIELDS.fields, bow, placeOf('bows', i + 1), reader));
+  const signed = read.map((bow) => ({ ...bow, out: bow.way === 'in' ? 0 - bow.off : bow.off }));
+  const curves = signed.filter(({ kind }) => kind === 'curve');
+  const places = signed.filter(({ kind }) => kind === 'place');
+  const wallNumbers = [...new Set(places.map(({ wall }) => wall))];
+  return [
+    ...curves.map(({ wall, out }): MeasuredBow => ({ kind: 'curve', wallNumber: wall, rise: out })),
+    ...wallNumbers.map((wallNumber): MeasuredBow => {
+      const own = places.filter(({ wall }) => wall === wallNumber);
+      return { kind: 'places', wallNumber, places: own.map(({ along, out }) => ({ along, out })) };
+    }),
+  ];
 }
 
 /** A round one is as deep as it is long. */

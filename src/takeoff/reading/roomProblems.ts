@@ -47,6 +47,12 @@ const sentences: SentenceFor = {
   'measure off': ({ what, number, found, drawn, by }, show) =>
     `${what === 'wall' ? 'Wall' : 'Diagonal'} ${number} is ${show(found)}; the other measures make it ${show(drawn)}, ${show(Math.abs(by))} ${by > 0 ? 'more' : 'less'}. Measure it again.`,
 
+  'no such corner': ({ diagonalNumber, found, cornerCount }) =>
+    `Diagonal ${diagonalNumber} goes to corner ${found}, but the room has ${cornerCount} corners. Corner 1 is where wall 1 starts.`,
+
+  'diagonal of one corner': ({ diagonalNumber }) =>
+    `Diagonal ${diagonalNumber} goes from a corner to itself. Type two different corners.`,
+
   'turn and diagonals disagree': ({ wallNumber }) =>
     `The turn at the end of wall ${wallNumber} goes the other way than the measures make it. Check the turn, and between which corners each diagonal was measured.`,
 

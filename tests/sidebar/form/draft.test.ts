@@ -22,6 +22,7 @@ const shapes: readonly ShapeEntry[] = [
   { kind: 'four walls', walls: [1, 2, '3 m', 4], diagonal: 5, otherDiagonal: '6' },
   {
     kind: 'walls in order',
+    diagonals: [],
     walls: [
       { length: 1, turn: 'R' },
       { length: 2, turn: -45 },
@@ -45,6 +46,7 @@ const fullRoom = (shape: ShapeEntry): RoomEntry => ({
   ...plainRoom,
   shape,
   doorways: [doorway],
+  bows: [],
   cutouts: [cutout],
   rules: { ...plainRoom.rules, layDirection: 'wall 3', spare: 2, startSide: 'middle' },
 });
@@ -113,6 +115,7 @@ test('the next room keeps product, rules and units, and nothing of the room', ()
   expect(next.rules).toMatchObject({ spare: 2, startSide: 'middle', layDirection: '' });
   expect({ name: next.name, cutouts: next.cutouts, doorways: next.doorways }).toEqual({
     name: '',
+    bows: [],
     cutouts: [],
     doorways: [],
   });
@@ -121,7 +124,8 @@ test('the next room keeps product, rules and units, and nothing of the room', ()
 describe('walls in order', () => {
   const walls = ['1', '2', '3', '4', '5'].map((length) => ({ length, turn: 'R' }));
   const draft = draftOf({
-    ...fullRoom({ kind: 'walls in order', walls }),
+    ...fullRoom({ kind: 'walls in order', diagonals: [], walls }),
+    bows: [],
     cutouts: [{ ...cutout, wall: '4' }],
     doorways: [{ ...doorway, wall: 2 }],
   });
