@@ -7,12 +7,13 @@ import { nameKey } from '../takeoff/text/names';
 import { type BeforeLine, beforeYouBegin } from './beforeYouBegin';
 import { areaMeasure, areaUnit, type CoverOrder, coverOrders, tapeLines } from './coverOrder';
 import { type DayTask, dayList, type Timing, timingOf } from './dayList';
-import { type DoorwayPlan, doorwaysOf } from './doorways';
+import { type DoorwayPlan, doorwaysOf, strayDoorways } from './doorways';
 import { fasteningLines } from './fasteningOrder';
 import { type FitLine, fitLines } from './fits';
 import { type FloorOrder, floorOrders } from './floorOrder';
 import { type RoomHours, roomHours } from './hours';
-import { type House, type LaidRoom, laidRooms, type PlannedHouse, type Price } from './house';
+import { type House, type LaidRoom, laidRooms, type PlannedHouse, type Price, productTitle } from './house';
+import { houseProblems } from './houseProblems';
 import { type Totals, totalsOf } from './money';
 import { missingIn, type OrderLine, orderLine, sumOf } from './orderLine';
 import {
@@ -44,6 +45,8 @@ export interface Order {
   readonly totals: Totals;
   /** Sentences; while there are any, the totals are too low. */
   readonly missing: readonly string[];
+  /** Those of them that are about something that has no line at all. */
+  readonly notOrdered: readonly string[];
   /** Sentences: what was entered and has no place in this order, what was left out by choice. */
   readonly notes: readonly string[];
   readonly before: readonly BeforeLine[];
@@ -70,6 +73,8 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     ...extraLines(house),
   ];
   const labour = labourLines(house, rooms, planned.floors, hours, trims, doorways);
+  const lines = [...materials, ...labour];
+  const notOrdered = notOrderedOf(house, rooms, doorways, trims);
   return {
     house,
     rooms,
@@ -81,9 +86,10 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     doorways,
     fits: fitLines(house, rooms, doorways),
     hours,
-    lines: [...materials, ...labour],
+    lines,
     totals: totalsOf(sumOf(materials), sumOf(labour), { ...house.terms, tax: house.terms.tax ?? 0 }),
-    missing: missingFrom(house, [...materials, ...labour], doorways, trims),
+    missing: [...lines.map(missingIn).filter((sentence) => sentence !== ''), ...notOrdered],
+    notOrdered,
     notes: notesOf(house, rooms, hours),
     before: beforeYouBegin(house, rooms, trims, doorways),
     days: dayList(house, rooms, planned.floors, doorways, trims),
@@ -151,24 +157,35 @@ function noHoursReason(hours: readonly RoomHours[]): string {
   return `minutes for ${missing.length === 0 ? 'rows and cuts' : missing.join(', ')} are not entered`;
 }
 
-function missingFrom(
+/** What the job needs and has no line for. */
+function notOrderedOf(
   house: House,
-  lines: readonly OrderLine[],
+  rooms: readonly LaidRoom[],
   doorways: readonly DoorwayPlan[],
   trims: readonly TrimOfRoom[],
 ): readonly string[] {
   const undecided = doorways.filter((doorway) => doorway.undecided);
   const round = trims.filter(({ trim, run }) => run.roundLength > 0 && trim.buy === 'new');
   return [
-    ...lines.map(missingIn).filter((sentence) => sentence !== ''),
     ...undecided.map(
       ({ room, doorwayNumber, remark }) => `${room}, doorway ${doorwayNumber}: no bar is ordered, because ${remark}.`,
     ),
+    ...strayDoorways(house, rooms),
+    ...rollsMissing(house, rooms),
     ...round.map(({ room, trim, run }) => {
       const length = lengthText(run.roundLength, house.units, 'room');
       return `${room}: ${trim.name.toLowerCase()} round a column, ${length} of it that bends, is not ordered.`;
     }),
   ];
+}
+
+/** Underlay or film that a product is to be laid on, without a roll to cut it from. */
+function rollsMissing({ underlay, film }: House, rooms: readonly LaidRoom[]): readonly string[] {
+  const sentences = rooms.flatMap(({ product, terms }) => [
+    ...(terms.underlay === 'laid' && !underlay ? [houseProblems.noRoll(productTitle(product.name), 'underlay')] : []),
+    ...(terms.film === 'yes' && !film ? [houseProblems.noRoll(productTitle(product.name), 'film')] : []),
+  ]);
+  return [...new Set(sentences)];
 }
 
 /** Names that are in no room of this order, and what was not entered at all. */
@@ -177,7 +194,7 @@ function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomH
   const products = rooms.map((room) => nameKey(room.product.name));
   const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
   const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms), ...house.site.tearOut];
-  const strayRooms = [...new Set(asked.filter((name) => !names.includes(nameKey(name))))];
+  const strayRooms = [...new Set(asked.filter((name) => name !== '' && !names.includes(nameKey(name))))];
   const strayProducts = house.floors.map((floor) => floor.product).filter((name) => !products.includes(nameKey(name)));
   return [
     ...(strayRooms.length > 0

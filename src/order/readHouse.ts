@@ -6,6 +6,7 @@ import { problems } from '../takeoff/reading/problems';
 import type { Problem } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
 import type { House } from './house';
+import { enteredTwice } from './houseDoubles';
 import type { HouseEntry } from './houseEntry';
 import { type Blank, type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from './houseFields';
 import { houseProblems } from './houseProblems';
@@ -19,6 +20,14 @@ export type ReadHouse =
 const NARROWEST_ROLL: Ticks = ticksOfMm(100);
 const SMALLEST_ROLL = ticksOfMm(1000) ** 2;
 const SHORTEST_STICK: Ticks = ticksOfMm(300);
+
+/** Groups that are ordered once the size of theirs is typed. */
+const PRICED_GROUPS = [
+  ['underlay', 'width', 'Underlay, Width of the roll'],
+  ['film', 'width', 'Film, Width of the roll'],
+  ['tape', 'length', 'Tape, Length of the roll'],
+  ['spacers', 'apart', 'Spacers, One every'],
+] as const;
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -160,6 +169,11 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
       reader.fail(`${at}.overlap`, problems.overlapTooWide(`${heading}, Overlap`, show(goods.overlap, 'piece')));
     }
   }
+  for (const [at, key, where] of PRICED_GROUPS) {
+    const isLeftOut = house[at] === null && !isBlank(entry[at].price);
+    const typed = (entry[at] as unknown as Fields)[key] as Typed;
+    if (isLeftOut && isBlank(typed)) reader.fail(`${at}.${key}`, houseProblems.priceWithoutSize(where));
+  }
   house.trims.forEach(({ buy, thickness, stockLength }, i) => {
     if (buy !== 'new') return;
     const [field, where] = [`trims.${i}.stockLength`, `Trim ${i + 1}, Length of a stick`];
@@ -170,6 +184,7 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
     if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0);
   });
   checkMargin(entry, house, reader);
+  for (const { field, text } of enteredTwice(house)) reader.fail(field, text);
   house.labour.forEach(({ by, work }, i) => {
     if ((by as string) === '') reader.fail(`labour.${i}.by`, houseProblems.labourBy(work));
   });

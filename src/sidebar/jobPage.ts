@@ -12,11 +12,12 @@ import { moveButtonId } from './form/itemButtons';
 import { jobItems, shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './form/job';
 import { JOB, type JobFormEvents, jobSections, roomsWords } from './form/jobFormView';
 import { shownProblems } from './form/problems';
-import { goToFirstProblem, pathsOnPage, tellProblems } from './form/problemsView';
+import { announceNew, goToFirstProblem, pathsOnPage, tellProblems, uncoverProblem } from './form/problemsView';
 import { secondsText } from './outcome/numbers';
 import { busyButton, newTurn } from './parts/busyButton';
 import { byId, element } from './parts/dom';
 import { asked } from './parts/question';
+import { NOT_FILLED, takeBackNotFilled, toldLine } from './parts/toldLine';
 import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
 
 /** The page of the whole job, for the page around it. */
@@ -51,9 +52,11 @@ class JobPage implements JobPart {
   private leftPaths: ReadonlySet<string> = new Set();
   private openSections: ReadonlySet<string> = new Set();
   private isPressed = false;
+  /** Problems that were told aloud. */
+  private heard: ReadonlySet<string> = new Set();
   private timer = 0;
   private readonly form = byId('job-form');
-  private readonly told = element('p', { role: 'status', class: 'told' });
+  private readonly told = toldLine();
   private readonly question = element('div', { class: 'question', role: 'alert' });
   private readonly results = element('div', { class: 'ways-to-tabs' });
   private readonly turn = newTurn();
@@ -102,8 +105,10 @@ class JobPage implements JobPart {
       if (isChoice && path === 'units') this.rebuild(fieldId(fieldPath));
     },
     left: (fieldPath) => {
-      this.leftPaths = new Set([...this.leftPaths, fieldPath]);
+      // Nobody has to fill in a form in which nothing is typed yet.
+      if (this.isChanged) this.leftPaths = new Set([...this.leftPaths, fieldPath]);
       this.look();
+      uncoverProblem(fieldPath);
     },
     ownChosen: () => {},
     added: (at) => {
@@ -157,6 +162,7 @@ class JobPage implements JobPart {
     this.problems = read.status === 'problems' ? read.problems : [];
     this.isStorable = checked.ok;
     this.tell();
+    if (this.problems.length === 0) takeBackNotFilled(this.told);
   }
 
   private tell(): void {
@@ -165,7 +171,9 @@ class JobPage implements JobPart {
     const isBlank = (path: string) =>
       document.getElementById(fieldId(path)) !== null && this.valueAt(path.slice(JOB.length)) === '';
     const placed = this.problems.map(({ field, text }) => ({ field: placeOf(`${JOB}${field}`, paths), text }));
-    tellProblems(this.form, shownProblems(placed, { paths, leftPaths, isPressed, isBlank }));
+    const shown = shownProblems(placed, { paths, leftPaths, isPressed, isBlank });
+    tellProblems(this.form, shown);
+    this.heard = announceNew(shown, this.heard);
   }
 
   private valueAt(path: string): string {
@@ -224,7 +232,7 @@ class JobPage implements JobPart {
     this.look();
     // A job can be put aside half typed, as long as it can be opened again; it cannot be ordered so.
     if (this.problems.length > 0 && !(mayBeHalf && this.isStorable)) {
-      this.told.textContent = 'Not filled yet: put right what is marked above.';
+      this.told.textContent = NOT_FILLED;
       goToFirstProblem(this.form);
       return;
     }
@@ -247,7 +255,7 @@ class JobPage implements JobPart {
     if (answer.status === 'problems') {
       this.problems = answer.problems;
       this.tell();
-      this.told.textContent = 'Not filled: see what is marked above.';
+      this.told.textContent = NOT_FILLED;
       goToFirstProblem(this.form);
       return;
     }

@@ -81,6 +81,7 @@ function shapeOf(shape: Fields, report: Report): ShapeEntry | null {
 
 function fourWalls(walls: unknown, report: Report): readonly [Typed, Typed, Typed, Typed] {
   const given: readonly unknown[] = Array.isArray(walls) ? walls : [];
+  if (given.length > 4) report('shape.walls', tabProblems.fourWalls(given.length));
   const wall = (i: number) => typedAt(WALL_FIELDS.fields[0], i + 1, given[i], `shape.walls.${i}`, report);
   return [wall(0), wall(1), wall(2), wall(3)];
 }

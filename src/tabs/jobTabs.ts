@@ -2,20 +2,21 @@
 
 import type { PlannedHouse } from '../order/house';
 import { emptyHouse, type HouseEntry } from '../order/houseEntry';
-import { houseProblems } from '../order/houseProblems';
 import { moneyText } from '../order/money';
 import { type Order, orderOf } from '../order/order';
 import { planHouse } from '../order/planHouse';
 import { readHouse } from '../order/readHouse';
-import type { RoomEntry } from '../takeoff/entry';
 import type { Problem, Takeoff } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
-import { homeownerBlock } from './homeowner';
+import { chosenRooms } from './chosenRooms';
+import { HOMEOWNER_MARK, HOMEOWNER_TITLE, homeownerBlock } from './homeowner';
 import { houseFromCells, JOB_MARK, JOB_TITLE, jobBlock } from './job';
 import { JOB_LIST_MARK, JOB_LIST_TITLE, jobListBlock, tickedTasks } from './jobList';
-import { orderBlock } from './order';
+import { isMarkedOlder, isOlderPage, olderLines } from './olderPage';
+import { ORDER_MARK, ORDER_TITLE, orderBlock } from './order';
+import { toPayIn } from './orderRead';
 import { pdfLink } from './pdfLink';
 import { fillCutList, fillFloorPlan, refillTabs, savedRooms } from './roomTabs';
+import { tabProblems } from './tabProblems';
 import { replaceTab, rewriteTab, type TabStore, type WrittenTab } from './tabStore';
 
 /** A job as it is opened: with problems the entry is blank, and the tab stays as it is. */
@@ -34,7 +35,7 @@ export type JobAnswer =
       /** What the homeowner pays, as text; too low while anything is missing. */
       readonly toPay: string;
       readonly missing: readonly string[];
-      /** What was not entered at all, or has no place in the order: the price holds no such thing. */
+      /** What was not entered at all, has no place in the order, or does not agree with other tabs; sentences. */
       readonly notes: readonly string[];
       /** Opens a PDF of the homeowner's page in the person's own session; '' where none was filled. */
       readonly pdfLink: string;
@@ -47,12 +48,13 @@ export type JobAnswer =
  * @param units of a job that is not saved yet
  */
 export async function openJob(store: TabStore, units: HouseEntry['units']): Promise<OpenedJob> {
-  const rooms = (await readableRooms(store)).map((room) => room.name);
+  const saved = await savedRooms(store);
+  const rooms = saved.rooms.flatMap(({ name, entry }) => (entry ? [name] : []));
   const { cells } = await store.read(JOB_MARK, JOB_TITLE);
   if (cells.length === 0) return { entry: emptyHouse(units), rooms, problems: [] };
-  const saved = houseFromCells(cells);
-  if (!saved.ok) return { entry: emptyHouse(units), rooms, problems: saved.problems };
-  return { entry: saved.entry, rooms, problems: [] };
+  const job = houseFromCells(cells);
+  if (!job.ok) return { entry: emptyHouse(units), rooms, problems: job.problems };
+  return { entry: job.entry, rooms, problems: [] };
 }
 
 /** Saves the job in the `Job` tab, as typed. A tab that cannot be read is not written over: what is wrong is told. */
@@ -85,7 +87,24 @@ export async function fillOrder(store: TabStore, entry: HouseEntry): Promise<Job
     if (!isLaidWithOthers(floor, planned)) written.push(...(await refillTabs(store, floor)));
     else written.push(await fillCutList(store, floor), await fillFloorPlan(store, floor));
   }
-  return filledAnswer(order, [...saved.tabs, ...written.flatMap((tab) => (tab ? [tab.tab] : []))], '');
+  const page = await markOlderPage(store, order);
+  const tabs = [...written, page.marked].flatMap((tab) => (tab ? [tab.tab] : []));
+  return filledAnswer(order, [...saved.tabs, ...tabs], page.isOlder ? [tabProblems.olderPage()] : [], '');
+}
+
+/** A homeowner's page that says something else than the order is told on its top line; all else in it stays. */
+async function markOlderPage(
+  store: TabStore,
+  order: Order,
+): Promise<{ readonly isOlder: boolean; readonly marked: WrittenTab | null }> {
+  const fresh = homeownerBlock(order);
+  let isOlder = false;
+  const marked = await rewriteTab(store, { mark: HOMEOWNER_MARK, title: HOMEOWNER_TITLE }, (cells) => {
+    const isMarked = isMarkedOlder(cells);
+    isOlder = cells.length > 0 && (isMarked || isOlderPage(cells, fresh));
+    return isOlder && !isMarked ? olderLines(fresh, cells) : null;
+  });
+  return { isOlder, marked };
 }
 
 /** Whether its lists are not those of a room planned alone: joined through doorways, or cut from shared planks. */
@@ -101,22 +120,16 @@ export async function fillHomeowner(store: TabStore, entry: HouseEntry): Promise
   const { tab, spreadsheetId, sheetId } = await replaceTab(store, block);
   const paper = entry.units === 'us' ? 'letter' : 'A4';
   const link = pdfLink({ spreadsheetId, sheetId, paper, landscape: block.landscape });
-  return filledAnswer(worked.order, [tab], link);
+  return filledAnswer(worked.order, [tab], await disagreement(store, worked.order), link);
 }
 
-/** The rooms named, in that order; all that are saved when none is named. */
-export function chosenRooms(
-  saved: readonly RoomEntry[],
-  names: readonly string[],
-): { readonly rooms: readonly RoomEntry[]; readonly problems: readonly Problem[] } {
-  if (saved.length === 0) return { rooms: [], problems: [{ field: 'rooms', text: houseProblems.noRooms() }] };
-  if (names.length === 0) return { rooms: saved, problems: [] };
-  const known = saved.map((room) => room.name);
-  const unknown = names.filter((name) => !known.some((other) => nameKey(other) === nameKey(name)));
-  return {
-    rooms: names.flatMap((name) => saved.filter((room) => nameKey(room.name) === nameKey(name))),
-    problems: unknown.map((name) => ({ field: 'rooms', text: houseProblems.noSuchRoom(name, known) })),
-  };
+/** The page takes its price from the job: one typed into the `Order` tab is not in it. */
+async function disagreement(store: TabStore, { totals, house }: Order): Promise<readonly string[]> {
+  const { cells } = await store.read(ORDER_MARK, ORDER_TITLE);
+  const inOrder = toPayIn(cells);
+  if (inOrder === null || inOrder === totals.toPay) return [];
+  const [there, here] = [inOrder, totals.toPay].map((cents) => moneyText(cents, house.currency));
+  return [tabProblems.orderDiffers(there, here)];
 }
 
 type WorkedOut =
@@ -125,7 +138,7 @@ type WorkedOut =
 
 async function orderFrom(store: TabStore, entry: HouseEntry): Promise<WorkedOut> {
   const read = readHouse(entry);
-  const chosen = chosenRooms(await readableRooms(store), entry.rooms);
+  const chosen = chosenRooms(await savedRooms(store), entry.rooms);
   const found = [...(read.status === 'problems' ? read.problems : []), ...chosen.problems];
   if (read.status === 'problems' || found.length > 0) return { status: 'problems', problems: found };
   const plan = planHouse(chosen.rooms, read.house.shareOffcuts === 'yes');
@@ -133,11 +146,12 @@ async function orderFrom(store: TabStore, entry: HouseEntry): Promise<WorkedOut>
   return { status: 'planned', order: orderOf(read.house, plan.planned), planned: plan.planned };
 }
 
-async function readableRooms(store: TabStore): Promise<readonly RoomEntry[]> {
-  const { rooms } = await savedRooms(store);
-  return rooms.flatMap((room) => (room.entry ? [room.entry] : []));
-}
-
-function filledAnswer({ totals, missing, notes, house }: Order, tabs: readonly string[], link: string): JobAnswer {
+function filledAnswer(
+  { totals, missing, notes: ofOrder, house }: Order,
+  tabs: readonly string[],
+  ofTabs: readonly string[],
+  link: string,
+): JobAnswer {
+  const notes = [...ofOrder, ...ofTabs];
   return { status: 'filled', tabs, toPay: moneyText(totals.toPay, house.currency), missing, notes, pdfLink: link };
 }

@@ -42,6 +42,19 @@ describe('a job as typed', () => {
     expect(houseOf({ underlay: { ...ROLL, price } }).underlay?.price).toBe(value);
   });
 
+  test.each([
+    ['underlay', 'width', 'Underlay, Width of the roll'],
+    ['film', 'width', 'Film, Width of the roll'],
+    ['tape', 'length', 'Tape, Length of the roll'],
+    ['spacers', 'apart', 'Spacers, One every'],
+  ] as const)('a price for %s without its size is told: it would be left out of the order', (at, key, label) => {
+    const [problem, ...more] = problemsOf({ [at]: { ...BLANK[at], price: 12 } });
+    expect(problem).toMatch(
+      new RegExp(`^${at}\\.${key} \\| ${label} is blank, so this is not ordered though it has a price\\.`),
+    );
+    expect(more).toEqual([]);
+  });
+
   test.each(['free', '-5', '1,234', '12 or 13', Number.NaN])('a price of %j is told', (price) => {
     const [problem] = problemsOf({ underlay: { ...ROLL, price } });
     expect(problem).toMatch(

@@ -70,6 +70,7 @@ export function bareTakeoff(entry: RoomEntry, counts: BareCounts = {}): Takeoff 
     plankCount,
     planksToBuy: plankCount + (counts.spare ?? 0),
     boxCount: null,
+    boughtWith: [],
     sharedWith: [],
     waste: 0,
     shortestPiece: 0,

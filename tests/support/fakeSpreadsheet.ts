@@ -146,6 +146,20 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     insertRowsAfter: (_: number, count: number) => {
       sheet.rowCount += count;
     },
+    insertRowsBefore: (before: number, count: number) => {
+      sheet.rowCount += count;
+      const cells = [...sheet.cells].map(([address, cell]) => {
+        const [row, column] = address.split(',').map(Number);
+        return [`${row >= before ? row + count : row},${column}`, cell] as const;
+      });
+      sheet.cells.clear();
+      for (const [address, cell] of cells) sheet.cells.set(address, cell);
+      // The service lets new rows take over the format of their neighbours.
+      for (let column = 1; column <= sheet.columnCount; column++) {
+        const { format } = sheet.at(before + count, column);
+        for (let row = before; row < before + count; row++) sheet.at(row, column).format = format;
+      }
+    },
     insertColumnsAfter: (_: number, count: number) => {
       sheet.columnCount += count;
     },

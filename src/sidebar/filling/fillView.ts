@@ -3,11 +3,18 @@ import type { RoomEntry } from '../../takeoff/entry';
 import { secondsText } from '../outcome/numbers';
 import { busyButton } from '../parts/busyButton';
 import { button, element } from '../parts/dom';
+import { NOT_FILLED, takeBackNotFilled, toldLine } from '../parts/toldLine';
 import { NOT_CONNECTED, type Spreadsheet } from '../sheetStore';
 import { type FilledTab, type Filling, type FillProgress, fillTabs, type RoomTabs } from './fillTabs';
 
+/** The part of the page that fills tabs. */
+export interface FillPart {
+  readonly element: HTMLElement;
+  /** What kept the tabs from being filled has been put right. */
+  putRight(): void;
+}
+
 /**
- * The part of the page that fills tabs.
  *
  * @param wanted the room to fill tabs with; null when there is none, after the page has said why
  * @param saved the room is saved
@@ -16,8 +23,8 @@ export function fillPart(
   spreadsheet: Spreadsheet | null,
   wanted: () => RoomTabs | null,
   saved: (room: RoomEntry) => void,
-): HTMLElement {
-  const told = element('p', { role: 'status', class: 'told' });
+): FillPart {
+  const told = toldLine();
   const bar = element('progress', { max: 3, value: 0, hidden: true, 'aria-label': 'Filling the tabs' });
   const ways = element('div', { class: 'ways-to-tabs' });
   const tell = (words: string) => told.replaceChildren(words);
@@ -28,7 +35,7 @@ export function fillPart(
   const press = async (): Promise<void> => {
     ways.replaceChildren();
     const room = wanted();
-    if (!room) return tell('Not filled yet: put right what is marked above.');
+    if (!room) return tell(NOT_FILLED);
     if (!spreadsheet) return tell(NOT_CONNECTED);
     bar.hidden = false;
     const start = performance.now();
@@ -38,14 +45,11 @@ export function fillPart(
     if (filling.isSaved) saved(room.entry);
     ways.replaceChildren(...filling.filled.map(({ tab }) => wayTo(tab, spreadsheet, tell)));
   };
-  return element(
-    'div',
-    { class: 'fill' },
-    busyButton('Fill the tabs', press, { id: 'fill-button', class: 'main' }),
-    bar,
-    told,
-    ways,
-  );
+  const start = busyButton('Fill the tabs', press, { id: 'fill-button', class: 'main' });
+  return {
+    element: element('div', { class: 'fill' }, start, bar, told, ways),
+    putRight: () => takeBackNotFilled(told),
+  };
 }
 
 /** `3 tabs filled in 2.4 s.`, or what failed and what to do. */

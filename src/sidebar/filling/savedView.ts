@@ -20,7 +20,7 @@ export interface SavedPart {
 export function savedPart(isUnsaved: () => boolean, events: SavedEvents): SavedPart {
   const list = element('select', { id: 'saved-room' });
   const question = element('div', { class: 'question', role: 'alert' });
-  const problemList = element('ul', { class: 'notes' });
+  const problemList = element('div', { role: 'status' });
   const ask = (words: string, go: () => void, back: HTMLElement) => {
     const leave = (then: () => void) => {
       question.replaceChildren();
@@ -44,7 +44,8 @@ export function savedPart(isUnsaved: () => boolean, events: SavedEvents): SavedP
     show(names, problems) {
       choice.hidden = names.length === 0;
       list.replaceChildren(...names.map((name) => element('option', { value: name }, name)));
-      problemList.replaceChildren(...problems.map((sentence) => element('li', {}, sentence)));
+      const sentences = problems.map((sentence) => element('li', {}, sentence));
+      problemList.replaceChildren(...(sentences.length > 0 ? [element('ul', { class: 'notes' }, ...sentences)] : []));
     },
   };
 }
