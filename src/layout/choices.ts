@@ -1,8 +1,8 @@
 /** Ways to lay a floor that are worth planning: direction, start wall, width of the first row. */
-import { floorToStep, type Ticks } from '../geometry/length';
+import { type FineTicks, fineTicksOf, floorToStep, type Ticks, ticksOf } from '../geometry/length';
 import type { Region } from '../geometry/polygon';
 import { rowsAcross } from './rips';
-import { narrowRunsOf, type RowLayout, rowsOf } from './rows';
+import { meetingRows, narrowRunsOf, type RowLayout, rowsOf } from './rows';
 
 export interface LayChoice {
   readonly degrees: number;
@@ -29,6 +29,8 @@ export interface LayChoice {
 
 export interface ChoiceOptions {
   readonly plankWidth: Ticks;
+  /** The width of a plank as typed; that in ticks when not given. */
+  readonly typedWidth?: FineTicks;
   readonly minRip: Ticks;
   readonly kerf: Ticks;
   /** First rows are ripped to whole steps of this. */
@@ -97,11 +99,13 @@ function choiceOf(
 
 /** Widths worth trying; some may be no width at all. */
 function widthsFor(plain: RowLayout, options: ChoiceOptions): readonly (readonly [Ticks, LayChoice['reason']])[] {
-  const { plankWidth, minRip, kerf, markingStep } = options;
-  const rest = plain.depth % plankWidth;
+  const { plankWidth, typedWidth = fineTicksOf(plankWidth), minRip, kerf, markingStep } = options;
+  const depth = meetingRows(fineTicksOf(plain.depth), typedWidth);
+  const rest = ticksOf(depth % typedWidth);
+  const alike = rowsAcross(depth, typedWidth, { minRip: typedWidth, step: fineTicksOf(markingStep) });
   const widths: [Ticks, LayChoice['reason']][] = [
     [plankWidth, 'full first row'],
-    [rowsAcross(plain.depth, plankWidth, plankWidth, markingStep).first, 'first and last alike'],
+    [ticksOf(alike.first), 'first and last alike'],
   ];
   if (rest >= 2 * minRip && rest + kerf <= plankWidth) {
     widths.push([floorToStep(rest / 2, markingStep), 'one plank for both']);

@@ -4,7 +4,7 @@ import type { Region } from '../geometry/polygon';
 import { uprightStripOf } from '../geometry/strip';
 import { regionToRoom } from '../geometry/turn';
 import { type Marking, markingOf } from './marking';
-import type { Row, RowLayout, Run } from './rows';
+import { fullWidthOr, type Row, type RowLayout, type Run } from './rows';
 
 /** What a piece needs to be cut with; a straight cut at a square angle is a crosscut. */
 export type CutKind = 'crosscut' | 'rip' | 'angled crosscut' | 'notch';
@@ -67,11 +67,19 @@ function piecesOfRun(
   return stops.slice(1).map((right, i): LaidPiece => {
     const shape = joints.length === 0 ? region : uprightStripOf(region, stops[i], right);
     const endsAtWall = { left: i === 0, right: i === joints.length };
-    const marking = markingOf(shape, plank.markingStep);
+    const marking = fullWhereRowsAre(markingOf(shape, plank.markingStep), plank.plankWidth);
     const cuts = cutsOf(marking, endsAtWall, plank);
     const inRoom = regionToRoom(layout.frame, shape);
     return { rowNumber, runNumber, pieceNumber: i + 1, shape, inRoom, endsAtWall, cuts, ...marking };
   });
+}
+
+/** Rows lie between whole ticks; a piece that is off a plank's width by no more than that is as wide as the plank. */
+function fullWhereRowsAre(marking: Marking, plankWidth: Ticks): Marking {
+  const [widthLeft, widthRight] = [marking.widthLeft, marking.widthRight].map((width) =>
+    fullWidthOr(width, plankWidth),
+  );
+  return { ...marking, widthLeft, widthRight };
 }
 
 /** Rip first, then the ends, then notches: so every cut is made on the longest straight edge there is. */

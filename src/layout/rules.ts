@@ -26,6 +26,8 @@ export interface Rule {
   readonly use: 'plank' | 'step' | 'first row' | 'gap by span' | 'room' | 'count' | 'choice' | 'direction';
   /** What a blank is read as: ticks in US and in metric units, or a count; without it a blank is read as null. */
   readonly blank?: readonly [us: Ticks, metric: Ticks] | number;
+  /** The most that is taken, ticks or a count: more is a slip of units. */
+  readonly most?: number;
   /** What a blank means, where it is read as no value of its own. */
   readonly hint?: string;
   /** Value and words of each choice; without words it is taken, but not offered: a default said outright. */
@@ -51,6 +53,8 @@ export const RULES = [
     label: 'Expansion gap',
     use: 'plank',
     blank: inches(3 / 8, 10),
+    // Published values end at about 15 mm, and 1.5 mm a metre over a hall of 40 m is 60: a 10 meant in mm is past it.
+    most: ticksOfInches(3),
     help: 'Space kept free at every wall, cut-out and door jamb.',
     inRange: 'expansion gap',
     // 1/4 to 1/2 in for floating floors.
@@ -88,6 +92,8 @@ export const RULES = [
     label: 'Kerf',
     use: 'plank',
     blank: inches(1 / 8, 3),
+    // A chain saw cuts 10 mm: a 3 meant in mm and read as inches is past it.
+    most: ticksOfMm(12.7),
     help: 'Width of the saw cut; 0 for score and snap.',
     inRange: 'kerf',
     source: 'common practice: the cut of a full-width carbide blade',
@@ -176,6 +182,8 @@ export const RULES = [
     label: 'Spare planks',
     use: 'count',
     blank: 0,
+    // A truck load.
+    most: 10_000,
     inRange: 'spare',
     source: 'whole planks on top',
   },
@@ -217,6 +225,11 @@ export interface Rules extends Readonly<Record<LengthRuleKey, Ticks>> {
   readonly layDirection: LayDirection;
   /** Whole planks bought on top of those the plan uses. */
   readonly spare: number;
+}
+
+/** The most that a rule may ask, ticks. */
+export function mostOf(key: 'expansionGap' | 'kerf'): Ticks {
+  return RULES.flatMap((rule) => (rule.key === key && 'most' in rule ? [rule.most] : []))[0];
 }
 
 /** A length that a rule has when nothing is said, ticks. */

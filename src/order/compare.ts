@@ -36,7 +36,16 @@ export function compareRectangles(
   rules: Rules,
   units: Units,
 ): readonly (ComparedProduct | RefusedProduct)[] {
-  return products.map((product) => ('problem' in product ? product : compared(rooms, product, rules, units)));
+  const rowCount = products.reduce((sum, product) => sum + ('problem' in product ? 0 : rowsFor(rooms, product)), 0);
+  const effort = Math.min(1, ROWS_AT_FULL_EFFORT / Math.max(1, rowCount));
+  return products.map((product) => ('problem' in product ? product : compared(rooms, product, rules, units, effort)));
+}
+
+/** Our choice: with more rows than these in all, each product gets a smaller share of the search's steps. */
+const ROWS_AT_FULL_EFFORT = 50;
+
+function rowsFor(rooms: readonly Rectangle[], product: Product): number {
+  return rooms.reduce((sum, room) => sum + Math.ceil(room.width / product.plankWidth), 0);
 }
 
 function compared(
@@ -44,11 +53,15 @@ function compared(
   product: Product,
   rules: Rules,
   units: Units,
+  effort: number,
 ): ComparedProduct | RefusedProduct {
   const laid = rooms.map((room) => layRectangle(room, product, rules, units));
   const problem = laid.find((floor): floor is string => typeof floor === 'string');
   if (problem !== undefined) return { name: product.name, problem };
-  const { plan, markedPlan } = planFloors(laid.filter((floor): floor is FloorInRows => typeof floor !== 'string'));
+  const { plan, markedPlan } = planFloors(
+    laid.filter((floor): floor is FloorInRows => typeof floor !== 'string'),
+    effort,
+  );
   const { plankLength, plankWidth, planksPerBox, pricePerBox } = product;
   const wanted = plan.plankCount + rules.spare;
   const boxes = planksPerBox === null ? null : wholeUp(wanted / planksPerBox);

@@ -1,7 +1,14 @@
 /** Trim along the walls: what each wall needs, and the fewest sticks that give it. */
 import { cutStock } from '../cutting/trim/stock';
 import { subtract } from '../geometry/combine';
-import { TICKS_PER_FOOT, TICKS_PER_MM, type Ticks } from '../geometry/length';
+import {
+  type FineTicks,
+  fineTicksOf,
+  OUTLINE_ROUNDING,
+  TICKS_PER_FOOT,
+  TICKS_PER_MM,
+  type Ticks,
+} from '../geometry/length';
 import { type Point, sideOf } from '../geometry/point';
 
 /** A length of wall between two corners or casings. */
@@ -74,14 +81,14 @@ export function trimRunOf(room: WalledRoom, thickness: Ticks, aroundCutouts: boo
   };
 }
 
-/** Fewest sticks for all lengths together; a wall longer than a stick is scarfed, no other is. */
+/**
+ * Fewest sticks for all lengths together; a wall longer than a stick is scarfed, no other is. Walls are read off an
+ * outline, so each piece may be longer than what was typed by its rounding: three of 2.9 ft come out of a stick of 8.7.
+ */
 export function cutTrim(lengths: readonly TrimLength[], stockLength: Ticks, kerf: Ticks, thickness: Ticks): TrimCuts {
   const pieces = lengths.flatMap((wall) => piecesOf(wall, stockLength, thickness));
-  const plan = cutStock(
-    pieces.map((piece) => piece.length),
-    stockLength,
-    kerf,
-  );
+  const least = pieces.map((piece) => Math.max(1, piece.length - OUTLINE_ROUNDING));
+  const plan = cutStock(least, stockLength, kerf);
   return {
     pieces,
     sticks: plan.sticks,
@@ -90,23 +97,48 @@ export function cutTrim(lengths: readonly TrimLength[], stockLength: Ticks, kerf
   };
 }
 
+/** Sticks for plain lengths, butted where one is longer than a stick; all taken as they were typed. */
+export function sticksFor(lengths: readonly FineTicks[], stockLength: FineTicks, kerf: FineTicks): number {
+  const stick = { length: stockLength, thickness: 0, shortest: fineTicksOf(SHORTEST_SCARF), rounding: 0 };
+  return cutStock(
+    lengths.flatMap((length) => scarfed(length, stick)),
+    stockLength,
+    kerf,
+  ).count;
+}
+
+function piecesOf({ label, length, mitres }: TrimLength, stockLength: Ticks, thickness: Ticks): TrimPiece[] {
+  const stick = { length: stockLength, thickness, shortest: SHORTEST_SCARF, rounding: OUTLINE_ROUNDING };
+  const pieces = scarfed(length + mitres, stick);
+  return pieces.map((piece) => ({ label, length: piece, scarfed: pieces.length > 1 }));
+}
+
+/** A stick that a wall is made of: whole numbers of one unit. `rounding`: how much longer the wall may be than it is. */
+interface Stick {
+  readonly length: number;
+  readonly thickness: number;
+  readonly shortest: number;
+  readonly rounding: number;
+}
+
 /**
  * Whole sticks and a rest; where the rest would be under a foot, it and the stick before it are made alike. A scarf is
  * cut at 45 degrees, so each joint takes the trim's thickness once more.
  */
-function piecesOf({ label, length, mitres }: TrimLength, stockLength: Ticks, thickness: Ticks): TrimPiece[] {
-  const pieces: Ticks[] = [];
-  let left = length + mitres;
-  while (left > stockLength) {
-    pieces.push(stockLength);
-    left -= stockLength - thickness;
+function scarfed(length: number, stick: Stick): number[] {
+  const pieces: number[] = [];
+  let left = length;
+  // Every stick was rounded too.
+  while (left > stick.length + (stick.rounding > 0 ? stick.rounding + pieces.length : 0)) {
+    pieces.push(stick.length);
+    left -= stick.length - stick.thickness;
   }
-  if (pieces.length > 0 && left < Math.min(SHORTEST_SCARF, stockLength / 2)) {
-    const both = stockLength + left;
+  if (pieces.length > 0 && left < Math.min(stick.shortest, stick.length / 2)) {
+    const both = stick.length + left;
     pieces[pieces.length - 1] = Math.ceil(both / 2);
     left = Math.floor(both / 2);
   }
-  return [...pieces, left].map((piece) => ({ label, length: piece, scarfed: pieces.length > 0 }));
+  return [...pieces, Math.min(left, stick.length)];
 }
 
 type Edge = readonly [Point, Point];

@@ -1,6 +1,6 @@
 /** Goods from a roll laid in strips over the floor: underlay, vapour film. */
 import { cutStock } from '../cutting/trim/stock';
-import type { Ticks } from '../geometry/length';
+import { OUTLINE_ROUNDING, type Ticks } from '../geometry/length';
 import type { Point } from '../geometry/point';
 import { boundsOf, partsOf, type Region } from '../geometry/polygon';
 import { levelStripOf } from '../geometry/strip';
@@ -70,7 +70,7 @@ export function stripsOf(floor: Region, roll: Roll, direction: StripDirection | 
 
 /** Along the length and the width, or the way asked for, each from either wall. */
 function waysOf(floor: Region, roll: Roll, direction: StripDirection | ''): StripPlan[] {
-  if (!(roll.overlap < Math.min(roll.width, roll.length))) throw new RangeError('The overlap is as wide as the roll.');
+  requireOverlap(roll);
   const directions: readonly StripDirection[] = direction === '' ? ['length', 'width'] : [direction];
   return directions.flatMap((way) => {
     const turned = way === 'length' ? floor : flipped(floor, ({ x, y }) => ({ x: y, y: x }));
@@ -79,14 +79,43 @@ function waysOf(floor: Region, roll: Roll, direction: StripDirection | ''): Stri
   });
 }
 
+function requireOverlap(roll: Roll): void {
+  if (!(roll.overlap < Math.min(roll.width, roll.length))) throw new RangeError('The overlap is as wide as the roll.');
+}
+
 function coverWith(plans: readonly StripPlan[], roll: Roll): Cover {
   const strips = plans.flatMap((plan) => plan.strips);
   return { plans, rolls: rollsFor(strips, roll) };
 }
 
-/** Rolls that give all strips, a strip cut from any roll; the kerf of a knife is nothing. */
+/**
+ * Rolls that give all strips, a strip cut from any roll; the kerf of a knife is nothing. Strips are read off an outline,
+ * so each may be longer than what was typed by its rounding: three of 8.3 ft come out of a roll of 24.9.
+ */
 export function rollsFor(strips: readonly Ticks[], roll: Roll): number {
-  return cutStock(strips, roll.length, 0).count;
+  const least = strips.map((strip) => Math.max(1, Math.min(strip, roll.length) - OUTLINE_ROUNDING));
+  return cutStock(least, roll.length, 0).count;
+}
+
+/**
+ * Rolls for a rectangle, strips along whichever way takes fewer. Lengths are whole numbers of one unit and taken as they
+ * are: fine ticks, in which a typed decimal is itself.
+ *
+ * @throws RangeError if the overlap is not below the roll's width and length
+ */
+export function rollsForRectangle(length: number, width: number, roll: Roll): number {
+  requireOverlap(roll);
+  const rolls = [
+    [length, width],
+    [width, length],
+  ].map(([along, across]) => {
+    const stripCount = Math.max(1, Math.ceil((across - roll.overlap) / (roll.width - roll.overlap)));
+    const pieces = splitStrip(along, roll, 0);
+    const rest = pieces[pieces.length - 1];
+    // Strips are alike: whole rolls, and as many rests out of one roll as go into it.
+    return stripCount * (pieces.length - 1) + Math.ceil(stripCount / Math.floor(roll.length / rest));
+  });
+  return Math.min(...rolls);
 }
 
 function isShorter(a: readonly StripPlan[], b: readonly StripPlan[]): boolean {
@@ -100,16 +129,17 @@ function flipped(region: Region, flip: (point: Point) => Point): Region {
   return region.map((outline) => outline.map(flip).reverse());
 }
 
-/** Strips along x, from the least y upwards. */
+/** Strips along x, from the least y upwards; none for what the rounding of the strips before leaves uncovered. */
 function stripPlan(floor: Region, roll: Roll, direction: StripDirection): StripPlan {
   const { y0, y1 } = boundsOf(floor);
   const strips: Ticks[] = [];
   let seamLength = 0;
-  for (let y = y0; y === y0 || y + roll.overlap < y1; y += roll.width - roll.overlap) {
+  const isBare = (y: Ticks, count: number) => y + roll.overlap + OUTLINE_ROUNDING + count < y1;
+  for (let y = y0, count = 0; y === y0 || isBare(y, count); y += roll.width - roll.overlap, count++) {
     // A butted seam is measured in a band of one tick.
     if (y > y0) seamLength += sum(reachesOf(floor, y, y + Math.max(1, roll.overlap)));
     for (const reach of reachesOf(floor, y, Math.min(y + roll.width, y1))) {
-      const pieces = splitStrip(reach, roll);
+      const pieces = splitStrip(reach, roll, OUTLINE_ROUNDING);
       strips.push(...pieces);
       seamLength += (pieces.length - 1) * roll.width;
     }
@@ -117,15 +147,19 @@ function stripPlan(floor: Region, roll: Roll, direction: StripDirection): StripP
   return { direction, strips, seamLength };
 }
 
-/** A strip longer than the roll: whole rolls and a rest, each overlapping the one before. */
-function splitStrip(length: Ticks, roll: Roll): Ticks[] {
-  const pieces: Ticks[] = [];
+/**
+ * A strip longer than the roll: whole rolls and a rest, each overlapping the one before.
+ *
+ * @param rounding of the strip; every roll adds one for its own
+ */
+function splitStrip(length: number, roll: Roll, rounding: number): number[] {
+  const pieces: number[] = [];
   let left = length;
-  while (left > roll.length) {
+  while (left > roll.length + (rounding > 0 ? rounding + pieces.length : 0)) {
     pieces.push(roll.length);
     left -= roll.length - roll.overlap;
   }
-  return [...pieces, left];
+  return [...pieces, Math.min(left, roll.length)];
 }
 
 /** How far a region reaches along x between two heights: a length for each part that stands clear of the others. */

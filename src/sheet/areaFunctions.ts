@@ -1,11 +1,12 @@
 /** Custom functions for areas and boxes. Names and order of the arguments are what a person sees while typing. */
 
+import type { Units } from '../geometry/length';
 import { boxesFor, MOST_BOXES } from '../order/boxes';
 import { problems } from '../takeoff/reading/problems';
 import { areaNumber, areaOfSquareTicks, rectangleArea } from '../takeoff/text/areaText';
 import type { Ratio } from '../takeoff/text/numberText';
 import { type Argument, answersOf, type CellAnswer, oneOrGrid } from './arguments';
-import { areaAbove0, exactLengthAbove0, faultIn, percentage } from './cells';
+import { areaAbove0, bareFloorFault, exactLengthAbove0, faultIn, wastePercentage, withTyped } from './cells';
 import { walledArea } from './wallsRange';
 
 /**
@@ -28,14 +29,15 @@ export function PLANK_AREA(
   units?: unknown,
 ): CellAnswer | CellAnswer[][] {
   const table = {
-    length: { given: length, read: exactLengthAbove0('room') },
-    width: { given: width, read: exactLengthAbove0('room') },
+    length: { given: length, read: withTyped(exactLengthAbove0('room')) },
+    width: { given: width, read: withTyped(exactLengthAbove0('room')) },
     waste: wasteArgument(waste),
   };
   return oneOrGrid(
-    answersOf(table, units, (room, system) =>
-      areaNumber(rectangleArea(room.length, room.width), onePlus(room.waste), system),
-    ),
+    answersOf(table, units, (room, system) => {
+      const area = rectangleArea(room.length.read, room.width.read);
+      return bareFloorFault(room.length, room.width, system) ?? areaNumber(area, onePlus(room.waste), system);
+    }),
   );
 }
 
@@ -52,9 +54,16 @@ export function PLANK_AREA(
  * @customfunction
  */
 export function PLANK_ROOM_AREA(walls: unknown, waste?: unknown, units?: unknown): CellAnswer | CellAnswer[][] {
+  // Walked once for a whole column of allowances.
+  const areas = new Map<Units, number>();
+  const areaIn = (system: Units): number => {
+    const area = areas.get(system) ?? walledArea(walls, system);
+    areas.set(system, area);
+    return area;
+  };
   return oneOrGrid(
     answersOf({ waste: wasteArgument(waste) }, units, (allowance, system) =>
-      areaNumber(areaOfSquareTicks(walledArea(walls, system)), onePlus(allowance.waste), system),
+      areaNumber(areaOfSquareTicks(areaIn(system)), onePlus(allowance.waste), system),
     ),
   );
 }
@@ -91,7 +100,7 @@ export function PLANK_BOXES(
 }
 
 function wasteArgument(given: unknown): Argument<Ratio> {
-  return { given, read: percentage, whenBlank: () => ({ n: 0, d: 1 }) };
+  return { given, read: wastePercentage, whenBlank: () => ({ n: 0, d: 1 }) };
 }
 
 function onePlus({ n, d }: Ratio): Ratio {

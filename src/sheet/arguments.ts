@@ -20,6 +20,9 @@ export type Arguments<V> = { readonly [K in keyof V]: Argument<V[K]> };
 /** What a cell can be answered with. */
 export type CellAnswer = number | string;
 
+/** Our choice: what the slowest of the plain functions answers in some seconds without a compiler. */
+const MOST_CELLS = 100_000;
+
 /** An answer for each cell of the ranges, '' for a blank row; one cell when no range was given. */
 export type Answers<A> = readonly (readonly (A | '')[])[];
 
@@ -69,6 +72,8 @@ export function answersOf<V, A>(
   const call: Call = { columns, units, shape, noted: { first: '', count: 0 }, singles: new Map() };
   const mustBeFilled = columns.filter((column) => !column.isSingle && column.whenBlank === undefined);
   const rowCount = rowCountOf(mustBeFilled, shape);
+  if (rowCount * shape.columnCount > MOST_CELLS)
+    throw new Error(problems.tooManyCells(rowCount * shape.columnCount, MOST_CELLS));
   const answers: (A | '')[][] = [];
   for (let r = 0; r < rowCount; r++) {
     const line: (A | '')[] = [];
@@ -129,6 +134,19 @@ export function listOf<T>(name: string, given: unknown, read: Reader<T>, units: 
   throwNoted(noted);
   if (values.length === 0) throw new Error(problems.emptyList(name));
   return values;
+}
+
+/**
+ * Reads a list in which every cell must be filled, up to the last that is: a blank among them may be a merged cell,
+ * whose value stands in the first one only, and what it leaves out would be missing from the answer.
+ *
+ * @throws Error as `listOf`, and for a blank between filled cells
+ */
+export function filledList<T>(name: string, given: unknown, read: Reader<T>, units: Units): readonly T[] {
+  return listOf(name, given, read, units).map((value, index) => {
+    if (value === null) throw new Error(problems.blankBetween(`${name}, row ${index + 1}`));
+    return value;
+  });
 }
 
 /** An argument as rows of cells: a single value is one row of one. */

@@ -4,14 +4,16 @@
  * makes dates in a world of its own.
  */
 
-import { type Ticks, toTicks, type Units } from '../geometry/length';
+import { type FineTicks, fineTicksOf, type Ticks, ticksOf, toTicks, type Units } from '../geometry/length';
+import { mostOf } from '../layout/rules';
 import { isDate } from '../tabs/dates';
 import type { Typed } from '../takeoff/entry';
-import { SMALLEST_PLANK_SIDE } from '../takeoff/reading/limits';
+import { bareFloorProblem } from '../takeoff/reading/bareFloor';
+import { LONGEST_PLANK, SMALLEST_PLANK_SIDE, WIDEST_PLANK } from '../takeoff/reading/limits';
 import { type Found, type PercentageFault, problems } from '../takeoff/reading/problems';
 import { type Area, readArea } from '../takeoff/text/areaText';
-import { type LengthScale, readExactly } from '../takeoff/text/lengthText';
-import { numberOf, plainText, type Ratio, ratioOf, takeNumber } from '../takeoff/text/numberText';
+import { type LengthScale, lengthText, readExactly } from '../takeoff/text/lengthText';
+import { bareNumberOf, numberOf, plainText, type Ratio, ratioOf, takeNumber } from '../takeoff/text/numberText';
 
 /** Why a cell cannot be used, as a sentence about the place it stands in. */
 export interface Fault {
@@ -50,11 +52,46 @@ export function lengthAbove0(scale: LengthScale): Reader<Ticks> {
   return rounded(exactLengthAbove0(scale));
 }
 
-/** Reads the length or width of a plank: no smaller than any floor is laid from. */
-export function plankSide(cell: unknown, units: Units): Ticks | Fault {
-  const ticks = lengthAbove0('plank')(cell, units);
-  if (isFault(ticks) || ticks >= SMALLEST_PLANK_SIDE) return ticks;
-  return { sentenceAt: (where) => problems.plankTooSmall(where, foundIn(cell), units) };
+/** Reads lengths greater than 0 as typed: for sums and multiples. */
+export function fineLengthAbove0(scale: LengthScale): Reader<FineTicks> {
+  return fine(exactLengthAbove0(scale));
+}
+
+/** Reads lengths of 0 or more as typed. */
+export function fineLength0OrMore(scale: LengthScale): Reader<FineTicks> {
+  return fine(exactLength0OrMore(scale));
+}
+
+/** Reads the length of a plank, as typed: of a size that is sold. */
+export const plankLength: Reader<FineTicks> = plankSide(LONGEST_PLANK);
+
+/** Reads the width of a plank, as typed: of a size that is sold. */
+export const plankWidth: Reader<FineTicks> = plankSide(WIDEST_PLANK);
+
+function plankSide(most: Ticks): Reader<FineTicks> {
+  const read = fineLengthAbove0('plank');
+  return (cell, units) => {
+    const side = read(cell, units);
+    if (isFault(side)) return side;
+    if (ticksOf(side) < SMALLEST_PLANK_SIDE)
+      return { sentenceAt: (where) => problems.plankTooSmall(where, foundIn(cell), units) };
+    return ticksOf(side) <= most
+      ? side
+      : { sentenceAt: (where) => problems.plankTooLarge(where, foundIn(cell), units) };
+  };
+}
+
+/** Reads an expansion gap or a saw cut, as typed: no wider than any is. */
+export function smallRule(key: 'expansionGap' | 'kerf'): Reader<FineTicks> {
+  const read = fineLength0OrMore('plank');
+  const most = mostOf(key);
+  return (cell, units) => {
+    const length = read(cell, units);
+    if (isFault(length) || ticksOf(length) <= most) return length;
+    return {
+      sentenceAt: (where) => problems.ruleTooLarge(where, foundIn(cell), lengthText(most, units, 'piece'), units),
+    };
+  };
 }
 
 /** Reads lengths of 0 or more, such as a gap, ticks. */
@@ -62,9 +99,9 @@ export function length0OrMore(scale: LengthScale): Reader<Ticks> {
   return rounded(exactLength0OrMore(scale));
 }
 
-/** Reads lengths that may be negative, such as a change of width, ticks. */
-export function lengthEitherWay(scale: LengthScale): Reader<Ticks> {
-  return rounded((cell, units) => exactLength(cell, scale, units));
+/** Reads lengths that may be negative, such as a change of width, as typed. */
+export function fineLengthEitherWay(scale: LengthScale): Reader<FineTicks> {
+  return fine((cell, units) => exactLength(cell, scale, units));
 }
 
 /** Reads lengths greater than 0 in ticks before they are rounded; less than half a tick is 0. */
@@ -74,6 +111,27 @@ export function exactLengthAbove0(scale: LengthScale): Reader<Ratio> {
     const exact = read(cell, units);
     return !isFault(exact) && toTicks(numberOf(exact)) === 0 ? { sentenceAt: problems.lengthZero } : exact;
   };
+}
+
+/** A length, and how it was typed. */
+export interface WithTyped<T> {
+  readonly read: T;
+  readonly typed: Typed;
+}
+
+/** Reads the side of a floor, and keeps how it was typed: see `bareFloorFault`. */
+export function withTyped<T>(read: Reader<T>): Reader<WithTyped<T>> {
+  return (cell, units) => {
+    const value = read(cell, units);
+    return isFault(value) ? value : { read: value, typed: typedOf(cell) };
+  };
+}
+
+/** A fault when two sides typed as bare feet make no floor of a house. */
+export function bareFloorFault(length: WithTyped<unknown>, width: WithTyped<unknown>, units: Units): Fault | null {
+  const problem = bareFloorProblem('', length.typed, width.typed, units);
+  if (problem === null) return null;
+  return faultIn('length', (where) => bareFloorProblem(where, length.typed, width.typed, units) ?? problem);
 }
 
 /** Reads lengths of 0 or more in ticks before they are rounded. */
@@ -98,16 +156,36 @@ export function areaAbove0(cell: unknown, units: Units): Area | Fault {
  * from 1 up; text may carry a `%`. At most 100 per cent.
  */
 export function percentage(cell: unknown): Ratio | Fault {
-  const read = isDate(cell) ? 'date' : typeof cell === 'number' ? ratioOfNumber(cell) : ratioOfText(typedOf(cell));
+  return checkedPercentage(cell, false);
+}
+
+/** Reads an allowance for waste: as `percentage`, but what looks like a factor, such as 1.1, is asked about. */
+export function wastePercentage(cell: unknown): Ratio | Fault {
+  return checkedPercentage(cell, true);
+}
+
+function checkedPercentage(cell: unknown, isWaste: boolean): Ratio | Fault {
+  const read = isDate(cell) ? 'date' : (bareFault(cell, isWaste) ?? ratioOfCell(cell));
   if (typeof read === 'string') return { sentenceAt: (where) => problems.percentage(where, foundIn(cell), read) };
   if (read.n > read.d) return { sentenceAt: (where) => problems.percentage(where, foundIn(cell), 'too large') };
   return read;
 }
 
+function ratioOfCell(cell: unknown): Ratio | PercentageFault {
+  return typeof cell === 'number' ? ratioOfNumber(cell) : ratioOfText(typedOf(cell));
+}
+
+/** Why a number without a per cent sign is no percentage, though it could be read as one. */
+function bareFault(cell: unknown, isWaste: boolean): PercentageFault | undefined {
+  const bare = typeof cell === 'number' || typeof cell === 'string' ? bareNumberOf(cell) : null;
+  if (bare === 1) return 'one or all';
+  return isWaste && bare !== null && bare > 1 && bare < 2 ? 'factor' : undefined;
+}
+
 /** Reads a whole number, 0 or more. */
 export function count(cell: unknown): number | Fault {
-  const number = typeof cell === 'string' && !isBlank(cell) ? Number(cell.trim()) : cell;
-  const isCount = typeof number === 'number' && Number.isInteger(number) && number >= 0 && number <= 1e6;
+  const number = typeof cell === 'string' && !isBlank(cell) ? Number(plainText(cell)) : cell;
+  const isCount = typeof number === 'number' && Number.isInteger(number) && number >= 0;
   return isCount ? number : { sentenceAt: (where) => problems.count(where, foundIn(cell)) };
 }
 
@@ -133,6 +211,13 @@ function rounded(read: Reader<Ratio>): Reader<Ticks> {
   return (cell, units) => {
     const exact = read(cell, units);
     return isFault(exact) ? exact : toTicks(numberOf(exact));
+  };
+}
+
+function fine(read: Reader<Ratio>): Reader<FineTicks> {
+  return (cell, units) => {
+    const exact = read(cell, units);
+    return isFault(exact) ? exact : fineTicksOf(numberOf(exact)) || 0;
   };
 }
 

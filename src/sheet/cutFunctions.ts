@@ -1,7 +1,9 @@
 /** Custom functions that plan cuts: which piece comes from which plank, and how many planks that takes. */
+import { bareFloorProblem } from '../takeoff/reading/bareFloor';
 import { problems } from '../takeoff/reading/problems';
-import { answersOf, type CellAnswer, oneOrGrid, singleValues } from './arguments';
-import { faultIn, lengthAbove0, plankSide } from './cells';
+import { plankSize } from '../takeoff/reading/readRoom';
+import { answersOf, type CellAnswer, cellsOf, oneOrGrid, singleValues } from './arguments';
+import { faultIn, isBlank, lengthAbove0, plankLength, plankWidth, withTyped } from './cells';
 import { cutTable } from './cutTable';
 import { offcutTable } from './offcutTable';
 import { brokenRuleText, plannedRuns } from './plannedRuns';
@@ -15,15 +17,15 @@ import { roomRules, runRules } from './rulesRange';
  * marking steps; what is less than a step is left at the wall.
  * Example: PLANK_OFFCUTS(A2:A20, 47.25, F2:G6) with the length of every row in feet in A2:A20.
  *
- * @param {range} runs Length to be covered in each row: feet (metres with "metric"), or text such as 12' 6 1/2". One column or one row of cells.
+ * @param {range} runs Length to be covered in each row: feet (metres with "metric"), or text such as 12' 6 1/2". One column or one row of cells, none blank between them, at most 500.
  * @param {number|string} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
- * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, kerf, aligned-joint distance, marking step, spare. A bare number is inches (millimetres). A rule left out has its default: stagger and piece 8 in (200 mm), kerf 1/8 in (3 mm), marking step 1/16 in (1 mm); an expansion gap is taken off both ends only where it is given.
+ * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, kerf, aligned-joint distance, marking step. A bare number is inches (millimetres). A rule left out has its default: stagger and piece 8 in (200 mm), kerf 1/8 in (3 mm), aligned-joint distance 2 in (50 mm), marking step 1/16 in (1 mm); spare has no bearing on the table, PLANK_COUNT adds it; an expansion gap is taken off both ends only where it is given.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
  * @return {range} The table, with a heading.
  * @customfunction
  */
 export function PLANK_OFFCUTS(runs: unknown, plank_length: unknown, rules?: unknown, units?: unknown): CellAnswer[][] {
-  const table = { plank_length: { given: plank_length, read: plankSide } };
+  const table = { plank_length: { given: plank_length, read: plankLength } };
   const { values, units: system } = singleValues(table, units);
   return offcutTable(plannedRuns(runs, values.plank_length, runRules(rules, system), system), system);
 }
@@ -33,7 +35,7 @@ export function PLANK_OFFCUTS(runs: unknown, plank_length: unknown, rules?: unkn
  * planks of the rules.
  * Example: PLANK_COUNT(A2:A20, 47.25) with the length of every row in feet in A2:A20.
  *
- * @param {range} runs Length to be covered in each row: feet (metres with "metric"), or text such as 12' 6 1/2". One column or one row of cells.
+ * @param {range} runs Length to be covered in each row: feet (metres with "metric"), or text such as 12' 6 1/2". One column or one row of cells, none blank between them, at most 500.
  * @param {number|string|range} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m. A range compares plank lengths, an answer each.
  * @param {range} [rules] Two columns, name and value, as for PLANK_OFFCUTS; spare adds whole planks.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
@@ -46,14 +48,20 @@ export function PLANK_COUNT(
   rules?: unknown,
   units?: unknown,
 ): CellAnswer | CellAnswer[][] {
-  const table = { plank_length: { given: plank_length, read: plankSide } };
+  const table = { plank_length: { given: plank_length, read: plankLength } };
+  const planCount = Math.max(
+    1,
+    cellsOf(plank_length)
+      .flat()
+      .filter((cell) => !isBlank(cell)).length,
+  );
   return oneOrGrid(
     answersOf(table, units, (given, system) => {
       const read = runRules(rules, system);
-      const planned = plannedRuns(runs, given.plank_length, read, system);
+      const planned = plannedRuns(runs, given.plank_length, read, system, planCount);
       const { broken, plankCount } = planned.plan;
       if (broken.length === 0) return plankCount + read.spare;
-      const sentence = problems.noLegalPlan(brokenRuleText(planned, broken[0], system), plankCount);
+      const sentence = problems.noLegalPlan(brokenRuleText(broken[0], system), plankCount);
       return faultIn('runs', () => sentence);
     }),
   );
@@ -71,7 +79,7 @@ export function PLANK_COUNT(
  * @param {number|string} width Width of the room, wall to wall: feet (metres), or text with its own units.
  * @param {number|string} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
  * @param {number|string} plank_width Width of a plank's face: inches (millimetres), or text with its own units.
- * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, minimum rip, kerf, aligned-joint distance, marking step, lay direction (length, width, wall 2, or degrees). A bare number is inches (millimetres). Defaults: gap 3/8 in (10 mm), stagger and piece 8 in (200 mm), rip 2 in (50 mm), kerf 1/8 in (3 mm), marking step 1/16 in (1 mm).
+ * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, minimum rip, kerf, aligned-joint distance, marking step, lay direction (length, width, wall 2, or degrees). A bare number is inches (millimetres). Defaults: gap 3/8 in (10 mm), stagger and piece 8 in (200 mm), rip 2 in (50 mm), kerf 1/8 in (3 mm), aligned-joint distance 2 in (50 mm), marking step 1/16 in (1 mm).
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
  * @return {range} The cut list, with a heading.
  * @customfunction
@@ -85,20 +93,21 @@ export function PLANK_CUTS(
   units?: unknown,
 ): CellAnswer[][] {
   const table = {
-    length: { given: length, read: lengthAbove0('room') },
-    width: { given: width, read: lengthAbove0('room') },
-    plank_length: { given: plank_length, read: plankSide },
-    plank_width: { given: plank_width, read: plankSide },
+    length: { given: length, read: withTyped(lengthAbove0('room')) },
+    width: { given: width, read: withTyped(lengthAbove0('room')) },
+    plank_length: { given: plank_length, read: plankLength },
+    plank_width: { given: plank_width, read: plankWidth },
   };
   const { values, units: system } = singleValues(table, units);
+  const bare = bareFloorProblem('length', values.length.typed, values.width.typed, system);
+  if (bare !== null) throw new Error(bare);
   const product = {
     name: '',
-    plankLength: values.plank_length,
-    plankWidth: values.plank_width,
+    ...plankSize(values.plank_length, values.plank_width),
     thickness: 0,
     planksPerBox: null,
     pricePerBox: null,
   };
-  const room = { name: '', length: values.length, width: values.width };
+  const room = { name: '', length: values.length.read, width: values.width.read };
   return cutTable(room, product, roomRules(rules, system), system);
 }

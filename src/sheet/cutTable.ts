@@ -12,11 +12,15 @@ import { lengthNumber } from './lengthFunctions';
 
 const HEADING: readonly string[] = ['row', 'piece', 'length', 'width', 'plank', 'keeps', 'rest', 'notes'];
 
+/** Our choice: with more rows than these the search takes no more steps than for them, so that a cell is answered in time. */
+const ROWS_AT_FULL_EFFORT = 100;
+
 /** @throws Error with a sentence when the room cannot be laid */
 export function cutTable(room: Rectangle, product: Product, rules: Rules, units: Units): CellAnswer[][] {
   const laid = layRectangle(room, product, rules, units);
   if (typeof laid === 'string') throw new Error(laid);
-  const planned = planFloors([laid]);
+  const effort = Math.min(1, ROWS_AT_FULL_EFFORT / laid.layout.rows.length);
+  const planned = planFloors([laid], effort);
   const noteLines = planNotesOf(planned, 0).map((sentence) =>
     HEADING.map((_, column) => (column === 0 ? sentence : '')),
   );

@@ -1,9 +1,19 @@
 /** Custom functions between text and numbers for lengths. */
-import { inchesOf, mmOf, TICKS_PER_INCH, TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
+import {
+  type FineTicks,
+  fineTicksOf,
+  inchesOf,
+  mmOf,
+  TICKS_PER_INCH,
+  TICKS_PER_MM,
+  type Ticks,
+  ticksUnrounded,
+  type Units,
+} from '../geometry/length';
 import { lengthText } from '../takeoff/text/lengthText';
 import type { Ratio } from '../takeoff/text/numberText';
 import { answersOf, type CellAnswer, oneOrGrid } from './arguments';
-import { exactLength0OrMore, lengthEitherWay } from './cells';
+import { exactLength0OrMore, fineLengthEitherWay } from './cells';
 
 /**
  * Reads a length as the trade writes it and answers a number to calculate with: inches, or millimetres with units
@@ -30,8 +40,23 @@ export function PLANK_LENGTH(text: unknown, units?: unknown): CellAnswer | CellA
  * @customfunction
  */
 export function PLANK_LENGTH_TEXT(value: unknown, units?: unknown): CellAnswer | CellAnswer[][] {
-  const table = { value: { given: value, read: lengthEitherWay('plank') } };
-  return oneOrGrid(answersOf(table, units, (given, system) => lengthText(given.value, system, 'piece')));
+  const table = { value: { given: value, read: fineLengthEitherWay('plank') } };
+  return oneOrGrid(answersOf(table, units, (given, system) => typedLengthText(given.value, system)));
+}
+
+/** A typed length as it is marked on a plank, rounded once. */
+export function typedLengthText(length: FineTicks, units: Units): string {
+  return lengthText(ticksUnrounded(length), units, 'piece');
+}
+
+/** A typed length as it is told of a room, rounded once. */
+export function typedRoomText(length: FineTicks, units: Units): string {
+  return lengthText(ticksUnrounded(length), units, 'room');
+}
+
+/** A typed length, or a sum of such, as a function answers with it: the decimal itself, in inches or millimetres. */
+export function typedLengthNumber(length: FineTicks, units: Units): number {
+  return length / (units === 'us' ? FINE_TICKS_PER_INCH : FINE_TICKS_PER_MM);
 }
 
 /**
@@ -42,6 +67,9 @@ export function lengthNumber(ticks: Ticks, units: Units): number {
   if (units === 'us') return ticks % 127 === 0 ? inchesOf(ticks) : Math.round(inchesOf(ticks) * 1e4) / 1e4;
   return ticks % 64 === 0 ? mmOf(ticks) : Math.round(mmOf(ticks) * 1e3) / 1e3;
 }
+
+const FINE_TICKS_PER_INCH: FineTicks = fineTicksOf(TICKS_PER_INCH);
+const FINE_TICKS_PER_MM: FineTicks = fineTicksOf(TICKS_PER_MM);
 
 function exactNumber({ n, d }: Ratio, units: Units): number {
   return n / (d * (units === 'us' ? TICKS_PER_INCH : TICKS_PER_MM));

@@ -5,7 +5,7 @@ import type { Ticks, Units } from '../geometry/length';
 import { problems } from '../takeoff/reading/problems';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
-import { brokenRuleText, filledRowNumbers, type PlannedRuns } from './plannedRuns';
+import { brokenRuleText, type PlannedRuns } from './plannedRuns';
 
 const HEADING: readonly CellAnswer[] = [
   'row',
@@ -18,25 +18,22 @@ const HEADING: readonly CellAnswer[] = [
 ];
 const BLANK_LINE: readonly CellAnswer[] = ['', '', '', '', '', '', ''];
 
-/** A heading, a line for every row of the range (blank for a blank one), and what is to be said when rules are broken. */
+/** A heading, a line for every row of the range, and what is to be said when rules are broken. */
 export function offcutTable(planned: PlannedRuns, units: Units): CellAnswer[][] {
-  const lines = plannedLines(planned, units);
-  const rows = planned.runs.map((run) => (run === null ? BLANK_LINE : (lines.shift() as CellAnswer[])));
   const notes = brokenNotes(planned, units).map((sentence) => [sentence, ...BLANK_LINE.slice(1)]);
-  return [HEADING, ...rows, ...notes].map((line) => [...line]);
+  return [HEADING, ...plannedLines(planned, units), ...notes].map((line) => [...line]);
 }
 
 function plannedLines(planned: PlannedRuns, units: Units): CellAnswer[][] {
-  const rowNumbers = filledRowNumbers(planned.runs);
   const leftOver = leftOverByRow(planned);
-  const originOf = originTeller(rowNumbers);
+  const originOf = originTeller();
   return planned.plan.rows.map((row, rowIndex) => {
     const pieces = row.runs[0];
     const lengths = pieces.map((piece) => lengthNumber(piece.length, units));
     const origins = pieces.map((piece) => originOf(piece, rowIndex));
     const last = pieces.length - 1;
     return [
-      rowNumbers[rowIndex],
+      rowIndex + 1,
       lengths[0],
       origins[0],
       Math.max(0, last - 1),
@@ -57,20 +54,20 @@ function leftOverByRow({ job, plan }: PlannedRuns): readonly Ticks[] {
 }
 
 /** Says where each piece comes from when asked in laying order: planks count from 1 as they are first needed. */
-function originTeller(rowNumbers: readonly number[]): (piece: PlannedPiece, rowIndex: number) => string {
+function originTeller(): (piece: PlannedPiece, rowIndex: number) => string {
   const opened = new Map<number, { readonly plankNumber: number; readonly rowIndex: number }>();
   return (piece, rowIndex) => {
     const before = opened.get(piece.plank);
     const plankNumber = before?.plankNumber ?? opened.size + 1;
     opened.set(piece.plank, { plankNumber, rowIndex });
     if (before === undefined) return `plank ${plankNumber}`;
-    const from = before.rowIndex === rowIndex ? 'this row' : `row ${rowNumbers[before.rowIndex]}`;
+    const from = before.rowIndex === rowIndex ? 'this row' : `row ${before.rowIndex + 1}`;
     return `offcut of ${from} (plank ${plankNumber})`;
   };
 }
 
 function brokenNotes(planned: PlannedRuns, units: Units): readonly string[] {
   const { broken } = planned.plan;
-  const shown = broken.slice(0, 3).map((rule) => brokenRuleText(planned, rule, units));
+  const shown = broken.slice(0, 3).map((rule) => brokenRuleText(rule, units));
   return broken.length > 3 ? [...shown, problems.morePlaces(broken.length - 3)] : shown;
 }

@@ -1,16 +1,25 @@
 /** Custom functions for what is ordered besides planks, and for wood that moves. */
-import type { Ticks, Units } from '../geometry/length';
+import { type FineTicks, fineTicksOf, type Units } from '../geometry/length';
 import { usualLength } from '../layout/rules';
 import { moistureContent } from '../order/moisture';
 import { DRIEST_MOISTURE, WETTEST_MOISTURE, widthChange } from '../order/movement';
 import { readCoefficient, readTemperature } from '../order/readWood';
-import { cutTrim } from '../order/trim';
-import { coverOf, MOST_STRIPS } from '../order/underlay';
+import { sticksFor } from '../order/trim';
+import { MOST_STRIPS, rollsForRectangle } from '../order/underlay';
 import { problems } from '../takeoff/reading/problems';
-import { lengthText } from '../takeoff/text/lengthText';
 import { answersOf, type CellAnswer, listOf, oneOrGrid, singleValues } from './arguments';
-import { type Fault, faultIn, foundIn, isFault, length0OrMore, lengthAbove0, percentage, typedOf } from './cells';
-import { lengthNumber } from './lengthFunctions';
+import {
+  type Fault,
+  faultIn,
+  fineLength0OrMore,
+  fineLengthAbove0,
+  foundIn,
+  isFault,
+  percentage,
+  smallRule,
+  typedOf,
+} from './cells';
+import { typedLengthNumber, typedLengthText } from './lengthFunctions';
 
 /** Our choice: more pieces than this are a slip of units, and their sticks would be slow to work out. */
 const MOST_TRIM_PIECES = 5000;
@@ -39,18 +48,18 @@ export function PLANK_UNDERLAY(
   units?: unknown,
 ): CellAnswer | CellAnswer[][] {
   const table = {
-    length: { given: length, read: lengthAbove0('room') },
-    width: { given: width, read: lengthAbove0('room') },
-    roll_width: { given: roll_width, read: lengthAbove0('room') },
-    roll_length: { given: roll_length, read: lengthAbove0('room') },
-    overlap: { given: overlap, read: length0OrMore('plank'), whenBlank: () => 0 },
+    length: { given: length, read: fineLengthAbove0('room') },
+    width: { given: width, read: fineLengthAbove0('room') },
+    roll_width: { given: roll_width, read: fineLengthAbove0('room') },
+    roll_length: { given: roll_length, read: fineLengthAbove0('room') },
+    overlap: { given: overlap, read: fineLength0OrMore('plank'), whenBlank: () => 0 },
   };
   return oneOrGrid(answersOf(table, units, rollsOfRoom));
 }
 
 /**
  * Fewest sticks of trim that give all lengths, with the saw cut between pieces. A length longer than a stick is made of
- * several.
+ * whole sticks and a rest; where the rest would be under a foot, it and the stick before it are made alike.
  * Example: PLANK_TRIM(A2:A9, 16) for the walls of a room and sticks of 16 feet.
  *
  * @param {range} lengths Lengths wanted, a cell each: feet (metres with "metric"), or text such as 12' 6 1/2" or 3.81 m. Blank cells are ignored.
@@ -62,15 +71,18 @@ export function PLANK_UNDERLAY(
  */
 export function PLANK_TRIM(lengths: unknown, stock_length: unknown, kerf?: unknown, units?: unknown): number {
   const table = {
-    stock_length: { given: stock_length, read: lengthAbove0('room') },
-    kerf: { given: kerf, read: length0OrMore('plank'), whenBlank: (system: Units) => usualLength('kerf', system) },
+    stock_length: { given: stock_length, read: fineLengthAbove0('room') },
+    kerf: {
+      given: kerf,
+      read: smallRule('kerf'),
+      whenBlank: (system: Units) => fineTicksOf(usualLength('kerf', system)),
+    },
   };
   const { values, units: system } = singleValues(table, units);
-  const wanted = listOf('lengths', lengths, lengthAbove0('room'), system).filter((length) => length !== null);
-  const walls = wanted.map((length) => ({ label: '', length, mitres: 0 }));
-  const pieceCount = walls.reduce((sum, wall) => sum + Math.ceil(wall.length / values.stock_length), 0);
+  const wanted = listOf('lengths', lengths, fineLengthAbove0('room'), system).filter((length) => length !== null);
+  const pieceCount = wanted.reduce((sum, length) => sum + Math.ceil(length / values.stock_length), 0);
   if (pieceCount > MOST_TRIM_PIECES) throw new Error(problems.tooManyPieces('lengths', pieceCount, MOST_TRIM_PIECES));
-  return cutTrim(walls, values.stock_length, values.kerf, 0).stickCount;
+  return sticksFor(wanted, values.stock_length, values.kerf);
 }
 
 /**
@@ -95,14 +107,14 @@ export function PLANK_MOVEMENT(
   units?: unknown,
 ): CellAnswer | CellAnswer[][] {
   const table = {
-    width: { given: width, read: lengthAbove0('plank') },
+    width: { given: width, read: fineLengthAbove0('plank') },
     species_or_coefficient: { given: species_or_coefficient, read: coefficient },
     moisture_from: { given: moisture_from, read: moisture },
     moisture_to: { given: moisture_to, read: moisture },
   };
   return oneOrGrid(
     answersOf(table, units, (board, system) => {
-      const size = lengthNumber(board.width, system);
+      const size = typedLengthNumber(board.width, system);
       return widthChange(size, board.species_or_coefficient, board.moisture_from, board.moisture_to);
     }),
   );
@@ -114,8 +126,8 @@ export function PLANK_MOVEMENT(
  * Example: PLANK_EMC(70, 50) is 9.2 when rounded: wood in a room at 70 degrees Fahrenheit and 50 per cent humidity.
  * Any argument may be a range: ranges of one size go together, a blank row answers blank.
  *
- * @param {number|range} temperature Air temperature: degrees Fahrenheit (Celsius with "metric").
- * @param {number|string|range} humidity Relative humidity: 50, 50% or 0.5.
+ * @param {number|range} temperature Air temperature: 30 to 270 degrees Fahrenheit (-1 to 132 Celsius with "metric").
+ * @param {number|string|range} humidity Relative humidity: 50, 50% or 0.5; 100 for saturated air, as 1 could be either.
  * @param {string} [units] "us" for Fahrenheit, "metric" for Celsius. Blank means "us".
  * @return {number} Moisture content in per cent: 9.2 means 9.2 per cent.
  * @customfunction
@@ -129,30 +141,24 @@ export function PLANK_EMC(temperature: unknown, humidity: unknown, units?: unkno
 }
 
 interface RoomAndRoll {
-  readonly length: Ticks;
-  readonly width: Ticks;
-  readonly roll_width: Ticks;
-  readonly roll_length: Ticks;
-  readonly overlap: Ticks;
+  readonly length: FineTicks;
+  readonly width: FineTicks;
+  readonly roll_width: FineTicks;
+  readonly roll_length: FineTicks;
+  readonly overlap: FineTicks;
 }
 
 function rollsOfRoom({ length, width, roll_width, roll_length, overlap }: RoomAndRoll, units: Units): number | Fault {
   const roll = { width: roll_width, length: roll_length, overlap };
   if (2 * overlap > Math.min(roll_width, roll_length)) {
-    return faultIn('overlap', (where) => problems.overlapTooWide(where, lengthText(overlap, units, 'piece')));
+    return faultIn('overlap', (where) => problems.overlapTooWide(where, typedLengthText(overlap, units)));
   }
   const across = Math.ceil(Math.max(length, width) / (roll_width - overlap));
   const stripCount = across * Math.ceil(Math.max(length, width) / (roll_length - overlap));
   if (stripCount > MOST_STRIPS) {
     return { argument: 'roll_width', sentenceAt: (where) => problems.tooManyStrips(where, stripCount, MOST_STRIPS) };
   }
-  const corners = [
-    { x: 0, y: 0 },
-    { x: length, y: 0 },
-    { x: length, y: width },
-    { x: 0, y: width },
-  ];
-  return coverOf([[corners]], roll, '').rolls;
+  return rollsForRectangle(length, width, roll);
 }
 
 /** Reads a species by name, or a coefficient. TRUE is no hickory. */

@@ -1,12 +1,20 @@
 /** Custom functions for rows: their number, the first and last width, and how end joints are staggered. */
-import type { Ticks, Units } from '../geometry/length';
+import { type FineTicks, fineTicksOf, type Units } from '../geometry/length';
 import { type RowsNote, rowsAcross } from '../layout/rips';
 import { type LengthRuleKey, usualLength } from '../layout/rules';
 import { problems } from '../takeoff/reading/problems';
-import { lengthText } from '../takeoff/text/lengthText';
 import { type Argument, answersOf, type CellAnswer, cellsOf, oneOrGrid, sizeText } from './arguments';
-import { type Fault, faultIn, isFault, length0OrMore, lengthAbove0, plankSide } from './cells';
-import { lengthNumber } from './lengthFunctions';
+import {
+  type Fault,
+  faultIn,
+  fineLength0OrMore,
+  fineLengthAbove0,
+  isFault,
+  plankLength,
+  plankWidth,
+  smallRule,
+} from './cells';
+import { typedLengthNumber, typedLengthText, typedRoomText } from './lengthFunctions';
 import { staggerVerdicts, startedRow } from './staggerVerdicts';
 
 /**
@@ -32,7 +40,8 @@ export function PLANK_LAST_ROW(
       const laid = laidDepth(room.depth, room.gap, system);
       if (isFault(laid)) return laid;
       if (laid < room.plank_width) return noFullRow(room.plank_width, laid, system);
-      return lengthNumber(rowsAcross(laid, room.plank_width, 0).last, system);
+      const leastRow = defaultOf('markingStep')(system);
+      return typedLengthNumber(rowsAcross(laid, room.plank_width, { minRip: 0, leastRow }).last, system);
     }),
   );
 }
@@ -60,7 +69,7 @@ export function PLANK_ROWS(
 ): CellAnswer[][] {
   const table = {
     ...depthTable(depth, plank_width, gap),
-    min_rip: { given: min_rip, read: length0OrMore('plank'), whenBlank: defaultOf('minRip') },
+    min_rip: { given: min_rip, read: fineLength0OrMore('plank'), whenBlank: defaultOf('minRip') },
   };
   const lines = answersOf(table, units, (room, system) => {
     const laid = laidDepth(room.depth, room.gap, system);
@@ -78,9 +87,9 @@ export function PLANK_ROWS(
  * @param {range} first_pieces Length of the first piece in each row: inches (millimetres with "metric"), or text such as 23 5/8". One column or one row of cells.
  * @param {number|string|range} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
  * @param {number|string|range} [min_stagger] Least distance between joints of neighbouring rows: inches (millimetres); exactly this is far enough. Blank means 8 in (200 mm).
- * @param {number|string|range} [run] Length to be covered in the rows: feet (metres), or text. With it the last joints are counted as they fall; blank takes the rows as long.
+ * @param {number|string|range} [run] Length to be covered in the rows: feet (metres), or text. With it the last joints are counted as they fall; blank follows the rows until their joints repeat.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
- * @return {range} A verdict for each row; blank for a blank row.
+ * @return {range} A verdict for each row; blank for a blank row, and none on the row after it.
  * @customfunction
  */
 export function PLANK_STAGGER(
@@ -93,54 +102,59 @@ export function PLANK_STAGGER(
   const cells = cellsOf(first_pieces);
   if (cells.length > 1 && cells[0].length > 1) throw new Error(problems.oneColumn('first_pieces', sizeText(cells)));
   const table = {
-    first_pieces: { given: first_pieces, read: lengthAbove0('plank') },
-    plank_length: { given: plank_length, read: plankSide },
-    min_stagger: { given: min_stagger, read: length0OrMore('plank'), whenBlank: defaultOf('minStagger') },
+    first_pieces: { given: first_pieces, read: fineLengthAbove0('plank') },
+    plank_length: { given: plank_length, read: plankLength },
+    min_stagger: { given: min_stagger, read: fineLength0OrMore('plank'), whenBlank: defaultOf('minStagger') },
     run: optionalRun(run),
   };
   return oneOrGrid(staggerVerdicts(answersOf(table, units, startedRow)));
 }
 
-function depthTable(depth: unknown, plankWidth: unknown, gap: unknown) {
+function depthTable(depth: unknown, plank_width: unknown, gap: unknown) {
   return {
-    depth: { given: depth, read: lengthAbove0('room') },
-    plank_width: { given: plankWidth, read: plankSide },
-    gap: { given: gap, read: length0OrMore('plank'), whenBlank: defaultOf('expansionGap') },
+    depth: { given: depth, read: fineLengthAbove0('room') },
+    plank_width: { given: plank_width, read: plankWidth },
+    gap: { given: gap, read: smallRule('expansionGap'), whenBlank: defaultOf('expansionGap') },
   };
 }
 
-function defaultOf(key: LengthRuleKey): (units: Units) => Ticks {
-  return (units) => usualLength(key, units);
+function defaultOf(key: LengthRuleKey): (units: Units) => FineTicks {
+  return (units) => fineTicksOf(usualLength(key, units));
 }
 
-function optionalRun(given: unknown): Argument<Ticks | null> {
-  return { given, read: lengthAbove0('room'), whenBlank: () => null };
+function optionalRun(given: unknown): Argument<FineTicks | null> {
+  return { given, read: fineLengthAbove0('room'), whenBlank: () => null };
 }
 
 /** What is left of a depth to lay, the gap taken off at both walls. */
-function laidDepth(depth: Ticks, gap: Ticks, units: Units): Ticks | Fault {
+function laidDepth(depth: FineTicks, gap: FineTicks, units: Units): FineTicks | Fault {
   if (depth > 2 * gap) return depth - 2 * gap;
   return faultIn('gap', (where) =>
-    problems.gapTooWide(where, lengthText(gap, units, 'piece'), lengthText(depth, units, 'room')),
+    problems.gapTooWide(where, typedLengthText(gap, units), typedRoomText(depth, units)),
   );
 }
 
-function noFullRow(plankWidth: Ticks, laid: Ticks, units: Units): Fault {
+function noFullRow(plankWidth: FineTicks, laid: FineTicks, units: Units): Fault {
   return faultIn('plank_width', (where) =>
-    problems.noFullRow(where, lengthText(plankWidth, units, 'piece'), lengthText(laid, units, 'piece')),
+    problems.noFullRow(where, typedLengthText(plankWidth, units), typedLengthText(laid, units)),
   );
 }
 
-function rowsLine(laid: Ticks, plankWidth: Ticks, minRip: Ticks, units: Units): CellAnswer[] {
-  const rows = rowsAcross(laid, plankWidth, minRip);
-  const show = (width: Ticks) => lengthText(width, units, 'piece');
+function rowsLine(laid: FineTicks, plankWidth: FineTicks, minRip: FineTicks, units: Units): CellAnswer[] {
+  const leastRow = defaultOf('markingStep')(units);
+  const rows = rowsAcross(laid, plankWidth, { minRip, leastRow });
+  const show = (width: FineTicks) => typedLengthText(width, units);
   const alike = rows.rowCount === 1 ? 'one row, ripped' : 'first and last row ripped alike';
   const notes: Readonly<Record<RowsNote, string>> = {
-    'all rows full': 'all rows full',
+    'all rows full':
+      rows.leftInGap === 0
+        ? 'all rows full'
+        : `all rows full, less than ${show(leastRow)} left for the gap at the wall`,
     'last row ripped': 'first row full, last row ripped',
     'first and last row alike': `${alike}: after a full first row the last would be ${show(rows.lastAfterFull)}`,
     'one row': 'one row, ripped',
     'under the minimum rip': `${alike}, under the minimum rip of ${show(minRip)}`,
   };
-  return [rows.rowCount, lengthNumber(rows.first, units), lengthNumber(rows.last, units), notes[rows.note]];
+  const width = (fine: FineTicks) => typedLengthNumber(fine, units);
+  return [rows.rowCount, width(rows.first), width(rows.last), notes[rows.note]];
 }

@@ -4,6 +4,7 @@
  * room files follow from here.
  */
 import { RULES, type Rule } from '../layout/rules';
+import { DEEPEST_DOORWAY, LONGEST_PLANK, WIDEST_PLANK } from './reading/limits';
 
 /**
  * How a field is read. Lengths: `room` and `offset` (to either side) are of the large kind, `plank` of the small; with a
@@ -252,6 +253,7 @@ export const DOORWAY_FIELDS = {
       label: 'Doorway #, depth',
       use: 'room',
       blank: 0,
+      most: DEEPEST_DOORWAY,
       help: 'How far the floor runs in from the face of the wall.',
       askedWhen: ['floor', 'transition', 'goes on'],
     },
@@ -299,8 +301,8 @@ export const PRODUCT_FIELDS = {
       ],
       isWide: true,
     },
-    { key: 'plankLength', label: 'Plank length', use: 'plank side' },
-    { key: 'plankWidth', label: 'Plank width', use: 'plank side' },
+    { key: 'plankLength', label: 'Plank length', use: 'plank side', most: LONGEST_PLANK },
+    { key: 'plankWidth', label: 'Plank width', use: 'plank side', most: WIDEST_PLANK },
     { key: 'thickness', label: 'Plank thickness', use: 'plank', hint: 'if known' },
     // Either of the two tells how many planks are in a box.
     { key: 'planksPerBox', label: 'Planks in a box', use: 'count', hint: 'or the next' },

@@ -38,10 +38,10 @@ export function layRectangle(
   if (rowCount > MOST_ROWS) return problems.rowsTooMany('plank_width', rowCount, MOST_ROWS);
   const plankCount = Math.ceil((length * width) / (product.plankLength * product.plankWidth));
   if (plankCount > MOST_PLANKS) return problems.tooManyPlanks(name || 'This room', plankCount, MOST_PLANKS);
-  const { plankWidth } = product;
+  const { plankWidth, asTyped } = product;
   const { minRip, markingStep } = rules;
   const layout = rowsOf(insetRectangle(length, width, gap), {
-    ...{ plankWidth, minRip, markingStep, degrees },
+    ...{ plankWidth, typedWidth: asTyped.width, minRip, markingStep, degrees },
     startSide: 'near',
     firstRow: 'auto',
   });

@@ -6,11 +6,12 @@ describe('first and last row', () => {
   // Source: half-unit rule, NAVEDTRA 14044, Builder 3 & 2, Vol. 2 (1994), p. 7-23. A wall of 176 in and units of 12 in:
   // 14 full ones and 8 in; (8 + 12) / 2 = 10 in at each end. (A parquet article that quotes it prints 9: a misprint.)
   test('176 in of 12 in units, half-unit rule: 10 in at both ends', () => {
-    expect(rowsAcross(176, 12, 9)).toEqual({
+    expect(rowsAcross(176, 12, { minRip: 9 })).toEqual({
       rowCount: 15,
       first: 10,
       last: 10,
       lastAfterFull: 8,
+      leftInGap: 0,
       note: 'first and last row alike',
     });
   });
@@ -27,12 +28,20 @@ describe('first and last row', () => {
     ['a minimum over half a plank cannot be met', [21, 20, 12], [2, 11, 10, 'under the minimum rip']],
     ['no minimum keeps a sliver', [101, 20, 0], [6, 20, 1, 'last row ripped']],
   ])('%s', (_, [depth, plank, minRip], [rowCount, first, last, note]) => {
-    expect(rowsAcross(depth, plank, minRip)).toMatchObject({ rowCount, first, last, note });
+    expect(rowsAcross(depth, plank, { minRip })).toMatchObject({ rowCount, first, last, note });
   });
 
   test('a shared first row is a whole number of marking steps', () => {
     // 109 = 5 x 20 + 9; half of 29 is 14.5: the first takes 16 (steps of 4), the last what is left.
-    expect(rowsAcross(109, 20, 10, 4)).toMatchObject({ first: 16, last: 13 });
+    expect(rowsAcross(109, 20, { minRip: 10, step: 4 })).toMatchObject({ first: 16, last: 13 });
+  });
+
+  test('what is narrower than the least row is not laid, and not asked for the minimum', () => {
+    expect(rowsAcross(102, 20, { minRip: 10, leastRow: 3 })).toEqual({
+      ...{ rowCount: 5, first: 20, last: 20, lastAfterFull: 20 },
+      ...{ leftInGap: 2, note: 'all rows full' },
+    });
+    expect(rowsAcross(103, 20, { minRip: 10, leastRow: 3 })).toMatchObject({ rowCount: 6, first: 12, last: 11 });
   });
 
   test('rows fill the depth, none over a plank', () => {
@@ -43,7 +52,7 @@ describe('first and last row', () => {
     ] as const;
     fc.assert(
       fc.property(...sizes, (depth, plank, minRip) => {
-        const { rowCount, first, last } = rowsAcross(depth, plank, minRip);
+        const { rowCount, first, last } = rowsAcross(depth, plank, { minRip });
         const between = Math.max(0, rowCount - 2) * plank;
         expect(rowCount === 1 ? first : first + between + last).toBe(depth);
         expect(Math.max(first, last)).toBeLessThanOrEqual(plank);
@@ -55,8 +64,8 @@ describe('first and last row', () => {
   });
 
   test('no depth and no plank are refused', () => {
-    expect(() => rowsAcross(0, 20, 5)).toThrow(RangeError);
-    expect(() => rowsAcross(20, 0, 5)).toThrow(RangeError);
-    expect(() => rowsAcross(Number.NaN, 20, 5)).toThrow(RangeError);
+    expect(() => rowsAcross(0, 20, { minRip: 5 })).toThrow(RangeError);
+    expect(() => rowsAcross(20, 0, { minRip: 5 })).toThrow(RangeError);
+    expect(() => rowsAcross(Number.NaN, 20, { minRip: 5 })).toThrow(RangeError);
   });
 });

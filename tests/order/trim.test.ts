@@ -117,6 +117,12 @@ describe('cutting trim', () => {
   const cut = (lengths: readonly TrimLength[], stock: number, kerf = 0.125, thickness = 0) =>
     cutTrim(lengths, ticksOfInches(stock), ticksOfInches(kerf), ticksOfInches(thickness));
 
+  // By hand: 3 x 34.8 in is 104.4 in, and 2 x 104.4 is 208.8.
+  test('walls typed as decimals fill a stick by their sum', () => {
+    expect(cut([wall(34.8), wall(34.8), wall(34.8)], 104.4, 0).stickCount).toBe(1);
+    expect(cut([wall(208.8)], 104.4, 0).pieces).toHaveLength(2);
+  });
+
   test('only a wall longer than a stick is scarfed', () => {
     const cuts = cut([wall(120), wall(96, 'wall 2')], 96, 0);
     expect(cuts.pieces.map(({ label, length, scarfed }) => [label, length / TICKS_PER_INCH, scarfed])).toEqual([

@@ -22,6 +22,33 @@ const roll = (width: number, length: number, overlap = 0): Roll => ({
 });
 const feet = (strips: readonly Ticks[]) => strips.map((strip) => strip / FT);
 
+describe('lengths typed as decimals', () => {
+  // By hand: 3 x 3.2 ft is 9.6 ft, and 3 x 8.3 ft is 24.9 ft.
+  const [wide, long] = [9.6, 8.3].map((length) => Math.round(length * FT));
+  const room = [[...rectangle(0, 0, 1, 1)[0].map(({ x, y }) => ({ x: (x / FT) * long, y: (y / FT) * wide }))]];
+  const goods = { width: Math.round(3.2 * FT), length: Math.round(24.9 * FT), overlap: 0 };
+
+  test('three strips of 3.2 ft cover 9.6 ft', () => {
+    expect(stripsOf(room, goods, 'length').strips).toHaveLength(3);
+  });
+
+  test('and three of 8.3 ft come out of a roll of 24.9', () => {
+    expect(coverOf([room], goods, 'length').rolls).toBe(1);
+  });
+
+  test('strips of many widths that fill their room by the sum: none over', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 100, max: 999 }), fc.integer({ min: 1, max: 40 }), (hundredths, count) => {
+        const depth = Math.round((hundredths * count * FT) / 100);
+        const floor = [rectangle(0, 0, 10, 1)[0].map(({ x, y }) => ({ x, y: (y / FT) * depth }))];
+        const strip = { width: Math.round((hundredths * FT) / 100), length: 50 * FT, overlap: 0 };
+        expect(stripsOf(floor, strip, 'length').strips).toHaveLength(count);
+      }),
+      { seed: 12, numRuns: 300 },
+    );
+  });
+});
+
 describe('strips over a room', () => {
   test('an L takes short strips where it is short: 10 x 8 ft less 6 x 4, strips of 4 ft', () => {
     const ell = subtract(rectangle(0, 0, 10, 8), rectangle(4, 4, 6, 4));
@@ -57,9 +84,9 @@ describe('strips over a room', () => {
     expect(stripsOf(rectangle(0, 0, 10, 4), roll(4, 50), 'length').seamLength).toBe(0);
   });
 
-  test('a strip exactly as wide as what is left needs no other; a tick more does', () => {
+  test('a strip exactly as wide as what is left needs no other, nor does what rounding may add; 1/100 mm more does', () => {
     expect(stripsOf(rectangle(0, 0, 10, 7), roll(4, 50, 1), 'length').strips).toHaveLength(2);
-    const wider = rectangle(0, 0, 10, 7).map((ring) => ring.map(({ x, y }) => ({ x, y: y > 0 ? y + 1 : y })));
+    const wider = rectangle(0, 0, 10, 7).map((ring) => ring.map(({ x, y }) => ({ x, y: y > 0 ? y + 6 : y })));
     expect(stripsOf(wider, roll(4, 50, 1), 'length').strips).toHaveLength(3);
   });
 

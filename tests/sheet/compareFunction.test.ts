@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { PLANK_COMPARE } from '../../src/sheet/functions';
+import { refusalOf } from '../support/refusal';
 
 test.each([
   [['Oak', 48, 6, 0], 'Planks in a box is 0. Type how many planks a box holds, or leave it blank.'],
@@ -9,4 +10,43 @@ test.each([
   const [, [name, planks, , , , , note]] = PLANK_COMPARE(12, 10, [row]);
   expect([name, planks]).toEqual(['Oak', '']);
   expect(note).toContain(words);
+});
+
+const oak = ['Oak', 48, 6, 10, 58];
+
+test('rooms that are all blank are told', () => {
+  expect(refusalOf(() => PLANK_COMPARE([[''], ['']], [[''], ['']], [oak]))).toBe(
+    'length is blank. Give at least one row.',
+  );
+});
+
+test('a list without its column of names is told, and is not read as products', () => {
+  expect(
+    refusalOf(() =>
+      PLANK_COMPARE(12, 10, [
+        [48, 7.5, 10],
+        ['1285 mm', 5, 16],
+      ]),
+    ),
+  ).toMatch(/^products: the first column holds lengths\. Give the name first/);
+  // A number may be a name where another is none.
+  expect(PLANK_COMPARE(1, 1, [oak, [1200, 48, 6]])[2][0]).toBe('1200');
+});
+
+test('a date among the products says that 5/8 becomes one', () => {
+  const [, [, , , , , , note]] = PLANK_COMPARE(12, 10, [['Oak', 48, new Date(2026, 4, 8)]]);
+  expect(note).toContain('is a date: the spreadsheet turns 5/8 into one.');
+});
+
+test('more rows than are planned in time are told, and a few products for a few rooms are not', () => {
+  const halls = Array.from({ length: 10 }, () => [80]);
+  expect(
+    refusalOf(() =>
+      PLANK_COMPARE(
+        halls,
+        halls,
+        Array.from({ length: 20 }, () => oak),
+      ),
+    ),
+  ).toMatch(/^products: about 32000 rows would be planned in one call\. At most 1500 are/);
 });

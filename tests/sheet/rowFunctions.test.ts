@@ -104,10 +104,17 @@ describe('PLANK_STAGGER', () => {
     ],
     ['a piece from wall to wall has no joint', column(45, 20), [48, 8, '45"'], ['OK', 'OK']],
     [
-      'blank rows are passed over',
-      column(40, '', 36),
+      'a row after a blank one lies beside that one, not beside the row before it',
+      column(40, '', 36, 20),
       [48],
-      ['OK', '', 'Joint 1 is 4" from joint 1 of row 1: 4" too near'],
+      ['OK', '', 'Row 2 is blank, so this row has nothing to be held against.', 'OK'],
+    ],
+    // By hand: joints 10, 58, 106 and 30, 66, 102: 4 in apart in the third pair.
+    [
+      'planks of two lengths meet further on',
+      column(10, 30),
+      [column(48, 36)],
+      ['OK', 'Joint 3 is 4" from joint 3 of row 1: 4" too near'],
     ],
     ['blank rows at the end are cut off', column(40, 30, '', ''), [48], ['OK', 'OK']],
     [

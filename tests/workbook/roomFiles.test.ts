@@ -279,7 +279,8 @@ test('millimetres where units are left out are told as what they are', () => {
     }),
   ).toEqual([
     // By hand: 1285 in are 107 ft and 1 in.
-    'room: Plank length: 1285 is read as 1285", and no plank is longer than 23 ft (7 m). A bare number here is in inches: for millimetres type 1285 mm, or choose metric units. (product, plankLength)',
+    'room: Plank length: 1285 is more than any plank has: at most 8 m (26 ft) long and 1 m (39 in) wide. A bare number here is in inches; for millimetres type 1285 mm, or set the units to metric. (product, plankLength)',
+    'room: Plank width: 192 is more than any plank has: at most 8 m (26 ft) long and 1 m (39 in) wide. A bare number here is in inches; for millimetres type 192 mm, or set the units to metric. (product, plankWidth)',
   ]);
 });
 

@@ -6,7 +6,7 @@
  * the rules are made stricter by what marking in whole steps may move, so that the marked pieces still obey them.
  */
 import type { CutJob, CutPlan, JobRow } from '../../cutting/job';
-import { floorToStep, type Ticks, toTicks } from '../../geometry/length';
+import { floorToStep, OUTLINE_ROUNDING, type Ticks, toTicks } from '../../geometry/length';
 import type { Rules } from '../../layout/rules';
 
 /** How lengths of one floor go onto whole units. */
@@ -14,11 +14,12 @@ export interface Grid {
   /** Ticks of one unit; not whole when a plank is not a whole number of marking steps. */
   readonly unit: number;
   readonly markingStep: Ticks;
-  readonly plankLength: Ticks;
+  /** As typed, so not always whole ticks: a run of whole planks must come out as that many of them. */
+  readonly plankLength: number;
   readonly plankUnits: number;
 }
 
-/** One unbroken stretch of a row, in ticks along the rows. */
+/** One unbroken stretch of a row, in ticks along the rows; it may be known only to a tick or two. */
 export interface Stretch {
   readonly x0: Ticks;
   readonly x1: Ticks;
@@ -29,8 +30,8 @@ export interface StretchRow {
   readonly runs: readonly Stretch[];
 }
 
-/** A plank's length divided into units no longer than the marking step. */
-export function gridOf(plankLength: Ticks, markingStep: Ticks): Grid {
+/** A plank's length, ticks as typed, divided into units no longer than the marking step. */
+export function gridOf(plankLength: number, markingStep: Ticks): Grid {
   const plankUnits = Math.max(1, Math.ceil(plankLength / markingStep));
   return { unit: plankLength / plankUnits, markingStep, plankLength, plankUnits };
 }
@@ -44,11 +45,12 @@ function isMarked(grid: Grid): boolean {
  * The cutting job of several rooms laid from the same planks.
  *
  * @param rooms rows of each room in laying order, ticks
+ * @param plankLength in ticks, as typed: not rounded to whole ones
  * @param plankWidth ticks; with `reuseStrips`, what is ripped off a first row may serve in the room's last row
  */
 export function cutJobOf(
   rooms: readonly (readonly StretchRow[])[],
-  plankLength: Ticks,
+  plankLength: number,
   plankWidth: Ticks,
   rules: Rules,
   reuseStrips: boolean,
@@ -63,7 +65,8 @@ export function cutJobOf(
     plankWidth: Math.floor(plankWidth / grid.unit),
     kerf: up(rules.kerf, 2 * moved),
     minPiece: up(rules.minPiece, moved),
-    minStagger: up(rules.minStagger, (onUnits ? 0 : grid.unit) + moved),
+    // Without a stagger joints may line up, so what marking moves them by is no matter.
+    minStagger: rules.minStagger === 0 ? 0 : up(rules.minStagger, (onUnits ? 0 : grid.unit) + moved),
     alignedDistance: up(rules.alignedDistance, 0),
     rows,
     ripPairs: reuseStrips ? ripPairsOf(rooms, plankWidth, rules.kerf) : [],
@@ -71,10 +74,10 @@ export function cutJobOf(
   return { job, grid };
 }
 
-/** The cutting job of single runs, a run a row, all starting at the same wall (`PLANK_OFFCUTS`, `PLANK_COUNT`). */
+/** The cutting job of single runs, a run a row, all starting at the same wall (`PLANK_OFFCUTS`, `PLANK_COUNT`); lengths in ticks as typed. */
 export function cutJobOfRuns(
-  runs: readonly Ticks[],
-  plankLength: Ticks,
+  runs: readonly number[],
+  plankLength: number,
   rules: Rules,
 ): { readonly job: CutJob; readonly grid: Grid } {
   const rows = runs.map((length) => ({ width: 0, runs: [{ x0: 0, x1: length }] }));
@@ -101,14 +104,14 @@ export function markedLengths(
  * then left, down to a marking step. They add up to the run less at most two steps, which widen the gap at its end; a
  * run shorter than a step (the tip of a triangle) still gets a piece of one step.
  */
-function markedRun(units: readonly number[], length: Ticks, grid: Grid): Ticks[] {
+function markedRun(units: readonly number[], length: number, grid: Grid): Ticks[] {
   const marked = units.map((u) =>
     u === grid.plankUnits ? grid.plankLength : floorToStep(u * grid.unit, grid.markingStep),
   );
   const last = marked.length - 1;
   if (units[last] === grid.plankUnits) return marked.map(toTicks);
   const before = marked.slice(0, last).reduce((sum, piece) => sum + piece, 0);
-  const left = Math.max(grid.markingStep, floorToStep(length - before, grid.markingStep));
+  const left = Math.max(grid.markingStep, floorToStep(length - before + OUTLINE_ROUNDING, grid.markingStep));
   // What the steps leave may come near a whole plank; the piece is cut all the same.
   marked[last] = Math.min(left, floorToStep(grid.plankLength - 1, grid.markingStep));
   return marked.map(toTicks);
@@ -117,7 +120,7 @@ function markedRun(units: readonly number[], length: Ticks, grid: Grid): Ticks[]
 function jobRowOf(row: StretchRow, room: number, grid: Grid): JobRow {
   const runs = row.runs.map((run) => ({
     x: Math.floor(run.x0 / grid.unit),
-    length: Math.max(1, Math.floor((run.x1 - run.x0) / grid.unit)),
+    length: Math.max(1, Math.floor((run.x1 - run.x0 + OUTLINE_ROUNDING) / grid.unit)),
   }));
   return { room, width: Math.ceil(row.width / grid.unit), runs };
 }

@@ -3,8 +3,7 @@
  * the line. The frame of the one behind is turned round, and with it every plank: its tongue looks the other way, and
  * its right end lies where the left would.
  */
-import type { Ticks } from '../../geometry/length';
-import { floorToStep } from '../../geometry/length';
+import { floorToStep, OUTLINE_ROUNDING, type Ticks, ticksUnrounded } from '../../geometry/length';
 import { boundsOf, type Region } from '../../geometry/polygon';
 import { levelStripOf } from '../../geometry/strip';
 import { regionToRoom, toFrame, toRoom } from '../../geometry/turn';
@@ -22,9 +21,17 @@ const TRIED_ROWS = 2;
  * the floor goes through, else through the middle. Empty when the floor is too narrow for rows on both sides.
  */
 export function middleStarts(drawn: DrawnRoom, degrees: number): readonly (readonly [LaidFloor, LaidFloor])[] {
-  const { plankWidth } = drawn.read.product;
+  const { plankWidth, asTyped } = drawn.read.product;
   const { minRip, markingStep } = drawn.read.rules;
-  const options = { plankWidth, minRip, markingStep, degrees, startSide: 'near', body: drawn.body } as const;
+  const options = {
+    plankWidth,
+    typedWidth: asTyped.width,
+    minRip,
+    markingStep,
+    degrees,
+    startSide: 'near',
+    body: drawn.body,
+  } as const;
   const whole = rowsOf(drawn.floor, { ...options, firstRow: 'auto' });
   return linesFor(drawn, whole).map((y): readonly [LaidFloor, LaidFloor] => {
     const { y0, y1 } = boundsOf(whole.floor);
@@ -53,7 +60,7 @@ export function staggerAcross(planned: PlannedFloors<LaidFloor>, aheadIndex: num
 
 /** Heights of lines that leave no row at either wall under the minimum rip, where there are such. */
 function linesFor(drawn: DrawnRoom, whole: RowLayout): readonly Ticks[] {
-  const { plankWidth } = drawn.read.product;
+  const plankWidth = ticksUnrounded(drawn.read.product.asTyped.width);
   const { minRip, markingStep } = drawn.read.rules;
   const places = drawn.through.map((point) => toFrame(whole.frame, point).y);
   const wanted = places.length > 0 ? places[0] : whole.depth / 2;
@@ -64,7 +71,11 @@ function linesFor(drawn: DrawnRoom, whole: RowLayout): readonly Ticks[] {
   const heights = residues.flatMap((residue) =>
     steps.map((step) => floorToStep(residue + (Math.floor(wanted / plankWidth) + step) * plankWidth, markingStep)),
   );
-  const isFit = (depth: Ticks) => depth % plankWidth === 0 || depth % plankWidth >= minRip;
+  // What is narrower than a step is not laid, and a row is wide enough where it is under the minimum by rounding only.
+  const isFit = (depth: Ticks) => {
+    const rest = (depth + OUTLINE_ROUNDING) % plankWidth;
+    return rest < markingStep || rest >= minRip;
+  };
   const inside = [...new Set(heights)].filter((y) => y > 0 && y < whole.depth);
   const fit = inside.filter((y) => isFit(y) && isFit(whole.depth - y));
   return (fit.length > 0 ? fit : inside).sort((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted));

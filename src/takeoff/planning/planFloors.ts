@@ -3,7 +3,7 @@ import type { CutJob, CutPlan } from '../../cutting/job';
 import { type Ledger, ledgerOf } from '../../cutting/plan/ledger';
 import { brokenRules } from '../../cutting/plan/pairing';
 import { planCuts } from '../../cutting/search';
-import type { Ticks } from '../../geometry/length';
+import { type Ticks, ticksUnrounded } from '../../geometry/length';
 import type { RowLayout } from '../../layout/rows';
 import type { ReadRoom, StartChoice } from '../reading/readRoom';
 import { cutJobOf, type Grid, markedLengths } from './cutJob';
@@ -41,7 +41,8 @@ export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
 export function planFloors<F extends FloorInRows>(floors: readonly F[], effort = 1): PlannedFloors<F> {
   const { product, rules, start } = floors[0].read;
   const rooms = floors.map((floor) => floor.layout.rows);
-  const { job, grid } = cutJobOf(rooms, product.plankLength, product.plankWidth, rules, start.reuseStrips);
+  const plankLength = ticksUnrounded(product.asTyped.length);
+  const { job, grid } = cutJobOf(rooms, plankLength, product.plankWidth, rules, start.reuseStrips);
   const plan = planCuts(job, { effort });
   const lengths = markedLengths(plan, rooms.flat(), 0, grid);
   const markedJob = jobInTicks(job, floors, lengths);

@@ -1,20 +1,20 @@
 /** Whether the end joints of two neighbouring rows keep their distance, told from the first pieces alone. */
-import type { Ticks } from '../../geometry/length';
+import { type FineTicks, fineTicksOf, LONGEST_SIDE } from '../../geometry/length';
 
-/** A row that starts at the same wall as its neighbours, ticks. */
+/** A row that starts at the same wall as its neighbours, lengths as typed. */
 export interface StartedRow {
   /** Not longer than a plank. */
-  readonly firstPiece: Ticks;
-  readonly plankLength: Ticks;
+  readonly firstPiece: FineTicks;
+  readonly plankLength: FineTicks;
   /** Where the row ends; null when not known: then it is long enough for every joint to meet its neighbours. */
-  readonly run: Ticks | null;
+  readonly run: FineTicks | null;
 }
 
 /** Two joints, each counted from 1 along its own row. */
 export interface JointPair {
   readonly jointNumber: number;
   readonly otherJointNumber: number;
-  readonly distance: Ticks;
+  readonly distance: FineTicks;
 }
 
 /**
@@ -37,16 +37,33 @@ export function nearestJoints(row: StartedRow, other: StartedRow): JointPair | n
   return nearest;
 }
 
-/** How far a row of unknown length is followed: as far as its neighbour, or until the joints repeat. */
-function reachOf(row: StartedRow, other: StartedRow): Ticks {
+/** How many joints a comparison walks. */
+export function jointsWalked(row: StartedRow, other: StartedRow): number {
+  const reach = reachOf(row, other);
+  return Math.ceil((row.run ?? reach) / row.plankLength) + Math.ceil((other.run ?? reach) / other.plankLength);
+}
+
+/**
+ * How far a row of unknown length is followed: as far as its neighbour, or until the joints of both repeat, but no
+ * further than the longest room there is.
+ */
+function reachOf(row: StartedRow, other: StartedRow): FineTicks {
   const known = Math.max(row.run ?? 0, other.run ?? 0);
   if (known > 0) return known;
-  return Math.max(row.firstPiece, other.firstPiece) + Math.max(row.plankLength, other.plankLength) + 1;
+  const longest = fineTicksOf(LONGEST_SIDE);
+  const planks = row.plankLength / commonDivisor(row.plankLength, other.plankLength);
+  const repeat = planks > longest / other.plankLength ? longest : planks * other.plankLength;
+  return Math.min(longest, Math.max(row.firstPiece, other.firstPiece) + repeat + 1);
+}
+
+/** Euclid's greatest common divisor of two whole numbers above 0. */
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
 }
 
 /** Joints from the start of the row, ascending; the row's end is none. */
-function jointsOf({ firstPiece, plankLength, run }: StartedRow, reach: Ticks): Ticks[] {
-  const joints: Ticks[] = [];
+function jointsOf({ firstPiece, plankLength, run }: StartedRow, reach: FineTicks): FineTicks[] {
+  const joints: FineTicks[] = [];
   for (let joint = firstPiece; joint < (run ?? reach); joint += plankLength) joints.push(joint);
   return joints;
 }

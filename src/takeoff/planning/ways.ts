@@ -101,7 +101,8 @@ function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
   const { read, floor, body } = drawn;
   const { rules, product, start } = read;
   const { minRip, kerf, markingStep } = rules;
-  const options = { plankWidth: product.plankWidth, minRip, kerf, markingStep };
+  const { plankWidth, asTyped } = product;
+  const options = { plankWidth, typedWidth: asTyped.width, minRip, kerf, markingStep };
   const directions = directionsOf(drawn);
   const startSides =
     start.startSide === 'best'

@@ -1,9 +1,9 @@
 /** Reads the fields of a job one by one; what cannot be read becomes a problem at its field. */
-import type { Ticks, Units } from '../../geometry/length';
+import { type FineTicks, type Ticks, ticksOf, type Units } from '../../geometry/length';
 import type { Typed } from '../entry';
 import type { Problem } from '../result';
 import { type DayNumber, dayOf } from '../text/calendar';
-import { type LengthScale, readLength } from '../text/lengthText';
+import { type LengthScale, readAsTyped } from '../text/lengthText';
 import { plainText, takeNumber } from '../text/numberText';
 import { SMALLEST_PLANK_SIDE } from './limits';
 import { problems } from './problems';
@@ -15,8 +15,8 @@ export interface FieldReader {
   length(field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null;
   /** A length greater than 0, which must be there. */
   neededLength(field: string, where: string, typed: Typed, scale: LengthScale): Ticks;
-  /** The length or width of a plank, which must be there and no smaller than any floor is laid from. */
-  plankSide(field: string, where: string, typed: Typed): Ticks;
+  /** The length or width of a plank as typed, which must be there and of a size that is sold: up to `most`. */
+  plankSide(field: string, where: string, typed: Typed, most: Ticks): FineTicks;
   /** A number from 0 up. */
   number(field: string, where: string, typed: Typed): number | null;
   /** A whole number from 0 up. */
@@ -36,11 +36,15 @@ export function fieldReader(units: Units): FieldReader {
   const fail = (field: string, text: string) => {
     found.push({ field, text });
   };
-  const length = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null => {
-    const read = readLength(typed, scale, units);
-    if (read.ok) return read.ticks;
+  const fineLength = (field: string, where: string, typed: Typed, scale: LengthScale): FineTicks | null => {
+    const read = readAsTyped(typed, scale, units);
+    if (read.ok) return read.fine;
     if (read.why !== 'blank') fail(field, problems.length(where, typed, read.why, scale, units));
     return null;
+  };
+  const length = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null => {
+    const fine = fineLength(field, where, typed, scale);
+    return fine === null ? null : ticksOf(fine);
   };
   const number = (field: string, where: string, typed: Typed, wanted = problems.number, read = numberOf) => {
     if (isBlank(typed)) return null;
@@ -55,21 +59,25 @@ export function fieldReader(units: Units): FieldReader {
     fail(field, problems.percentage(where, typed, value === null ? 'not a percentage' : 'too large'));
     return null;
   };
-  const neededLength = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks => {
-    const ticks = length(field, where, typed, scale);
+  const neededFine = (field: string, where: string, typed: Typed, scale: LengthScale): FineTicks => {
+    const fine = fineLength(field, where, typed, scale);
     if (isBlank(typed)) fail(field, problems.length(where, typed, 'blank', scale, units));
-    if (ticks === 0) fail(field, problems.lengthZero(where));
-    return ticks ?? 0;
+    if (fine !== null && ticksOf(fine) === 0) fail(field, problems.lengthZero(where));
+    return fine ?? 0;
   };
+  const neededLength = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks =>
+    ticksOf(neededFine(field, where, typed, scale));
   return {
     units,
     problems: found,
     length,
     neededLength,
-    plankSide(field, where, typed) {
-      const ticks = neededLength(field, where, typed, 'plank');
+    plankSide(field, where, typed, most) {
+      const fine = neededFine(field, where, typed, 'plank');
+      const ticks = ticksOf(fine);
       if (ticks > 0 && ticks < SMALLEST_PLANK_SIDE) fail(field, problems.plankTooSmall(where, typed, units));
-      return ticks;
+      if (ticks > most) fail(field, problems.plankTooLarge(where, typed, units));
+      return fine;
     },
     number: (field, where, typed) => number(field, where, typed),
     count(field, where, typed) {

@@ -1,11 +1,21 @@
 /** What is refused as a slip of units, or would not be planned in time. Every figure is our choice. */
-import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../geometry/length';
+import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE, TICKS_PER_MM, type Ticks } from '../../geometry/length';
 
 /** A plank shorter or narrower than 10 mm would make millions of pieces. */
 export const SMALLEST_PLANK_SIDE: Ticks = 10 * TICKS_PER_MM;
 
-/** Solid boards come up to 20 ft (6 m) long (from memory); a bare 1285 in inches is a metric plank. */
-export const LONGEST_PLANK: Ticks = 7000 * TICKS_PER_MM;
+/** Longer and wider than any board sold for floors: millimetres taken for inches, 1285 by 192, are past both. */
+export const LONGEST_PLANK: Ticks = 8 * TICKS_PER_METRE;
+export const WIDEST_PLANK: Ticks = TICKS_PER_METRE;
+
+/** Deeper than the thickest wall of a house that a floor runs through. */
+export const DEEPEST_DOORWAY: Ticks = 2 * TICKS_PER_METRE;
+
+/**
+ * A rectangle above this, both sides typed without a unit in feet, is taken for inches and asked about: 10 by 8 feet is
+ * 120 by 96 inches. A basketball court with its run-outs, 32 by 19 m, is below it; a larger hall is typed with units.
+ */
+export const LARGEST_BARE_FLOOR = 7500 * TICKS_PER_FOOT ** 2;
 
 /** Steps to mark cuts in: from what a sharp pencil can mark to what still fits a floor together; both are allowed. */
 export const FINEST_STEP: Ticks = TICKS_PER_MM / 4;

@@ -19,6 +19,10 @@ export type PercentageFault =
   | 'not a percentage'
   | 'negative'
   | 'too large'
+  /** 1 may be 1 per cent, or a cell that shows 100%. */
+  | 'one or all'
+  /** 1.1 may be 1.1 per cent, or a factor. */
+  | 'factor'
   /** 100 per cent where less is wanted. */
   | 'all of it';
 
@@ -82,6 +86,16 @@ export const problems = {
 
   tooManyPieces: (where: string, count: number, most: number) =>
     `${where}: about ${count} pieces would be cut. At most ${most} are; check the unit of the stick's length.`,
+
+  /** A blank cell in a list that would come out short without it. */
+  blankBetween: (where: string) =>
+    `${where} is blank between filled rows. Type a length in every row; a merged cell holds its value in its first row only.`,
+
+  tooManyJoints: (where: string, count: number, most: number) =>
+    `${where}: about ${count} joints would be compared. At most ${most} are; check the units of plank_length and run, or give fewer rows.`,
+
+  /** A verdict in the place of a row whose neighbour is not known. */
+  blankRowBefore: (rowNumber: number) => `Row ${rowNumber} is blank, so this row has nothing to be held against.`,
 
   tooManyStrips: (where: string, count: number, most: number) =>
     `${where}: the floor would take about ${count} strips. At most ${most} are laid out; check the roll's width and length.`,
@@ -150,11 +164,38 @@ export const problems = {
   plankTooSmall: (where: string, found: Found, units: Units) =>
     `${where}: ${quoted(found)} is under 10 mm (3/8 in). Check the unit: a bare number here is in ${bareUnitName('plank', units)}.`,
 
-  /** @param shown the length as it was read */
-  plankTooLong: (where: string, found: Found, shown: string, units: Units) =>
-    units === 'us' && isBareNumber(found)
-      ? `${where}: ${quoted(found)} is read as ${shown}, and no plank is longer than 23 ft (7 m). A bare number here is in inches: for millimetres type ${String(found).trim()} mm, or choose metric units.`
-      : `${where}: ${quoted(found)} is longer than any plank, which is 7 m (23 ft) at most. Check the unit: a bare number here is in ${bareUnitName('plank', units)}.`,
+  plankTooLarge: (where: string, found: Found, units: Units) => {
+    const other = units === 'us' ? ['millimetres', 'mm', 'metric'] : ['inches', 'in', 'us'];
+    const instead = isBareNumber(found)
+      ? `; for ${other[0]} type ${String(found).trim()} ${other[1]}, or set the units to ${other[2]}`
+      : '';
+    return `${where}: ${quoted(found)} is more than any plank has: at most 8 m (26 ft) long and 1 m (39 in) wide. A bare number here is in ${bareUnitName('plank', units)}${instead}.`;
+  },
+
+  /** A rule that asks for more than any floor has. */
+  ruleTooLarge: (where: string, found: Found, most: string, units: Units) =>
+    `${where}: ${quoted(found)} is more than any floor has, at most ${most}. A bare number here is in ${bareUnitName('plank', units)}. Type it with its unit, such as ${units === 'us' ? '10 mm' : '3/8"'}.`,
+
+  doorwayTooDeep: (where: string, found: Found, units: Units) =>
+    `${where}: ${quoted(found)} is deeper than any wall, at most 2 m (6.5 ft). Type how far the floor runs in from the face of the wall; a bare number here is in ${bareUnitName('room', units)}.`,
+
+  tooManySpares: (where: string, found: Found, most: number) =>
+    `${where}: ${quoted(found)} is more than ${most} spare planks. Type how many whole planks to buy on top.`,
+
+  /** Two bare numbers in feet that no house has, but a room has in inches. */
+  feetOrInches: (where: string, length: Found, width: Found) =>
+    `${where}: ${quoted(length)} by ${quoted(width)} feet is larger than a sports hall. If inches are meant, type ${quoted(length)}" by ${quoted(width)}"; if feet, type them with the foot mark, ${quoted(length)}' by ${quoted(width)}'.`,
+
+  /** More cells than are answered in time. */
+  tooManyCells: (count: number, most: number) =>
+    `The ranges have ${count} cells to answer. At most ${most} are answered in one call; give the range in parts.`,
+
+  /** Rows of all rooms and products, or runs of all plank lengths, that one call would plan. */
+  tooMuchToPlan: (where: string, count: number, most: number) =>
+    `${where}: about ${count} rows would be planned in one call. At most ${most} are; give fewer at once.`,
+
+  productsWithoutName: () =>
+    'products: the first column holds lengths. Give the name first, then plank length and plank width.',
 
   /** Runs that would take more pieces than are planned at once. */
   tooManyPlanks: (where: string, plankCount: number, most: number) =>
@@ -235,6 +276,8 @@ const lengthSentences: Readonly<
   'error value': (where, found) => `${where}: the cell holds the error ${found}. Put that right first.`,
   'not finite': (where, _, wanted) => `${where} is not a finite number. Type ${wanted}.`,
   'not a length': (where, found, wanted) => `${where}: ${found} is not a length. Type ${wanted}.`,
+  'space missing': (where, found) =>
+    `${where}: ${found} can be read in two ways. Type 7 1/2 with a space between inches and fraction, or 35.5.`,
   'two readings': (where, found) =>
     `${where}: ${found} can be read in two ways. Type 1234 or 1.234: no comma before three digits.`,
   'part too big': (where, found) =>
@@ -264,5 +307,9 @@ const percentageSentences: Readonly<Record<PercentageFault, (where: string, foun
   'not a percentage': (where, found) => `${where}: ${found} is not a percentage. Type 10%, 10 or 0.1 for ten per cent.`,
   negative: (where, found) => `${where}: ${found} is negative. Type a percentage of 0 or more.`,
   'too large': (where, found) => `${where}: ${found} is more than 100 per cent. Type 10%, 10 or 0.1 for ten per cent.`,
+  'one or all': (where) =>
+    `${where}: 1 can be read in two ways, and a cell that shows 100% holds 1. Type 100 for 100 per cent, or 0.01 for 1 per cent.`,
+  factor: (where, found) =>
+    `${where}: ${found} can be read in two ways. Type 10% if a factor of 1.1 is meant, or "1.1%" if 1.1 per cent is.`,
   'all of it': (where, found) => `${where}: ${found} is not below 100 per cent. Type 10%, 10 or 0.1 for ten per cent.`,
 };

@@ -2,7 +2,7 @@
 import type { Ticks, Units } from '../../geometry/length';
 import type { EntryOf, Typed, ValueOf } from '../entry';
 import { type EntryField, fieldLabel, isAsked } from '../entryFields';
-import { readOffset } from '../text/lengthText';
+import { lengthText, readOffset } from '../text/lengthText';
 import { plainText } from '../text/numberText';
 import type { FieldReader } from './fieldReader';
 import { COARSEST_STEP, FINEST_STEP } from './limits';
@@ -48,6 +48,7 @@ export function readFields<const Fields extends readonly EntryField[]>(
   const read = fields.map((field) => {
     const at = path === '' ? field.key : `${path}.${field.key}`;
     const value = isAsked(field, values) ? readField(field, at, where(field), values[field.key], reader) : null;
+    if (isTooMuch(field, value)) reader.fail(at, tooMuchText(field, where(field), values[field.key], reader.units));
     return [field.key, value ?? blankValue(field, reader.units)];
   });
   return Object.fromEntries(read) as ReadFields<Fields>;
@@ -59,6 +60,16 @@ function blankValue({ use, blank }: EntryField, units: Units): Typed | null {
   if (blank !== undefined) return blank;
   if (use === 'words' || use === 'area' || use === 'direction' || use === 'first row') return '';
   return use === 'room!' || use === 'plank!' || use === 'plank side' || use === 'wall' || use === 'corner' ? 0 : null;
+}
+
+function isTooMuch({ use, most }: EntryField, value: Typed | null): boolean {
+  return most !== undefined && use !== 'plank side' && typeof value === 'number' && value > most;
+}
+
+function tooMuchText({ use, most = 0 }: EntryField, where: string, typed: Typed, units: Units): string {
+  if (use === 'count') return problems.tooManySpares(where, typed, most);
+  if (use === 'room') return problems.doorwayTooDeep(where, typed, units);
+  return problems.ruleTooLarge(where, typed, lengthText(most, units, 'piece'), units);
 }
 
 function readField(field: EntryField, at: string, where: string, typed: Typed, reader: FieldReader): Typed | null {
@@ -73,7 +84,7 @@ function readField(field: EntryField, at: string, where: string, typed: Typed, r
     case 'plank!':
       return reader.neededLength(at, where, typed, 'plank');
     case 'plank side':
-      return reader.plankSide(at, where, typed);
+      return reader.plankSide(at, where, typed, field.most ?? Number.POSITIVE_INFINITY);
     case 'offset':
       return readOffsetField(at, where, typed, reader);
     case 'step':

@@ -2,7 +2,14 @@
  * A room entry, read once: every field into ticks, counts and choices, or into a problem at that field. What the
  * numbers make together (a room that crosses itself, a gap that eats it) is found later, by `room/` and `takeoff.ts`.
  */
-import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../../geometry/length';
+import {
+  type FineTicks,
+  TICKS_PER_FOOT,
+  TICKS_PER_METRE,
+  type Ticks,
+  ticksOf,
+  type Units,
+} from '../../geometry/length';
 import { type LayDirection, RULES, RUN_LIMITS, type Rules } from '../../layout/rules';
 import type { MeasuredBow, MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape } from '../../room/measured';
 import type { BowEntry, CutoutEntry, ProductEntry, RoomEntry, ShapeEntry, Typed } from '../entry';
@@ -21,6 +28,7 @@ import {
 import type { Problem } from '../result';
 import { readArea } from '../text/areaText';
 import { numberOf, plainText } from '../text/numberText';
+import { bareFloorProblem } from './bareFloor';
 import { type FieldReader, fieldReader } from './fieldReader';
 import { problems } from './problems';
 import { degreesOfTurn, placeOf, type ReadFields, readFields } from './readFields';
@@ -29,6 +37,8 @@ export interface Product {
   readonly name: string;
   readonly plankLength: Ticks;
   readonly plankWidth: Ticks;
+  /** The same before they were rounded to ticks: for what many of them make together, such as rows. */
+  readonly asTyped: { readonly length: FineTicks; readonly width: FineTicks };
   /** 0 when not given. */
   readonly thickness: Ticks;
   /** Null when the entry does not tell. */
@@ -94,8 +104,11 @@ export function readRoom(entry: RoomEntry): { readonly room: ReadRoom | null; re
 
 function readShape(shape: ShapeEntry, reader: FieldReader): MeasuredShape {
   switch (shape.kind) {
-    case 'rectangle':
+    case 'rectangle': {
+      const bare = bareFloorProblem('Length', shape.length, shape.width, reader.units);
+      if (bare !== null) reader.fail('shape.length', bare);
       return { kind: shape.kind, ...readFields(RECTANGLE_FIELDS.fields, shape, placeOf('shape'), reader) };
+    }
     case 'four walls': {
       const [wallField] = WALL_FIELDS.fields;
       const [far, right, near, left] = shape.walls.map((wall, i) =>
@@ -181,15 +194,23 @@ function joinThrough({ leadsTo, itsDoorway, wallThickness }: ReadDoorway, index:
   return leadsTo === '' ? [] : [{ doorwayNumber: index + 1, leadsTo, itsDoorway, wallThickness }];
 }
 
+/** Length and width of a plank as typed, and in ticks. */
+export function plankSize(
+  length: FineTicks,
+  width: FineTicks,
+): Pick<Product, 'plankLength' | 'plankWidth' | 'asTyped'> {
+  return { plankLength: ticksOf(length), plankWidth: ticksOf(width), asTyped: { length, width } };
+}
+
 function readProduct(product: ProductEntry, reader: FieldReader): Product {
   const read = readFields(PRODUCT_FIELDS.fields, product, placeOf('product'), reader);
-  const { plankLength, plankWidth, thickness, pricePerBox } = read;
+  const { thickness, pricePerBox } = read;
+  const size = plankSize(read.plankLength, read.plankWidth);
   return {
     name: String(product.name),
-    plankLength,
-    plankWidth,
+    ...size,
     thickness: thickness ?? 0,
-    planksPerBox: planksPerBoxOf(read, reader),
+    planksPerBox: planksPerBoxOf(read, size.plankLength * size.plankWidth, reader),
     pricePerBox,
   };
 }
@@ -197,9 +218,11 @@ function readProduct(product: ProductEntry, reader: FieldReader): Product {
 /** Our choice: how far, as a share, the area on a box may be from a whole number of planks or their count: it is rounded. */
 const BOX_ROUNDING = 0.03;
 
-function planksPerBoxOf(product: ReadFields<typeof PRODUCT_FIELDS.fields>, reader: FieldReader): number | null {
-  const { planksPerBox: counted, boxCoverage } = product;
-  const plankArea = product.plankLength * product.plankWidth;
+function planksPerBoxOf(
+  { planksPerBox: counted, boxCoverage }: ReadFields<typeof PRODUCT_FIELDS.fields>,
+  plankArea: number,
+  reader: FieldReader,
+): number | null {
   if (counted === 0) reader.fail('product.planksPerBox', problems.noPlanksInBox('Planks in a box'));
   if (String(boxCoverage).trim() === '') return counted;
   const coverage = readArea(boxCoverage, reader.units);

@@ -60,7 +60,7 @@ export function readArea(typed: Typed, units: Units): ReadArea {
   if (looksLikeDate(text)) return fault('date');
   const number = takeNumber(text.replace(/^[-+] ?/, ''));
   if (number === 'two readings') return fault('two readings');
-  if (number === 'not a number') return fault('not an area');
+  if (typeof number === 'string') return fault('not an area');
   const unit = unitNamed(number.rest.replace(/[.^]/g, '').trim(), bare);
   if (unit === undefined) return fault('not an area');
   if (text.startsWith('-') && number.value.n > 0) return fault('negative');

@@ -3,6 +3,8 @@
  * ticks over a denominator until the one rounding to whole ticks at the end.
  */
 import {
+  type FineTicks,
+  fineTicksOf,
   LONGEST_SIDE,
   TICKS_PER_FOOT,
   TICKS_PER_INCH,
@@ -30,6 +32,8 @@ export type LengthFault =
   | 'not a length'
   /** `1,234` may be 1234 or 1.234. */
   | 'two readings'
+  /** `71/2"`: 7 1/2 without its space, or 35 1/2. */
+  | 'space missing'
   /** `12' 14"`: inches after feet are below 12; centimetres after metres below 100. */
   | 'part too big'
   | 'unknown unit'
@@ -39,6 +43,11 @@ export type LengthFault =
 
 export type ReadLength =
   | { readonly ok: true; readonly ticks: Ticks }
+  | { readonly ok: false; readonly why: LengthFault };
+
+/** A length of zero or more as typed. */
+export type ReadAsTyped =
+  | { readonly ok: true; readonly fine: FineTicks }
   | { readonly ok: false; readonly why: LengthFault };
 
 /** A length in ticks as one number over another; `n` is negative for a length to the other side. */
@@ -88,6 +97,13 @@ export function readLength(typed: Typed, scale: LengthScale, units: Units): Read
   return read.ok && read.ticks < 0 ? fault('negative') : read;
 }
 
+/** Reads a length of zero or more as typed: for what sums and multiples of it are compared with. */
+export function readAsTyped(typed: Typed, scale: LengthScale, units: Units): ReadAsTyped {
+  const read = readExactly(typed, scale, units);
+  if (!read.ok) return read;
+  return read.exact.n < 0 ? fault('negative') : { ok: true, fine: fineTicksOf(numberOf(read.exact)) };
+}
+
 /** Reads a length that may lie to either side, such as an offset from a corner: like `readLength`, negatives allowed. */
 export function readOffset(typed: Typed, scale: LengthScale, units: Units): ReadLength {
   const read = readExactly(typed, scale, units);
@@ -106,7 +122,7 @@ export function readExactly(typed: Typed, scale: LengthScale, units: Units): Rea
   if (text.startsWith('#')) return fault('error value');
   if (looksLikeDate(text)) return fault('date');
   const unsigned = text.replace(/^[-+] ?/, '');
-  const parts = partsOf(unsigned);
+  const parts = partsOf(joined(unsigned));
   const read = typeof parts === 'string' ? parts : lengthOfParts(parts, bare);
   const settled = read === 'not a length' ? (byLibrary(unsigned) ?? read) : read;
   return typeof settled === 'string' ? fault(settled) : inRange(text.startsWith('-'), settled);
@@ -121,8 +137,10 @@ export function bareUnitName(scale: LengthScale, units: Units): 'feet' | 'metres
 /**
  * A length as it is shown: to the nearest 1/16 in (`12' 6 1/2"` in a room, `150 1/2"` for a piece) or the nearest
  * millimetre (`3.81 m`, `3810 mm`), halves away from zero.
+ *
+ * @param ticks whole, or a typed length that was not rounded before (`ticksUnrounded`)
  */
-export function lengthText(ticks: Ticks, units: Units, style: LengthStyle): string {
+export function lengthText(ticks: number, units: Units, style: LengthStyle): string {
   const size = Math.abs(ticks);
   const step = units === 'us' ? TICKS_PER_INCH / 16 : TICKS_PER_MM;
   const steps = Math.round(size / step);
@@ -155,6 +173,13 @@ function bareUnit(scale: LengthScale, units: Units): LengthUnit {
   return scale === 'room' ? METRE : MILLIMETRE;
 }
 
+/** Puts feet and inches that are written in another order into the usual one: `9-8 1/4` and `9' 8" 1/4` are 9' 8 1/4". */
+function joined(text: string): string {
+  return text
+    .replace(/^(\d+) ?- ?(\d+ \d+ ?\/ ?\d+) ?(?:"|in\.?)?$/, '$1\' $2"')
+    .replace(/(\d) ?(?:"|in(?:ch(?:es)?)?\.?) ?-? ?(\d+ ?\/ ?\d+) ?(?:"|in\.?)?$/, '$1 $2"');
+}
+
 /** Splits `12'-6 1/2"` into numbers and the words after them. */
 function partsOf(text: string): readonly Part[] | LengthFault {
   const parts: Part[] = [];
@@ -162,6 +187,7 @@ function partsOf(text: string): readonly Part[] | LengthFault {
   while (rest !== '') {
     const number = takeNumber(rest);
     if (number === 'two readings') return 'two readings';
+    if (number === 'space missing') return 'space missing';
     if (number === 'not a number') return 'not a length';
     const word = /^ ?('|"|[a-z]+)?\.?/.exec(number.rest) as RegExpExecArray;
     parts.push({ value: number.value, word: word[1] ?? '' });

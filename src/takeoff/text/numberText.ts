@@ -9,8 +9,11 @@ export interface Ratio {
   readonly d: number;
 }
 
-/** `not a number`: something else stands there. `two readings`: `1,234` may be 1234 or 1.234. */
-export type NumberFault = 'not a number' | 'two readings';
+/**
+ * `not a number`: something else stands there. `two readings`: `1,234` may be 1234 or 1.234. `space missing`: `71/2` may be
+ * 7 1/2 or 35 1/2.
+ */
+export type NumberFault = 'not a number' | 'two readings' | 'space missing';
 
 /** A number read from the start of a text, and the text after it; or why there is none. */
 export type TakenNumber = { readonly value: Ratio; readonly rest: string } | NumberFault;
@@ -46,6 +49,10 @@ const FRACTION = /^(\d+) ?\/ ?(\d+)(?![\d/.,])/;
 const SPACED = /^\d{1,3}(?: \d{3})+(?:[.,]\d+)?(?= ?(?:mm\b|millim))/;
 const DECIMAL = /^(?:\d(?:[\d.,]*\d)?|[.,]\d+)/;
 
+/** Marks that nobody sees: direction marks, joiners, soft hyphens, control characters; they come with pasted text. */
+// biome-ignore lint/suspicious/noControlCharactersInRegex: these are what is to be taken away.
+const INVISIBLE = /[\u0000-\u0008\u000e-\u001f\u007f\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u206f\ufeff]/g;
+
 /**
  * The same text with one sort of each mark: small letters, single spaces, `-` for every dash, `'` and `"` for every
  * foot and inch mark (two single marks are one double mark), `n/d` for fraction characters.
@@ -53,6 +60,7 @@ const DECIMAL = /^(?:\d(?:[\d.,]*\d)?|[.,]\d+)/;
 export function plainText(typed: string): string {
   return typed
     .toLowerCase()
+    .replace(INVISIBLE, '')
     .replace(/[‐‑‒–—―−﹣－]/g, '-')
     .replace(/[′’‘ʹʼ‛`´＇]/g, "'")
     .replace(/[″”“ʺ‟〃＂]|''/g, '"')
@@ -73,7 +81,7 @@ export function takeNumber(text: string): TakenNumber {
   const mixed = MIXED.exec(text);
   if (mixed) return taken(mixedRatio(Number(mixed[1]), Number(mixed[2]), Number(mixed[3])), text, mixed[0]);
   const fraction = FRACTION.exec(text);
-  if (fraction) return taken(wholeRatio(Number(fraction[1]), Number(fraction[2])), text, fraction[0]);
+  if (fraction) return taken(plainFraction(Number(fraction[1]), Number(fraction[2])), text, fraction[0]);
   const spaced = SPACED.exec(text);
   if (spaced) return taken(decimalRatio(spaced[0].replace(/ /g, '').replace(',', '.')), text, spaced[0]);
   const decimal = DECIMAL.exec(text);
@@ -93,6 +101,13 @@ export function ratioOf(value: number): Ratio {
   const decimals = significant.length - 1 - shift;
   if (decimals <= 0) return { n: Number(significant) * 10 ** -decimals, d: 1 };
   return decimals > 22 ? { n: 0, d: 1 } : { n: Number(significant), d: 10 ** decimals };
+}
+
+/** A number with nothing beside it, as typed or in a cell; null for anything else. */
+export function bareNumberOf(typed: string | number): number | null {
+  if (typeof typed === 'number') return typed;
+  const taken = takeNumber(plainText(typed));
+  return typeof taken === 'string' || taken.rest.trim() !== '' ? null : numberOf(taken.value);
 }
 
 /** The nearest double to a ratio. */
@@ -126,6 +141,11 @@ function taken(value: Ratio | NumberFault, text: string, used: string): TakenNum
 
 function wholeRatio(n: number, d: number): Ratio | NumberFault {
   return d > 0 && Number.isSafeInteger(n) && Number.isSafeInteger(d) ? { n, d } : 'not a number';
+}
+
+/** `3/4` or `9/8`; with two digits and more over less, such as `71/2`, a space may be missing. */
+function plainFraction(n: number, d: number): Ratio | NumberFault {
+  return n >= 10 && n > d && d > 1 ? 'space missing' : wholeRatio(n, d);
 }
 
 /** `6 1/2`; a mixed number with a fraction of one or more, such as `6 3/2`, is a slip. */

@@ -66,7 +66,7 @@ describe('a field', () => {
     'units',
     'shape.kind',
     ...Object.values(form.SHAPE_FIELDS).flatMap((fields) => under('shape', fields)),
-    ...[form.WALLS, form.RECTANGLES, form.CUTOUTS, form.DOORWAYS].flatMap(listed),
+    ...[form.WALLS, form.DIAGONALS, form.RECTANGLES, form.BOWS, form.CUTOUTS, form.DOORWAYS].flatMap(listed),
     ...under('product', form.PRODUCT),
     ...under('rules', [...form.LAYING, ...form.OTHER_RULES]),
   ]);

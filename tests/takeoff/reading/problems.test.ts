@@ -20,6 +20,7 @@ import {
   PLANK_MOVEMENT,
   PLANK_OFFCUTS,
   PLANK_ROOM_AREA,
+  PLANK_ROWS,
   PLANK_STAGGER,
   PLANK_TRIM,
   PLANK_UNDERLAY,
@@ -29,7 +30,7 @@ import type { RoomEntry } from '../../../src/takeoff/entry';
 import { takeoffAsOne } from '../../../src/takeoff/planning/joinedFloor';
 import { problems } from '../../../src/takeoff/reading/problems';
 import { takeoff } from '../../../src/takeoff/takeoff';
-import { bareTakeoff } from '../../support/bareTakeoff';
+import { bareTakeoff, doorwayIn } from '../../support/bareTakeoff';
 import { refusalOf } from '../../support/refusal';
 import { plainRoom } from '../../support/roomEntries';
 import { expectSentence } from '../../support/sentence';
@@ -107,6 +108,18 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   stickSize: () => ofHouse({ trims: [{ ...blankItem('trims'), stockLength: '8"' }] }),
   overlapTooWide: () => refused(() => PLANK_UNDERLAY(12, 10, 4, 25, '4 ft')),
   tooManyPieces: () => refused(() => PLANK_TRIM(column(...Array.from({ length: 100 }, () => 300)), '1"')),
+  plankTooLarge: () => refused(() => PLANK_COUNT(12, 1285)),
+  ruleTooLarge: () => refused(() => PLANK_ROWS(10, 7.5, 10)),
+  doorwayTooDeep: () =>
+    ofRoom({ room: { doorways: [doorwayIn(1, 1, 3, 'goes on')].map((door) => ({ ...door, depth: '90 m' })) } }),
+  tooManySpares: () => ofRoom({ rules: { spare: 1_000_000_000 } }),
+  feetOrInches: () => refused(() => PLANK_AREA(116.25, 97)),
+  tooManyCells: () => refused(() => PLANK_AREA(column(...Array.from({ length: 100_001 }, () => 1)), 1)),
+  tooMuchToPlan: () => refused(() => PLANK_COUNT(column(...Array.from({ length: 300 }, () => 12)), [[48, 36]])),
+  productsWithoutName: () => refused(() => PLANK_COMPARE(12, 10, [[48, 7.5, 10]])),
+  tooManyJoints: () => refused(() => PLANK_STAGGER(column(...Array.from({ length: 2000 }, () => 1)), 1, 0, 300)),
+  blankRowBefore: () => (PLANK_STAGGER(column(40, '', 30), 48) as string[][]).flat().filter((text) => text.length > 2),
+  blankBetween: () => refused(() => PLANK_COUNT(column(12, '', 12), 48)),
   tooManyStrips: () => refused(() => PLANK_UNDERLAY(300, 300, '1"', 25)),
   inRoom: () => ofRooms({ ...plainRoom, shape: { kind: 'rectangle', length: 'x', width: 10 } }),
   productsDiffer: () =>
@@ -181,11 +194,14 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   boxCoverage: () => ofRoom({ product: { planksPerBox: '', boxCoverage: 11 } }),
   firstRowTooWide: () => ofRoom({ rules: { firstRow: 60 } }),
   plankTooSmall: () => refused(() => PLANK_LAST_ROW(10, 0.1)),
-  plankTooLong: () => ofRoom({ product: { plankLength: 1285, plankWidth: 192, planksPerBox: '' } }),
   tooManyPlanks: () => refused(() => PLANK_COUNT(column(...Array.from({ length: 10 }, () => 300)), '1/2"')),
-  stepTooFine: () => refused(() => PLANK_COUNT(12, '300 ft', [['marking step', '0.25 mm']])),
+  stepTooFine: () => refused(() => PLANK_COUNT(12, '20 ft', [['marking step', '0.25 mm']])),
   noRow: () => ofRoom({ product: { plankWidth: '20 mm', planksPerBox: '' }, rules: { markingStep: '1"' } }),
-  gapEatsRoom: () => ofRoom({ rules: { expansionGap: '6 ft' } }),
+  gapEatsRoom: () =>
+    ofRoom({
+      rules: { expansionGap: '2.5"' },
+      room: { shape: { kind: 'rectangle', length: '5"', width: '5"' } },
+    }),
   noSuchWall: () => ofRoom({ rules: { layDirection: 'wall 9' } }),
   rowsTooMany: () => {
     const shape = { kind: 'rectangle', length: 300, width: 10 } as const;
@@ -199,7 +215,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
     const result = takeoffAsOne([{ ...plainRoom, doorways: [door] }]);
     return result.status === 'problems' ? result.problems.map(({ text }) => text) : [];
   },
-  gapTooWide: () => refused(() => PLANK_LAST_ROW(1, 0.5, 6)),
+  gapTooWide: () => refused(() => PLANK_LAST_ROW('4"', 0.5, 2)),
   noFullRow: () => refused(() => PLANK_LAST_ROW(1, 24)),
   noLegalPlan: () => refused(() => PLANK_COUNT('49"', 48, [['minimum piece', 30]])),
   brokenRule: () => table('49"', 48, [['minimum piece', 30]]),
@@ -245,6 +261,7 @@ describe('every reason why a length, area or percentage cannot be read', () => {
     [Number.NaN, 'is not a finite number'],
     ['12-6', '"12-6" is not a length'],
     ['1,234"', 'can be read in two ways'],
+    ['71/2"', 'Type 7 1/2 with a space'],
     ['12\' 14"', 'the smaller part makes a whole one of the larger'],
     ['3 kg', 'has a unit that is not one of length'],
     [-3, '-3 is negative'],
@@ -278,6 +295,9 @@ describe('every reason why a length, area or percentage cannot be read', () => {
     ['ten', '"ten" is not a percentage'],
     [-0.1, '-0.1 is negative'],
     ['150%', 'is more than 100 per cent'],
+    [1.1, 'Type 10% if a factor of 1.1 is meant'],
+    ['1.1', 'Type 10% if a factor of 1.1 is meant'],
+    [1, 'Type 100 for 100 per cent, or 0.01 for 1 per cent'],
     [1000, 'is more than 100 per cent'],
   ])('a waste of %s', (cell, said) => {
     const sentence = refusalOf(() => PLANK_AREA(12, 10, cell));
