@@ -172,7 +172,7 @@ class RoomPage {
     const plan = planOf(entry, this.state.isAsOne ? this.roomsThrough() : []);
     if (plan.status === 'planned') {
       this.planned = { entry, takeoff: plan.takeoff };
-      showPlan(plan.takeoff, this.look.sketch?.walls ?? [], ({ rules }) => {
+      showPlan(plan.takeoff, ({ rules }) => {
         this.change(withRules(this.state, rules));
         this.rebuild(fieldId('rules.layDirection'));
       });

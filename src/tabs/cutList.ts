@@ -160,8 +160,9 @@ function layingRow(piece: FloorPiece, { units }: Takeoff, kept: KeptMarks): Row 
 function sizeOf(piece: FloorPiece, units: Takeoff['units']): { readonly length: string; readonly width: string } {
   const shown = (ticks: Ticks) => lengthText(ticks, units, 'piece');
   const { length, shortPoint, widthLeft, widthRight } = piece;
+  const short = shortPoint === 0 ? 'the other edge runs out' : `${shown(shortPoint)} short point`;
   return {
-    length: length === shortPoint ? shown(length) : `${shown(length)} long point, ${shown(shortPoint)} short point`,
+    length: length === shortPoint ? shown(length) : `${shown(length)} long point, ${short}`,
     width: widthLeft === widthRight ? shown(widthLeft) : `${shown(widthLeft)} left, ${shown(widthRight)} right`,
   };
 }

@@ -173,9 +173,9 @@ function tintOf({ rowNumber, pieceNumber }: FloorPiece): string {
 }
 
 /** Left of the drawing: the number of the row that begins there, where rows run across the page. */
-function rowMargin({ rows, rowAngle, pieces }: Takeoff, { grid }: DrawnFloor, gridRow: number): Cell[] {
+function rowMargin({ rows, pieces }: Takeoff, { grid }: DrawnFloor, gridRow: number): Cell[] {
   const margin = Array.from({ length: MARGIN }, () => blankCell(lookWith({ size: NUMBER_SIZE })));
-  if (rowAngle % 180 !== 0) return margin;
+  if (grid.rowAngle % 180 !== 0) return margin;
   const rowNumberAt = (r: number) => firstRowNumber(grid.places[r] ?? [], pieces);
   const rowNumber = rowNumberAt(gridRow);
   if (rowNumber === 0 || rowNumber === rowNumberAt(gridRow - 1)) return margin;

@@ -126,6 +126,7 @@ export const smallTakeoff: Takeoff = {
   entry: smallEntry,
   units: 'us',
   outline: corners(0, 0, 60.75, 17.75),
+  walls: [],
   cutouts: [],
   doorways: [
     {

@@ -12,7 +12,14 @@ import { type FakeBook, type FakeSheet, fakeBook, installFakes, spreadsheetOf } 
 import { storeOf } from '../support/fakeStore';
 
 const rooms = demoRooms.slice(0, 1);
-const job: HouseEntry = { ...demoJob, doorways: [], appliances: [], stairs: [], floors: demoJob.floors.slice(0, 1) };
+const job: HouseEntry = {
+  ...demoJob,
+  doorways: [],
+  appliances: [],
+  stairs: [],
+  floors: demoJob.floors.slice(0, 1),
+  site: { ...demoJob.site, tearOut: [] },
+};
 // The bedroom's doorway without a bar to choose would keep the price off the page.
 const priced: HouseEntry = {
   ...job,

@@ -240,8 +240,9 @@ export const problems = {
   brokenRule: (where: string, rule: string, found: string, wanted: string) =>
     `${where}: ${found} where a ${rule} of ${wanted} is wanted.`,
 
-  /** After the first few broken rules. */
-  morePlaces: (count: number) => `The same in ${count} more ${count === 1 ? 'place' : 'places'}.`,
+  /** After the worst few places of a rule. */
+  morePlaces: (rule: string, count: number) =>
+    `The ${rule} is not kept in ${count} more ${count === 1 ? 'place' : 'places'}.`,
 
   /** Several problems in one cell: the first, and how many more. */
   andMore: (first: string, moreCount: number) => (moreCount > 0 ? `${first} (and ${moreCount} more)` : first),

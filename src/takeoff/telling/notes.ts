@@ -11,6 +11,7 @@ import type { LaidFloor } from '../planning/ways';
 import { problems } from '../reading/problems';
 import { lengthText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
+import { brokenRuleTexts } from './brokenRules';
 import { joinedNotes } from './joinedNotes';
 import { middleNotes } from './middleNotes';
 
@@ -50,14 +51,11 @@ function brokenNotes(
   const [from, to] = [firstRows[floorIndex], firstRows[floorIndex + 1]];
   const { rows } = floors[floorIndex].layout;
   const here = markedPlan.broken.filter((broken) => broken.rowIndex >= from && broken.rowIndex < to);
-  const sentences = here.map((broken) => brokenRuleText(broken, rows[broken.rowIndex - from].rowNumber, units));
-  const shown = sentences.slice(0, 3);
-  const more = sentences.length - shown.length;
-  return more > 0 ? [...shown, problems.morePlaces(more)] : shown;
+  return brokenRuleTexts(here, (broken) => brokenRuleText(broken, rows[broken.rowIndex - from].rowNumber, units));
 }
 
 /** `Row 3: 6" where a minimum stagger of 8" is wanted.` Lengths of `broken` in ticks. */
-export function brokenRuleText({ rule, found, wanted }: BrokenRule, rowNumber: number, units: Units): string {
+function brokenRuleText({ rule, found, wanted }: BrokenRule, rowNumber: number, units: Units): string {
   const show = (length: Ticks) => lengthText(length, units, 'piece');
   return problems.brokenRule(`Row ${rowNumber}`, rule, show(found), show(wanted));
 }
@@ -99,7 +97,8 @@ function narrowNotes(planned: PlannedFloors, floorIndex: number, show: Show): re
   const narrowest = new Map<number, Ticks>();
   for (const { rowNumber, place } of narrowRunsOf(layout, minRip))
     narrowest.set(rowNumber, Math.min(place.width, narrowest.get(rowNumber) ?? place.width));
-  const sentences = [...narrowest].map(
+  const worstFirst = [...narrowest].sort(([, a], [, b]) => a - b);
+  const sentences = worstFirst.map(
     ([rowNumber, width]) =>
       `Row ${rowNumber} is ${show(width)} at its narrowest, under the minimum rip of ${show(minRip)}.`,
   );

@@ -113,7 +113,7 @@ test('the next room keeps product, rules and units, and nothing of the room', ()
   const next = entryOf(nextRoom(draftOf(fullRoom(shapes[0]))));
   expect(next.product).toEqual(plainRoom.product);
   expect(next.rules).toMatchObject({ spare: 2, startSide: 'middle', layDirection: '' });
-  expect({ name: next.name, cutouts: next.cutouts, doorways: next.doorways }).toEqual({
+  expect({ name: next.name, bows: next.bows, cutouts: next.cutouts, doorways: next.doorways }).toEqual({
     name: '',
     bows: [],
     cutouts: [],
