@@ -3,6 +3,7 @@
  * lines of their own, and open the room again. A room that cannot be read is told, and kept as it stands.
  */
 import type { RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
+import { ENTRY_SECTIONS, type EntrySection, ROOM_LABEL } from '../takeoff/entryFields';
 import { nameKey } from '../takeoff/text/names';
 import {
   type Cell,
@@ -18,7 +19,6 @@ import {
 } from './block';
 import { checkedEntry } from './checkedEntry';
 import { dateText, isDate } from './dates';
-import { ENTRY_SECTIONS, type EntrySection, ROOM_LABEL } from './entryFields';
 import { fieldOfLabel, labelsInOrder, labelsOf, sameLabel } from './roomLabels';
 import { tabProblems } from './tabProblems';
 
@@ -189,8 +189,10 @@ function entryOf(found: readonly FoundField[]): Record<string, unknown> {
       walls: isFourWalls
         ? lengthsOfWalls(found)
         : items('shape.walls').map((wall) => ({ ...wall, length: typedWall(wall.length) })),
+      diagonals: items('shape.diagonals'),
       rectangles: items('shape.rectangles'),
     },
+    bows: items('bows'),
     cutouts: items('cutouts'),
     doorways: items('doorways'),
     product: fields('product'),

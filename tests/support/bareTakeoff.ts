@@ -34,6 +34,7 @@ export function plainEntry(name: string, length: Typed, width: Typed, changes: P
     name,
     units: 'us',
     shape: { kind: 'rectangle', length, width },
+    bows: [],
     cutouts: [],
     doorways: [],
     product: {

@@ -55,7 +55,7 @@ function crookedShape(random: SeededRandom, units: Units): ShapeEntry {
     const turn = (((heading[i] - heading[next] + 540) % 360) - 180).toFixed(4);
     return { length: typed(Math.hypot(corners[next].x - p.x, corners[next].y - p.y), units), turn };
   });
-  return { kind: 'walls in order', walls };
+  return { kind: 'walls in order', diagonals: [], walls };
 }
 
 /** Out of square by up to a tenth. */

@@ -7,7 +7,7 @@ import { type Bounds, boundsOf, type Region } from '../../geometry/polygon';
 import { frameOf, regionToFrame } from '../../geometry/turn';
 import { type Marking, markingOf } from '../../layout/marking';
 import type { Notch } from '../../layout/notches';
-import { LENGTH_RULES } from '../../layout/rules';
+import { usualLength } from '../../layout/rules';
 import type { Slant } from '../../layout/slants';
 import type { FloorPiece, Takeoff } from '../../takeoff/result';
 import { lengthText, readLength } from '../../takeoff/text/lengthText';
@@ -59,9 +59,8 @@ export function markedPieceOf(piece: FloorPiece, plan: Takeoff): MarkedPiece {
 
 /** The step to which cuts are marked. */
 function stepOf({ entry, units }: Takeoff): Ticks {
-  const rule = LENGTH_RULES.filter(({ key }) => key === 'markingStep')[0];
   const typed = readLength(entry.rules.markingStep, 'plank', units);
-  return typed.ok && typed.ticks > 0 ? typed.ticks : rule[units];
+  return typed.ok && typed.ticks > 0 ? typed.ticks : usualLength('markingStep', units);
 }
 
 function restOf({ keeps }: FloorPiece, plan: Takeoff, box: Bounds): Pick<MarkedPiece, 'restFrom' | 'restTo'> {

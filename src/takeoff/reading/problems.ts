@@ -150,10 +150,10 @@ export const problems = {
   turn: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is not a turn. Type R or L, or degrees: right positive, left negative.`,
 
-  wallNumber: (where: string, found: Found) =>
+  partNumber: (where: string, found: Found, part: 'wall' | 'corner') =>
     String(found).trim() === ''
-      ? `${where} is blank. Type the number of the wall, counted from 1.`
-      : `${where}: ${quoted(found)} is not a wall. Type its number, counted from 1.`,
+      ? `${where} is blank. Type the number of the ${part}, counted from 1.`
+      : `${where}: ${quoted(found)} is not a ${part}. Type its number, counted from 1.`,
 
   noPlanksInBox: (where: string) => `${where} is 0. Type how many planks a box holds, or leave it blank.`,
 

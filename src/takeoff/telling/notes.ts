@@ -4,7 +4,8 @@ import { mmOf, type Ticks, type Units } from '../../geometry/length';
 import { overlongFloorsOf } from '../../layout/expansion';
 import { narrowRunsOf } from '../../layout/rows';
 import { RUN_LIMITS } from '../../layout/rules';
-import type { RoomNote } from '../../room/faults';
+import { TAPE_READING } from '../../room/corners';
+import type { RoomNote, TapeResidual } from '../../room/faults';
 import type { PlannedFloors } from '../planning/planFloors';
 import type { LaidFloor } from '../planning/ways';
 import { problems } from '../reading/problems';
@@ -66,6 +67,10 @@ function roomNote(note: RoomNote, units: Units): string {
       return `The walls missed their start by ${show(note.by)}; each took its share. Measure again if that is more than your tape allows.`;
     case 'diagonals spread':
       return `The two diagonals disagree by ${show(note.by)} with the walls; all six took their share.`;
+    case 'measures spread':
+      return `The measures do not quite agree; each took its share: ${residualsText(note.residuals, show)}. Measure again whatever is further off than your tape.`;
+    case 'held by turns':
+      return 'Too few diagonals to hold the room: the rest was drawn with the turns as typed. Measure more diagonals to be sure.';
     case 'taken as square':
       return 'The diagonal is that of a square corner to within a tape reading: the room is taken as square.';
     case 'cut-out reaches outside':
@@ -73,6 +78,17 @@ function roomNote(note: RoomNote, units: Units): string {
     case 'floor in parts':
       return `The cut-outs divide the floor into ${note.partCount} parts.`;
   }
+}
+
+/** What each measure is off by, the most first, those within a tape reading left out. */
+function residualsText(residuals: readonly TapeResidual[], show: (length: Ticks) => string): string {
+  return residuals
+    .filter(({ by }) => Math.abs(by) > TAPE_READING)
+    .sort((one, other) => Math.abs(other.by) - Math.abs(one.by))
+    .map(({ what, number, found, by }) => {
+      return `${what} ${number} ${show(found)}, drawn ${show(Math.abs(by))} ${by > 0 ? 'longer' : 'shorter'}`;
+    })
+    .join('; ');
 }
 
 function narrowNotes(planned: PlannedFloors, floorIndex: number, show: Show): readonly string[] {

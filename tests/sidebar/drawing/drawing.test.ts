@@ -27,12 +27,16 @@ const rooms: readonly (readonly [string, RoomEntry])[] = [
   ['rectangle begun at the far side', { ...plainRoom, rules: rules({ startSide: 'far' }) }],
   [
     'bay window',
-    { ...plainRoom, shape: { kind: 'walls in order', walls: bay.map(([length, turn]) => ({ length, turn })) } },
+    {
+      ...plainRoom,
+      shape: { kind: 'walls in order', diagonals: [], walls: bay.map(([length, turn]) => ({ length, turn })) },
+    },
   ],
   [
     'room with a column and a doorway',
     {
       ...plainRoom,
+      bows: [],
       cutouts: [{ kind: 'rectangle', wall: 1, along: 5, off: 3, length: 1.5, depth: 1.25 }],
       doorways: [
         {

@@ -68,7 +68,7 @@ test('a whole plank with an end cut at an angle keeps its other end', () => {
   ];
   const entry: RoomEntry = {
     ...plainRoom,
-    shape: { kind: 'walls in order', walls },
+    shape: { kind: 'walls in order', diagonals: [], walls },
     rules: { ...plainRoom.rules, expansionGap: 0 },
   };
   const { room } = drawRoom(entry);
