@@ -26,7 +26,7 @@ export function slantedRoom(random: SeededRandom): RoomEntry {
   const millimetres = (low: number, high: number) =>
     isWholeSteps ? typed(random.whole(low, high), units) : `${random.whole(low * 10, high * 10) / 10} mm`;
   return {
-    ...{ name: 'Slanted', units, shape, cutouts, doorways },
+    ...{ name: 'Slanted', units, shape, bows: [], cutouts, doorways },
     product: {
       ...{ name: 'Harbour oak', kind: 'laminate', thickness: '', planksPerBox: 8, boxCoverage: '', pricePerBox: '' },
       plankLength: millimetres(600, 2200),
