@@ -32,7 +32,7 @@ const COUNT = 'General';
 const PERCENT = '0.0#%';
 const RIGHT: Look = lookWith({ align: 'right' });
 /** Cells a person may change: paper stays white, everything around them is banded. */
-const INPUT: Look = lookWith({ align: 'right', background: '#fff8d8' });
+export const INPUT: Look = lookWith({ align: 'right', background: '#fff8d8' });
 const COLUMNS = [
   'Item',
   'Where from',

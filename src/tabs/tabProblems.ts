@@ -10,6 +10,8 @@ export const tabProblems = {
 
   longName: (length: number, most: number) => `Room name has ${length} characters. Keep it to ${most}.`,
 
+  nameTaken: (name: string) => `"${shortened(name)}" is saved already. Give the room a name that no other room has.`,
+
   missing: (where: string, choices: readonly string[]) => `${where} is blank. Choose ${listed(choices)}.`,
 
   choice: (where: string, found: string, choices: readonly string[]) =>

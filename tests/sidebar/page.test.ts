@@ -15,6 +15,10 @@ interface Sheet {
   readonly written: PackedBlock[];
   readonly shown: string[];
   readonly cells: Record<string, unknown[][]>;
+  /** Tabs that stand in the spreadsheet already, lines put on top of them, and new marks they got. */
+  tabs: { mark: string; tab: string; about: string }[];
+  readonly onTop: [mark: string, words: string][];
+  readonly renamed: [mark: string, newMark: string][];
   /** Title of a tab whose next writing fails. */
   failing: string;
   /** How often reading fails from now on. */
@@ -31,13 +35,26 @@ declare global {
 
 /** Runs in the page: google.script.run, answering later and with copies. */
 function standIn(cells: Record<string, unknown[][]>): void {
-  const sheet: Sheet = { written: [], shown: [], cells, failing: '', failingReads: 0, delay: 5 };
+  const sheet: Sheet = {
+    written: [],
+    shown: [],
+    cells,
+    tabs: [],
+    onTop: [],
+    renamed: [],
+    failing: '',
+    failingReads: 0,
+    delay: 5,
+  };
   const answers: Record<string, (...values: never[]) => unknown> = {
     startUnits: () => 'us',
     readTabCells(mark: string) {
       if (sheet.failingReads-- > 0) throw new Error('The spreadsheet did not answer.');
-      return { cells: sheet.cells[mark] ?? [], version: 'as read' };
+      return { cells: sheet.cells[mark] ?? [], version: 'as read', formulas: [], memory: '' };
     },
+    tabsOfOurs: () => sheet.tabs,
+    putOnTopOfTab: (mark: string, words: string) => void sheet.onTop.push([mark, words]),
+    renameTab: (mark: string, newMark: string) => void sheet.renamed.push([mark, newMark]),
     showTab: (name: string) => void sheet.shown.push(name),
     fillTab(block: PackedBlock) {
       if (block.title === sheet.failing) {
@@ -318,7 +335,7 @@ test('a doorway into a saved room offers to lay both as one floor', async () => 
   await page.locator('#fill-button').click();
   await page.waitForSelector('text=/3 tabs filled/');
   const titles = await page.evaluate(() => window.sheet.written.map(({ title }) => title));
-  expect(titles).toEqual(['Rooms', 'Cut list: Plain + Hall', 'Floor plan: Plain + Hall']);
+  expect(titles).toEqual(['Rooms', 'Cut list: Hall + Plain', 'Floor plan: Hall + Plain']);
 });
 
 test('a piece opens its marking drawing, and Escape leads back to it', async () => {

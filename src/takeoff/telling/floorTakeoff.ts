@@ -32,6 +32,7 @@ export function floorTakeoffOf(
   const planks = sawPlanksOf(planned, indices);
   return {
     entry,
+    rooms: read.rooms,
     units: read.units,
     outline: room.outline,
     cutouts: room.cutouts,
