@@ -164,7 +164,8 @@ async function withoutTicked(
     const isCounted = rest.fits.includes(mark);
     return `${leftWords(tab, tickedCount)} ${isCounted ? 'The order counts it as it is.' : 'The order counts another plan of that floor: compare the planks to buy.'}`;
   });
-  return { ...again, floors: rest.floors, left: stillLeft };
+  const isLeft = ({ takeoff }: FreshFloor) => stake.some(({ mark }) => mark === cutListMark(takeoff.entry.name));
+  return { ...again, floors: rest.floors.filter((floor) => !isLeft(floor)), left: stillLeft };
 }
 
 /** Those of the floors that change no list with ticks, neither their own nor that of a room they share planks with. */

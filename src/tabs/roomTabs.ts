@@ -135,7 +135,7 @@ export async function changedRoom(
   const isOther = opened === null || nameKey(opened.name) !== nameKey(entry.name);
   const before = isOther ? new Map() : roomColumn(opened);
   const lines = [...saved.column]
-    .filter(([label]) => fieldOfLabel(label) !== undefined)
+    .filter(([label]) => label !== ROOM_LABEL && fieldOfLabel(label) !== undefined)
     .filter(([label, typed]) => !isSameTyped(typed, wanted.get(label)) && !isSameTyped(typed, before.get(label)))
     .map(([label, typed]) => `${label}: ${typed}`);
   return lines.length > 0 ? { lines, isOther } : null;

@@ -1,5 +1,5 @@
 /** Rooms that are saved in the spreadsheet: opening, renaming, removing one, or going on to the next room. */
-import { busyButton, newTurn } from '../parts/busyButton';
+import { newTurn } from '../parts/busyButton';
 import { button, element } from '../parts/dom';
 
 /** What a person wants of the saved rooms. Sentences that come back are told. */
@@ -59,12 +59,7 @@ export function savedPart(isUnsaved: () => boolean, events: SavedEvents): SavedP
     const said = element('p', {}, 'What is typed here is not saved: fill the tabs to save it.');
     ask([said], words, 'Keep typing', go, back);
   };
-  const open = busyButton(
-    'Open',
-    async () => unsaved(`Open ${list.value} all the same`, () => openNow(list.value), open),
-    {},
-    turn,
-  );
+  const open = button('Open', () => unsaved(`Open ${list.value} all the same`, () => openNow(list.value), open));
   const openNow = (name: string) => turn.take(() => work(events.opened(name)));
   const rename = button('Rename', () => {
     const name = list.value;
