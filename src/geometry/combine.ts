@@ -3,10 +3,11 @@
  *
  * The edges of both are cut where they meet (`arrange`); a segment stays when what lies on its left is wanted and what
  * lies on its right is not, or the other way round; what stays is joined to outlines with the inside on the left.
- * Cost: n^2 for n segments. Any outlines will do: crossing themselves, overlapping, touching, running back on
+ * Cost: for each of n segments those beside, above or below it, n^2 at most. Any outlines will do: crossing themselves, overlapping, touching, running back on
  * themselves. A place is inside an operand when its outlines turn round it (winding number not 0).
  */
 import { arrange, type Segment, type SourceEdge, segmentOf } from './arrangement';
+import { bandsOf } from './bands';
 import { isSamePoint, type Point, sideOf } from './point';
 import { type Outline, type Region, signedAreaOf } from './polygon';
 
@@ -41,8 +42,12 @@ interface DirectedEdge {
 function combine(a: Region, b: Region, wanted: Wanted): Region {
   const segments = arrange([...segmentsOf(a, 1, 0), ...segmentsOf(b, 0, 1)]);
   const edges: DirectedEdge[] = [];
+  const beside = bandsOf(segments, ({ a, b }) => [a.y, b.y]);
+  const above = bandsOf(segments, ({ a, b }) => [Math.min(a.x, b.x), Math.max(a.x, b.x)]);
   for (const segment of segments) {
-    const [first, second] = turnsRightOf(segment, segments);
+    const { a, b } = segment;
+    const met = a.y === b.y ? above((a.x + b.x) / 2) : beside((a.y + b.y) / 2);
+    const [first, second] = turnsRightOf(segment, met);
     const right = wanted(first !== 0, second !== 0);
     const left = wanted(first + segment.first !== 0, second + segment.second !== 0);
     if (left === right) continue;
@@ -66,6 +71,8 @@ function segmentsOf(region: Region, first: number, second: number): Segment[] {
 /**
  * How often each operand turns round the places just right of a segment: what a ray from its middle meets on the way
  * out, to the right (level segments: downwards, which is their right). The middle is taken doubled, so it is whole.
+ *
+ * @param segments all that the ray may meet
  */
 function turnsRightOf(segment: Segment, segments: readonly Segment[]): readonly [number, number] {
   const isLevel = segment.a.y === segment.b.y;

@@ -14,7 +14,7 @@ export interface CoverOrder {
   readonly line: OrderLine;
 }
 
-/** Underlay and film, as far as they are laid; strips of all rooms are cut from the same rolls. */
+/** Underlay, film and felt, as far as they are laid; strips of all rooms are cut from the same rolls. */
 export function coverOrders(house: House, rooms: readonly LaidRoom[]): readonly CoverOrder[] {
   return [
     ...coverOrder(
@@ -26,6 +26,11 @@ export function coverOrders(house: House, rooms: readonly LaidRoom[]): readonly 
       house,
       house.film,
       rooms.filter((room) => room.film),
+    ),
+    ...coverOrder(
+      house,
+      house.felt,
+      rooms.filter((room) => room.felt),
     ),
   ];
 }
@@ -48,9 +53,10 @@ function coverOrder(house: House, goods: RollGoods | null, rooms: readonly LaidR
   return [{ goods, rooms: rooms.map(({ name }, i) => ({ room: name, plan: plans[i] })), rolls, line }];
 }
 
-/** Tape over every joint of underlay and film; none when no tape is entered or there is no joint. */
+/** Tape over every joint of underlay and film; none when no tape is entered or there is no joint. Felt is stapled. */
 export function tapeLines(house: House, covers: readonly CoverOrder[]): readonly OrderLine[] {
-  const seams = covers.flatMap((cover) => cover.rooms).reduce((sum, { plan }) => sum + plan.seamLength, 0);
+  const taped = covers.filter(({ goods }) => goods !== house.felt);
+  const seams = taped.flatMap((cover) => cover.rooms).reduce((sum, { plan }) => sum + plan.seamLength, 0);
   if (!house.tape || seams === 0) return [];
   return [
     orderLine({

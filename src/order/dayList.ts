@@ -1,13 +1,15 @@
 /** What to do when: dated back from the day work starts, with this job's own numbers. */
-import { ceilToStep, ticksOfInches, ticksOfMm } from '../geometry/length';
 import type { CutKind, Takeoff } from '../takeoff/result';
 import { type DayNumber, dayText } from '../takeoff/text/calendar';
 import { lengthText } from '../takeoff/text/lengthText';
 import { numberText } from '../takeoff/text/numberText';
+import { casingCut } from './casings';
 import type { DoorwayPlan } from './doorways';
 import type { RoomHours } from './hours';
 import type { House, LaidRoom } from './house';
+import { layingTasks, layingTools, tearOutTasks } from './layingTasks';
 import type { TrimOfRoom } from './trimOrder';
+import { lastWorkDay, shopDayUpTo, workDayUpTo } from './workDays';
 
 export interface DayTask {
   /** Days after the start, negative before it. */
@@ -19,22 +21,46 @@ export interface DayTask {
 
 export interface Timing {
   readonly start: DayNumber | null;
-  /** Boxes in the rooms: the longest acclimatisation before the start, at least a day. */
+  /** Boxes in the rooms: the longest acclimatisation before the start, at least a day, and never a Sunday. */
   readonly delivered: DayNumber | null;
+  /** The last day of work before the start: rooms are clear by then. */
+  readonly dayBefore: DayNumber | null;
   /** Days of work one after another; null while hours or hours a day are missing. */
   readonly workDays: number | null;
   readonly finish: DayNumber | null;
 }
 
-/** How long the work takes: hours of all rooms over people and hours a day, whole days up, weekends not left out. */
+/** How long the work takes: hours of all rooms over people and hours a day, whole days up, days off left out. */
 export function timingOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomHours[]): Timing {
-  const { startDate: start, hoursPerDay, people } = house.schedule;
-  const delivered = start === null ? null : start - daysToAcclimatise(rooms);
+  const { startDate: start, hoursPerDay, people, workDays: week } = house.schedule;
+  const { delivered, dayBefore } = offsetsOf(house, rooms);
+  const dated = (offset: number) => (start === null ? null : start + offset);
+  const before = { start, delivered: dated(delivered), dayBefore: dated(dayBefore) };
   const known = hoursPerDay && hours.length > 0 && hours.every((room) => room.hours !== null);
-  if (!known) return { start, delivered, workDays: null, finish: null };
+  if (!known) return { ...before, workDays: null, finish: null };
   const total = hours.reduce((sum, room) => sum + (room.hours ?? 0), 0);
   const workDays = Math.max(1, Math.ceil(Math.round((total / (hoursPerDay * Math.max(1, people))) * 100) / 100));
-  return { start, delivered, workDays, finish: start === null ? null : start + workDays - 1 };
+  return { ...before, workDays, finish: start === null ? null : lastWorkDay(start, workDays, week) };
+}
+
+/** Days after the start, all of them below 0. */
+interface Offsets {
+  readonly delivered: number;
+  readonly dayBefore: number;
+  readonly orderBy: number | null;
+}
+
+/** Moved earlier to a day of work; without a start date the weekdays are not known, and days are plainly counted. */
+function offsetsOf({ schedule }: House, rooms: readonly LaidRoom[]): Offsets {
+  const { startDate: start, deliveryDays, workDays } = schedule;
+  const upTo = (offset: number, rule: typeof workDayUpTo) =>
+    start === null ? offset : rule(start + offset, workDays) - start;
+  const delivered = upTo(-daysToAcclimatise(rooms), shopDayUpTo);
+  return {
+    delivered,
+    dayBefore: upTo(-1, workDayUpTo),
+    orderBy: deliveryDays === null ? null : upTo(delivered - deliveryDays, shopDayUpTo),
+  };
 }
 
 /** Whole days, at least one. */
@@ -55,25 +81,24 @@ export function dayList(
   trims: readonly TrimOfRoom[],
 ): readonly DayTask[] {
   const hours = longestAcclimatisation(rooms);
-  const delivered = -daysToAcclimatise(rooms);
+  const { delivered, dayBefore, orderBy } = offsetsOf(house, rooms);
   const lying =
     hours > 0
       ? `Boxes in the rooms by now, closed and flat, for ${numberText(hours, 1)} hours.`
       : 'Boxes in the house by now.';
   const { deliveryDays } = house.schedule;
   const tasks: (readonly [number, string])[] = [
-    ...(deliveryDays === null
-      ? []
-      : [[delivered - deliveryDays, `Order by today: delivery takes ${deliveryDays} days.`] as const]),
+    ...(orderBy === null ? [] : [[orderBy, `Order by today: delivery takes ${deliveryDays} days.`] as const]),
     [delivered, lying],
-    [-1, 'Measure flatness and moisture; see before you begin.'],
-    [-1, `Clear and sweep the rooms: ${rooms.map((room) => room.name).join(', ')}.`],
-    ...trims.map((part) => [-1, trimTask(part)] as const),
-    ...doorways.flatMap((doorway) => doorTasks(house, doorway)).map((text) => [-1, text] as const),
-    ...rooms.flatMap((room) => casingTask(house, room)).map((text) => [-1, text] as const),
-    [-1, 'Mix planks from several boxes; put aside any that are damaged.'],
-    [0, `Tools for the cuts of these lists: ${toolsFor(floors).join(', ')}.`],
+    [dayBefore, 'Measure flatness and moisture; see before you begin.'],
+    [dayBefore, `Clear and sweep the rooms: ${rooms.map((room) => room.name).join(', ')}.`],
+    ...trims.map((part) => [dayBefore, trimTask(part)] as const),
+    ...doorways.flatMap((doorway) => doorTasks(house, doorway)).map((text) => [dayBefore, text] as const),
+    ...rooms.flatMap((room) => casingTask(house, room)).map((text) => [dayBefore, text] as const),
+    [dayBefore, 'Mix planks from several boxes; put aside any that are damaged.'],
+    [0, `Tools for the cuts of these lists: ${[...toolsFor(floors), ...layingTools(house, rooms)].join(', ')}.`],
     [0, 'On: eye and ear protection, dust mask, knee pads. Saw guards stay on; cut outside or with extraction.'],
+    ...[...tearOutTasks(house, rooms), ...layingTasks(house, rooms)].map((text) => [0, text] as const),
   ];
   return tasks
     .map(([offset, text]): DayTask => ({ offset, when: whenText(house.schedule.startDate, offset), text }))
@@ -91,7 +116,8 @@ function trimTask({ room, trim, run }: TrimOfRoom): string {
   const name = trim.name.toLowerCase();
   if (trim.buy === 'put back')
     return `${room}: take off ${name} (${count} lengths) and write room and wall on the back of each.`;
-  return `${room}: take off what is there, ready for ${count} lengths of new ${name}.`;
+  const old = trim.height === 0 ? '' : 'take off what is there, ';
+  return `${room}: ${old}ready for ${count} lengths of new ${name}.`;
 }
 
 function doorTasks(house: House, doorway: DoorwayPlan): string[] {
@@ -100,15 +126,13 @@ function doorTasks(house: House, doorway: DoorwayPlan): string[] {
   return [`${doorway.room}, doorway ${doorway.doorwayNumber}: take ${amount} off the bottom of the door.`];
 }
 
-/** Planks slide under casings: plank, underlay, and for rigid vinyl 1/64 in of play (a manufacturer's manual, 2022). */
-function casingTask(house: House, { name, takeoff, height }: LaidRoom): string[] {
-  const count = 2 * takeoff.doorways.filter((doorway) => doorway.floor !== 'stays shut').length;
-  if (count === 0 || height === 0) return [];
-  const play = takeoff.entry.product.kind === 'rigid vinyl' ? ticksOfInches(1 / 64) : 0;
-  // Rounded up: a plank that does not slide in is worse than a sixteenth of air.
-  const step = house.units === 'us' ? ticksOfInches(1 / 16) : ticksOfMm(1);
-  const undercut = lengthText(ceilToStep(height + play, step), house.units, 'piece');
-  return [`${name}: undercut ${count} door casings at ${undercut} (an offcut on its underlay shows the height).`];
+function casingTask(house: House, room: LaidRoom): string[] {
+  const casings = casingCut(room, house.units);
+  if (!casings) return [];
+  const undercut = lengthText(casings.height, house.units, 'piece');
+  return [
+    `${room.name}: undercut ${casings.count} door casings at ${undercut} (an offcut, on what lies under the planks, shows the height).`,
+  ];
 }
 
 const TOOLS: Readonly<Record<CutKind, string>> = {
@@ -125,5 +149,5 @@ function toolsFor(floors: readonly Takeoff[]): string[] {
   const tools = counted
     .filter(([, count]) => count > 0)
     .map(([kind, count]) => `${TOOLS[kind]} (${numberText(count, 0)})`);
-  return [...tools, 'tape, square, pencil', 'tapping block, pull bar, spacers'];
+  return [...tools, 'tape, square, pencil'];
 }

@@ -1,9 +1,19 @@
 /** Every doorway of the job: how high the floors meet, which bar covers the joint, how much comes off the door. */
 import type { Ticks } from '../geometry/length';
-import type { DoorwayMark } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
+import {
+  contradicts,
+  type DoorwayEnd,
+  doorwayEnds,
+  type Facing,
+  facingOf,
+  leadsTo,
+  saidAt,
+  widthOf,
+} from './doorwayPairs';
 import { doorTrim, type Meeting, meetingOf, thresholdDrop } from './heights';
-import type { DoorwayWork, House, LaidRoom } from './house';
+import type { House, LaidRoom } from './house';
+import { houseProblems } from './houseProblems';
 
 export interface DoorwayPlan {
   readonly room: string;
@@ -26,52 +36,69 @@ export interface DoorwayPlan {
 
 /** All doorways, room by room. */
 export function doorwaysOf(house: House, rooms: readonly LaidRoom[]): readonly DoorwayPlan[] {
-  return rooms.flatMap((room) => room.takeoff.doorways.map((mark) => doorwayPlan(house, rooms, room, mark)));
+  const ends = doorwayEnds(house, rooms);
+  const facing = facingOf(ends);
+  return ends.map((end) => doorwayPlan(house, end, facing.get(end) as Facing));
 }
 
-function doorwayPlan(house: House, rooms: readonly LaidRoom[], room: LaidRoom, mark: DoorwayMark): DoorwayPlan {
-  const work = workAt(house, room.name, mark.doorwayNumber);
-  const otherRoom = rooms.find((other) => other !== room && nameKey(other.name) === nameKey(work?.neighbour ?? ''));
-  const neighbourHeight = work?.neighbourHeight ?? otherRoom?.height ?? null;
-  const meeting = neighbourHeight === null ? null : meetingOf(room.height, neighbourHeight, work?.soft === 'yes');
-  const isSecond = otherRoom !== undefined && rooms.indexOf(otherRoom) < rooms.indexOf(room);
-  const countedThere = isSecond && house.doorways.some((other) => joins(other, otherRoom.name, room.name));
+/** Entries for doorways that no room of the order has, as sentences; nothing else comes of them. */
+export function strayDoorways(house: House, rooms: readonly LaidRoom[]): readonly string[] {
+  return house.doorways.flatMap(({ room: name, doorway }, i) => {
+    if (nameKey(name) === '') return [houseProblems.doorwayWithoutRoom(`Doorway ${i + 1}`)];
+    const room = rooms.find((one) => nameKey(one.name) === nameKey(name));
+    if (!room || room.takeoff.doorways.some((mark) => mark.doorwayNumber === doorway)) return [];
+    return [houseProblems.noSuchDoorway(room.name, room.takeoff.doorways.length, doorway)];
+  });
+}
+
+function doorwayPlan(house: House, end: DoorwayEnd, facing: Facing): DoorwayPlan {
+  const { room, mark, work, neighbour } = end;
+  const neighbourHeight = work ? (work.neighbourHeight ?? neighbour?.height ?? null) : null;
+  const meeting =
+    neighbourHeight === null ? null : meetingOf(room.height, neighbourHeight, work?.soft === 'yes', house.units);
+  // One opening measured from both rooms: a bar for the wider of the two covers it.
+  const width = Math.max(widthOf(mark), facing.end ? widthOf(facing.end.mark) : 0);
   return {
     room: room.name,
     doorwayNumber: mark.doorwayNumber,
     neighbour: work?.neighbour ?? '',
-    width: Math.ceil(Math.hypot(mark.to.x - mark.from.x, mark.to.y - mark.from.y) - 1e-6),
+    width,
     meeting,
-    ...barOf(mark, work, meeting, countedThere),
+    ...barOf(end, facing, meeting),
     doorTrim:
       work?.doorBottom == null ? null : doorTrim(room.height, work.doorBottom, house.site.doorClearance, house.units),
-    threshold: work?.thresholdTop == null ? null : thresholdDrop(room.height, work.thresholdTop),
+    threshold: work?.thresholdTop == null ? null : thresholdDrop(room.height, work.thresholdTop, house.units),
   };
 }
 
-/** What is said at the doorway comes first, then the other room's count, then the heights. */
+/** The other room's count comes first, then what is said at either end, then the heights. */
 function barOf(
-  mark: DoorwayMark,
-  work: DoorwayWork | undefined,
+  end: DoorwayEnd,
+  { end: other, isSecond, uneven }: Facing,
   meeting: Meeting | null,
-  countedThere: boolean,
 ): Pick<DoorwayPlan, 'transition' | 'remark' | 'undecided'> {
   const none = (remark: string, undecided = false) => ({ transition: '', remark, undecided });
-  const asked = nameKey(work?.transition ?? '');
-  if (asked === 'none') return none('no bar, as entered');
-  if (countedThere) return none(`counted in ${work?.neighbour}`);
-  if (asked !== '') return { transition: (work as DoorwayWork).transition.trim(), remark: '', undecided: false };
-  if (mark.floor === 'goes on') return none('the floor goes on');
-  if (mark.floor === 'stays shut') return none('the door stays shut');
-  if (work?.soft === 'yes') return { transition: 'end cap', remark: '', undecided: false };
+  if (uneven !== '') return none(uneven, true);
+  if (isSecond) return none(`counted in ${other?.room.name}`);
+  if (other && contradicts(end, other)) return none(contradictionText(end, other), true);
+  const said = saidAt(end) || (other ? saidAt(other) : '');
+  if (said === 'goes on') return goesOn(end, none);
+  if (said === 'stays shut') return none('the door stays shut');
+  if (nameKey(said) === 'none') return none('no bar, as entered');
+  if (said !== '') return { transition: said, remark: '', undecided: false };
+  if (meeting && !meeting.transition) return none('no bar covers a step that high', true);
+  if (end.work?.soft === 'yes') return { transition: 'end cap', remark: '', undecided: false };
   if (!meeting) return none("the neighbouring floor's height is not entered", true);
-  return { transition: meeting.transition, remark: '', undecided: false };
+  return { transition: meeting.transition ?? '', remark: '', undecided: false };
 }
 
-function workAt(house: House, room: string, doorwayNumber: number): DoorwayWork | undefined {
-  return house.doorways.find((work) => nameKey(work.room) === nameKey(room) && work.doorway === doorwayNumber);
+/** A floor cannot go on into a room of other planks: two floors meet there, and something must cover the joint. */
+function goesOn<Bar>({ room, mark, neighbour }: DoorwayEnd, none: (remark: string, undecided?: boolean) => Bar): Bar {
+  const isOneFloor = nameKey(neighbour?.product.name ?? room.product.name) === nameKey(room.product.name);
+  if (isOneFloor || !neighbour || leadsTo(room, mark) === '') return none('the floor goes on');
+  return none(`the floor goes on into ${neighbour.name}, which has another product`, true);
 }
 
-function joins(work: DoorwayWork, room: string, neighbour: string): boolean {
-  return nameKey(work.room) === nameKey(room) && nameKey(work.neighbour) === nameKey(neighbour);
+function contradictionText(end: DoorwayEnd, other: DoorwayEnd): string {
+  return `"${saidAt(end)}" is entered here and "${saidAt(other)}" at doorway ${other.mark.doorwayNumber} of ${other.room.name}`;
 }

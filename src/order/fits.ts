@@ -3,7 +3,7 @@ import { inchesOf, mmOf, type Ticks, type Units } from '../geometry/length';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import type { DoorwayPlan } from './doorways';
-import { applianceShortage, HEIGHT_LIMITS, type MeetingVerdict, stairCheck } from './heights';
+import { applianceShortage, heightLimits, type MeetingVerdict, type StairCheck, stairCheck } from './heights';
 import type { House, LaidRoom } from './house';
 
 export interface FitLine {
@@ -38,14 +38,22 @@ export function fitLines(
     ...house.stairs.flatMap((stair) => {
       const height = heightOf(rooms, stair.room);
       if (height === null) return [];
-      const check = stairCheck(height, stair.floorAt, stair.riser, stair.others);
-      const limit = exactText(HEIGHT_LIMITS.riserSpread, house.units);
-      const text =
-        `Riser at the ${stair.floorAt} becomes ${exactText(check.riser, house.units)}, ` +
-        `${exactText(check.spread, house.units)} off the others (at most ${limit} in a flight).`;
+      const check = stairCheck(height, stair.floorAt, stair.riser, stair.others, house.units);
+      const text = stairText(stair.floorAt, check, house.units);
       return [{ fits: check.fits, place: `${stair.room}, ${stair.name}`, text }];
     }),
   ];
+}
+
+function stairText(floorAt: 'foot' | 'head', { riser, spread }: StairCheck, units: Units): string {
+  const { riserSpread, lowestRiser, highestRiser } = heightLimits(units);
+  const show = (length: Ticks) => exactText(length, units);
+  if (riser <= 0)
+    return `The new floor is as high as the riser at the ${floorAt}: nothing is left of it. Measure again.`;
+  return (
+    `Riser at the ${floorAt} becomes ${show(riser)} (${show(lowestRiser)} to ${show(highestRiser)}), ` +
+    `${show(spread)} off the others (at most ${show(riserSpread)} in a flight).`
+  );
 }
 
 function heightOf(rooms: readonly LaidRoom[], name: string): Ticks | null {
@@ -62,9 +70,11 @@ function doorwayLines(units: Units, doorway: DoorwayPlan): FitLine[] {
         ? 'level with'
         : `${exactText(Math.abs(meeting.step), units)} ${meeting.step > 0 ? 'above' : 'below'}`;
     const bevel =
-      meeting.bevelLength > 0 ? `, bevel at least ${exactText(meeting.bevelLength, units)} long (1 in 2)` : '';
+      meeting.bevelLength > 0 && meeting.transition
+        ? `, bevel at least ${exactText(meeting.bevelLength, units)} long (1 in 2)`
+        : '';
     const bar = doorway.transition ? ` Bar: ${doorway.transition}.` : ` ${sentence(doorway.remark)}`;
-    const text = `New floor ${way} ${doorway.neighbour || 'the neighbouring floor'}: ${VERDICTS[meeting.verdict]}${bevel}.${bar}`;
+    const text = `New floor ${way} ${doorway.neighbour || 'the neighbouring floor'}: ${verdictText(meeting.verdict, units)}${bevel}.${bar}`;
     lines.push({ fits: meeting.verdict !== 'ramp needed', place, text });
   }
   if (doorTrim !== null) {
@@ -76,21 +86,26 @@ function doorwayLines(units: Units, doorway: DoorwayPlan): FitLine[] {
   }
   if (threshold) {
     const side = threshold.drop < 0 ? 'above' : 'below';
-    const limit = exactText(HEIGHT_LIMITS.exitThreshold, units);
+    const limit = exactText(heightLimits(units).exitThreshold, units);
     const text = `Floor ${exactText(Math.abs(threshold.drop), units)} ${side} the top of the threshold (0 to ${limit} below).`;
     lines.push({ fits: threshold.fits, place, text });
   }
   return lines;
 }
 
-const VERDICTS: Readonly<Record<MeetingVerdict, string>> = {
-  level: 'level, no edge needed',
-  'upright edge allowed': 'within 1/4 in (6.4 mm), an upright edge is allowed',
-  'bevel needed': 'within 1/2 in (12.7 mm), bevelled',
-  'bevel on both sides of a threshold needed':
-    'over 1/2 in; up to 3/4 in (19 mm) only at a threshold that is there already, bevelled on both sides',
-  'ramp needed': 'over 3/4 in (19 mm): a ramp, or lower one of the floors',
-};
+/** Only the bar finishes a small step: that it may stand upright is said of the step, not of the planks' edge. */
+function verdictText(verdict: MeetingVerdict, units: Units): string {
+  const { upright, bevelled, oldThreshold } = heightLimits(units);
+  const [low, middle, high] = [upright, bevelled, oldThreshold].map((limit) => exactText(limit, units));
+  const texts: Readonly<Record<MeetingVerdict, string>> = {
+    level: 'level enough for a flat bar',
+    'upright edge allowed': `within ${low}, the step may stand upright`,
+    'bevel needed': `within ${middle}, the step is bevelled`,
+    'bevel on both sides of a threshold needed': `over ${middle}; up to ${high} only at a threshold that cannot be left out, bevelled on both sides`,
+    'ramp needed': `over ${high}: a ramp, or another height for one of the floors`,
+  };
+  return texts[verdict];
+}
 
 /** To 1/64 in or 0.1 mm: steps are finer than cuts. */
 function exactText(ticks: Ticks, units: Units): string {

@@ -5,7 +5,9 @@
 import { dayText } from '../takeoff/text/calendar';
 import { numberText } from '../takeoff/text/numberText';
 import { areaNumber, areaUnit } from './coverOrder';
+import type { TestResult } from './houseEntry';
 import { moneyText } from './money';
+import { mayHoldAsbestos, mayHoldLead } from './oldHouse';
 import type { Order } from './order';
 
 /** One section of the page; one without lines is left out. */
@@ -54,7 +56,10 @@ function priceLines({ house, totals, missing, lines }: Order): readonly string[]
   const taxed = totals.priceTax > 0;
   const parts = taxed ? [`Before tax ${money(totals.price)}, tax ${money(totals.priceTax)}.`] : [];
   const valid = validUntil === null ? [] : [`Valid until ${dayText(validUntil)}.`];
-  return [`${money(totals.toPay)}${taxed ? ' including tax' : ''}, for everything on this page.`, ...parts, ...valid];
+  const whole = lines.some(({ part }) => part === 'labour')
+    ? 'for everything on this page'
+    : 'for the materials alone: the work is not in this price';
+  return [`${money(totals.toPay)}${taxed ? ' including tax' : ''}, ${whole}.`, ...parts, ...valid];
 }
 
 function dateLines({ timing: { start, delivered, finish } }: Order): readonly string[] {
@@ -66,7 +71,7 @@ function dateLines({ timing: { start, delivered, finish } }: Order): readonly st
 
 function prepareLines({ timing, rooms, doorways }: Order): readonly string[] {
   const names = rooms.map((room) => room.name).join(', ');
-  const by = timing.start === null ? 'the day before' : dayText(timing.start - 1);
+  const by = timing.dayBefore === null ? 'the day before' : dayText(timing.dayBefore);
   const doors = doorways.filter((doorway) => doorway.doorTrim).length;
   return [
     `Clear these rooms of furniture, curtains to the floor and breakables by ${by}: ${names}.`,
@@ -77,14 +82,25 @@ function prepareLines({ timing, rooms, doorways }: Order): readonly string[] {
 }
 
 function cautionLines({ house, rooms }: Order): readonly string[] {
-  const year = house.site.builtYear;
   const wood = rooms.some(({ takeoff }) => /wood/.test(takeoff.entry.product.kind));
   return [
     ...(wood ? ['Wood moves with the seasons: fine gaps in dry months are normal and close again.'] : []),
     'The floor needs its gap at every wall: do not fix cabinets or door stops through it.',
-    // Sources: 29 CFR 1926.1101 (asbestos, 1980), 40 CFR 745 (lead paint, 1978).
-    ...(year === null || year <= 1980
-      ? ['In a house of 1980 or older, old floors may hold asbestos and old paint lead: they are tested first.']
-      : []),
+    ...(mayHoldAsbestos(house) ? [testLine('asbestos in old floors', house.site.asbestosTest)] : []),
+    ...(mayHoldLead(house) ? [testLine('lead in old paint', house.site.leadTest)] : []),
   ];
+}
+
+/** Only what was entered is said to be done, or to be part of the job. */
+function testLine(what: string, result: TestResult): string {
+  switch (result) {
+    case 'none found':
+      return `A test found no ${what}.`;
+    case 'found':
+      return `A test found ${what}: a licensed firm deals with it first. That is not part of this job.`;
+    case 'to be tested':
+      return `There may be ${what}: it is tested before anybody takes up, sands or cuts anything old.`;
+    default:
+      return `There may be ${what}: have it tested before anything old is taken up, sanded or cut. The test is not part of this job.`;
+  }
 }

@@ -1,7 +1,11 @@
 /** Hours of a room by a plain model: so many minutes for each thing that takes time, the person's own minutes. */
 
-import type { Takeoff } from '../takeoff/result';
-import type { Pace } from './house';
+import { nameKey } from '../takeoff/text/names';
+import { areaMeasure } from './coverOrder';
+import type { DoorwayPlan } from './doorways';
+import type { House, LaidRoom, Pace } from './house';
+import { HOUSE_SECTIONS } from './houseFields';
+import type { TrimOfRoom } from './trimOrder';
 
 export interface RoomHours {
   readonly room: string;
@@ -10,26 +14,74 @@ export interface RoomHours {
   /** Notches and angled cuts. */
   readonly notches: number;
   readonly doorways: number;
-  /** To the hundredth; null when no pace is entered. */
+  /** Lengths of trim, new and put back. */
+  readonly trims: number;
+  /** Doors to shorten. */
+  readonly doors: number;
+  /** Square feet or metres of underlay, film and felt, each layer counted. */
+  readonly layers: number;
+  /** Square feet or metres of old floor that comes out. */
+  readonly tearOut: number;
+  /** To the hundredth; null when no pace is entered, or one that this room needs is not. */
   readonly hours: number | null;
+  /** What the minutes are wanted for, as the form calls it. */
+  readonly missing: readonly string[];
 }
 
-/** Hours = (room + rows x row + cuts x cut + notches x notch + doorways x doorway) / 60, minutes as entered. */
-export function roomHours(room: Takeoff, pace: Pace | null): RoomHours {
-  const rows = room.summary.rowCount;
-  const cuts = room.summary.cutCount;
-  const notches = room.pieces
-    .flatMap((piece) => piece.cuts)
-    .filter((cut) => cut === 'notch' || cut === 'angled crosscut').length;
-  const doorways = room.doorways.length;
-  const counts = { room: room.entry.name, rows, cuts, notches, doorways };
-  if (!pace) return { ...counts, hours: null };
-  const { perRoom, perRow, perCut, perNotch, perDoorway } = pace;
-  const minutes =
-    (perRoom ?? 0) +
-    rows * (perRow ?? 0) +
-    cuts * (perCut ?? 0) +
-    notches * (perNotch ?? 0) +
-    doorways * (perDoorway ?? 0);
-  return { ...counts, hours: Math.round((minutes / 60) * 100) / 100 };
+/** Areas are paced by the hundred square feet or the ten square metres. */
+const PACED_AREA = { us: 100, metric: 10 } as const;
+
+/** Hours = the sum of every count x its minutes, over 60. */
+export function roomHours(
+  house: House,
+  room: LaidRoom,
+  trims: readonly TrimOfRoom[],
+  doorways: readonly DoorwayPlan[],
+): RoomHours {
+  const counts = countsOf(house, room, trims, doorways);
+  const { pace } = house;
+  if (!pace) return { room: room.name, ...counts, hours: null, missing: [] };
+  const area = PACED_AREA[house.units];
+  const work: readonly (readonly [count: number, key: keyof Pace])[] = [
+    [1, 'perRoom'],
+    [counts.rows, 'perRow'],
+    [counts.cuts, 'perCut'],
+    [counts.notches, 'perNotch'],
+    [counts.doorways, 'perDoorway'],
+    [counts.trims, 'perTrim'],
+    [counts.doors, 'perDoor'],
+    [counts.layers / area, 'perUnderlay'],
+    [counts.tearOut / area, 'perTearOut'],
+  ];
+  const missing = work.filter(([count, key]) => count > 0 && pace[key] === null).map(([, key]) => paceLabel(key));
+  const minutes = work.reduce((sum, [count, key]) => sum + count * (pace[key] ?? 0), 0);
+  const hours = missing.length > 0 ? null : Math.round((minutes / 60) * 100) / 100;
+  return { room: room.name, ...counts, hours, missing };
+}
+
+function countsOf(
+  { units, site }: House,
+  { name, takeoff, underlay, film, felt }: LaidRoom,
+  trims: readonly TrimOfRoom[],
+  doorways: readonly DoorwayPlan[],
+): Omit<RoomHours, 'room' | 'hours' | 'missing'> {
+  const { summary, pieces } = takeoff;
+  const area = areaMeasure(summary.roomArea, units);
+  const layers = [underlay, film, felt].filter((goods) => goods !== null).length;
+  const comesOut = site.tearOut.some((room) => nameKey(room) === nameKey(name));
+  return {
+    rows: summary.rowCount,
+    cuts: summary.cutCount,
+    notches: pieces.flatMap((piece) => piece.cuts).filter((cut) => cut === 'notch' || cut === 'angled crosscut').length,
+    doorways: takeoff.doorways.length,
+    trims: trims.filter((part) => part.room === name).reduce((sum, { run }) => sum + run.lengths.length, 0),
+    doors: doorways.filter((doorway) => doorway.room === name && doorway.doorTrim).length,
+    layers: layers * area,
+    tearOut: comesOut ? area : 0,
+  };
+}
+
+function paceLabel(key: keyof Pace): string {
+  const fields = HOUSE_SECTIONS.find(({ at }) => at === 'pace')?.fields ?? [];
+  return fields.find(([own]) => own === key)?.[2] ?? key;
 }

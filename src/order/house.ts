@@ -6,9 +6,11 @@ import { type Product, readRoom } from '../takeoff/reading/readRoom';
 import type { Takeoff } from '../takeoff/result';
 import type { DayNumber } from '../takeoff/text/calendar';
 import { nameKey } from '../takeoff/text/names';
-import type { HomeownerEntry, LabourEntry } from './houseEntry';
+import type { HomeownerEntry, LabourEntry, TestResult } from './houseEntry';
 import type { Terms } from './money';
+import { coversUnder } from './underFloor';
 import type { Roll, StripDirection } from './underlay';
+import type { WorkDays } from './workDays';
 
 /** A price as typed, in the currency; null when the field is blank. */
 export type Price = number | null;
@@ -21,6 +23,9 @@ export interface House {
   readonly floors: readonly FloorTerms[];
   readonly underlay: RollGoods | null;
   readonly film: RollGoods | null;
+  readonly felt: RollGoods | null;
+  readonly adhesive: Adhesive;
+  readonly fasteners: Fasteners;
   readonly tape: Tape | null;
   readonly trims: readonly Trim[];
   readonly transitions: readonly Transition[];
@@ -46,6 +51,7 @@ export interface FloorTerms {
   readonly keep: number;
   readonly underlay: '' | 'laid' | 'attached' | 'none';
   readonly film: '' | 'yes' | 'no';
+  readonly felt: '' | 'yes' | 'no';
   readonly fastening: 'floating' | 'glued' | 'nailed';
   /** Hours. */
   readonly acclimatise: number | null;
@@ -54,12 +60,31 @@ export interface FloorTerms {
   readonly species: number | null;
   /** Per cent. */
   readonly moisture: number | null;
+  /** Per cent. */
+  readonly subfloorLimit: number | null;
 }
 
 export interface RollGoods extends Roll {
   readonly name: string;
   readonly direction: StripDirection | '';
   readonly thickness: Ticks;
+  readonly price: Price;
+}
+
+export interface Adhesive {
+  readonly name: string;
+  /** Square feet or metres a pail; null when it is not entered. */
+  readonly coverage: number | null;
+  readonly trowel: string;
+  readonly allowance: number;
+  readonly price: Price;
+}
+
+export interface Fasteners {
+  readonly name: string;
+  readonly apart: Ticks | null;
+  readonly perBox: number | null;
+  readonly allowance: number;
   readonly price: Price;
 }
 
@@ -139,6 +164,10 @@ export interface Site {
   readonly humidityLow: number | null;
   readonly humidityHigh: number | null;
   readonly builtYear: number | null;
+  readonly tearOut: readonly string[];
+  readonly asbestosTest: TestResult;
+  readonly leadTest: TestResult;
+  readonly casingWidth: Ticks | null;
   readonly doorClearance: Ticks;
 }
 
@@ -148,19 +177,24 @@ export interface Labour {
   readonly rate: Price;
 }
 
-/** Minutes; a blank one counts nothing. */
+/** Minutes; null where blank. */
 export interface Pace {
   readonly perRoom: number | null;
   readonly perRow: number | null;
   readonly perCut: number | null;
   readonly perNotch: number | null;
   readonly perDoorway: number | null;
+  readonly perTrim: number | null;
+  readonly perDoor: number | null;
+  readonly perUnderlay: number | null;
+  readonly perTearOut: number | null;
 }
 
 export interface Schedule {
   readonly startDate: DayNumber | null;
   readonly hoursPerDay: number | null;
   readonly people: number;
+  readonly workDays: WorkDays;
   readonly deliveryDays: number | null;
 }
 
@@ -192,7 +226,8 @@ export interface LaidRoom {
   /** Null where none is laid. */
   readonly underlay: RollGoods | null;
   readonly film: RollGoods | null;
-  /** New floor above the subfloor, ticks: planks, underlay and film. */
+  readonly felt: RollGoods | null;
+  /** New floor above the subfloor, ticks: planks and what lies under them. */
   readonly height: Ticks;
   /** Whole planks its own rules ask for on top. */
   readonly spare: number;
@@ -206,13 +241,13 @@ export function laidRooms(house: House, rooms: readonly Takeoff[]): readonly Lai
     const { room } = readRoom(takeoff.entry);
     if (!room) throw new Error(`Internal: ${takeoff.entry.name} was planned, and cannot be read.`);
     const terms = termsOfProduct(house, room.product.name);
-    const underlay = terms.underlay === '' || terms.underlay === 'laid' ? house.underlay : null;
-    const film = terms.film === 'no' ? null : house.film;
-    const height = room.product.thickness + (underlay?.thickness ?? 0) + (film?.thickness ?? 0);
+    const covers = coversUnder(house, terms);
+    const under = [covers.underlay, covers.film, covers.felt].reduce((sum, goods) => sum + (goods?.thickness ?? 0), 0);
+    const height = room.product.thickness + under;
     const isClockwise = isWalkedClockwise(room.measured.shape);
     const { product, rules } = room;
     const { name } = takeoff.entry;
-    return { name, takeoff, product, terms, underlay, film, height, spare: rules.spare, isClockwise };
+    return { name, takeoff, product, terms, ...covers, height, spare: rules.spare, isClockwise };
   });
 }
 
@@ -237,9 +272,11 @@ const NO_TERMS: FloorTerms = {
   keep: 0,
   underlay: '',
   film: '',
+  felt: '',
   fastening: 'floating',
   acclimatise: null,
   flatness: '',
   species: null,
   moisture: null,
+  subfloorLimit: null,
 };

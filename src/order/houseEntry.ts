@@ -9,6 +9,9 @@ import { HOUSE_SECTIONS, type HouseSection } from './houseFields';
 
 export type YesNo = '' | 'yes' | 'no';
 
+/** Of a laboratory or a certified inspector. `to be tested`: the test is part of this job. */
+export type TestResult = '' | 'to be tested' | 'none found' | 'found';
+
 export interface HouseEntry {
   readonly units: Units;
   /** Stands before every amount, such as `$` or `€`; blank = nothing. */
@@ -21,6 +24,12 @@ export interface HouseEntry {
   readonly floors: readonly FloorTermsEntry[];
   readonly underlay: RollEntry;
   readonly film: RollEntry;
+  /** Asphalt felt or building paper, under nailed planks. */
+  readonly felt: RollEntry;
+  /** Under glued planks. */
+  readonly adhesive: AdhesiveEntry;
+  /** Of nailed planks. */
+  readonly fasteners: FastenersEntry;
   readonly tape: TapeEntry;
   readonly trims: readonly TrimEntry[];
   /** Bars that may be bought; which doorway takes which follows from the heights, or is said at the doorway. */
@@ -46,10 +55,12 @@ export interface FloorTermsEntry {
   readonly misCuts: Typed;
   /** Whole planks to keep for repairs; blank = none. */
   readonly keep: Typed;
-  /** `attached`: the planks carry their own; blank = laid when the underlay's roll is filled in. */
+  /** `attached`: the planks carry their own; blank = laid under floating planks when its roll is filled in. */
   readonly underlay: '' | 'laid' | 'attached' | 'none';
-  /** Blank = laid when the film's roll is filled in. */
+  /** Blank = laid under floating planks when its roll is filled in, unless the subfloor is wood. */
   readonly film: YesNo;
+  /** Blank = laid under nailed planks, and told as missing when its roll is not filled in. */
+  readonly felt: YesNo;
   /** Blank = floating. */
   readonly fastening: '' | 'floating' | 'glued' | 'nailed';
   /** Hours the boxes lie in the room, as the product's instructions say; blank is told as missing. */
@@ -60,6 +71,8 @@ export interface FloorTermsEntry {
   readonly species: Typed;
   /** Moisture content of the planks, per cent, as measured. */
   readonly moisture: Typed;
+  /** What its instructions, or its adhesive's, allow: measured as `SiteEntry.subfloorMoisture` is. */
+  readonly subfloorLimit: Typed;
 }
 
 /** Goods from a roll. Nothing is laid while width or length is blank. */
@@ -75,6 +88,29 @@ export interface RollEntry {
   /** Plank scale; counts in the height of the floor; blank = 0. */
   readonly thickness: Typed;
   /** Per roll. */
+  readonly price: Typed;
+}
+
+export interface AdhesiveEntry {
+  readonly name: string;
+  /** Square feet or metres, with the trowel it asks for. */
+  readonly coverage: Typed;
+  /** As its label says, such as `1/4" x 1/4" square notch`. */
+  readonly trowel: string;
+  /** Per cent; blank = none. */
+  readonly allowance: Typed;
+  /** Per pail. */
+  readonly price: Typed;
+}
+
+export interface FastenersEntry {
+  readonly name: string;
+  /** Plank scale, along a plank. */
+  readonly apart: Typed;
+  readonly perBox: Typed;
+  /** Per cent; blank = none. */
+  readonly allowance: Typed;
+  /** Per box. */
   readonly price: Typed;
 }
 
@@ -101,7 +137,7 @@ export interface TrimEntry {
   readonly kerf: Typed;
   /** Plank scale; what an outside mitre adds; blank = 0. */
   readonly thickness: Typed;
-  /** Plank scale; for the painted surface that is disturbed; blank = not known. */
+  /** Plank scale; of the old trim that comes off, for the paint that is disturbed; 0 = none comes off, blank = not known. */
   readonly height: Typed;
   readonly aroundCutouts: YesNo;
   /** Sticks on top; blank = none. */
@@ -176,7 +212,7 @@ export interface ExtraEntry {
 
 export interface SiteEntry {
   readonly subfloor: '' | 'wood' | 'concrete';
-  /** Moisture content of a wood subfloor, per cent; relative humidity in a concrete one, per cent. */
+  /** Per cent: moisture content of a wood subfloor; of a concrete one what the product's limit is given in. */
   readonly subfloorMoisture: Typed;
   /** Degrees Fahrenheit or Celsius in the rooms. */
   readonly temperature: Typed;
@@ -184,6 +220,12 @@ export interface SiteEntry {
   readonly humidityLow: Typed;
   readonly humidityHigh: Typed;
   readonly builtYear: Typed;
+  /** Names of rooms. */
+  readonly tearOut: readonly string[];
+  readonly asbestosTest: TestResult;
+  readonly leadTest: TestResult;
+  /** Plank scale, over its profile and the jamb beside it; blank = not known. */
+  readonly casingWidth: Typed;
   /** Plank scale: air under a door leaf; blank = 3/8 in (10 mm). */
   readonly doorClearance: Typed;
 }
@@ -196,7 +238,7 @@ export interface LabourEntry {
   readonly rate: Typed;
 }
 
-/** Minutes, the person's own. Blank counts nothing; with all of them blank no hours are estimated. */
+/** Minutes, the person's own. One that is blank and would be needed is told as missing, and no hours are estimated. */
 export interface PaceEntry {
   /** Clearing, setting out, sweeping up. */
   readonly perRoom: Typed;
@@ -205,6 +247,13 @@ export interface PaceEntry {
   /** For every notch and angled cut on top. */
   readonly perNotch: Typed;
   readonly perDoorway: Typed;
+  /** Taking off, cutting and fixing. */
+  readonly perTrim: Typed;
+  readonly perDoor: Typed;
+  /** For every 100 square feet or 10 square metres of underlay, film and felt, each. */
+  readonly perUnderlay: Typed;
+  /** For every 100 square feet or 10 square metres. */
+  readonly perTearOut: Typed;
 }
 
 export interface TermsEntry {
@@ -223,6 +272,8 @@ export interface ScheduleEntry {
   readonly startDate: string;
   readonly hoursPerDay: Typed;
   readonly people: Typed;
+  /** Blank = Monday to Friday. */
+  readonly workDays: '' | 'saturdays too' | 'every day';
   /** Days from order to delivery. */
   readonly deliveryDays: Typed;
 }

@@ -9,7 +9,8 @@ import type { HouseEntry } from './houseEntry';
 /**
  * `text` and `words` (a list of texts, divided by semicolons in a cell) are taken as they are; a list is a choice, the
  * first of which is what a blank means where it is ''. `room` and `plank` are lengths, `room!` and `plank!` lengths
- * that must be there; `fraction` and `percent` are percentages; `species` is a name or a coefficient; `degrees` is a
+ * that must be there; `fraction` and `percent` are percentages, `markup` one that may be
+ * 100 % too; `species` is a name or a coefficient; `degrees` is a
  * temperature in the job's units.
  */
 export type FieldKind =
@@ -23,6 +24,7 @@ export type FieldKind =
   | 'number'
   | 'fraction'
   | 'percent'
+  | 'markup'
   | 'price'
   | 'date'
   | 'species'
@@ -55,6 +57,7 @@ const list = (at: keyof HouseEntry, heading: string, fields: readonly HouseField
 });
 
 const YES_NO = ['', 'yes', 'no'];
+const TEST_RESULTS = ['', 'to be tested', 'none found', 'found'];
 
 const rollFields = (name: string, lap: readonly [number, number]): readonly HouseField[] => [
   ['name', 'text', 'Name', name],
@@ -79,15 +82,33 @@ export const HOUSE_SECTIONS: readonly HouseSection[] = [
     ['keep', 'count', 'Planks to keep for repairs', 0],
     ['underlay', ['', 'laid', 'attached', 'none'], 'Underlay'],
     ['film', YES_NO, 'Film'],
+    ['felt', YES_NO, 'Felt or paper'],
     ['fastening', ['', 'floating', 'glued', 'nailed'], 'Fastening', 'floating'],
     ['acclimatise', 'number', 'Hours to acclimatise'],
     ['flatness', 'text', 'Flatness asked for'],
     ['species', 'species', 'Species or coefficient'],
     ['moisture', 'percent', 'Moisture of the planks'],
+    ['subfloorLimit', 'percent', 'Most moisture it allows in the subfloor'],
   ]),
   section('underlay', 'Underlay', rollFields('Underlay', [0, 0])),
   // Our choice: published laps run from 150 mm (NBS K21) to 30 cm; 8 in and 20 cm are given where they are taped.
   section('film', 'Film', rollFields('Film', [8, 200])),
+  // Source: a trade association's magazine (February 2017): seams of felt and paper lap by 4 in at least.
+  section('felt', 'Felt', rollFields('Felt or paper', [4, 100])),
+  section('adhesive', 'Adhesive', [
+    ['name', 'text', 'Name', 'Adhesive'],
+    ['coverage', 'number', 'Area a pail covers (sq ft, m2)'],
+    ['trowel', 'text', 'Trowel it asks for'],
+    ['allowance', 'fraction', 'Allowance, per cent', 0],
+    ['price', 'price', 'Price of a pail'],
+  ]),
+  section('fasteners', 'Nails', [
+    ['name', 'text', 'Name', 'Nails or cleats'],
+    ['apart', 'plank', 'One every'],
+    ['perBox', 'count', 'In a box'],
+    ['allowance', 'fraction', 'Allowance, per cent', 0],
+    ['price', 'price', 'Price of a box'],
+  ]),
   section('tape', 'Tape', [
     ['name', 'text', 'Name', 'Tape'],
     ['length', 'room', 'Length of the roll'],
@@ -101,7 +122,7 @@ export const HOUSE_SECTIONS: readonly HouseSection[] = [
     ['stockLength', 'room', 'Length of a stick'],
     ['kerf', 'plank', 'Kerf', [inchesOf(KERF_RULE.us), mmOf(KERF_RULE.metric)]],
     ['thickness', 'plank', 'Thickness', 0],
-    ['height', 'plank', 'Height'],
+    ['height', 'plank', 'Height of the old trim taken off'],
     ['aroundCutouts', YES_NO, 'Around cut-outs'],
     ['spare', 'count', 'Spare sticks', 0],
     ['price', 'price', 'Price of a stick'],
@@ -152,6 +173,10 @@ export const HOUSE_SECTIONS: readonly HouseSection[] = [
     ['humidityLow', 'percent', 'Driest air, per cent'],
     ['humidityHigh', 'percent', 'Dampest air, per cent'],
     ['builtYear', 'count', 'Built in'],
+    ['tearOut', 'words', 'Rooms where an old floor comes out'],
+    ['asbestosTest', TEST_RESULTS, 'Test for asbestos'],
+    ['leadTest', TEST_RESULTS, 'Test for lead paint'],
+    ['casingWidth', 'plank', 'Painted width of a door casing'],
     // Our choice: what a door needs over a hard floor and a thin rug.
     ['doorClearance', 'plank', 'Air under doors', [3 / 8, 10]],
   ]),
@@ -166,17 +191,22 @@ export const HOUSE_SECTIONS: readonly HouseSection[] = [
     ['perCut', 'number', 'a cut'],
     ['perNotch', 'number', 'a notch or angled cut'],
     ['perDoorway', 'number', 'a doorway'],
+    ['perTrim', 'number', 'a length of trim'],
+    ['perDoor', 'number', 'a door to shorten'],
+    ['perUnderlay', 'number', 'underlay, 100 sq ft (10 m2) of a layer'],
+    ['perTearOut', 'number', 'old floor out, 100 sq ft (10 m2)'],
   ]),
   section('terms', 'Terms', [
     ['tax', 'fraction', 'Tax, per cent'],
     ['taxOn', ['', 'materials', 'price'], 'Tax on', 'materials'],
-    ['margin', 'fraction', 'Margin, per cent', 0],
+    ['margin', 'markup', 'Margin, per cent', 0],
     ['marginOf', ['', 'cost', 'price'], 'Margin of', 'cost'],
   ]),
   section('schedule', 'Dates', [
     ['startDate', 'date', 'Start'],
     ['hoursPerDay', 'number', 'Hours a day'],
     ['people', 'count', 'People', 1],
+    ['workDays', ['', 'saturdays too', 'every day'], 'Work days', 'monday to friday'],
     ['deliveryDays', 'count', 'Days to delivery'],
   ]),
   section('homeowner', 'Homeowner', [

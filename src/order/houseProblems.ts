@@ -7,12 +7,35 @@ export const houseProblems = {
   stickSize: (where: string, found: string) =>
     `${where}: ${found} is no stick of trim: it is under 1 ft (300 mm), or thicker than half its length. Check the unit: a bare length is in feet or metres, a bare thickness in inches or millimetres.`,
 
-  productsDiffer: (product: string, room: string, otherRoom: string) =>
-    `${otherRoom}: its product is named "${product}" as in ${room}, but its planks or boxes differ. Give each product a name of its own, or the same measures.`,
+  /** @param differing what differs, as `plank width 5" (6" there)` */
+  productsDiffer: (product: string, room: string, otherRoom: string, differing: readonly string[]) =>
+    `${otherRoom}: its product is named "${product}" as in ${room}, but is not the same: ${differing.join(', ')}. Give each product a name of its own, or the same measures, kind and price.`,
+
+  /** Goods are ordered once their size is typed: a price alone would be left out without a word. */
+  priceWithoutSize: (where: string) =>
+    `${where} is blank, so this is not ordered though it has a price. Type the size, or clear the price.`,
+
+  /** The same thing entered in two places of the job: the second would have no effect. */
+  enteredTwice: (where: string, what: string, first: string) =>
+    `${where}: ${what} is entered in ${first} already. Keep one of the two.`,
+
+  /** A doorway entered for a room that does not have it. */
+  noSuchDoorway: (room: string, doorwayCount: number, doorway: number) =>
+    `${room}, doorway ${doorway}: the room has ${doorwayCount === 1 ? '1 doorway' : `${doorwayCount} doorways`}, so what is entered for this one has no effect. Correct its number, or take it out.`,
+
+  doorwayWithoutRoom: (where: string) =>
+    `${where}: no room is named, so what is entered for it has no effect. Name its room, or take it out.`,
+
+  noRoll: (product: string, goods: string) =>
+    `${product}: ${goods} is to be laid and none is ordered, because the size of its roll is not entered.`,
 
   /** A note in the cut list of a room that shares its planks. */
   sharedPlanks: (otherRooms: readonly string[]) =>
     `Cut from the same planks as ${otherRooms.join(', ')}: keep all their lists together, and order from the Order tab.`,
+
+  /** The same where each room has planks of its own. */
+  boughtTogether: (otherRooms: readonly string[]) =>
+    `The boxes are bought together with those of ${otherRooms.join(', ')}: order from the Order tab.`,
 
   sameRoomName: (room: string) => `${room}: two rooms have this name. Give each a name of its own.`,
 

@@ -35,7 +35,10 @@ export interface Totals {
   readonly toPay: Cents;
 }
 
-/** Amount of a quantity at a price, rounded once to whole cents, halves up. */
+/**
+ * Amount of a quantity at a price, rounded once to whole cents, halves up: that of the exact decimals, as long as their
+ * product has no more than eight of them.
+ */
 export function amountOf(quantity: number, price: number): Cents {
   return nearest(quantity * price * 100);
 }
@@ -71,8 +74,11 @@ export function wholeUp(value: number): number {
   return Math.ceil(Math.round(value * 1e6) / 1e6);
 }
 
-/** Nearest whole number, halves away from zero; the eighth decimal decides, so that 100.49999999999999 is a half. */
+/**
+ * Nearest whole number, halves away from zero. Six decimals decide, so that 30334.499999999996, which is how
+ * 3 x 101.115 x 100 comes out, is a half; the Order tab writes the same (`amountFormula`).
+ */
 function nearest(value: number): number {
-  const steady = Math.round(Math.abs(value) * 1e8) / 1e8;
+  const steady = Math.round(Math.abs(value) * 1e6) / 1e6;
   return value < 0 ? -Math.round(steady) : Math.round(steady);
 }

@@ -49,6 +49,11 @@ export function speciesTable(): readonly MovementCoefficients[] {
   });
 }
 
+/** Whether a coefficient is one of the table: it holds for solid wood alone. */
+export function isOfSolidWood(coefficient: number): boolean {
+  return speciesTable().some(({ radial, tangential }) => coefficient === radial || coefficient === tangential);
+}
+
 /**
  * The coefficient of a species named in any order and case: `White oak`, `oak, white`, `cherry`; `radial`,
  * `quarter-sawn` asks for the radial one, anything else is taken as flat-sawn.

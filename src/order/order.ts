@@ -1,16 +1,19 @@
 /** The whole takeoff after the cut plan: what to order, what it costs, what to do before the first plank. */
 
 import type { Takeoff } from '../takeoff/result';
+import { dayText } from '../takeoff/text/calendar';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { type BeforeLine, beforeYouBegin } from './beforeYouBegin';
 import { areaMeasure, areaUnit, type CoverOrder, coverOrders, tapeLines } from './coverOrder';
 import { type DayTask, dayList, type Timing, timingOf } from './dayList';
-import { type DoorwayPlan, doorwaysOf } from './doorways';
+import { type DoorwayPlan, doorwaysOf, strayDoorways } from './doorways';
+import { fasteningLines } from './fasteningOrder';
 import { type FitLine, fitLines } from './fits';
 import { type FloorOrder, floorOrders } from './floorOrder';
 import { type RoomHours, roomHours } from './hours';
-import { type House, type LaidRoom, laidRooms, type PlannedHouse, type Price } from './house';
+import { type House, type LaidRoom, laidRooms, type PlannedHouse, type Price, productTitle } from './house';
+import { houseProblems } from './houseProblems';
 import { type Totals, totalsOf } from './money';
 import { missingIn, type OrderLine, orderLine, sumOf } from './orderLine';
 import {
@@ -22,6 +25,7 @@ import {
   trimOrders,
   trimsOfRooms,
 } from './trimOrder';
+import { isWorkDay } from './workDays';
 
 export interface Order {
   readonly house: House;
@@ -41,6 +45,8 @@ export interface Order {
   readonly totals: Totals;
   /** Sentences; while there are any, the totals are too low. */
   readonly missing: readonly string[];
+  /** Those of them that are about something that has no line at all. */
+  readonly notOrdered: readonly string[];
   /** Sentences: what was entered and has no place in this order, what was left out by choice. */
   readonly notes: readonly string[];
   readonly before: readonly BeforeLine[];
@@ -56,16 +62,19 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
   const trims = trimsOfRooms(house, rooms);
   const doorways = doorwaysOf(house, rooms);
   const sticksAndLines = [...trimOrders(house, trims), ...transitionOrders(house, doorways)];
-  const hours = rooms.map((room) => roomHours(room.takeoff, house.pace));
+  const hours = rooms.map((room) => roomHours(house, room, trims, doorways));
   const materials = [
     ...floors.map((floor) => floor.line),
     ...covers.map((cover) => cover.line),
     ...tapeLines(house, covers),
     ...sticksAndLines.map((order) => ('line' in order ? order.line : order)),
+    ...fasteningLines(house, rooms, planned.floors),
     ...spacerLines(house, rooms),
     ...extraLines(house),
   ];
   const labour = labourLines(house, rooms, planned.floors, hours, trims, doorways);
+  const lines = [...materials, ...labour];
+  const notOrdered = notOrderedOf(house, rooms, doorways, trims);
   return {
     house,
     rooms,
@@ -77,11 +86,12 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     doorways,
     fits: fitLines(house, rooms, doorways),
     hours,
-    lines: [...materials, ...labour],
+    lines,
     totals: totalsOf(sumOf(materials), sumOf(labour), { ...house.terms, tax: house.terms.tax ?? 0 }),
-    missing: missingFrom(house, [...materials, ...labour], doorways, trims),
-    notes: notesOf(house, rooms),
-    before: beforeYouBegin(house, rooms, trims),
+    missing: [...lines.map(missingIn).filter((sentence) => sentence !== ''), ...notOrdered],
+    notOrdered,
+    notes: notesOf(house, rooms, hours),
+    before: beforeYouBegin(house, rooms, trims, doorways),
     days: dayList(house, rooms, planned.floors, doorways, trims),
     timing: timingOf(house, rooms, hours),
   };
@@ -127,7 +137,7 @@ function labourLines(
   };
   return house.labour.map(({ work, by, rate }) => {
     const { basis, unit } = counts[by];
-    const reason = basis === null ? 'minutes for rows and cuts are not entered' : LABOUR_REASONS[by];
+    const reason = basis === null ? noHoursReason(hours) : LABOUR_REASONS[by];
     return orderLine({ part: 'labour', item: work, reason, basis, unit, price: rate, rounding: 'none' });
   });
 }
@@ -141,19 +151,27 @@ const LABOUR_REASONS = {
   job: 'the whole job',
 } as const;
 
-function missingFrom(
+/** Why no hours are estimated. */
+function noHoursReason(hours: readonly RoomHours[]): string {
+  const missing = [...new Set(hours.flatMap((room) => room.missing))];
+  return `minutes for ${missing.length === 0 ? 'rows and cuts' : missing.join(', ')} are not entered`;
+}
+
+/** What the job needs and has no line for. */
+function notOrderedOf(
   house: House,
-  lines: readonly OrderLine[],
+  rooms: readonly LaidRoom[],
   doorways: readonly DoorwayPlan[],
   trims: readonly TrimOfRoom[],
 ): readonly string[] {
   const undecided = doorways.filter((doorway) => doorway.undecided);
   const round = trims.filter(({ trim, run }) => run.roundLength > 0 && trim.buy === 'new');
   return [
-    ...lines.map(missingIn).filter((sentence) => sentence !== ''),
     ...undecided.map(
       ({ room, doorwayNumber, remark }) => `${room}, doorway ${doorwayNumber}: no bar is ordered, because ${remark}.`,
     ),
+    ...strayDoorways(house, rooms),
+    ...rollsMissing(house, rooms),
     ...round.map(({ room, trim, run }) => {
       const length = lengthText(run.roundLength, house.units, 'room');
       return `${room}: ${trim.name.toLowerCase()} round a column, ${length} of it that bends, is not ordered.`;
@@ -161,20 +179,44 @@ function missingFrom(
   ];
 }
 
+/** Underlay or film that a product is to be laid on, without a roll to cut it from. */
+function rollsMissing({ underlay, film }: House, rooms: readonly LaidRoom[]): readonly string[] {
+  const sentences = rooms.flatMap(({ product, terms }) => [
+    ...(terms.underlay === 'laid' && !underlay ? [houseProblems.noRoll(productTitle(product.name), 'underlay')] : []),
+    ...(terms.film === 'yes' && !film ? [houseProblems.noRoll(productTitle(product.name), 'film')] : []),
+  ]);
+  return [...new Set(sentences)];
+}
+
 /** Names that are in no room of this order, and what was not entered at all. */
-function notesOf(house: House, rooms: readonly LaidRoom[]): readonly string[] {
+function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomHours[]): readonly string[] {
   const names = rooms.map((room) => nameKey(room.name));
   const products = rooms.map((room) => nameKey(room.product.name));
   const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
-  const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms)];
-  const strayRooms = [...new Set(asked.filter((name) => !names.includes(nameKey(name))))];
+  const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms), ...house.site.tearOut];
+  const strayRooms = [...new Set(asked.filter((name) => name !== '' && !names.includes(nameKey(name))))];
   const strayProducts = house.floors.map((floor) => floor.product).filter((name) => !products.includes(nameKey(name)));
   return [
     ...(strayRooms.length > 0
       ? [`Not in this order, so what is entered for it has no effect: ${strayRooms.join(', ')}.`]
       : []),
     ...(strayProducts.length > 0 ? [`In no room of this order: ${strayProducts.join(', ')}.`] : []),
-    ...(house.labour.length === 0 ? ['No labour is entered.'] : []),
+    ...(house.labour.length === 0 ? ['No labour is entered: the price is for the materials alone.'] : []),
+    ...scheduleNotes(house, hours),
     ...(house.terms.tax === null ? ['No tax is entered.'] : []),
+  ];
+}
+
+/** What keeps a last day from being reckoned, and a start on a day off. */
+function scheduleNotes({ schedule, labour }: House, hours: readonly RoomHours[]): readonly string[] {
+  const { startDate, workDays } = schedule;
+  const isIncomplete = hours.some((room) => room.missing.length > 0);
+  // Work paid by the hour tells it among what is missing.
+  const tellsHours = isIncomplete && !labour.some(({ by }) => by === 'hour');
+  return [
+    ...(tellsHours ? [`No hours are estimated: ${noHoursReason(hours)}.`] : []),
+    ...(startDate !== null && !isWorkDay(startDate, workDays)
+      ? [`The start, ${dayText(startDate)}, is not one of the work days entered.`]
+      : []),
   ];
 }

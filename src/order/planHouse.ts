@@ -6,7 +6,7 @@ import { type PlannedFloors, planFloors } from '../takeoff/planning/planFloors';
 import { type ChosenWay, chooseWay, type LaidFloor } from '../takeoff/planning/ways';
 import { drawRoom } from '../takeoff/reading/drawRoom';
 import { problems } from '../takeoff/reading/problems';
-import { type Product, type ReadRoom, readRoom } from '../takeoff/reading/readRoom';
+import type { ReadRoom } from '../takeoff/reading/readRoom';
 import type { Problem, Takeoff } from '../takeoff/result';
 import { takeoff } from '../takeoff/takeoff';
 import { floorTakeoffOf } from '../takeoff/telling/floorTakeoff';
@@ -14,6 +14,7 @@ import { proofOf } from '../takeoff/telling/proof';
 import { nameKey } from '../takeoff/text/names';
 import type { PlannedHouse, PlannedProduct } from './house';
 import { houseProblems } from './houseProblems';
+import { productProblems } from './sameProduct';
 
 export type HousePlan =
   | { readonly status: 'planned'; readonly planned: PlannedHouse }
@@ -129,15 +130,25 @@ interface LaidFloors {
 /** Every floor with what it is cut from; floors that share planks say so in their notes. */
 function laidFloors(groups: readonly Group[]): LaidFloors {
   const nameOf = (way: ChosenWay) => way.planned.floors[0].entry.name;
+  const laidWith = (product: string) =>
+    groups.filter((group) => productKey(group) === nameKey(product)).flatMap(({ ways }) => ways);
   const floors = groups.flatMap(({ planned, ways }) =>
     ways.map((way, i): Takeoff => {
+      const { name: product } = way.planned.floors[0].read.product;
       const floorsBefore = ways.slice(0, i).reduce((sum, before) => sum + before.planned.floors.length, 0);
       const floor = floorTakeoffOf(planned, floorsBefore, way.ways);
-      const others = ways.filter((other) => other !== way).map(nameOf);
-      return others.length === 0 ? floor : { ...floor, notes: [...floor.notes, houseProblems.sharedPlanks(others)] };
+      const sameProduct = laidWith(product).filter((other) => other !== way);
+      const boughtWith = sameProduct.map(nameOf);
+      const notes = [...floor.notes, ...togetherNotes(ways.filter((other) => other !== way).map(nameOf), boughtWith)];
+      return { ...floor, notes, summary: { ...floor.summary, boughtWith } };
     }),
   );
   return { groups, floors, sharing: groups.filter(({ ways }) => ways.length > 1).map(({ ways }) => ways.map(nameOf)) };
+}
+
+function togetherNotes(sharedWith: readonly string[], boughtWith: readonly string[]): readonly string[] {
+  if (sharedWith.length > 0) return [houseProblems.sharedPlanks(sharedWith)];
+  return boughtWith.length > 0 ? [houseProblems.boughtTogether(boughtWith)] : [];
 }
 
 function productKey({ planned }: Group): string {
@@ -158,25 +169,4 @@ function nameProblems(rooms: readonly RoomEntry[]): Problem[] {
   const names = rooms.map((room) => nameKey(room.name));
   const twice = rooms.filter((_, i) => names.indexOf(names[i]) < i);
   return twice.map((room) => ({ field: 'name', text: houseProblems.sameRoomName(room.name) }));
-}
-
-/** Rooms whose products have one name must be laid from one sort of plank: the order counts them together. */
-function productProblems(rooms: readonly RoomEntry[]): Problem[] {
-  const first = new Map<string, { readonly room: string; readonly product: Product }>();
-  const found: Problem[] = [];
-  for (const entry of rooms) {
-    const product = readRoom(entry).room?.product;
-    if (!product) continue;
-    const before = first.get(nameKey(product.name));
-    if (!before) first.set(nameKey(product.name), { room: entry.name, product });
-    else if (!isSamePlank(before.product, product)) {
-      const text = houseProblems.productsDiffer(product.name, before.room, entry.name);
-      found.push({ field: 'product.name', text });
-    }
-  }
-  return found;
-}
-
-function isSamePlank(a: Product, b: Product): boolean {
-  return a.plankLength === b.plankLength && a.plankWidth === b.plankWidth && a.planksPerBox === b.planksPerBox;
 }

@@ -6,6 +6,7 @@ import { problems } from '../takeoff/reading/problems';
 import type { Problem } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
 import type { House } from './house';
+import { enteredTwice } from './houseDoubles';
 import type { HouseEntry } from './houseEntry';
 import { type Blank, type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from './houseFields';
 import { houseProblems } from './houseProblems';
@@ -19,6 +20,14 @@ export type ReadHouse =
 const NARROWEST_ROLL: Ticks = ticksOfMm(100);
 const SMALLEST_ROLL = ticksOfMm(1000) ** 2;
 const SHORTEST_STICK: Ticks = ticksOfMm(300);
+
+/** Groups that are ordered once the size of theirs is typed. */
+const PRICED_GROUPS = [
+  ['underlay', 'width', 'Underlay, Width of the roll'],
+  ['film', 'width', 'Film, Width of the roll'],
+  ['tape', 'length', 'Tape, Length of the roll'],
+  ['spacers', 'apart', 'Spacers, One every'],
+] as const;
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -80,6 +89,10 @@ function readValue(
     case 'percent':
     case 'price':
       return reader[kind](field, where, typed);
+    case 'markup': {
+      const percent = reader.percent(field, where, typed);
+      return percent === null ? null : Math.round(percent * 1e6) / 1e8;
+    }
     case 'date':
       return reader.date(field, where, String(typed));
     case 'species':
@@ -115,6 +128,7 @@ function withoutBlankGroups(house: House): House {
     ...house,
     underlay: roll(house.underlay),
     film: roll(house.film),
+    felt: roll(house.felt),
     tape: house.tape?.length ? house.tape : null,
     spacers: house.spacers?.apart ? house.spacers : null,
     pace: Object.values(house.pace ?? {}).every((minutes) => minutes === null) ? null : house.pace,
@@ -134,10 +148,10 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
     if (read === 0) reader.fail(field, problems.lengthZero(where));
     return read ?? 0;
   };
-  for (const at of ['underlay', 'film'] as const) {
+  for (const at of ['underlay', 'film', 'felt'] as const) {
     const goods = house[at];
     if (!goods) continue;
-    const heading = at === 'film' ? 'Film' : 'Underlay';
+    const heading = { underlay: 'Underlay', film: 'Film', felt: 'Felt' }[at];
     const width = needed(`${at}.width`, `${heading}, Width of the roll`, entry[at].width, goods.width);
     const length = needed(`${at}.length`, `${heading}, Length of the roll`, entry[at].length, goods.length);
     if (width === 0 || length === 0) continue;
@@ -155,6 +169,11 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
       reader.fail(`${at}.overlap`, problems.overlapTooWide(`${heading}, Overlap`, show(goods.overlap, 'piece')));
     }
   }
+  for (const [at, key, where] of PRICED_GROUPS) {
+    const isLeftOut = house[at] === null && !isBlank(entry[at].price);
+    const typed = (entry[at] as unknown as Fields)[key] as Typed;
+    if (isLeftOut && isBlank(typed)) reader.fail(`${at}.${key}`, houseProblems.priceWithoutSize(where));
+  }
   house.trims.forEach(({ buy, thickness, stockLength }, i) => {
     if (buy !== 'new') return;
     const [field, where] = [`trims.${i}.stockLength`, `Trim ${i + 1}, Length of a stick`];
@@ -164,7 +183,15 @@ function checkTogether(entry: HouseEntry, house: House, reader: FieldReader): vo
   house.transitions.forEach(({ stockLength }, i) => {
     if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0);
   });
+  checkMargin(entry, house, reader);
+  for (const { field, text } of enteredTwice(house)) reader.fail(field, text);
   house.labour.forEach(({ by, work }, i) => {
     if ((by as string) === '') reader.fail(`labour.${i}.by`, houseProblems.labourBy(work));
   });
+}
+
+/** Of what the job costs a margin may be all of it; of the price it must leave something for the cost. */
+function checkMargin({ terms }: HouseEntry, house: House, reader: FieldReader): void {
+  if (house.terms.marginOf !== 'price' || house.terms.margin !== 1) return;
+  reader.fail('terms.margin', problems.percentage('Terms, Margin, per cent', terms.margin, 'all of it'));
 }

@@ -15,9 +15,8 @@ export function cornersOfRectangles(rectangles: readonly MeasuredRectangle[]): C
   const found = Math.max(x1 - x0, y1 - y0);
   if (found > LONGEST_SIDE) return bad({ code: 'side too long', found, longest: LONGEST_SIDE });
   let region: Region = [];
-  for (const rectangle of rectangles) {
-    const outline = outlineOfRectangle(rectangle);
-    region = rectangle.change === 'add' ? unite(region, [outline]) : subtract(region, [outline]);
+  for (const { change, outlines } of inStretches(rectangles)) {
+    region = change === 'add' ? unite(region, outlines) : subtract(region, outlines);
   }
   const parts = partsOf(region);
   if (parts.length === 0) return bad({ code: 'nothing left' });
@@ -28,6 +27,19 @@ export function cornersOfRectangles(rectangles: readonly MeasuredRectangle[]): C
     return Math.abs(to.x - from.x) + Math.abs(to.y - from.y);
   });
   return good({ corners, measured, holes: parts[0].holes.map(anticlockwise), notes: [] });
+}
+
+/** Rectangles of one kind in a row go together: their order makes no difference, and one step is faster than many. */
+function inStretches(
+  rectangles: readonly MeasuredRectangle[],
+): readonly { readonly change: MeasuredRectangle['change']; readonly outlines: Outline[] }[] {
+  const stretches: { change: MeasuredRectangle['change']; outlines: Outline[] }[] = [];
+  for (const rectangle of rectangles) {
+    const last = stretches[stretches.length - 1];
+    if (last?.change === rectangle.change) last.outlines.push(outlineOfRectangle(rectangle));
+    else stretches.push({ change: rectangle.change, outlines: [outlineOfRectangle(rectangle)] });
+  }
+  return stretches;
 }
 
 function outlineOfRectangle({ fromLeft: x, fromNear: y, length, width }: MeasuredRectangle): Outline {

@@ -1,5 +1,6 @@
 /** The menu, and what the sidebar asks the spreadsheet to do. Everything sent either way is plain JSON. */
 import type { Units } from '../geometry/length';
+import { fingerprint } from '../tabs/fingerprint';
 import { NO_LONGER_HOLDS } from '../tabs/oldTab';
 import { isPackedBlock, type PackedContent, unpackBlock } from '../tabs/packed';
 import type { OurTab, WriteAnswer } from '../tabs/tabStore';
@@ -115,12 +116,9 @@ function packedCells(cells: readonly (readonly CellContent[])[]): PackedContent[
   );
 }
 
-/** Source: FNV-1a, 32 bits (Fowler, Noll, Vo), over the cells as text. */
 function versionOf(cells: PackedContent[][]): string {
   const text = JSON.stringify(cells);
-  let hash = 0x811c9dc5;
-  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
-  return `${text.length}-${hash >>> 0}`;
+  return `${text.length}-${fingerprint(text)}`;
 }
 
 /**

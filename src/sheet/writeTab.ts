@@ -50,6 +50,7 @@ export function readTab(spreadsheet: Spreadsheet, mark: string, title: string): 
  */
 export function writeTab(spreadsheet: Spreadsheet, block: TabBlock): string {
   removeUnfinishedTabs(spreadsheet);
+  if (block.place === 'above') return writeAbove(spreadsheet, block);
   const shown = spreadsheet.getActiveSheet();
   const old = ownedTab(spreadsheet, block.mark, block.title);
   try {
@@ -79,6 +80,20 @@ export function writeTab(spreadsheet: Spreadsheet, block: TabBlock): string {
     // A new tab comes to the front by itself; the person stays where they were.
     spreadsheet.setActiveSheet(shown);
   }
+}
+
+/** Rows above what our tab holds; a failure on the way leaves it with rows that are blank, and all else as it was. */
+function writeAbove(spreadsheet: Spreadsheet, block: TabBlock): string {
+  const sheet = ownedTab(spreadsheet, block.mark, block.title);
+  if (!sheet) throw new Error(`Internal: there is no tab ${block.title} to write above.`);
+  const rowCount = block.cells.length;
+  sheet.insertRowsBefore(1, rowCount);
+  // New rows take over the format of the row beside them, and values are to be written into automatic cells.
+  const automatic = block.cells.map((row) => row.map(() => AUTOMATIC));
+  sheet.getRange(1, 1, rowCount, block.cells[0].length).setNumberFormats(automatic);
+  writeCells(sheet, block);
+  SpreadsheetApp.flush();
+  return sheet.getName();
 }
 
 /** The first failure is the one to tell: a second one here would hide it. What is left goes at the next filling. */

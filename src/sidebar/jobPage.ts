@@ -21,11 +21,12 @@ import { moveButtonId } from './form/itemButtons';
 import { jobItems, shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './form/job';
 import { JOB, type JobFormEvents, jobSections, roomsWords } from './form/jobFormView';
 import { shownProblems } from './form/problems';
-import { goToFirstProblem, pathsOnPage, tellProblems } from './form/problemsView';
+import { announceNew, goToFirstProblem, pathsOnPage, tellProblems, uncoverProblem } from './form/problemsView';
 import { secondsText } from './outcome/numbers';
 import { busyButton, newTurn } from './parts/busyButton';
 import { byId, element } from './parts/dom';
 import { asked } from './parts/question';
+import { NOT_FILLED, takeBackNotFilled, toldLine } from './parts/toldLine';
 import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
 
 /** The page of the whole job, for the page around it. */
@@ -62,9 +63,11 @@ class JobPage implements JobPart {
   private leftPaths: ReadonlySet<string> = new Set();
   private openSections: ReadonlySet<string> = new Set();
   private isPressed = false;
+  /** Problems that were told aloud. */
+  private heard: ReadonlySet<string> = new Set();
   private timer = 0;
   private readonly form = byId('job-form');
-  private readonly told = element('p', { role: 'status', class: 'told' });
+  private readonly told = toldLine();
   private readonly question = element('div', { class: 'question', role: 'alert' });
   private readonly results = element('div', { class: 'ways-to-tabs' });
   private readonly turn = newTurn();
@@ -119,8 +122,10 @@ class JobPage implements JobPart {
       if (isChoice && path === 'units') this.rebuild(fieldId(fieldPath));
     },
     left: (fieldPath) => {
-      this.leftPaths = new Set([...this.leftPaths, fieldPath]);
+      // Nobody has to fill in a form in which nothing is typed yet.
+      if (this.isChanged) this.leftPaths = new Set([...this.leftPaths, fieldPath]);
       this.look();
+      uncoverProblem(fieldPath);
     },
     ownChosen: () => {},
     added: (at) => {
@@ -174,6 +179,7 @@ class JobPage implements JobPart {
     this.problems = read.status === 'problems' ? read.problems : [];
     this.isStorable = checked.ok;
     this.tell();
+    if (this.problems.length === 0) takeBackNotFilled(this.told);
   }
 
   private tell(): void {
@@ -182,7 +188,9 @@ class JobPage implements JobPart {
     const isBlank = (path: string) =>
       document.getElementById(fieldId(path)) !== null && this.valueAt(path.slice(JOB.length)) === '';
     const placed = this.problems.map(({ field, text }) => ({ field: placeOf(`${JOB}${field}`, paths), text }));
-    tellProblems(this.form, shownProblems(placed, { paths, leftPaths, isPressed, isBlank }));
+    const shown = shownProblems(placed, { paths, leftPaths, isPressed, isBlank });
+    tellProblems(this.form, shown);
+    this.heard = announceNew(shown, this.heard);
   }
 
   private valueAt(path: string): string {
@@ -242,7 +250,7 @@ class JobPage implements JobPart {
     this.look();
     // A job can be put aside half typed, as long as it can be opened again; it cannot be ordered so.
     if (this.problems.length > 0 && !(mayBeHalf && this.isStorable)) {
-      this.told.textContent = 'Not filled yet: put right what is marked above.';
+      this.told.textContent = NOT_FILLED;
       goToFirstProblem(this.form);
       return;
     }
@@ -288,11 +296,11 @@ class JobPage implements JobPart {
     if (answer.status === 'problems') {
       this.problems = answer.problems;
       this.tell();
-      this.told.textContent = 'Not filled: see what is marked above.';
+      this.told.textContent = NOT_FILLED;
       goToFirstProblem(this.form);
       return;
     }
-    const { tabs, toPay, missing, pdfLink, kept, replaced, left } = answer;
+    const { tabs, toPay, missing, notes, pdfLink, kept, replaced, left } = answer;
     const pay =
       toPay === ''
         ? ''
@@ -304,11 +312,12 @@ class JobPage implements JobPart {
     };
     const spreadsheet = this.spreadsheet;
     const ways = spreadsheet ? tabs.map((tab) => wayTo(tab, spreadsheet, say)) : [];
-    const list = element('ul', { class: 'notes' }, ...missing.map((sentence) => element('li', {}, sentence)));
-    const also = element('ul', { class: 'notes' }, ...besides.map((sentence) => element('li', {}, sentence)));
     const link = element('a', { href: pdfLink, target: '_blank', rel: 'noopener' }, "PDF of the homeowner's page");
-    const lists = [...(missing.length > 0 ? [list] : []), ...(besides.length > 0 ? [also] : [])];
-    this.results.replaceChildren(...lists, ...ways, ...(pdfLink === '' ? [] : [link]));
+    this.results.replaceChildren(
+      ...[missing, besides, notes].flatMap(sentences),
+      ...ways,
+      ...(pdfLink === '' ? [] : [link]),
+    );
   }
 }
 
@@ -317,4 +326,10 @@ function placeOf(path: string, paths: ReadonlySet<string>): string {
   if (paths.has(path)) return path;
   const section = path.split('.').slice(0, 2).join('.');
   return paths.has(section) ? section : JOB;
+}
+
+/** A list of sentences; none where there is nothing to say. */
+function sentences(texts: readonly string[]): readonly HTMLElement[] {
+  if (texts.length === 0) return [];
+  return [element('ul', { class: 'notes' }, ...texts.map((text) => element('li', {}, text)))];
 }

@@ -6,7 +6,7 @@ import type { RoomEntry } from '../takeoff/entry';
 import type { Problem } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
 import type { RoomTabs } from './filling/fillTabs';
-import { fillPart } from './filling/fillView';
+import { type FillPart, fillPart } from './filling/fillView';
 import { type SavedPart, savedPart } from './filling/savedView';
 import { type Calculator, calculatorOf } from './form/calculator';
 import { blankDraft, draftOf, entryOf, type ListPath, nextRoom } from './form/draft';
@@ -29,12 +29,13 @@ import {
 import { type FormEvents, formSections } from './form/formView';
 import { moveButtonId } from './form/itemButtons';
 import { shownProblems } from './form/problems';
-import { goToFirstProblem, pathsOnPage, tellProblems } from './form/problemsView';
+import { announceNew, goToFirstProblem, pathsOnPage, tellProblems, uncoverProblem } from './form/problemsView';
 import { showAsOne } from './outcome/asOneView';
 import { showPlan, showSketch, showWorking } from './outcome/outcomeView';
 import { planOf, roomsThrough } from './outcome/plan';
 import { byId, element } from './parts/dom';
 import { watchPresses } from './parts/press';
+import { keepReachable } from './parts/scrollArea';
 import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
 
 /** Starts the page of one room. */
@@ -57,6 +58,11 @@ class RoomPage {
   private readonly presses = watchPresses();
   private readonly calculator: Calculator;
   private readonly savedPart: SavedPart;
+  private readonly filling: FillPart;
+  /** Whether anything was typed since the room was begun: before that nobody has to fill anything in. */
+  private isTyped = false;
+  /** Problems that were told aloud. */
+  private heard: ReadonlySet<string> = new Set();
 
   constructor(
     units: Units,
@@ -66,6 +72,12 @@ class RoomPage {
     this.kept = this.typed();
     const look = () => this.lookAgain();
     this.calculator = calculatorOf({ look, waits: showWorking, plan: () => this.planAgain() }, this.presses);
+    this.filling = fillPart(spreadsheet, {
+      wanted: () => this.wanted(),
+      opened: () => this.opened,
+      saved: (room) => this.roomSaved(room),
+      reopened: (name) => void this.open(name),
+    });
     this.savedPart = savedPart(() => this.typed() !== this.kept, {
       opened: (name) => this.open(name),
       renamed: (name, newName) => this.rename(name, newName),
@@ -77,30 +89,26 @@ class RoomPage {
   start(): void {
     this.form.addEventListener('submit', (event) => event.preventDefault());
     byId('saved').append(this.savedPart.element);
-    byId('fill').append(
-      fillPart(this.spreadsheet, {
-        wanted: () => this.wanted(),
-        opened: () => this.opened,
-        saved: (room) => this.roomSaved(room),
-        reopened: (name) => void this.open(name),
-      }),
-    );
-    this.rebuild('');
+    byId('fill').append(this.filling.element);
+    keepReachable(byId('piece'), 'The piece pointed at');
+    this.rebuild(fieldId('name'));
     this.lookAgain();
     void this.readSaved();
   }
 
   private readonly events: FormEvents = {
     changed: (path, value, isChoice) => {
+      if (!isChoice) this.isTyped = true;
       this.change(withField(this.state, path, value));
       if (!isChoice) return;
       this.rebuild(fieldId(path));
       if (path === 'units') byId('announced').textContent = this.state.unitsNote;
     },
     left: (path) => {
-      this.state = withLeft(this.state, path);
+      if (this.isTyped) this.state = withLeft(this.state, path);
       this.presses.after(() => {
         if (!this.calculator.hurry()) this.tellProblems();
+        uncoverProblem(path);
       });
     },
     ownChosen: (path, isOwn) => {
@@ -187,7 +195,10 @@ class RoomPage {
     const fields = { paths: pathsOnPage(this.form), leftPaths, isPressed };
     const isBlank = (path: string) => isBlankAt(this.state, path);
     const all = [...this.look.problems, ...this.planProblems];
-    tellProblems(this.form, shownProblems(all, { ...fields, isBlank }));
+    const shown = shownProblems(all, { ...fields, isBlank });
+    tellProblems(this.form, shown);
+    this.heard = announceNew(shown, this.heard);
+    if (all.length === 0) this.filling.putRight();
   }
 
   private roomsThrough(): readonly RoomEntry[] {
@@ -284,6 +295,7 @@ class RoomPage {
     this.state = state;
     this.opened = opened;
     this.kept = this.typed();
+    this.isTyped = state.draft.name !== '';
     this.rebuild(fieldId('name'));
     this.calculator.changed();
   }

@@ -21,6 +21,8 @@ export interface TabBlock {
   readonly landscape: boolean;
   /** What is remembered with the tab and never shown, such as which plan it is of. */
   readonly about?: string;
+  /** `above`: put above what the tab holds, which stays as it is and moves down. Left out: in place of all of it. */
+  readonly place?: 'above';
 }
 
 export interface Cell {
@@ -90,8 +92,13 @@ export function numberCell(number: number, format: string, look: Look = PLAIN): 
   return { value: { kind: 'number', number, format }, look };
 }
 
-/** @param formula ours, starting with `=`; never made from what a person typed */
+/**
+ * @param formula ours, starting with `=`; never made from what a person typed
+ * @param format never automatic: a formula of automatic format takes over that of its operands, and 62 planks of a
+ *   line with an allowance in per cent would be shown as 6200 %
+ */
 export function formulaCell(formula: string, format: string, look: Look = PLAIN): Cell {
+  if (format === 'General' || format === '@') throw new Error(`Internal: ${formula} has no format of its own.`);
   return { value: { kind: 'formula', formula, format }, look };
 }
 

@@ -73,6 +73,7 @@ function shapeOf(shape: Fields, report: Report): unknown {
 
 function fourWalls(walls: unknown, report: Report): Typed[] {
   const given: readonly unknown[] = Array.isArray(walls) ? walls : [];
+  if (given.length > 4) report('shape.walls', tabProblems.fourWalls(given.length));
   return [0, 1, 2, 3].map((i) => typedAt(numbered(WALL_FIELDS.fields[0], i), given[i], `shape.walls.${i}`, report));
 }
 

@@ -5,6 +5,7 @@
 
 import type { HouseEntry } from '../order/houseEntry';
 import { type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
+import { wordsIn } from '../order/words';
 import type { Typed } from '../takeoff/entry';
 import type { Problem } from '../takeoff/result';
 import { dateText, isDate } from './dates';
@@ -77,9 +78,9 @@ function checkedField(kind: FieldKind, value: unknown, label: string, report: (t
 }
 
 /** Words as a list, or as one cell divided by semicolons. */
-function wordsOf(value: unknown): string[] {
-  const parts = Array.isArray(value) ? value.map(String) : String(value ?? '').split(';');
-  return parts.map((part) => part.trim()).filter((part) => part !== '');
+function wordsOf(value: unknown): readonly string[] {
+  if (!Array.isArray(value)) return wordsIn(String(value ?? ''));
+  return value.map((part) => String(part).trim()).filter((part) => part !== '');
 }
 
 /** A date is text only where words are wanted: in a length it is a slip (`5/8`), and is refused. */

@@ -74,13 +74,17 @@ export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): 
 function orderRows(takeoff: Takeoff): Row[] {
   const { entry, units, summary } = takeoff;
   const piece = (ticks: Ticks) => lengthText(ticks, units, 'piece');
-  const boxes = summary.boxCount === null ? textCell('planks in a box not given', STRONG) : count(summary.boxCount);
   const stagger = summary.tightestStagger === null ? 'no joints side by side' : piece(summary.tightestStagger);
   const widths = `${summary.rowCount}: first ${piece(summary.firstRowWidth)}, last ${piece(summary.lastRowWidth)}`;
   return [
-    pair('Planks to buy', count(summary.planksToBuy), 'Area + 10 % would have been', textCell(tenPercent(summary))),
+    pair(
+      summary.boughtWith.length > 0 ? 'Planks counted here' : 'Planks to buy',
+      count(summary.planksToBuy),
+      'Area + 10 % would have been',
+      textCell(tenPercent(summary)),
+    ),
     pair('of them spare', count(summary.planksToBuy - summary.plankCount), 'The plan', textCell(proofText(takeoff))),
-    pair('Boxes to buy', boxes, 'Rows', textCell(widths)),
+    pair('Boxes to buy', boxCell(summary), 'Rows', textCell(widths)),
     pair('Product', textCell(entry.product.name, STRONG), 'Shortest piece', textCell(piece(summary.shortestPiece))),
     pair(
       summary.sharedWith.length > 0 ? 'Waste together' : 'Waste',
@@ -100,8 +104,16 @@ function count(number: number): Cell {
   return numberCell(number, '0', lookWith({ align: 'left' }, STRONG));
 }
 
-function tenPercent({ tenPercentPlanks, tenPercentBoxes }: Summary): string {
-  return tenPercentBoxes === null ? plural(tenPercentPlanks, 'plank') : boxText(tenPercentBoxes, tenPercentPlanks);
+/** Boxes of several rooms are bought together: rounded up room by room they would come to more. */
+function boxCell({ boughtWith, boxCount }: Summary): Cell {
+  if (boughtWith.length > 0) return textCell('with other rooms: see Order', STRONG);
+  return boxCount === null ? textCell('planks in a box not given', STRONG) : count(boxCount);
+}
+
+function tenPercent({ tenPercentPlanks, tenPercentBoxes, boughtWith }: Summary): string {
+  return tenPercentBoxes === null || boughtWith.length > 0
+    ? plural(tenPercentPlanks, 'plank')
+    : boxText(tenPercentBoxes, tenPercentPlanks);
 }
 
 function boxText(boxes: number, planks: number): string {

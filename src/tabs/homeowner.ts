@@ -18,6 +18,7 @@ import {
 } from './block';
 import { brokenLines } from './brokenLines';
 import { drawFloor } from './floorPlan';
+import { pageNumber } from './olderPage';
 
 export const HOMEOWNER_MARK = 'homeowner';
 export const HOMEOWNER_TITLE = 'Homeowner';
@@ -39,9 +40,8 @@ export function homeownerBlock(order: Order): TabBlock {
   const text = (line: string, look: Look = PLAIN) => brokenLines(line, letters).map((part) => [textCell(part, look)]);
   const heading = (name: string) => [[], [textCell(name, HEADED)]];
   const { title } = order.house.homeowner;
-  const page = [
-    ...text(title, TITLE),
-    ...homeownerHead(order).flatMap((line) => text(line)),
+  const head = [...text(title, TITLE), ...homeownerHead(order).flatMap((line) => text(line))];
+  const body = [
     ...homeownerPage(order).flatMap(({ heading: name, lines }) => [
       ...heading(name),
       ...lines.flatMap((line) => text(line)),
@@ -53,6 +53,7 @@ export function homeownerBlock(order: Order): TabBlock {
     ...cells.map((row): readonly Cell[] => [...row, blankCell()]),
     [],
   ]);
+  const page = [...head, ...text(pageNumber([...head, ...body, ...plans])), ...body];
   return {
     title: HOMEOWNER_TITLE,
     mark: HOMEOWNER_MARK,

@@ -5,6 +5,7 @@
 
 import type { HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
+import { wordsText } from '../order/words';
 import type { Typed } from '../takeoff/entry';
 import { type Cell, filledRows, HEADED, numberCell, ownedCell, PLAIN, type TabBlock, TITLE, textCell } from './block';
 import { type CheckedHouse, checkedHouse } from './checkedHouse';
@@ -80,7 +81,7 @@ function valueCell(value: string | number): Cell {
 
 function shownValue(value: unknown): string | number {
   if (typeof value === 'number') return value;
-  return Array.isArray(value) ? value.join('; ') : String(value ?? '');
+  return Array.isArray(value) ? wordsText(value) : String(value ?? '');
 }
 
 function listFrom(values: ReadonlyMap<string, unknown>, section: HouseSection): Item[] {

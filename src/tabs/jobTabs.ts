@@ -2,26 +2,27 @@
 
 import type { PlannedHouse } from '../order/house';
 import { emptyHouse, type HouseEntry } from '../order/houseEntry';
-import { houseProblems } from '../order/houseProblems';
 import { moneyText } from '../order/money';
 import { type Order, orderOf } from '../order/order';
 import { planHouse } from '../order/planHouse';
 import { readHouse } from '../order/readHouse';
-import type { RoomEntry } from '../takeoff/entry';
 import type { Problem, Takeoff } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
+import { chosenRooms } from './chosenRooms';
 import { cutListMark } from './cutList';
 import { floorPlanMark } from './floorPlan';
-import { homeownerBlock } from './homeowner';
+import { HOMEOWNER_MARK, HOMEOWNER_TITLE, homeownerBlock } from './homeowner';
 import { houseFromCells, JOB_MARK, JOB_TITLE, jobBlock, jobLines } from './job';
 import { carriedTicks, JOB_LIST_MARK, JOB_LIST_TITLE, jobListBlock, tickedTasks } from './jobList';
 import { leaveTicked, type MayReplan, ticksAtStake } from './laidWork';
+import { isMarkedOlder, isOlderPage, olderLines } from './olderPage';
 import { ORDER_MARK, ORDER_TITLE, orderBlock } from './order';
-import { carriedInputs, type TypedInputs, typedInputs, withInputs, withTyped } from './orderInputs';
+import { carriedInputs, typedInputs, withInputs, withTyped } from './orderInputs';
+import { toPayIn } from './orderRead';
 import { pdfLink } from './pdfLink';
 import { aboutText, type FreshFloor, freshFloors, marksFrom, tellReplaced } from './planMark';
 import { fillCutList, fillFloorPlan, leftWords, savedRooms } from './roomTabs';
-import { NOTHING_CARRIED, refillTab, rewriteTab, type TabStore, type WrittenTab } from './tabStore';
+import { tabProblems } from './tabProblems';
+import { NOTHING_CARRIED, refillTab, rewriteTab, type TabAsRead, type TabStore, type WrittenTab } from './tabStore';
 
 /** A job as it is opened: with problems the entry is blank, and the tab stays as it is. */
 export interface OpenedJob {
@@ -39,6 +40,8 @@ export type JobAnswer =
       /** What the homeowner pays, as text; too low while anything is missing. */
       readonly toPay: string;
       readonly missing: readonly string[];
+      /** What was not entered at all, has no place in the order, or does not agree with other tabs; sentences. */
+      readonly notes: readonly string[];
       /** Opens a PDF of the homeowner's page in the person's own session; '' where none was filled. */
       readonly pdfLink: string;
       /** Names of tabs with something at their foot that a person wrote and whose place is gone. */
@@ -56,7 +59,8 @@ export type JobAnswer =
  * @param units of a job that is not saved yet
  */
 export async function openJob(store: TabStore, units: HouseEntry['units']): Promise<OpenedJob> {
-  const rooms = (await readableRooms(store)).map((room) => room.name);
+  const { rooms: savedOnes } = await savedRooms(store);
+  const rooms = savedOnes.flatMap((room) => (room.entry ? [room.name] : []));
   const { cells } = await store.read(JOB_MARK, JOB_TITLE);
   if (cells.length === 0) return { entry: emptyHouse(units), rooms, problems: [] };
   const saved = houseFromCells(cells);
@@ -109,13 +113,13 @@ export async function fillOrder(
   const chosen = await withoutTicked(store, entry, worked, mayReplan);
   if (chosen.status === 'problems') return chosen;
   const { floors, left } = chosen;
-  const typed = await typedIn(store);
-  const { order, found } = withTyped({ ...chosen.order, notes: [...left, ...chosen.order.notes] }, typed);
+  const typed = typedInputs(await store.read(ORDER_MARK, ORDER_TITLE));
+  const { order, found } = withTyped(chosen.order, typed);
   const saved = await saveJob(store, entry);
   if (saved.status === 'problems') return saved;
   const about = aboutText(freshFloors(chosen.planned.floors).map(({ mark }) => mark));
   const place = { mark: ORDER_MARK, title: ORDER_TITLE };
-  const block = { ...withInputs(orderBlock(order), found), about };
+  const block = { ...withInputs(orderBlock({ ...order, notes: [...left, ...order.notes] }), found), about };
   const written: (WrittenTab | null)[] = [
     await rewriteTab(store, place, () => ({ block, carried: carriedInputs(found) })),
     await rewriteTab(store, { mark: JOB_LIST_MARK, title: JOB_LIST_TITLE }, ({ cells }) => ({
@@ -128,14 +132,30 @@ export async function fillOrder(
   }
   const filled = floors.flatMap(({ takeoff: { entry: room } }) => [cutListMark(room.name), floorPlanMark(room.name)]);
   const replaced = await tellReplaced(store, floors, [...filled, ORDER_MARK]);
-  const done = written.flatMap((tab) => tab ?? []);
+  const page = await markOlderPage(store, order);
+  const done = [...written, page.marked].flatMap((tab) => tab ?? []);
   return {
-    ...filledAnswer(order),
+    ...filledAnswer(order, page.isOlder ? [tabProblems.olderPage()] : []),
     tabs: [...saved.tabs, ...done.map(({ tab }) => tab)],
     kept: [...saved.kept, ...keptTabs(done)],
     replaced,
     left,
   };
+}
+
+/** A homeowner's page that says something else than the order is told on its top line; all else in it stays. */
+async function markOlderPage(
+  store: TabStore,
+  order: Order,
+): Promise<{ readonly isOlder: boolean; readonly marked: WrittenTab | null }> {
+  const fresh = homeownerBlock(order);
+  let isOlder = false;
+  const marked = await rewriteTab(store, { mark: HOMEOWNER_MARK, title: HOMEOWNER_TITLE }, ({ cells }) => {
+    const isMarked = isMarkedOlder(cells);
+    isOlder = cells.length > 0 && (isMarked || isOlderPage(cells, fresh));
+    return isOlder && !isMarked ? { block: olderLines(fresh, cells), carried: NOTHING_CARRIED } : null;
+  });
+  return { isOlder, marked };
 }
 
 interface ChosenPlan extends Extract<WorkedOut, { status: 'planned' }> {
@@ -204,37 +224,36 @@ function isLaidWithOthers(floor: Takeoff, { rooms, sharing }: PlannedHouse): boo
   return !rooms.includes(floor) || sharing.some((names) => names.includes(floor.entry.name));
 }
 
-/** Plans every room of the job and fills `Homeowner`: a page of values only, to share or print. */
+/**
+ * Plans every room of the job and fills `Homeowner`: a page of values only, to share or print. It is of the plan that the
+ * order is of: lists with ticks stay as they are for both, and what is typed into the order counts for both.
+ */
 export async function fillHomeowner(store: TabStore, entry: HouseEntry): Promise<JobAnswer> {
   const worked = await orderFrom(store, entry);
   if (worked.status === 'problems') return worked;
-  const { order } = withTyped(worked.order, await typedIn(store));
+  const chosen = await withoutTicked(store, entry, worked, leaveTicked);
+  if (chosen.status === 'problems') return chosen;
+  const inTab = await store.read(ORDER_MARK, ORDER_TITLE);
+  const { order } = withTyped(chosen.order, typedInputs(inTab));
   const block = homeownerBlock(order);
   const written = await refillTab(store, block);
   const paper = entry.units === 'us' ? 'letter' : 'A4';
   const { spreadsheetId, sheetId } = written;
   const link = pdfLink({ spreadsheetId, sheetId, paper, landscape: block.landscape });
-  return { ...filledAnswer(order), tabs: [written.tab], kept: keptTabs([written]), pdfLink: link };
-}
-
-/** What was typed into the order as it stands, so that the page and the tab reckon alike. */
-async function typedIn(store: TabStore): Promise<TypedInputs> {
-  return typedInputs(await store.read(ORDER_MARK, ORDER_TITLE));
-}
-
-/** The rooms named, in that order; all that are saved when none is named. */
-export function chosenRooms(
-  saved: readonly RoomEntry[],
-  names: readonly string[],
-): { readonly rooms: readonly RoomEntry[]; readonly problems: readonly Problem[] } {
-  if (saved.length === 0) return { rooms: [], problems: [{ field: 'rooms', text: houseProblems.noRooms() }] };
-  if (names.length === 0) return { rooms: saved, problems: [] };
-  const known = saved.map((room) => room.name);
-  const unknown = names.filter((name) => !known.some((other) => nameKey(other) === nameKey(name)));
   return {
-    rooms: names.flatMap((name) => saved.filter((room) => nameKey(room.name) === nameKey(name))),
-    problems: unknown.map((name) => ({ field: 'rooms', text: houseProblems.noSuchRoom(name, known) })),
+    ...filledAnswer(order, disagreement(inTab, order)),
+    tabs: [written.tab],
+    kept: keptTabs([written]),
+    pdfLink: link,
   };
+}
+
+/** What is typed into the coloured cells of the `Order` tab is in the page; whatever else changes its total is not. */
+function disagreement({ cells }: TabAsRead, { totals, house }: Order): readonly string[] {
+  const inOrder = toPayIn(cells);
+  if (inOrder === null || inOrder === totals.toPay) return [];
+  const [there, here] = [inOrder, totals.toPay].map((cents) => moneyText(cents, house.currency));
+  return [tabProblems.orderDiffers(there, here)];
 }
 
 type WorkedOut =
@@ -243,7 +262,7 @@ type WorkedOut =
 
 async function orderFrom(store: TabStore, entry: HouseEntry, apart: readonly string[] = []): Promise<WorkedOut> {
   const read = readHouse(entry);
-  const chosen = chosenRooms(await readableRooms(store), entry.rooms);
+  const chosen = chosenRooms(await savedRooms(store), entry.rooms);
   const found = [...(read.status === 'problems' ? read.problems : []), ...chosen.problems];
   if (read.status === 'problems' || found.length > 0) return { status: 'problems', problems: found };
   const plan = planHouse(chosen.rooms, read.house.shareOffcuts === 'yes', apart);
@@ -251,24 +270,25 @@ async function orderFrom(store: TabStore, entry: HouseEntry, apart: readonly str
   return { status: 'planned', order: orderOf(read.house, plan.planned), planned: plan.planned };
 }
 
-async function readableRooms(store: TabStore): Promise<readonly RoomEntry[]> {
-  const { rooms } = await savedRooms(store);
-  return rooms.flatMap((room) => (room.entry ? [room.entry] : []));
-}
-
 const NOTHING_FILLED = {
   status: 'filled',
   tabs: [],
   toPay: '',
   missing: [],
+  notes: [],
   pdfLink: '',
   kept: [],
   replaced: [],
   left: [],
 } as const;
 
-function filledAnswer({ totals, missing, house }: Order) {
-  return { ...NOTHING_FILLED, toPay: moneyText(totals.toPay, house.currency), missing };
+function filledAnswer({ totals, missing, notes, house }: Order, ofTabs: readonly string[]) {
+  return {
+    ...NOTHING_FILLED,
+    toPay: moneyText(totals.toPay, house.currency),
+    missing,
+    notes: [...notes, ...ofTabs],
+  };
 }
 
 /** Tabs at whose foot something stands that a person wrote and whose place is gone. */

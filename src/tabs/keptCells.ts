@@ -14,8 +14,10 @@ import {
   textCell,
   tickCell,
 } from './block';
+import { HOMEOWNER_MARK } from './homeowner';
 import { tokenOf } from './lineMemory';
-import { KEPT_HEADING, linesOf, type OldLine, type OwnCell, touchedLines } from './oldTab';
+import { isLineOfPage } from './olderPage';
+import { isPutThere, KEPT_HEADING, linesOf, type OldLine, type OwnCell, touchedLines } from './oldTab';
 import type { CellContent, TabAsRead } from './tabStore';
 
 /** Cells of the old tab that the new one holds already, as `row,column` from 0. */
@@ -36,11 +38,17 @@ export interface KeptBlock {
   readonly asideCount: number;
 }
 
-/** The block with everything a person has put into the tab as it was read. */
+/**
+ * The block with everything a person has put into the tab as it was read. One that goes above the tab takes nothing away,
+ * and comes back as it is.
+ */
 export function withKept(block: TabBlock, old: TabAsRead, carried: Carried): KeptBlock {
+  if (block.place === 'above') return { block, asideCount: 0 };
   const fresh = freshLines(block);
   const keys = new Set(fresh.flatMap(({ all, base }) => [all.join('\n'), base.join('\n')]));
-  const touched = touchedLines(old, (tokens) => keys.has(tokens.join('\n')))
+  const isPage = block.mark === HOMEOWNER_MARK;
+  const isFresh = (tokens: readonly string[]) => keys.has(tokens.join('\n')) || (isPage && isLineOfPage(tokens));
+  const touched = touchedLines(old, isFresh)
     .map((line) => ({ ...line, own: line.own.filter(({ column }) => !carried.has(placeKey(line.row, column))) }))
     .filter(({ own }) => own.length > 0);
   const placed = new Map<number, OwnCell[]>();
@@ -141,7 +149,7 @@ function withOwnBeside(block: TabBlock, placed: ReadonlyMap<number, readonly Own
 function asideRows(aside: readonly OldLine[], old: TabAsRead, block: TabBlock): readonly (readonly Cell[])[] {
   const lines = linesOf(old);
   if (!block.columnWidths.every((width) => width < NARROW)) {
-    return aside.map(({ row }) => spread(lines[row].cells));
+    return aside.map(({ row, ours, own }) => spread(isPutThere(ours) ? own : lines[row].cells));
   }
   const shown = new Set(block.cells.flat().map(cellToken));
   const own = aside.flatMap((line) => line.own).filter(({ token }) => !shown.has(token));

@@ -6,6 +6,7 @@
  * The memory is a Bloom filter (B. H. Bloom, Space/time trade-offs in hash coding with allowable errors, 1970): it never
  * forgets a line of ours, and takes a strange one for ours once in 10^10 as long as the tab has fewer than 3,500 lines.
  */
+import { fingerprint } from './fingerprint';
 
 /** Developer metadata may hold 30,000 characters a tab (Google, "Read and write developer metadata": limits). */
 const MOST_CHARACTERS = 28_000;
@@ -60,16 +61,9 @@ function bitsOf(entry: string, entryCount: number, size: number): readonly numbe
   const bitCount = size * 6;
   // The number of bits an entry sets that mistakes the fewest: ln 2 times the bits there are for it.
   const count = Math.max(1, Math.min(30, Math.round((Math.LN2 * bitCount) / Math.max(1, entryCount))));
-  const first = hashOf(entry, 0x811c9dc5);
-  const step = hashOf(entry, 0x2f0b4a27) | 1;
+  const first = stirred(fingerprint(entry));
+  const step = stirred(fingerprint(entry, 0x2f0b4a27)) | 1;
   return Array.from({ length: count }, (_, i) => stirred(first + Math.imul(i, step)) % bitCount);
-}
-
-/** Source: FNV-1a, 32 bits (Fowler, Noll, Vo), from another start for the second hash. */
-function hashOf(text: string, start: number): number {
-  let hash = start;
-  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
-  return stirred(hash);
 }
 
 /** Source: the last steps of MurmurHash3, 32 bits (A. Appleby, public domain). */

@@ -32,16 +32,22 @@ const MOST_TRIES = 4000;
  * @param isFresh whether a line, by its texts, is one of the tab as it is about to be written
  */
 export function touchedLines(old: TabAsRead, isFresh: (tokens: readonly string[]) => boolean): readonly OldLine[] {
-  const isOurs = (tokens: readonly string[]) => isRemembered(old.memory, lineEntry(tokens)) || isFresh(tokens);
+  const isOurs = (tokens: readonly string[]) =>
+    isRemembered(old.memory, lineEntry(tokens)) || isFresh(tokens) || isPutThere(tokens);
   return linesOf(old).flatMap(({ row, cells }): OldLine[] => {
     const tokens = cells.map((cell) => cell.token);
-    if (cells.length === 0 || tokens[0] === KEPT_HEADING || NO_LONGER_HOLDS.test(tokens[0])) return [];
+    if (cells.length === 0) return [];
     const apart = ownAmong(tokens, isOurs);
     const ours = tokens.filter((_, i) => !apart.includes(i));
     const isInput = ({ token }: OwnCell) => isRemembered(old.memory, inputEntry(ours, '', token));
     const own = apart.map((i) => cells[i]).filter((cell) => ours.length === 0 || !isInput(cell));
     return own.length === 0 ? [] : [{ row, ours, own }];
   });
+}
+
+/** Whether a line of ours is one that comes and goes, in a tab that is about something else. */
+export function isPutThere(tokens: readonly string[]): boolean {
+  return tokens.length === 1 && (tokens[0] === KEPT_HEADING || NO_LONGER_HOLDS.test(tokens[0]));
 }
 
 /** The lines of a tab without what was kept at its foot, so that it is not read as ours. */

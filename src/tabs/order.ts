@@ -3,8 +3,11 @@
  * that a changed price, allowance or rate changes the totals; none of them calls a function of ours, so the tab goes on
  * reckoning in any spreadsheet it is copied or downloaded to.
  */
+import { areaUnit } from '../order/coverOrder';
+import type { MarginOf } from '../order/money';
 import type { Order } from '../order/order';
 import type { OrderLine, OrderPart } from '../order/orderLine';
+import { numberText } from '../takeoff/text/numberText';
 import {
   BAND,
   blankCell,
@@ -21,13 +24,26 @@ import {
   TITLE,
   textCell,
 } from './block';
+import {
+  amountFormula,
+  lineTotalFormula,
+  MEASURE_FORMAT,
+  MONEY_FORMAT,
+  moreFormulas,
+  packsFormula,
+  quantityFormula,
+  rateFormula,
+  sumFormula,
+  verdictFormula,
+  WHOLE_FORMAT,
+} from './orderFormulas';
+import { TO_PAY, TOTAL_COLUMN } from './orderRead';
 
 export const ORDER_MARK = 'order';
 export const ORDER_TITLE = 'Order';
 
 const COLUMN_COUNT = 12;
-const MONEY = '#,##0.00';
-/** As many decimals as there are: a format with optional ones leaves the point standing. */
+/** Of a number, as many decimals as there are. Never of a formula: see `formulaCell`. */
 const COUNT = 'General';
 const PERCENT = '0.0#%';
 const RIGHT: Look = lookWith({ align: 'right' });
@@ -62,7 +78,7 @@ export function orderBlock(order: Order): TabBlock {
   rows.push([textCell(ORDER_TITLE, TITLE)]);
   rows.push([
     textCell(
-      'Coloured cells may be changed: the totals follow, the cut lists do not. Filling the tab again takes them from the job and the rooms.',
+      'Coloured cells may be changed: the totals follow, the cut lists do not. What you type there stays when the order is filled again, but Needed comes from the plan.',
     ),
   ]);
   rows.push([]);
@@ -117,9 +133,7 @@ function addLines(rows: Rows, lines: readonly OrderLine[]): Span {
 /** One line; its sums are those of `orderLine`, written out. What is not packed has no cells for packs. */
 function lineCells(line: OrderLine, row: number): readonly Cell[] {
   const isPacked = line.rounding !== 'none';
-  const needed = `ROUND(C${row}*(1+E${row}),6)`;
-  const quantity = line.rounding === 'whole' ? `ROUNDUP(${needed},0)` : needed;
-  const packs = `=IF(OR(G${row}="missing",H${row}=""),"missing",ROUNDUP(ROUND(G${row}/H${row},6),0))`;
+  const quantityFormat = line.rounding === 'whole' ? WHOLE_FORMAT : MEASURE_FORMAT;
   return [
     textCell(line.item),
     textCell(line.reason, lookWith({ wrap: true })),
@@ -127,12 +141,12 @@ function lineCells(line: OrderLine, row: number): readonly Cell[] {
     textCell(line.unit, RIGHT),
     isPacked ? inputCell(line.allowance, PERCENT) : blankCell(),
     isPacked ? inputCell(line.extra, COUNT) : blankCell(),
-    formulaCell(`=IF(C${row}="","missing",${quantity}+F${row})`, COUNT, RIGHT),
+    formulaCell(quantityFormula(row, line.rounding), quantityFormat, RIGHT),
     isPacked ? inputCell(line.pack, COUNT) : blankCell(),
     textCell(line.packName, RIGHT),
-    formulaCell(isPacked ? packs : `=G${row}`, COUNT, RIGHT),
+    formulaCell(packsFormula(row, isPacked), isPacked ? WHOLE_FORMAT : MEASURE_FORMAT, RIGHT),
     inputCell(line.price, '#,##0.00##'),
-    formulaCell(`=IF(OR(J${row}="missing",K${row}=""),"missing",ROUND(J${row}*K${row},2))`, MONEY, RIGHT),
+    formulaCell(lineTotalFormula(row), MONEY_FORMAT, RIGHT),
   ];
 }
 
@@ -141,38 +155,43 @@ function inputCell(value: number | null, format: string): Cell {
 }
 
 /** Each total is rounded once, as in `money.ts`. */
-function addTotals(rows: Rows, { house }: Order, materials: Span, labour: Span): void {
-  const { terms } = house;
-  const sumOf = ({ first, last }: Span) => `=ROUND(SUM(L${first}:L${last}),2)`;
+function addTotals(rows: Rows, order: Order, materials: Span, labour: Span): void {
+  const { terms } = order.house;
+  const sumOf = ({ first, last }: Span) => sumFormula(first, last);
   rows.push([]);
   const base = rows.length + 1;
   const taxOnPrice = terms.taxOn === 'price';
-  const margin = terms.marginOf === 'cost' ? `K${base + 4}` : `K${base + 4}/(1-K${base + 4})`;
   const taxNote = terms.tax === null ? 'no tax entered' : '';
+  const taxFormula = (row: number, taxed: number) => rateFormula(`K${row}`, amountFormula(`L${taxed}*K${row}`));
   addTotal(rows, 'Materials', '', null, sumOf(materials));
   addTotal(
     rows,
     'Tax on materials',
     taxOnPrice ? '' : taxNote,
     taxOnPrice ? 0 : (terms.tax ?? 0),
-    `=ROUND(L${base}*K${base + 1},2)`,
+    taxFormula(base + 1, base),
   );
   addTotal(rows, 'Labour', '', null, sumOf(labour));
-  addTotal(rows, 'Cost', '', null, `=ROUND(L${base}+L${base + 1}+L${base + 2},2)`);
-  addTotal(rows, 'Margin', `of ${terms.marginOf}`, terms.margin, `=ROUND(L${base + 3}*${margin},2)`);
-  addTotal(rows, 'Price before tax', '', null, `=ROUND(L${base + 3}+L${base + 4},2)`);
+  addTotal(rows, 'Cost', '', null, sumFormula(base, base + 2));
+  addTotal(rows, 'Margin', `of ${terms.marginOf}`, terms.margin, marginFormula(base + 4, terms.marginOf));
+  addTotal(rows, 'Price before tax', '', null, sumFormula(base + 3, base + 4));
   addTotal(
     rows,
     'Tax on the price',
     taxOnPrice ? taxNote : '',
     taxOnPrice ? (terms.tax ?? 0) : 0,
-    `=ROUND(L${base + 5}*K${base + 6},2)`,
+    taxFormula(base + 6, base + 5),
   );
-  addTotal(rows, 'To pay', '', null, `=ROUND(L${base + 5}+L${base + 6},2)`, lookWith({ size: 12 }, STRONG));
-  const count = `COUNTIF(L${materials.first}:L${labour.last},"missing")`;
-  const lines = `IF(${count}=1,"1 line has",${count}&" lines have")`;
-  const warning = `${lines}&" no price, pack or quantity: the total is too low."`;
-  rows.push([formulaCell(`=IF(${count}=0,"Every line has a price.",${warning})`, 'General', STRONG)]);
+  addTotal(rows, TO_PAY, '', null, sumFormula(base + 5, base + 6), lookWith({ size: 12 }, STRONG));
+  const verdict = verdictFormula(materials.first, rows.length, order.notOrdered.length === 0);
+  rows.push([formulaCell(verdict, WHOLE_FORMAT, STRONG)]);
+}
+
+/** Of the cost in the row above; all of the price cannot be margin. */
+function marginFormula(row: number, marginOf: MarginOf): string {
+  const cost = `L${row - 1}*K${row}`;
+  if (marginOf === 'cost') return rateFormula(`K${row}`, amountFormula(cost));
+  return rateFormula(`K${row}`, `IF(K${row}<1,${amountFormula(`${cost}/(1-K${row})`)},"check rate")`);
 }
 
 function addTotal(
@@ -190,7 +209,7 @@ function addTotal(
     textCell(note),
     ...gap,
     rateCell,
-    formulaCell(formula, MONEY, { ...look, align: 'right' }),
+    formulaCell(formula, MONEY_FORMAT, { ...look, align: 'right' }),
   ]);
 }
 
@@ -251,19 +270,36 @@ function addTenPercent(rows: Rows, order: Order, firstLine: number): void {
     const line = firstLine + i;
     const row = rows.length + 1;
     const known = boxes !== null && ruleBoxes !== null;
-    const more = known ? `=H${row}-G${row}` : '';
-    const money = known ? `=IF(K${line}="","missing",ROUND(J${row}*K${line},2))` : '';
+    const more = known ? moreFormulas(row, line) : { boxes: '', money: '' };
     const reason = 'what the percentage rule would order';
     const shown = known ? `=J${line}` : '';
-    rows.push(shownCells([product, reason, planks, '', rulePlanks, '', shown, ruleBoxes, '', more, '', money], i));
+    rows.push(
+      shownCells([product, reason, planks, '', rulePlanks, '', shown, ruleBoxes, '', more.boxes, '', more.money], i),
+    );
   });
 }
 
 function addHours(rows: Rows, order: Order): void {
   if (!order.house.pace) return;
-  addHeading(rows, ['Hours by the minutes entered', '', 'Rows', 'Cuts', 'Notches', '', 'Doorways', '', '', 'Hours']);
-  order.hours.forEach(({ room, rows: rowCount, cuts, notches, doorways, hours }, i) => {
-    rows.push(shownCells([room, '', rowCount, cuts, notches, '', doorways, '', '', hours], i));
+  addHeading(rows, [
+    'Hours by the minutes entered',
+    '',
+    'Rows',
+    'Cuts',
+    'Notches',
+    'Trim',
+    'Doorways',
+    'Doors',
+    '',
+    'Hours',
+  ]);
+  const unit = areaUnit(order.house.units);
+  const areas = (layers: number, tearOut: number) =>
+    `${numberText(layers, 2)} ${unit} of underlay, ${numberText(tearOut, 2)} ${unit} of old floor out`;
+  order.hours.forEach(({ room, rows: rowCount, cuts, notches, trims, doorways, doors, layers, tearOut, hours }, i) => {
+    rows.push(
+      shownCells([room, areas(layers, tearOut), rowCount, cuts, notches, trims, doorways, doors, '', hours], i),
+    );
   });
 }
 
@@ -276,7 +312,7 @@ function shownCells(values: readonly (string | number | null)[], index: number):
   const right: Look = { ...look, align: 'right' };
   return values.map((value, column) => {
     if (typeof value === 'number') return numberCell(value, COUNT, right);
-    if (column > 1 && value) return formulaCell(value, column === COLUMN_COUNT - 1 ? MONEY : COUNT, right);
+    if (column > 1 && value) return formulaCell(value, column === TOTAL_COLUMN ? MONEY_FORMAT : WHOLE_FORMAT, right);
     return value ? textCell(value, look) : blankCell(look);
   });
 }

@@ -101,7 +101,7 @@ export function withTyped(order: Order, typed: TypedInputs): TypedOrder {
   const rates = ratesTyped(order, typed);
   found.push(...rates);
   notes.push(
-    ...rates.map(({ item, value }) => `Typed in this tab and kept: ${item}, ${Math.round(value * 1e4) / 100} %.`),
+    ...rates.map(({ item, value }) => `Typed in the order and kept: ${item}, ${Math.round(value * 1e4) / 100} %.`),
   );
   return { order: reckoned(order, replaced, rates, notes), found };
 }
@@ -114,7 +114,7 @@ function typedNote({ item, name, value }: TypedInput, line: OrderLine): string {
   const shown = (number: number | null) =>
     number === null ? 'none' : name === 'allowance' ? `${Math.round(number * 1e4) / 100} %` : String(number);
   const words = { allowance: 'allowance', extra: 'extra', pack: 'in a pack', price: 'price' }[name];
-  return `Typed in this tab and kept: ${item}, ${words} ${shown(value)}, not ${shown(line[name])}. Clear the cell and fill the order again to go back.`;
+  return `Typed in the order and kept: ${item}, ${words} ${shown(value)}, not ${shown(line[name])}. Clear the cell and fill the order again to go back.`;
 }
 
 /** The rates that count: tax where it is charged, and the margin. */

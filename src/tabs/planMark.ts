@@ -4,6 +4,7 @@
  */
 import type { Takeoff } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
+import { fingerprint } from './fingerprint';
 import type { OurTab, TabStore } from './tabStore';
 
 /** One floor of one plan, as it is remembered with a tab. */
@@ -121,13 +122,7 @@ function replacedWords({ mark }: OurTab, { takeoff, mark: now }: FreshFloor, old
   return `This ${what} no longer holds: it cuts planks for ${name}, which was planned anew, see ${tab}. Fill this room or the order again.`;
 }
 
-/** Source: FNV-1a, 32 bits (Fowler, Noll, Vo), twice from different starts. */
+/** Two fingerprints from different starts. */
 function shortHash(text: string): string {
-  return [0x811c9dc5, 0x9e3779b9]
-    .map((start) => {
-      let hash = start;
-      for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
-      return (hash >>> 0).toString(36);
-    })
-    .join('-');
+  return [fingerprint(text), fingerprint(text, 0x9e3779b9)].map((hash) => hash.toString(36)).join('-');
 }

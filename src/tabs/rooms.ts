@@ -34,6 +34,8 @@ export interface SavedRoom {
   /** Null when it cannot be read, or when a room left of it has its name. */
   readonly entry: RoomEntry | null;
   readonly column: RoomColumn;
+  /** Why it cannot be read; none when it can. */
+  readonly problems: readonly string[];
 }
 
 export interface SavedRooms {
@@ -127,10 +129,12 @@ export function entriesFromCells(cells: readonly (readonly unknown[])[]): SavedR
   for (let i = 1; i < columnCount; i++) {
     const cells = values.slice(first).map((row) => row[i] ?? '');
     if (cells.every((cell) => cell === '')) continue;
-    const room = savedRoom(labels, cells, problems);
-    const isTwice = rooms.some((other) => nameKey(other.name) === nameKey(room.name));
-    if (isTwice) problems.push(tabProblems.savedTwice(room.name));
-    rooms.push(isTwice ? { ...room, entry: null } : room);
+    const read = savedRoom(labels, cells);
+    const isTwice = rooms.some((other) => nameKey(other.name) === nameKey(read.name));
+    const twice = isTwice ? [tabProblems.savedTwice(read.name)] : [];
+    const room = { ...read, entry: isTwice ? null : read.entry, problems: [...read.problems, ...twice] };
+    problems.push(...room.problems);
+    rooms.push(room);
   }
   return { rooms, problems, isReadable: true };
 }
@@ -169,7 +173,7 @@ function typedCell(typed: Typed | undefined, look: typeof PLAIN): Cell {
     : textCell(typed ?? '', look);
 }
 
-function savedRoom(labels: readonly string[], cells: readonly unknown[], problems: string[]): SavedRoom {
+function savedRoom(labels: readonly string[], cells: readonly unknown[]): SavedRoom {
   const column = new Map<string, Typed>();
   const found: FoundField[] = [];
   cells.forEach((cell, i) => {
@@ -180,9 +184,8 @@ function savedRoom(labels: readonly string[], cells: readonly unknown[], problem
   });
   const checked = checkedEntry(entryOf(found));
   const name = String(column.get(ROOM_LABEL) ?? '');
-  if (checked.ok) return { name, entry: checked.entry, column };
-  problems.push(...checked.problems.map((problem) => tabProblems.inRoom(name, problem.text)));
-  return { name, entry: null, column };
+  if (checked.ok) return { name, entry: checked.entry, column, problems: [] };
+  return { name, entry: null, column, problems: checked.problems.map(({ text }) => tabProblems.inRoom(name, text)) };
 }
 
 interface FoundField {
@@ -207,7 +210,7 @@ function entryOf(found: readonly FoundField[]): Record<string, unknown> {
     shape: {
       ...shape,
       walls: isFourWalls
-        ? [1, 2, 3, 4].map((number) => fields('shape.walls', number).length)
+        ? lengthsOfWalls(found)
         : items('shape.walls').map((wall) => ({ ...wall, length: typedWall(wall.length) })),
       rectangles: items('shape.rectangles'),
     },
@@ -216,6 +219,13 @@ function entryOf(found: readonly FoundField[]): Record<string, unknown> {
     product: fields('product'),
     rules: fields('rules'),
   };
+}
+
+/** Of a room of four walls: the four, and any more that stand there, so that a fifth is told and not dropped. */
+function lengthsOfWalls(found: readonly FoundField[]): readonly unknown[] {
+  const lengths = found.filter(({ at, key }) => at === 'shape.walls' && key === 'length');
+  const four = [1, 2, 3, 4].map((number) => lengths.find((length) => length.number === number)?.cell);
+  return [...four, ...lengths.filter(({ number }) => number > 4).map(({ cell }) => cell)];
 }
 
 /** A cell of a room that is written again as it stands. Dates and ticks become text: still unreadable, still there. */

@@ -27,6 +27,9 @@ export const tabProblems = {
 
   longList: (where: string, count: number, most: number) => `${where}: ${count} were given. At most ${most} are taken.`,
 
+  fourWalls: (count: number) =>
+    `Walls: ${count} were given to a room measured as four walls. Keep four, or measure it as walls in order, with turns.`,
+
   noList: (where: string) => `${where}: a list is wanted. Open the sidebar again and type the room there.`,
 
   /** The `Rooms` tab, by whichever name it goes now. */
@@ -37,6 +40,13 @@ export const tabProblems = {
 
   savedTwice: (name: string) =>
     `"${shortened(name)}" is saved twice. The left one is read; give the other another name.`,
+
+  /** The homeowner's page and the order, whichever was filled last. */
+  olderPage: () =>
+    "The homeowner's page is older than this order, and says so on its top line. Fill it again before it is handed over.",
+
+  orderDiffers: (inOrder: string, onPage: string) =>
+    `The Order tab comes to ${inOrder} and this page to ${onPage}: the job or a room has changed since the order was filled, or a cell of the order that the page does not reckon with. Fill the order, then fill the page again.`,
 
   /** A saved room that cannot be read, said at the room. */
   inRoom: (name: string, sentence: string) => `${name === '' ? 'A room without a name' : shortened(name)}: ${sentence}`,

@@ -135,6 +135,8 @@ export interface Summary {
   readonly planksToBuy: number;
   /** Null when the product does not say how many planks a box holds. */
   readonly boxCount: number | null;
+  /** Other floors of the job that are laid with the same product: boxes are bought for all of them together. */
+  readonly boughtWith: readonly string[];
   /** Other rooms that are cut from the same planks: `waste` and `proof` are of all of them together. */
   readonly sharedWith: readonly string[];
   /** Fraction of the planks of the plan that does not end up in the floor. */

@@ -5,9 +5,11 @@
  *     "twins"?: [[first row, last row]] }] }
  *
  * L plank length, W its width, k kerf, m minimum piece, S minimum stagger, T aligned-joint distance; x left end of a
- * run in room coordinates, R its length. What else an instance carries (its category, known counts) is left alone.
+ * run in room coordinates, R its length. What else an instance carries (its category, known counts) is left alone,
+ * unless it is a field of these under a mistyped name.
  */
 import type { CutJob, CutPlan, JobRow, PlannedRow } from '../cutting/job';
+import { nearestWord } from './nearestWord';
 
 /** A job and the name it goes by in its file. */
 export interface NamedJob {
@@ -128,13 +130,25 @@ const NUMBERS: readonly (readonly [key: string, least: number])[] = [
 /** What is wrong with an instance, as ends of a sentence that begins with its name. */
 function problemsOf(instance: unknown): string[] {
   if (!isObject(instance)) return ['is not an object'];
-  const numbers = NUMBERS.flatMap(([key, least]) => wholeNumberProblem(instance, key, least));
+  const numbers = [
+    ...mistypedProblems(instance, ['id', ...NUMBERS.map(([key]) => key), 'T', 'rows', 'twins']),
+    ...NUMBERS.flatMap(([key, least]) => wholeNumberProblem(instance, key, least)),
+  ];
   if (instance.T !== undefined) numbers.push(...wholeNumberProblem(instance, 'T', 0));
   if (!Array.isArray(instance.rows) || instance.rows.length === 0) return [...numbers, 'needs "rows", a list'];
   const rows: readonly unknown[] = instance.rows;
   const rowProblems = rows.flatMap((row, index) => rowProblemsOf(row).map((found) => `row ${index + 1} ${found}`));
   if (rowProblems.length > 0) return [...numbers, ...rowProblems];
   return [...numbers, ...roomProblems(rows as Instance['rows']), ...twinProblems(instance.twins, rows.length)];
+}
+
+/** A field nobody knows is left alone; one that stands in the place of a known one, mistyped, is not. */
+function mistypedProblems(owner: Record<string, unknown>, keys: readonly string[]): string[] {
+  const missing = new Map(keys.filter((key) => !(key in owner)).map((key) => [key, []]));
+  return Object.keys(owner).flatMap((key) => {
+    const nearest = keys.includes(key) ? null : nearestWord(key, missing);
+    return nearest ? [`has no field "${key}"; the nearest is "${nearest}"`] : [];
+  });
 }
 
 function wholeNumberProblem(owner: Record<string, unknown>, key: string, least: number): string[] {
@@ -145,13 +159,18 @@ function wholeNumberProblem(owner: Record<string, unknown>, key: string, least: 
 }
 
 function rowProblemsOf(row: unknown): string[] {
-  if (!isObject(row) || !Array.isArray(row.runs) || row.runs.length === 0) return ['needs "runs", a list'];
+  if (!isObject(row)) return ['is not an object'];
+  if (!Array.isArray(row.runs) || row.runs.length === 0) {
+    return [...mistypedProblems(row, ['room', 'width', 'runs']), 'needs "runs", a list'];
+  }
   const runs: readonly unknown[] = row.runs;
   if (!runs.every(isObject)) return ['needs each of its "runs" to be { "x", "R" }'];
   return [
+    ...mistypedProblems(row, ['room', 'width', 'runs']),
     ...wholeNumberProblem(row, 'room', 0),
     ...(row.width === undefined ? [] : wholeNumberProblem(row, 'width', 1)),
     ...runs.flatMap((run) => [
+      ...mistypedProblems(run, ['x', 'R']),
       ...wholeNumberProblem(run, 'x', Number.MIN_SAFE_INTEGER),
       ...wholeNumberProblem(run, 'R', 1),
     ]),

@@ -8,12 +8,14 @@
  * The file of plans is `{ "plans": { id: { rows, bound, stop, ms } } }`; the forms are told in `jobFiles.ts`. Rooms are
  * planned from what a person typed, and the file is `{ "floors": { id: ... } }`, in millimetres; see `roomFiles.ts`.
  */
-import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import type { CutPlan } from '../cutting/job';
 import { checkCutPlan } from '../cutting/plan/ledger';
 import { planCuts } from '../cutting/search';
+import { codeOf, textOfFile } from './fileText';
 import { type NamedJob, readJobFile, type WrittenPlan, writtenPlan } from './jobFiles';
+import { placeWords } from './roomFileFields';
 import { floorsOfFiles } from './roomFiles';
 
 /** What the command was asked to do. Paths as typed. */
@@ -107,7 +109,13 @@ function planRooms(request: PlanRequest, say: (line: string) => void, folder: st
   const floors = floorsOfFiles(resolve(folder, request.source.path));
   writeText(resolve(folder, request.out), `${JSON.stringify({ floors })}\n`);
   const failed = Object.entries(floors).filter(([, { problems }]) => problems.length > 0);
-  for (const [id, { problems }] of failed) for (const { text } of problems) say(`${id}: ${text}`);
+  for (const [id, { problems }] of failed) {
+    for (const { field, text } of problems) {
+      // A sentence says the words of the form; a file goes by its fields.
+      const isNamed = text.includes(field.slice(field.lastIndexOf('.') + 1));
+      say(isNamed ? `${id}: ${text}` : `${id}: ${text} (${placeWords(field)})`);
+    }
+  }
   const count = Object.keys(floors).length;
   say(`${count - failed.length} of ${count} floors planned. Written to ${request.out}.`);
   return failed.length === 0 ? 0 : 1;
@@ -151,7 +159,7 @@ function summaryOf(plans: readonly WrittenPlan[]): string {
 
 function readText(path: string): string {
   try {
-    return readFileSync(path, 'utf8');
+    return textOfFile(path);
   } catch (error) {
     throw new Error(`The file of jobs cannot be read: ${path} (${codeOf(error)}).`);
   }
@@ -164,17 +172,6 @@ function writeText(path: string, text: string): void {
   } catch (error) {
     throw new Error(`The file of plans cannot be written: ${path} (${codeOf(error)}).`);
   }
-}
-
-/** The system's word for a failure, made plain where it is a common one. */
-function codeOf(error: unknown): string {
-  const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-  const plain: Readonly<Record<string, string>> = {
-    ENOENT: 'there is no such file',
-    EISDIR: 'it is a folder',
-    EACCES: 'it may not be opened',
-  };
-  return plain[code] ?? code;
 }
 
 if (process.argv[1]?.endsWith('planFiles.ts')) {

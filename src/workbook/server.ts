@@ -1,6 +1,6 @@
 /** Serves the page with the add-on's built files to this computer only. */
 import { readFile } from 'node:fs/promises';
-import { createServer, type Server } from 'node:http';
+import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { build } from 'esbuild';
@@ -47,12 +47,12 @@ export async function servePage(
     ['addon/Code.js', addOn['Code.js']],
     ['addon/Sidebar.html', addOn['Sidebar.html']],
   ]);
-  const server = createServer(async (request, response) => {
-    const name = new URL(request.url ?? '/', 'http://localhost').pathname.slice(1) || 'index.html';
-    const body = texts.get(name) ?? (await packageFile(name));
-    const type = TYPES[name.slice(name.lastIndexOf('.') + 1)] ?? 'text/plain';
-    if (body === undefined) response.writeHead(404).end('Not found');
-    else response.writeHead(200, { 'content-type': `${type}; charset=utf-8`, 'cache-control': 'no-store' }).end(body);
+  const server = createServer((request, response) => {
+    answer(request, texts, response).catch(() => {
+      // A file of a package that is gone, or a person who left: the next request is answered all the same.
+      if (!response.headersSent) response.writeHead(500);
+      response.end('This file cannot be read');
+    });
   });
   await listen(server, port).catch(() => listen(server, 0));
   return {
@@ -63,6 +63,23 @@ export async function servePage(
         server.closeAllConnections();
       }),
   };
+}
+
+async function answer(
+  request: IncomingMessage,
+  texts: ReadonlyMap<string, string>,
+  response: ServerResponse,
+): Promise<void> {
+  const name = nameIn(request.url ?? '/');
+  const body = texts.get(name) ?? (await packageFile(name));
+  const type = TYPES[name.slice(name.lastIndexOf('.') + 1)] ?? 'text/plain';
+  if (body === undefined) response.writeHead(404).end('Not found');
+  else response.writeHead(200, { 'content-type': `${type}; charset=utf-8`, 'cache-control': 'no-store' }).end(body);
+}
+
+/** The file asked for. Cut out as text: what a request asks for need not be an address, and `//` is none. */
+function nameIn(target: string): string {
+  return target.replace(/[?#].*$/s, '').replace(/^\//, '') || 'index.html';
 }
 
 function listen(server: Server, port: number): Promise<void> {

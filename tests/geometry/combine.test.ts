@@ -38,6 +38,19 @@ describe('areas agree with Clipper2', () => {
   });
 });
 
+test('regions of hundreds of edges agree with Clipper2', () => {
+  // Thirty tangles, strewn over a room and lying over one another: 300 edges and a few thousand meetings.
+  const strewn = (random: SeededRandom): Region =>
+    Array.from({ length: 30 }, () => {
+      const [dx, dy] = [random.whole(0, ROOM), random.whole(0, ROOM)];
+      return tangledOutline(random, ROOM / 4).map(({ x, y }) => ({ x: x + dx, y: y + dy }));
+    });
+  for (let seed = 1; seed <= 20; seed++) {
+    const random = seededRandom(seed);
+    expectAgreement(strewn(random), strewn(random));
+  }
+});
+
 test('right-angled rooms agree with polygon-clipping to the square tick', () => {
   for (let seed = 1; seed <= 400; seed++) {
     const random = seededRandom(seed);

@@ -1,39 +1,21 @@
 import { describe, expect, test } from 'vitest';
 import { ticksOfInches } from '../../src/geometry/length';
-import { beforeYouBegin } from '../../src/order/beforeYouBegin';
 import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import type { Order } from '../../src/order/order';
 import { orderOf } from '../../src/order/order';
 import { readHouse } from '../../src/order/readHouse';
 import { PLANK_UNDERLAY } from '../../src/sheet/functions';
-import type { Takeoff } from '../../src/takeoff/result';
 import { bareTakeoff, doorwayIn, plainEntry } from '../support/bareTakeoff';
 import { demoJob } from '../support/demoHouse';
+import { lineNamed, orderFor, PLAIN_PRODUCT, PLAIN_TERMS, plainRoom } from '../support/plainOrder';
 import { demoOrder } from '../support/plannedDemo';
 
 const BLANK = emptyHouse('us');
-const PRODUCT = { name: 'Plain oak', proof: 'cannot be done with fewer' };
-
-/** The order of rooms laid from planks of 48 x 6 in, 10 a box at 50. */
-function orderFor(
-  rooms: readonly Takeoff[],
-  changes: Partial<HouseEntry> = {},
-  floors: readonly Takeoff[] = rooms,
-): Order {
-  const read = readHouse({ ...BLANK, ...changes });
-  if (read.status === 'problems') throw new Error(read.problems.map((problem) => problem.text).join(' '));
-  const plankCount = rooms.reduce((sum, room) => sum + room.summary.plankCount, 0);
-  return orderOf(read.house, { rooms, floors, products: [{ ...PRODUCT, plankCount }], sharing: [] });
-}
-
-const lineNamed = (order: Order, item: string) => order.lines.find((line) => line.item === item);
-const plainRoom = (planks: number) => bareTakeoff(plainEntry('Den', 12, 10), { planks });
-const terms = { ...blankItem('floors'), product: 'plain OAK' };
 const doorTo = doorwayIn(1, 2, 3);
 
 describe('boxes from the plan', () => {
   test('61 planks with 5 % mis-cuts and 2 to keep: 65 + 2, in sevens of ten, three fill the last box', () => {
-    const order = orderFor([plainRoom(61)], { floors: [{ ...terms, misCuts: 5, keep: 2 }] });
+    const order = orderFor([plainRoom(61)], { floors: [{ ...PLAIN_TERMS, misCuts: 5, keep: 2 }] });
     expect(lineNamed(order, 'Plain oak')).toMatchObject({ quantity: 67, packs: 7, total: 35_000 });
     expect(order.floors[0].spares).toMatchObject({ planned: 61, misCuts: 4, kept: 2, roomSpares: 0, boxRounding: 3 });
   });
@@ -80,8 +62,10 @@ describe('what is charged', () => {
     cuts: ['crosscut', 'crosscut', 'rip', 'notch', 'angled crosscut'],
   });
 
+  const noMore = { perTrim: '', perDoor: '', perUnderlay: '', perTearOut: '' };
+
   test('hours are the minutes entered: 30 + 20 x 6 + 5 x 2 + 2 x 10 + 1 x 15 = 195 min = 3.25 h', () => {
-    const pace = { perRoom: 30, perRow: 6, perCut: 2, perNotch: 10, perDoorway: 15 };
+    const pace = { perRoom: 30, perRow: 6, perCut: 2, perNotch: 10, perDoorway: 15, ...noMore };
     const order = orderFor([room], { labour, pace });
     expect(order.hours[0]).toMatchObject({ rows: 20, cuts: 5, notches: 2, doorways: 1, hours: 3.25 });
     expect(order.lines.filter((line) => line.part === 'labour').map((line) => line.total)).toEqual([
@@ -95,7 +79,10 @@ describe('what is charged', () => {
   });
 
   test('no labour, no tax: both are said', () => {
-    expect(orderFor([room]).notes).toEqual(['No labour is entered.', 'No tax is entered.']);
+    expect(orderFor([room]).notes).toEqual([
+      'No labour is entered: the price is for the materials alone.',
+      'No tax is entered.',
+    ]);
   });
 });
 
@@ -154,7 +141,7 @@ describe('bars at doorways', () => {
 describe('names that are nowhere', () => {
   test('rooms and products that the order has not are told', () => {
     const order = orderFor([plainRoom(60)], {
-      floors: [{ ...terms, product: 'Marble' }],
+      floors: [{ ...PLAIN_TERMS, product: 'Marble' }],
       trims: [{ ...blankItem('trims'), name: 'Shoe', stockLength: 8, rooms: ['Attic'], price: 1 }],
       appliances: [{ name: 'Fridge', room: 'Kitchen', opening: 70, height: 69 }],
     });
@@ -175,13 +162,12 @@ describe('names that are nowhere', () => {
 });
 
 describe('before you begin', () => {
-  const linesOf = (order: Order, subject: string) =>
-    beforeYouBegin(order.house, order.rooms, order.trims).filter((line) => line.subject === subject);
+  const linesOf = (order: Order, subject: string) => order.before.filter((line) => line.subject === subject);
   const wood = (plankWidth: string, moisture: number, subfloorMoisture: number) => {
     const entry = plainEntry('Den', 12, 10);
     const product = { ...entry.product, kind: 'solid wood' as const, plankWidth };
     return orderFor([bareTakeoff({ ...entry, product }, { planks: 60 })], {
-      floors: [{ ...terms, moisture }],
+      floors: [{ ...PLAIN_TERMS, moisture }],
       site: { ...BLANK.site, subfloor: 'wood', subfloorMoisture },
     });
   };
@@ -200,65 +186,24 @@ describe('before you begin', () => {
     expect(linesOf(wood(width, moisture, subfloor), 'Moisture').map((line) => line.state)).toEqual([state]);
   });
 
-  // ASTM F710 as summed up by a manufacturer, F2170 probes; BS 8201 has the same figure.
-  test.each([
-    [75, 'do'],
-    [76, 'stop'],
-    ['', 'ask'],
-  ])('concrete at %j %% relative humidity: %s', (subfloorMoisture, state) => {
-    const site = { ...BLANK.site, subfloor: 'concrete', subfloorMoisture } as const;
-    const order = orderFor([plainRoom(60)], { site });
-    expect(linesOf(order, 'Moisture').map((line) => line.state)).toEqual([state]);
-    expect(linesOf(order, 'Film').map((line) => line.state)).toEqual(['ask']);
-  });
-
-  // 29 CFR 1926.1101: floors of 1980 or older; 40 CFR 745.83: more than 6 sq ft of old paint in a room, before 1978.
-  test.each([
-    [1980, 1, 0],
-    [1981, 0, 0],
-    [1977, 1, 1],
-    [1978, 1, 0],
-  ])('a house of %i has %i lines on asbestos and %i on lead', (builtYear, asbestos, lead) => {
-    const trims = [{ ...blankItem('trims'), name: 'Baseboard', buy: 'put back', height: '3 1/2"' } as const];
-    const order = orderFor([plainRoom(60)], { trims, site: { ...BLANK.site, builtYear } });
-    expect([linesOf(order, 'Asbestos').length, linesOf(order, 'Lead paint').length]).toEqual([asbestos, lead]);
-  });
-
-  test('44 ft of baseboard 3 1/2 in high are 12.8 sq ft: over the 6 of the lead rule; 2 in of height at 3 ft are not', () => {
-    const order = (height: string) =>
-      orderFor([plainRoom(60)], {
-        trims: [{ ...blankItem('trims'), name: 'Baseboard', buy: 'put back', height } as const],
-        site: { ...BLANK.site, builtYear: 1950 },
-      });
-    const [high] = linesOf(order('3 1/2"'), 'Lead paint');
-    expect([high.state, high.text.includes('12.8 sq ft')]).toEqual(['stop', true]);
-    expect(linesOf(order('1 1/2"'), 'Lead paint')[0].state).toBe('do');
-  });
-
   // NWFA guidelines and ASTM F710: 3/16 in in 10 ft for floating and glued floors, 1/4 in where long nails hold it.
   test.each([
     ['floating', '3/16" in 10\''],
     ['glued', '3/16" in 10\''],
     ['nailed', '1/4" in 10\''],
   ] as const)('a %s floor without a figure of its own is told the published %s', (fastening, words) => {
-    const order = orderFor([plainRoom(60)], { floors: [{ ...terms, fastening }] });
+    const order = orderFor([plainRoom(60)], { floors: [{ ...PLAIN_TERMS, fastening }] });
     expect(linesOf(order, 'Flatness')[0].text).toContain(words);
-  });
-
-  test('ash 5 in wide between 35 and 60 % humidity at 70 F moves what the Wood Handbook’s equation says', () => {
-    // 6.9 and 11.0 % by FPL-RN-0268; 5 x .00274 x 4.1 = 0.056 in, to the rounding of the two moistures.
-    const [line] = linesOf(demoOrder(), 'Movement');
-    expect(line.text).toMatch(/^Study: 6\.9 to 11 % moisture over the year\. A plank moves 0\.05[56] in in width/);
   });
 });
 
 describe('the days', () => {
   test('are dated back from the start: order, delivery, the day before, the day', () => {
     const days = demoOrder().days;
-    // Start Monday 7 December 2026, 72 hours to acclimatise, 10 days to delivery.
+    // Start Monday 7 December 2026, 72 hours to acclimatise, 10 days to delivery; the day of work before is a Friday.
     expect(days[0]).toMatchObject({ offset: -13, when: 'Tue 2026-11-24' });
     expect(days[1]).toMatchObject({ offset: -3, when: 'Fri 2026-12-04' });
-    expect(new Set(days.map((task) => task.when)).size).toBe(4);
+    expect(new Set(days.map((task) => task.when)).size).toBe(3);
     expect(days.map((task) => task.offset)).toEqual([...days.map((task) => task.offset)].sort((a, b) => a - b));
   });
 
@@ -266,14 +211,14 @@ describe('the days', () => {
     const order = demoOrder({ schedule: { ...demoJob.schedule, startDate: '' } });
     expect(order.days.map((task) => task.when)).toContain('3 days before');
     expect(order.days.map((task) => task.when)).toContain('day before');
-    expect(order.timing).toEqual({ start: null, delivered: null, workDays: 3, finish: null });
+    expect(order.timing).toEqual({ start: null, delivered: null, dayBefore: null, workDays: 4, finish: null });
   });
 
-  test('18.7 hours by one person at 7 hours a day take three days', () => {
+  test('hours of one person at 7 hours a day, whole days up, from Monday to Thursday', () => {
     const { timing, hours } = demoOrder();
     const total = hours.reduce((sum, room) => sum + (room.hours ?? 0), 0);
     expect(timing.workDays).toBe(Math.ceil(total / 7));
-    expect(timing.finish).toBe((timing.start as number) + 2);
+    expect(timing.finish).toBe((timing.start as number) + 3);
   });
 
   test('tools follow from the cuts of the lists', () => {
@@ -333,7 +278,7 @@ test('the film counts in the height of the floor, where it is laid', () => {
   const heightOf = (changes: Partial<HouseEntry>) => orderFor([plainRoom(61)], { film, ...changes }).rooms[0].height;
   // Planks of 1/2 in.
   expect(heightOf({})).toBe(ticksOfInches(5 / 8));
-  expect(heightOf({ floors: [{ ...terms, film: 'no' }] })).toBe(ticksOfInches(1 / 2));
+  expect(heightOf({ floors: [{ ...PLAIN_TERMS, film: 'no' }] })).toBe(ticksOfInches(1 / 2));
 });
 
 test('a product that two rooms write in two ways is told once before laying', () => {
@@ -347,9 +292,44 @@ test('planks without a name and a price are called by what they are', () => {
   const room = bareTakeoff(plainEntry('Den', 12, 10, { product: nameless }), { planks: 61 });
   const read = readHouse(BLANK);
   if (read.status === 'problems') throw new Error('A blank job cannot be read.');
-  const products = [{ ...PRODUCT, name: ' ', plankCount: 61 }];
+  const products = [{ ...PLAIN_PRODUCT, name: ' ', plankCount: 61 }];
   const order = orderOf(read.house, { rooms: [room], floors: [room], products, sharing: [] });
   expect(order.missing).toEqual(['Unnamed planks: no price']);
   expect(order.floors[0].spares.product).toBe('Unnamed planks');
   expect(order.before.map(({ text }) => text).filter((text) => /^\s*:/.test(text))).toEqual([]);
+});
+
+describe('where heights meet, in words', () => {
+  const doorway = { ...blankItem('doorways'), room: 'Den', doorway: 1 };
+  const den = bareTakeoff(plainEntry('Den', 12, 10, { doorways: [doorTo] }), { planks: 60 });
+
+  // Planks of 1/2 in.
+  test('a step over 3/4 in has no bar beside its ramp, and the order says that none is bought', () => {
+    const order = orderFor([den], { doorways: [{ ...doorway, neighbourHeight: '1 1/2"' }] });
+    expect(order.doorways[0].transition).toBe('');
+    expect(order.fits[0].text).not.toMatch(/bevel at least|Bar:/);
+    expect(order.missing).toEqual(['Den, doorway 1: no bar is ordered, because no bar covers a step that high.']);
+  });
+
+  test('a riser that the floor swallows is told, not shown as a length below 0', () => {
+    const stairs = [{ name: 'Step', room: 'Den', floorAt: 'foot', riser: '1/4"', others: '1/8"' } as const];
+    const [fit] = orderFor([den], { stairs }).fits;
+    expect(fit).toMatchObject({ fits: false });
+    expect(fit.text).not.toContain('-');
+  });
+
+  test('a metric house is told millimetres only', () => {
+    const entry = plainEntry('Den', '4 m', '3 m', { doorways: [doorwayIn(1, '1 m', '0.9 m')] });
+    const room = bareTakeoff({ ...entry, units: 'metric' }, { planks: 60 });
+    const stairs = [{ name: 'Step', room: 'Den', floorAt: 'foot', riser: 180, others: 175 } as const];
+    for (const neighbourHeight of [0, 3, 12, 20, 40]) {
+      const doorways = [{ ...doorway, neighbourHeight, thresholdTop: 30 }];
+      const read = readHouse({ ...emptyHouse('metric'), doorways, stairs });
+      if (read.status === 'problems') throw new Error(read.problems[0].text);
+      const products = [{ ...PLAIN_PRODUCT, plankCount: 60 }];
+      const { fits } = orderOf(read.house, { rooms: [room], floors: [room], products, sharing: [] });
+      expect(fits).toHaveLength(3);
+      expect(fits.map(({ text }) => text).join(' ')).not.toMatch(/\bin\b \(|"|\d\/\d/);
+    }
+  });
 });

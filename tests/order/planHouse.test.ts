@@ -68,6 +68,42 @@ describe('rooms of one job', () => {
     expect(plan.status === 'planned' && plan.planned.sharing).toEqual([]);
   });
 
+  const plain = plainEntry('', 1, 1).product;
+  const productsOf = (...products: readonly (typeof plain)[]) =>
+    planHouse(
+      products.map((product, i) => plainEntry(`Room ${i + 1}`, 4, 3, { product })),
+      true,
+    );
+
+  test.each([
+    [{ pricePerBox: 80 }, 'price of a box 80 (50 there)'],
+    [{ pricePerBox: 0 }, 'price of a box 0 (50 there)'],
+    [{ kind: 'solid wood' as const }, 'kind solid wood (laminate there)'],
+    [{ thickness: '3/8"' }, 'thickness 3/8" (1/2" there)'],
+    [{ thickness: '' }, 'thickness not given (1/2" there)'],
+    [{ planksPerBox: '' }, 'planks in a box not given (10 there)'],
+    [{ plankLength: 36, pricePerBox: 80 }, 'plank length 36" (48" there), price of a box 80 (50 there)'],
+  ])('one product name for two products is told: %j', (changes, words) => {
+    const plan = productsOf(plain, { ...plain, name: ' PLAIN oak', ...changes });
+    expect(plan.status === 'problems' && plan.problems.map(({ field, text }) => [field, text])).toEqual([
+      [
+        'product.name',
+        `Room 2: its product is named " PLAIN oak" as in Room 1, but is not the same: ${words}. Give each product a name of its own, or the same measures, kind and price.`,
+      ],
+    ]);
+  });
+
+  test('a price entered in one room is that of all its rooms; a second, different one is told', () => {
+    const [blank, at80] = [
+      { ...plain, pricePerBox: '' },
+      { ...plain, pricePerBox: 80 },
+    ];
+    expect(productsOf(blank, plain).status).toBe('planned');
+    expect(productsOf(plain, blank).status).toBe('planned');
+    const plan = productsOf(blank, plain, at80);
+    expect(plan.status === 'problems' && plan.problems[0].text).toContain('price of a box 80 (50 there)');
+  });
+
   test.each([
     [[plainEntry('Den', 12, 10), plainEntry('den', 9, 5)], 'den: two rooms have this name.'],
     [
@@ -75,7 +111,7 @@ describe('rooms of one job', () => {
         plainEntry('Den', 12, 10),
         plainEntry('Hall', 9, 5, { product: { ...plainEntry('', 1, 1).product, plankWidth: 5 } }),
       ],
-      'Hall: its product is named "Plain oak" as in Den, but its planks or boxes differ.',
+      'Hall: its product is named "Plain oak" as in Den, but is not the same: plank width 5" (6" there).',
     ],
     [[plainEntry('Den', 'wide', 10)], 'Den: Length: "wide" is not a length.'],
     [

@@ -22,7 +22,9 @@ const ROLL = { ...BLANK.underlay, width: 4, length: 50 };
 describe('a job as typed', () => {
   test('an empty job is read: nothing is laid, nothing is charged, nothing is invented', () => {
     const house = houseOf({});
-    expect([house.underlay, house.film, house.tape, house.spacers, house.pace]).toEqual([null, null, null, null, null]);
+    const { underlay, film, felt, tape, spacers, pace } = house;
+    expect([underlay, film, felt, tape, spacers, pace]).toEqual([null, null, null, null, null, null]);
+    expect([house.adhesive.coverage, house.fasteners.apart]).toEqual([null, null]);
     expect(house.terms).toEqual({ tax: null, taxOn: 'materials', margin: 0, marginOf: 'cost' });
     expect(house.shareOffcuts).toBe('yes');
   });
@@ -38,6 +40,19 @@ describe('a job as typed', () => {
     ['', null],
   ])('a price of %j is %j', (price, value) => {
     expect(houseOf({ underlay: { ...ROLL, price } }).underlay?.price).toBe(value);
+  });
+
+  test.each([
+    ['underlay', 'width', 'Underlay, Width of the roll'],
+    ['film', 'width', 'Film, Width of the roll'],
+    ['tape', 'length', 'Tape, Length of the roll'],
+    ['spacers', 'apart', 'Spacers, One every'],
+  ] as const)('a price for %s without its size is told: it would be left out of the order', (at, key, label) => {
+    const [problem, ...more] = problemsOf({ [at]: { ...BLANK[at], price: 12 } });
+    expect(problem).toMatch(
+      new RegExp(`^${at}\\.${key} \\| ${label} is blank, so this is not ordered though it has a price\\.`),
+    );
+    expect(more).toEqual([]);
   });
 
   test.each(['free', '-5', '1,234', '12 or 13', Number.NaN])('a price of %j is told', (price) => {
@@ -56,6 +71,15 @@ describe('a job as typed', () => {
     ['', null],
   ])('a tax of %j is %j', (tax, fraction) => {
     expect(houseOf({ terms: { ...BLANK.terms, tax } }).terms.tax).toBe(fraction);
+  });
+
+  test('a margin of 100 % of cost doubles it; of the price nothing would be left for the cost', () => {
+    const terms = { ...BLANK.terms, margin: '100%' };
+    expect(houseOf({ terms }).terms.margin).toBe(1);
+    expect(houseOf({ terms: { ...terms, margin: 17.3 } }).terms.margin).toBe(0.173);
+    expect(problemsOf({ terms: { ...terms, marginOf: 'price' } })).toEqual([
+      expect.stringMatching(/^terms\.margin \| Terms, Margin, per cent: "100%" is not below 100 per cent/),
+    ]);
   });
 
   test('blank kerf, lap and clearance take what is common, in the job’s own units', () => {
@@ -92,9 +116,12 @@ describe('a job as typed', () => {
     expect(houseOf({ site: { ...BLANK.site, temperature: 20 } }, 'metric').site.temperature).toBe(68);
   });
 
-  test('some minutes filled in count, the others count nothing', () => {
+  test('some minutes are filled in, the others are not known', () => {
     const { pace } = houseOf({ pace: { ...BLANK.pace, perRow: 6 } });
-    expect(pace).toEqual({ perRoom: null, perRow: 6, perCut: null, perNotch: null, perDoorway: null });
+    expect(pace).toEqual({
+      ...Object.fromEntries(Object.keys(BLANK.pace).map((key) => [key, null])),
+      perRow: 6,
+    });
   });
 
   test.each([

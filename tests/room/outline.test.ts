@@ -90,6 +90,28 @@ describe('walls are numbered as a person walks', () => {
     expect(areaOf([outline])).toBeGreaterThan(0);
   });
 
+  test('rectangles: five hundred strips side by side, every other one shorter, make a comb', () => {
+    const rectangles = Array.from({ length: 500 }, (_, i) => ({
+      change: 'add' as const,
+      fromLeft: inches(2 * i),
+      fromNear: 0,
+      length: inches(3),
+      width: inches(i % 2 === 0 ? 60 : 48),
+    }));
+    const room = goodRoom({ kind: 'rectangles', rectangles });
+    // By hand: from 0 to 1001 in 48 in deep, and on 250 strips 3 in wide a foot more.
+    expect(roomAreaOf(room) / inches(1) ** 2).toBe(1001 * 48 + 250 * 3 * 12);
+    expect(room.walls[0].wallNumber === 1 && room.outline[0]).toEqual({ x: 0, y: inches(60) });
+  });
+
+  test('rectangles: what is added after taking away is there again', () => {
+    const part = (change: 'add' | 'take away', x: number) =>
+      ({ change, fromLeft: feet(x), fromNear: 0, length: feet(4), width: feet(10) }) as const;
+    const rectangles = [part('add', 0), part('add', 4), part('take away', 4), part('take away', 8), part('add', 3)];
+    // By hand: 8 ft, less the second 4, and from 3 ft to 7 ft again: 7 ft by 10.
+    expect(roomAreaOf(goodRoom({ kind: 'rectangles', rectangles })) / feet(1) ** 2).toBe(70);
+  });
+
   test('rectangles: wall 1 is the farthest, from its left end', () => {
     const { walls } = goodRoom({
       kind: 'rectangles',
@@ -443,6 +465,29 @@ describe('cut-outs', () => {
     expect(faultsOf(rectangular(12, 10), { cutouts: [{ ...wide, wallNumber: 9 }] })).toEqual([
       { code: 'no such wall', what: 'cut-out', number: 1, found: 9, wallCount: 4 },
     ]);
+  });
+
+  test('the one with which the last of the room goes is told, and no other', () => {
+    // 12 ft by 10 ft: the left half, the left half once more, the right half, and one in nothing.
+    const half = (along: number) =>
+      ({ kind: 'rectangle', wallNumber: 1, along: feet(along), off: 0, length: feet(6), depth: feet(10) }) as const;
+    const cutouts = [half(0), half(0), half(6), half(0)];
+    expect(faultsOf(rectangular(12, 10), { cutouts })).toEqual([{ code: 'cut-out fills room', cutoutNumber: 3 }]);
+  });
+
+  test('three hundred pipes are taken, each of its own size', () => {
+    const cutouts = Array.from({ length: 300 }, (_, i) => {
+      const [column, row] = [i % 20, Math.floor(i / 20)];
+      const place = { along: feet(2 + 2 * column), off: feet(2 + 2 * row) };
+      return { kind: 'round', wallNumber: 1, ...place, length: inches(2), depth: 0 } as const;
+    });
+    const room = goodRoom(rectangular(60, 40), { cutouts });
+    // Each takes 16 r^2 tan(180/16 degrees); its corners lie on whole ticks, which moves a millionth of that.
+    const taken = 2400 * feet(1) ** 2 - roomAreaOf(room);
+    expect(taken / (300 * 16 * Math.tan(Math.PI / 16) * inches(1) ** 2)).toBeCloseTo(1, 4);
+    // By a gap of 1 in each loses the polygon round twice the radius, the room 1 in at every wall.
+    const floor = (12 * 60 - 2) * (12 * 40 - 2) * inches(1) ** 2 - 4 * taken;
+    expect(areaOf(floorOf(room, inches(1))) / floor).toBeCloseTo(1, 5);
   });
 
   test('two that overlap take their place once, whichever way the walls were walked', () => {

@@ -111,6 +111,29 @@ describe('a new tab', () => {
     expect(sheetNamed('Cut list: Den').at(1200, 40).value).toBe('x');
   });
 
+  test('a block that goes above stands on top, and all that the tab held moves down as it is', () => {
+    write(
+      blockOf([
+        [textCell('=a', lookWith({ bold: true })), numberCell(2, '0.0')],
+        [tickCell(true), textCell('b')],
+      ]),
+    );
+    const before = sheetNamed('Cut list: Den').values();
+    const sizes = [...sheetNamed('Cut list: Den').widths];
+    expect(write({ ...blockOf([[textCell('5/8'), textCell('')]]), place: 'above' })).toBe('Cut list: Den');
+    const sheet = sheetNamed('Cut list: Den');
+    expect(sheet.values()).toEqual([['5/8', ''], ...before]);
+    expect(sheet.at(1, 1)).toMatchObject({ value: '5/8', formula: '', format: '@', box: null });
+    expect(sheet.at(2, 1)).toMatchObject({ value: '=a', format: '@', looks: { weight: 'bold' } });
+    expect(sheet.at(3, 1)).toMatchObject({ value: true, box: 'box to tick' });
+    expect(sheet.widths).toEqual(sizes);
+  });
+
+  test('there must be a tab to write above', () => {
+    expect(() => write({ ...blockOf(texts('a')), place: 'above' })).toThrow(/Internal/);
+    expect(names()).toEqual(['Estimate']);
+  });
+
   test('a block with ragged rows, or a number that is none, is our mistake and leaves nothing behind', () => {
     expect(() => write(blockOf([[textCell('a')], []]))).toThrow(/Internal/);
     expect(() => write(blockOf([[numberCell(Number.NaN, '0')]]))).toThrow(/Internal/);

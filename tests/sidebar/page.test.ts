@@ -201,10 +201,17 @@ test('an L-shaped room is typed, seen and filled by keyboard alone', { timeout: 
 });
 
 describe('problems', () => {
-  test('are not told of a form nobody has touched, and of a blank field once it was left', async () => {
+  test('are not told of a form in which nothing is typed, and of a blank field once it was left after that', async () => {
     await open();
     await page.waitForTimeout(300);
+    // Whoever opened the sidebar begins to type at once; looking round in it is no mistake.
+    expect(await focusedId()).toBe('field-name');
+    await page.locator('input[name="shape.kind"][value="rectangles"]').click();
+    await page.locator('input[name="shape.kind"][value="rectangle"]').click();
+    for (let i = 0; i < 6; i++) await page.keyboard.press('Tab');
+    await page.waitForTimeout(300);
     expect(await page.locator('.problems:visible').count()).toBe(0);
+    await field('name').fill('Den');
     await field('shape.length').focus();
     await page.keyboard.press('Tab');
     await problemAt('shape.length').waitFor();
@@ -233,6 +240,55 @@ describe('problems', () => {
     expect(await page.locator('.problems:visible').count()).toBe(5);
     expect(await focusedId()).toBe('field-name');
     expect(await page.evaluate(() => window.sheet.written.length)).toBe(0);
+  });
+
+  test('that are put right take "not filled" with them', async () => {
+    await open();
+    await page.locator('#fill-button').click();
+    await page.waitForSelector('text=/Not filled yet/');
+    await fillPlain();
+    expect(await page.locator('.told').first().textContent()).toBe('');
+    await page.getByRole('button', { name: 'The whole job' }).click();
+    await page.locator('summary', { hasText: 'Tax' }).click();
+    await field('job.terms.tax').fill('a lot');
+    await page.getByRole('button', { name: 'Fill the order' }).click();
+    await page.locator('#job-fill .told', { hasText: 'Not filled yet' }).waitFor();
+    await field('job.terms.tax').fill('8');
+    await page.locator('#job-fill .told', { hasText: /^$/ }).waitFor({ state: 'attached' });
+  });
+
+  test('are heard, and not before the field is left', async () => {
+    await open();
+    const heard = () => page.locator('#announced').textContent();
+    await type('shape.width', '12-6');
+    await problemAt('shape.width').waitFor();
+    expect(await heard()).toBe('');
+    await page.keyboard.press('Tab');
+    await expect.poll(heard).toContain('Width: "12-6" is not a length.');
+    // All at once they are counted, not read out one by one.
+    await page.locator('#fill-button').click();
+    await expect.poll(heard).toMatch(/Room name is blank\..* more to put right\.$/);
+  });
+
+  test('at the last field in view come out from under the pane', async () => {
+    await open();
+    await page.setViewportSize({ width: 285, height: 640 });
+    await field('name').fill('Den');
+    await field('product.plankLength').focus();
+    const hidden = () =>
+      page.evaluate(() => {
+        const box = document.getElementById('problem-product.plankLength')?.getBoundingClientRect();
+        return (box?.bottom ?? 0) - (document.querySelector('main')?.getBoundingClientRect().bottom ?? 0);
+      });
+    // The field stands at the very edge of the pane, and so does its neighbour, which is next.
+    await page.evaluate(() => {
+      const box = document.getElementById('field-product.plankLength')?.getBoundingClientRect();
+      const main = document.querySelector('main');
+      if (box && main) main.scrollTop += box.bottom - main.getBoundingClientRect().bottom;
+    });
+    await page.keyboard.press('Tab');
+    await problemAt('product.plankLength').waitFor();
+    await expect.poll(hidden).toBeLessThanOrEqual(0);
   });
 
   test('of a section that is shut open it', async () => {
@@ -516,10 +572,26 @@ function shortcomings(): string[] {
     if ((Math.max(a, b) + 0.05) / (Math.min(a, b) + 0.05) < 4.5) found.push(`faint: ${one.textContent}`);
   }
   if (document.documentElement.scrollWidth > window.innerWidth) found.push('wider than the sidebar');
+  const isHigh = window.innerHeight > 560;
+  if (isHigh && document.documentElement.scrollHeight > window.innerHeight) found.push('a second scroll bar');
+  for (const area of document.querySelectorAll<HTMLElement>('body *')) {
+    const { overflowX, overflowY } = getComputedStyle(area);
+    if (!isSeen(area) || !/auto|scroll/.test(overflowX + overflowY)) continue;
+    const isWide = area.scrollWidth > area.clientWidth + 1;
+    if (isWide && !area.matches('.enlarged-paper')) found.push(`cut off at the right: ${area.className}`);
+    const isReached = area.tabIndex >= 0 || area.querySelector('button, input, select, [tabindex="0"]') !== null;
+    const scrolls = isWide || area.scrollHeight > area.clientHeight + 1;
+    if (scrolls && !isReached) found.push(`no key scrolls ${area.className || area.tagName}`);
+  }
+  const headings = [...document.querySelectorAll('h1')].filter((one) => isSeen(one) && !one.closest('[aria-hidden]'));
+  if (headings.length !== 1) found.push(`${headings.length} headings of the page`);
   return found;
 }
 
 describe('everything has a name and can be read', () => {
+  // A scroll bar that takes 15 of the 300 pixels; as high as a small laptop leaves it.
+  beforeEach(() => page.setViewportSize({ width: 285, height: 640 }));
+
   test('on the page of a room, with problems told', async () => {
     await open();
     await page.locator('input[name="shape.kind"][value="rectangles"]').click();
@@ -540,6 +612,36 @@ describe('everything has a name and can be read', () => {
     expect(await page.evaluate(shortcomings)).toEqual([]);
     await page.locator('[data-piece="1-1"]').click();
     await page.getByRole('heading', { name: 'Piece 1-1' }).waitFor();
+    expect(await page.evaluate(shortcomings)).toEqual([]);
+    await page.getByRole('button', { name: 'Close' }).click();
+    await page.getByRole('button', { name: 'Enlarge or print' }).click();
+    await page.getByRole('button', { name: 'Larger' }).click();
+    await page.locator('dialog [data-piece="1-1"]').hover();
+    expect(await page.evaluate(shortcomings)).toEqual([]);
+  });
+
+  test('with the tabs filled: the way to each of them is in view', async () => {
+    await open();
+    await fillPlain();
+    await page.locator('#fill-button').click();
+    await page.waitForSelector('text=/3 tabs filled/');
+    expect(await page.evaluate(shortcomings)).toEqual([]);
+    for (const way of await page.locator('.to-tab').all()) {
+      const box = await way.boundingBox();
+      expect((box?.y ?? 0) + (box?.height ?? 0)).toBeLessThanOrEqual(640);
+      expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(285);
+    }
+    expect(await page.locator('.to-tab').count()).toBe(3);
+  });
+
+  test('on a page too low for two panes: what became of pressing a button comes into view', async () => {
+    await open();
+    await page.setViewportSize({ width: 285, height: 480 });
+    await fillPlain();
+    await page.locator('#fill-button').click();
+    const told = page.locator('.told', { hasText: '3 tabs filled' });
+    await told.waitFor();
+    await expect.poll(async () => ((await told.boundingBox())?.y ?? 0) < 480 - 15).toBe(true);
     expect(await page.evaluate(shortcomings)).toEqual([]);
   });
 

@@ -69,6 +69,7 @@ export function bareTakeoff(entry: RoomEntry, counts: BareCounts = {}): Takeoff 
     plankCount,
     planksToBuy: plankCount + (counts.spare ?? 0),
     boxCount: null,
+    boughtWith: [],
     sharedWith: [],
     waste: 0,
     shortestPiece: 0,

@@ -158,11 +158,18 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
       book.metadata.push({ key, value, sheet });
     },
     getDeveloperMetadata: () => book.metadata.filter((entry) => entry.sheet === sheet).map(metadataOf),
-    insertRowsBefore: (before: number, count: number) => sheet.insertRows(before, count),
     getMaxRows: () => sheet.rowCount,
     getMaxColumns: () => sheet.columnCount,
     insertRowsAfter: (_: number, count: number) => {
       sheet.rowCount += count;
+    },
+    insertRowsBefore: (before: number, count: number) => {
+      sheet.insertRows(before, count);
+      // The service lets new rows take over the format of their neighbours.
+      for (let column = 1; column <= sheet.columnCount; column++) {
+        const { format } = sheet.at(before + count, column);
+        for (let row = before; row < before + count; row++) sheet.at(row, column).format = format;
+      }
     },
     insertColumnsAfter: (_: number, count: number) => {
       sheet.columnCount += count;

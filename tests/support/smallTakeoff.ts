@@ -182,6 +182,7 @@ export const smallTakeoff: Takeoff = {
     plankCount: 6,
     planksToBuy: 7,
     boxCount: 2,
+    boughtWith: [],
     sharedWith: [],
     // Six planks of 240 square inches, 1020 of them in the floor.
     waste: 1 - 1020 / 1440,

@@ -8,6 +8,7 @@ import { keptMarks, LAY_HEADINGS } from '../../src/tabs/keptMarks';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import type { FloorPiece, Takeoff } from '../../src/takeoff/result';
 import { blockValues } from '../support/blockValues';
+import { demoRooms } from '../support/demoHouse';
 import { plainRoom } from '../support/roomEntries';
 import { smallTakeoff } from '../support/smallTakeoff';
 
@@ -52,6 +53,27 @@ describe('what to order', () => {
     expect(texts).toContain('planks in a box not given');
     expect(texts).toContain('5 planks');
     expect(texts).toContain('no joints side by side');
+  });
+
+  test('rooms of one product are bought together: no list of theirs has boxes of its own, that would add up to more', () => {
+    const plan = planHouse(demoRooms, true);
+    const apart = planHouse(demoRooms, false);
+    if (plan.status === 'problems' || apart.status === 'problems') throw new Error('The demo house has problems.');
+    for (const { planned } of [plan, apart]) {
+      const boxes = planned.floors.map((floor) => {
+        const rows = blockValues(cutListBlock(floor));
+        return [floor.entry.name, rows.find(([label]) => label === 'Boxes to buy')?.[2]];
+      });
+      // Study alone has ash: 49 planks at most, twelve in a box.
+      expect(boxes).toEqual([
+        ['Bedroom', 'with other rooms: see Order'],
+        ['Study', Math.ceil(planned.products[1].plankCount / 12)],
+        ['Living room with closet', 'with other rooms: see Order'],
+      ]);
+      const texts = blockValues(cutListBlock(planned.floors[0])).flat().join(' ');
+      expect(texts).toContain('order from the Order tab.');
+      expect(texts).not.toMatch(/\d+ box(es)? for/);
+    }
   });
 
   test('notes stand above the list, whole, in lines that fit the page', () => {
@@ -177,13 +199,13 @@ describe('two rooms cut from the same planks', () => {
     for (const row of [...inDen, ...inHall]) expect(row[9]).toBe('');
   });
 
-  test('each room buys the planks begun in it, and no spare; plan and waste are of both', () => {
+  test('each room counts the planks begun in it, and no spare; plan and waste are of both', () => {
     const besides = (label: string, columns: number) =>
       lists.map(({ rows }) => {
         const row = rows.find((cells) => cells.includes(label)) ?? [];
         return row[row.indexOf(label) + columns];
       });
-    const bought = besides('Planks to buy', 2).map(Number);
+    const bought = besides('Planks counted here', 2).map(Number);
     expect(bought.reduce((sum, count) => sum + count)).toBe(products[0].plankCount);
     expect(besides('of them spare', 2)).toEqual([0, 0]);
     expect(besides('The plan', 3)).toEqual([

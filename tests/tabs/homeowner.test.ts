@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { homeownerPage } from '../../src/order/homeowner';
 import type { HouseEntry } from '../../src/order/houseEntry';
 import type { Order } from '../../src/order/order';
 import { homeownerBlock } from '../../src/tabs/homeowner';
@@ -99,6 +100,29 @@ describe('the homeowner tab', () => {
     expect(shown).toContain('The price follows: not every item is priced yet.');
     expect(shown.some((line) => line.includes('$'))).toBe(false);
   });
+
+  test('a price without work says so, whatever dates are entered', () => {
+    const shown = blockTexts(homeownerBlock(demoOrder({ labour: [] }))).flat();
+    expect(
+      shown.some((line) => /^\$[\d,.]+, for the materials alone: the work is not in this price\.$/.test(line)),
+    ).toBe(true);
+    expect(shown.some((line) => line.includes('everything on this page'))).toBe(false);
+  });
+
+  test.each([
+    ['', 'none found', /^There may be asbestos .*not part of this job\.$/, /^A test found no lead/],
+    ['to be tested', 'found', /^There may be asbestos .*is tested before/, /^A test found lead .*not part of this job/],
+  ] as const)(
+    'tests are said to be done only when entered: asbestos %j, lead %j',
+    (asbestosTest, leadTest, asbestos, lead) => {
+      const site = { ...demoJob.site, asbestosTest, leadTest };
+      const { lines } = homeownerPage(demoOrder({ site })).find(({ heading }) => heading === 'Good to know') ?? {
+        lines: [],
+      };
+      for (const said of [asbestos, lead]) expect(lines.filter((line) => said.test(line))).toHaveLength(1);
+      expect(lines.join(' ')).not.toContain('they are tested first');
+    },
+  );
 
   test('the price can be left out', () => {
     const shown = blockTexts(

@@ -72,6 +72,16 @@ describe('the job as plain cells', () => {
     );
   });
 
+  test('rooms and remarks with a semicolon of their own stay one', () => {
+    const entry: HouseEntry = {
+      ...demoJob,
+      rooms: ['Hall; upstairs', 'Den'],
+      trims: [{ ...demoJob.trims[0], rooms: ['Hall; upstairs'] }],
+      homeowner: { ...demoJob.homeowner, remarks: ['Shoes off; no heels.'] },
+    };
+    expect(readAgain(entry)).toEqual(entry);
+  });
+
   test('lines may be moved, put in and written in other capitals', () => {
     const cells = blockValues(jobBlock(demoJob));
     const moved = [

@@ -81,6 +81,14 @@ describe('filling the order', () => {
     }
   });
 
+  test('the answer names what the price does not hold, for the sidebar to show', async () => {
+    const answer = await fillHomeowner(store, { ...demoJob, labour: [], terms: { ...demoJob.terms, tax: '' } });
+    expect(answer).toMatchObject({
+      missing: [],
+      notes: ['No labour is entered: the price is for the materials alone.', 'No tax is entered.'],
+    });
+  });
+
   test('rooms that do not share keep the lists they have', async () => {
     await fillOrder(store, { ...demoJob, shareOffcuts: 'no' });
     expect(tabNames()).toEqual(['Estimate', 'Rooms', 'Job', 'Order', 'Job list']);
@@ -114,6 +122,18 @@ describe('filling the order', () => {
     ]);
   });
 
+  test('says what was entered and has no place in the order, such as trim for a room that is not in it', async () => {
+    const trims = [{ ...demoJob.trims[0], rooms: ['Bedrom'] }];
+    const answer = await fillOrder(store, { ...demoJob, trims, labour: [] });
+    expect(answer).toMatchObject({
+      status: 'filled',
+      notes: [
+        'Not in this order, so what is entered for it has no effect: Bedrom.',
+        'No labour is entered: the price is for the materials alone.',
+      ],
+    });
+  });
+
   test('only the rooms named are ordered, in the order named', async () => {
     await fillOrder(store, { ...demoJob, rooms: ['study', 'Bedroom'] });
     const reasons = valuesOf('Order').map((row) => String(row[1]));
@@ -132,6 +152,72 @@ describe('filling the order', () => {
       expect(answer.problems[0].text).toContain(words);
     }
     expect(tabNames()).toEqual(['Estimate', 'Rooms']);
+  });
+});
+
+describe('a saved room that cannot be read', () => {
+  /** Writes into a cell of the `Rooms` tab: the line with this label, the column of this room. */
+  const spoil = (label: string, roomName: string, value: unknown) => {
+    const values = valuesOf('Rooms');
+    const line = values.findIndex((row) => row[0] === label);
+    const column = values.find((row) => row[0] === 'Room')?.indexOf(roomName) ?? -1;
+    const sheet = book.sheets.find((candidate) => candidate.name === 'Rooms');
+    if (sheet && line >= 0 && column > 0) sheet.at(line + 1, column + 1).value = value;
+  };
+  const told = async (job = demoJob) => {
+    const answers = [await fillOrder(store, job), await fillHomeowner(store, job)];
+    expect(tabNames()).toEqual(['Estimate', 'Rooms']);
+    const [order, page] = answers.map((answer) => (answer.status === 'problems' ? answer.problems : []));
+    expect(page).toEqual(order);
+    return order;
+  };
+
+  test.each([
+    ['Measured as', 'rectangel', 'Study: Measured as: "rectangel" is not a choice.'],
+    ['Kind of floor', new Date(2026, 4, 8), 'Study: Kind of floor is a date'],
+    ['Kerf', new Date(2026, 4, 8), 'Study: Kerf is a date'],
+    ['Units', '', 'Study: Units is blank.'],
+    ['Room', 'bedroom', '"bedroom" is saved twice. The left one is read; give the other another name.'],
+    ['Room', '', 'Room name is blank.'],
+  ])('%s = %s is told, and nothing is ordered without it', async (label, value, words) => {
+    spoil(label, 'Study', value);
+    const problems = await told();
+    expect(problems.map(({ field }) => field)).toEqual(['rooms']);
+    expect(problems[0].text).toContain(words);
+  });
+
+  test('is told by its name where it is named, not as one that is not there', async () => {
+    spoil('Measured as', 'Study', 'rectangel');
+    const problems = await told({ ...demoJob, rooms: ['Study', 'Bedroom'] });
+    expect(problems.map(({ text }) => text)).toEqual([expect.stringMatching(/^Study: Measured as: "rectangel"/)]);
+  });
+
+  test('is no matter to a job of other rooms', async () => {
+    spoil('Measured as', 'Study', 'rectangel');
+    expect(await fillOrder(store, { ...demoJob, rooms: ['Bedroom'] })).toMatchObject({ status: 'filled' });
+  });
+
+  test('a doorway into a room that is nowhere is told: one floor is meant', async () => {
+    const [bedroom] = demoRooms;
+    const through = { ...bedroom.doorways[0], floor: 'goes on' as const, leadsTo: 'Hal' };
+    const rooms = [
+      { ...bedroom, doorways: [through] },
+      { ...bedroom, name: 'Hall', doorways: [] },
+    ];
+    writeTab(spreadsheetOf(book), roomsBlock(rooms.map(roomColumn)));
+    expect((await told()).map(({ text }) => text)).toEqual([
+      'Bedroom, doorway 1: the floor is to go on into "Hal", which is not among these rooms. Type the name of a room that is laid with it.',
+    ]);
+  });
+
+  test('a line that is there twice is told: which of the two counts is not ours to say', async () => {
+    const sheet = book.sheets.find((candidate) => candidate.name === 'Rooms');
+    const { length } = valuesOf('Rooms');
+    if (sheet) {
+      sheet.rowCount += 1;
+      sheet.at(length + 1, 1).value = 'Kerf';
+    }
+    expect((await told()).map(({ text }) => text)).toEqual(['The line "Kerf" is there twice. The upper one is read.']);
   });
 });
 

@@ -34,7 +34,7 @@ const job: HouseEntry = {
   })),
   labour: [{ work: 'Laying', by: 'job', rate: 100 }],
   terms: { tax: 10, taxOn: 'materials', margin: 20, marginOf: 'cost' },
-  schedule: { startDate: '2026-12-07', hoursPerDay: 7, people: 1, deliveryDays: 10 },
+  schedule: { startDate: '2026-12-07', hoursPerDay: 7, people: 1, deliveryDays: 10, workDays: '' },
 };
 const cheaper: HouseEntry = {
   ...job,
@@ -256,7 +256,7 @@ describe('the order', () => {
     // 10 more, 1 more tax: 11, and a fifth of that 2.20.
     expect(await fillOrder(store, job)).toMatchObject({ status: 'filled', toPay: '302.16' });
     expect(priceOf('Glue').value).toBe(20);
-    expect(textsOf('Order').join()).toContain('Typed in this tab and kept: Glue, price 20, not 10.');
+    expect(textsOf('Order').join()).toContain('Typed in the order and kept: Glue, price 20, not 10.');
     expect(await fillHomeowner(store, job)).toMatchObject({ toPay: '302.16' });
     // Also after it was filled twice: it is still the person's.
     expect(await fillOrder(store, job)).toMatchObject({ toPay: '302.16' });
@@ -264,11 +264,19 @@ describe('the order', () => {
     expect(await fillOrder(store, job)).toMatchObject({ toPay: '288.96' });
   });
 
+  test('does not reckon with what was typed under Needed, and keeps it to the right', async () => {
+    const needed = rowOf('Order', 'Glue');
+    sheetNamed('Order').at(needed, 3).value = 41;
+    expect(await fillOrder(store, job)).toMatchObject({ toPay: '288.96', kept: [] });
+    const row = sheetNamed('Order').values()[rowOf('Order', 'Glue') - 1];
+    expect([row[2], row.slice(12).filter((cell) => cell !== '')]).toEqual([1, [41]]);
+  });
+
   test('takes a price that nobody typed from the job, where it changed', async () => {
     const dearer = { ...job, extras: job.extras.map((item) => ({ ...item, price: 30 })) };
     await fillOrder(store, dearer);
     expect(priceOf('Glue').value).toBe(30);
-    expect(textsOf('Order').join()).not.toContain('Typed in this tab');
+    expect(textsOf('Order').join()).not.toContain('Typed in the order');
   });
 
   test('keeps a rate of the margin, and a price where none was entered is no longer missing', async () => {

@@ -3,7 +3,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import { fillTabs } from '../../src/sidebar/filling/fillTabs';
 import { planOf } from '../../src/sidebar/outcome/plan';
-import { fillOrder } from '../../src/tabs/jobTabs';
+import { fillHomeowner, fillOrder } from '../../src/tabs/jobTabs';
 import { stakeWords, type TickedList } from '../../src/tabs/laidWork';
 import { changedRoom, removeRoom, renameRoom, savedRooms, saveRoom } from '../../src/tabs/roomTabs';
 import type { TabStore } from '../../src/tabs/tabStore';
@@ -124,6 +124,44 @@ describe('a room with ticks', () => {
     });
     const filled = answer.status === 'filled' ? answer.tabs : [];
     expect(filled).not.toContain('Cut list: Parlor');
+    const notes = sheetNamed('Order').values().flat().map(String);
+    expect(notes.filter((text) => text.startsWith('"Cut list: Parlor" is left as it is'))).toHaveLength(1);
+  });
+
+  test('is of the same plan on the homeowner’s page as in the order, which does not call that page older', async () => {
+    await saveRoom(store, den);
+    // A box of one plank: apart the two rooms take ten of them, from shared planks nine.
+    const single = (entry: RoomEntry) => ({
+      ...entry,
+      product: { ...entry.product, planksPerBox: 1, boxCoverage: '' },
+    });
+    await saveRoom(store, single(parlor));
+    await saveRoom(store, single(den));
+    const order = await fillOrder(store, job);
+    expect(order).toMatchObject({ left: [expect.stringContaining('The order counts it as it is.')], toPay: '600.00' });
+    const page = await fillHomeowner(store, job);
+    expect(page).toMatchObject({ toPay: '600.00', left: [] });
+    const again = await fillOrder(store, job);
+    expect(again.status === 'filled' && again.notes.join()).not.toContain('older than this order');
+    expect(await fillOrder(store, job, async () => true)).toMatchObject({
+      toPay: '540.00',
+      notes: expect.arrayContaining([expect.stringContaining('older than this order')]),
+    });
+  });
+
+  test('keeps an order from being filled no less when another room cannot be read', async () => {
+    await saveRoom(store, den);
+    const rooms = sheetNamed('Rooms');
+    const values = rooms.values();
+    const column = values.find((row) => row[0] === 'Room')?.indexOf('Den') ?? -1;
+    rooms.at(values.findIndex((row) => row[0] === 'Measured as') + 1, column + 1).value = 'rectangel';
+    const asked: TickedList[] = [];
+    const answer = await fillOrder(store, job, async (lists) => {
+      asked.push(...lists);
+      return true;
+    });
+    expect(answer).toMatchObject({ status: 'problems', problems: [{ field: 'rooms' }] });
+    expect(asked).toEqual([]);
   });
 
   test('shares its planks when the person says so', async () => {
@@ -134,7 +172,7 @@ describe('a room with ticks', () => {
     const bought = ['Parlor', 'Den'].map((name) => {
       const row = sheetNamed(`Cut list: ${name}`)
         .values()
-        .find((cells) => cells[0] === 'Planks to buy');
+        .find((cells) => cells[0] === 'Planks counted here');
       return Number(row?.[2]);
     });
     expect(bought[0] + bought[1]).toBe(9);
@@ -169,7 +207,12 @@ describe('one plan', () => {
     );
     expect(first('Order')).toMatch(/^This order no longer holds: Den was planned anew/);
     expect(first('Cut list: Den')).toBe('Cut list: Den');
-    // Filled again, all of them hold, and nothing of those lines is kept.
+    sheetNamed('Cut list: Parlor').at(1, 5).value = 'ask Den first';
+    // Filled again, all of them hold, and nothing of those lines is kept but what a person wrote beside one.
+    expect(await fillOrder(store, job)).toMatchObject({ kept: ['Cut list: Parlor'] });
+    const kept = sheetNamed('Cut list: Parlor').values().slice(-2);
+    expect(kept.flat().filter((cell) => cell !== '')).toEqual(['Kept from before', 'ask Den first']);
+    sheetNamed('Cut list: Parlor').at(sheetNamed('Cut list: Parlor').values().length, 5).value = '';
     await fillOrder(store, job);
     for (const { name, cells } of book.sheets) {
       const texts = [...cells.values()].map(({ value }) => String(value));

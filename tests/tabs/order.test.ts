@@ -67,10 +67,10 @@ describe('the order tab', () => {
     expect(order.missing).toEqual(['Seam tape: no price']);
     compareTotalsLess(order, block, values);
     const shown = [...values.values()].map(String);
-    expect(shown).toContain('1 line has no price, pack or quantity: the total is too low.');
+    expect(shown).toContain('1 line has no price, pack, quantity or rate that can be used: the total is too low.');
     const twoMissing = demoOrder({ tape: { ...demoJob.tape, price: '' }, film: { ...demoJob.film, price: '' } });
     expect([...recomputedByEngine(orderBlock(twoMissing)).values()]).toContain(
-      '2 lines have no price, pack or quantity: the total is too low.',
+      '2 lines have no price, pack, quantity or rate that can be used: the total is too low.',
     );
     expect([...recomputedByEngine(orderBlock(demoOrder())).values()]).toContain('Every line has a price.');
   });
@@ -88,7 +88,7 @@ describe('the order tab', () => {
       .flat()
       .filter((value) => typeof value === 'string' && value.startsWith('='));
     const names = new Set(formulas.flatMap((formula) => String(formula).match(/[A-Z]+(?=\()/g) ?? []));
-    expect([...names].sort()).toEqual(['COUNTIF', 'IF', 'OR', 'ROUND', 'ROUNDUP', 'SUM']);
+    expect([...names].sort()).toEqual(['COUNT', 'COUNTA', 'IF', 'ISBLANK', 'ISNUMBER', 'ROUND', 'ROUNDUP', 'SUM']);
     expect(formulas.length).toBeGreaterThan(40);
   });
 
@@ -108,8 +108,8 @@ describe('the order tab', () => {
 
   test('a job without anything but a floor still adds up', () => {
     const blank = demoOrder({
-      underlay: { ...demoJob.underlay, width: '', length: '' },
-      film: { ...demoJob.film, width: '', length: '' },
+      underlay: { ...demoJob.underlay, width: '', length: '', price: '' },
+      film: { ...demoJob.film, width: '', length: '', price: '' },
       trims: [],
       transitions: [],
       doorways: [],
@@ -119,7 +119,7 @@ describe('the order tab', () => {
     });
     const block = orderBlock(blank);
     compareTotals(blank, block, recomputedByEngine(block));
-    expect(blockTexts(block).flat()).toContain('No labour is entered.');
+    expect(blockTexts(block).flat()).toContain('No labour is entered: the price is for the materials alone.');
   });
 });
 

@@ -162,6 +162,12 @@ describe('an entry from outside', () => {
       'doorways',
       /Doorways: 501 were given. At most 500/,
     ],
+    [
+      'five walls in four',
+      { ...smallEntry, shape: { kind: 'four walls', walls: [12, 10, 12, 10, 3], diagonal: 15 } },
+      'shape.walls',
+      /Walls: 5 were given to a room measured as four walls/,
+    ],
     ['a page of text', { ...smallEntry, name: 'x'.repeat(201) }, 'name', /Room has 201 characters. At most 200/],
   ])('%s is told at its field', (_, given, field, sentence) => {
     const checked = checkedEntry(given);
@@ -188,6 +194,19 @@ describe('the Rooms tab', () => {
     expect(block.columnWidths).toHaveLength(2);
     expect(block.cells.flat().map((cell) => cell.value.kind)).not.toContain('formula');
     expect(block.cells.flat().map((cell) => cell.value)).toContainEqual({ kind: 'text', text: '=Den' });
+  });
+
+  test('a room of four walls with a line for a fifth is told, not read without it', () => {
+    const column = new Map(
+      roomColumn({
+        ...smallEntry,
+        shape: { kind: 'four walls', walls: [12, 10, 12, 10], diagonal: '', otherDiagonal: '' },
+      }),
+    );
+    column.set('Wall 5', 3);
+    const { rooms, problems } = entriesFromCells(blockValues(roomsBlock([column])));
+    expect(rooms[0].entry).toBeNull();
+    expect(problems).toEqual([expect.stringContaining('Walls: 5 were given to a room measured as four walls.')]);
   });
 
   test('an empty tab has no rooms and nothing to say', () => {

@@ -53,7 +53,7 @@ const store: TabStore = {
   rename: async (mark, newMark, newTitle) => void (await workbook.runScript('renameTab', mark, newMark, newTitle)),
 };
 
-async function cellBeside(item: string, column: 'K' | 'L'): Promise<string> {
+async function cellBeside(item: string, column: 'G' | 'J' | 'K' | 'L'): Promise<string> {
   const row = (await workbook.tab('Order')).findIndex(([name]) => name === item);
   if (row < 0) throw new Error(`The order has no line ${item}`);
   return `${column}${row + 1}`;
@@ -71,6 +71,8 @@ test('totals follow a price typed into the order', { timeout: 120_000 }, async (
   // 60 + 3 x 12.50 + 80 = 177.50, tax 17.75, labour 100: cost 295.25; margin 59.05.
   expect(await shownBeside('Materials')).toBe('177.50');
   expect(await shownBeside('To pay')).toBe('354.30');
+  expect(await workbook.shownIn(await cellBeside('Harbour oak', 'G'), 'Order')).toBe('2');
+  expect(await workbook.shownIn(await cellBeside('Harbour oak', 'J'), 'Order')).toBe('1');
 
   await workbook.typeInto(await cellBeside('Harbour oak', 'K'), '75.5');
   // 75.50 + 37.50 + 80 = 193.00, tax 19.30, labour 100: cost 312.30; margin 62.46.

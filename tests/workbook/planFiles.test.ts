@@ -103,6 +103,12 @@ describe('A file of jobs becomes a file of plans', () => {
   });
 });
 
+/** The room without one field, and with others. */
+function without(key: string, others: object): object {
+  const rest = Object.fromEntries(Object.entries(ROOM).filter(([name]) => name !== key));
+  return { ...rest, ...others };
+}
+
 describe('What is wrong with a job is said in words', () => {
   test.each<[string, unknown, string]>([
     ['a row without runs', { ...ROOM, rows: [{ room: 0 }] }, 'row 1 needs "runs", a list'],
@@ -122,6 +128,13 @@ describe('What is wrong with a job is said in words', () => {
       'rooms mixed',
       { ...ROOM, rows: [0, 1, 0].map((room) => ({ room, runs: [{ x: 0, R: 9 }] })) },
       'has rows of room 0 apart',
+    ],
+    ['a field in a small letter', without('T', { t: 50 }), 'has no field "t"; the nearest is "T"'],
+    ['a field mistyped', without('twins', { twin: [[0, 2]] }), 'has no field "twin"; the nearest is "twins"'],
+    [
+      'a field of a row mistyped',
+      { ...ROOM, rows: [{ room: 0, with: 90, runs: [{ x: 0, R: 9 }] }] },
+      'row 1 has no field "with"; the nearest is "width"',
     ],
     ['no name', { ...ROOM, id: undefined }, 'Job 1 of the file has no "id" text'],
     ['not an object', 7, 'is not an object'],

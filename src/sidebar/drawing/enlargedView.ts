@@ -6,6 +6,7 @@ import type { FloorPiece, Takeoff } from '../../takeoff/result';
 import type { WallMark } from '../form/firstLook';
 import { headline } from '../outcome/numbers';
 import { button, byId, element } from '../parts/dom';
+import { keepReachable } from '../parts/scrollArea';
 import { drawingOf } from './drawing';
 import { drawingElement, type PieceEvents } from './drawingView';
 
@@ -22,8 +23,10 @@ const TALL_PAGE = { width: 560, height: 650 };
 export function openEnlarged(plan: Takeoff, walls: readonly WallMark[], events: PieceEvents): void {
   let step: number = FIRST_STEP;
   const dialog = element('dialog', { class: 'enlarged', 'aria-labelledby': 'enlarged-heading' });
-  const paper = element('div', { class: 'enlarged-paper', tabindex: '-1' });
+  const paper = element('div', { class: 'enlarged-paper' });
   const line = element('p', { class: 'piece-line' });
+  keepReachable(paper, 'The floor, enlarged');
+  keepReachable(line, 'The piece pointed at');
   const shown = (piece: FloorPiece) => {
     line.textContent = events.words(piece);
     events.shown(piece);

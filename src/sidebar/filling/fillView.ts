@@ -6,6 +6,7 @@ import { secondsText } from '../outcome/numbers';
 import { busyButton } from '../parts/busyButton';
 import { button, element } from '../parts/dom';
 import { asked } from '../parts/question';
+import { NOT_FILLED, takeBackNotFilled, toldLine } from '../parts/toldLine';
 import { NOT_CONNECTED, type Spreadsheet } from '../sheetStore';
 import { type FilledTab, type Filling, type FillProgress, fillTabs, type RoomTabs } from './fillTabs';
 
@@ -22,9 +23,16 @@ export interface FillEvents {
 }
 
 /** The part of the page that fills tabs. */
-export function fillPart(spreadsheet: Spreadsheet | null, events: FillEvents): HTMLElement {
+export interface FillPart {
+  readonly element: HTMLElement;
+  /** What kept the tabs from being filled has been put right. */
+  putRight(): void;
+}
+
+/** @param spreadsheet null when the page is opened without one: then nothing can be filled */
+export function fillPart(spreadsheet: Spreadsheet | null, events: FillEvents): FillPart {
   const question = element('div', { class: 'question', role: 'alert' });
-  const told = element('p', { role: 'status', class: 'told' });
+  const told = toldLine();
   const bar = element('progress', { max: 3, value: 0, hidden: true, 'aria-label': 'Filling the tabs' });
   const ways = element('div', { class: 'ways-to-tabs' });
   const tell = (words: string) => told.replaceChildren(words);
@@ -49,7 +57,7 @@ export function fillPart(spreadsheet: Spreadsheet | null, events: FillEvents): H
   const press = async (): Promise<void> => {
     ways.replaceChildren();
     const room = events.wanted();
-    if (!room) return tell('Not filled yet: put right what is marked above.');
+    if (!room) return tell(NOT_FILLED);
     if (!spreadsheet) return tell(NOT_CONNECTED);
     const answer = await mayWriteOver(room.entry);
     if (answer === 'fill') return fill(room, spreadsheet);
@@ -71,15 +79,11 @@ export function fillPart(spreadsheet: Spreadsheet | null, events: FillEvents): H
       return 'fill';
     }
   };
-  return element(
-    'div',
-    { class: 'fill' },
-    busyButton('Fill the tabs', press, { id: 'fill-button', class: 'main' }),
-    bar,
-    told,
-    question,
-    ways,
-  );
+  const start = busyButton('Fill the tabs', press, { id: 'fill-button', class: 'main' });
+  return {
+    element: element('div', { class: 'fill' }, start, bar, told, question, ways),
+    putRight: () => takeBackNotFilled(told),
+  };
 }
 
 /** The first answer, and what is meant when none is given. */

@@ -1,6 +1,7 @@
 /** Rooms that are saved in the spreadsheet: opening, renaming, removing one, or going on to the next room. */
 import { newTurn } from '../parts/busyButton';
 import { button, element } from '../parts/dom';
+import { toldLine } from '../parts/toldLine';
 
 /** What a person wants of the saved rooms. Sentences that come back are told. */
 export interface SavedEvents {
@@ -23,8 +24,8 @@ export interface SavedPart {
 export function savedPart(isUnsaved: () => boolean, events: SavedEvents): SavedPart {
   const list = element('select', { id: 'saved-room' });
   const question = element('div', { class: 'question', role: 'alert' });
-  const problemList = element('ul', { class: 'notes' });
-  const told = element('p', { class: 'told', role: 'status' });
+  const problemList = element('div', { role: 'status' });
+  const told = toldLine();
   const turn = newTurn();
   const leave = (back: HTMLElement) => {
     question.replaceChildren();
@@ -89,7 +90,8 @@ export function savedPart(isUnsaved: () => boolean, events: SavedEvents): SavedP
       const chosen = list.value;
       list.replaceChildren(...names.map((name) => element('option', { value: name }, name)));
       if (names.includes(chosen)) list.value = chosen;
-      problemList.replaceChildren(...problems.map((sentence) => element('li', {}, sentence)));
+      const sentences = problems.map((sentence) => element('li', {}, sentence));
+      problemList.replaceChildren(...(sentences.length > 0 ? [element('ul', { class: 'notes' }, ...sentences)] : []));
     },
   };
 }

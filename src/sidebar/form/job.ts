@@ -2,6 +2,7 @@
 import { ticksOfInches, ticksOfMm, type Units } from '../../geometry/length';
 import type { HouseEntry } from '../../order/houseEntry';
 import { type FieldKind, HOUSE_SECTIONS, type HouseField, type HouseSection } from '../../order/houseFields';
+import { wordsIn, wordsText } from '../../order/words';
 import type { Typed } from '../../takeoff/entry';
 import { lengthText } from '../../takeoff/text/lengthText';
 import type { FieldUse, FormField } from './fields';
@@ -25,14 +26,14 @@ export function jobPath({ at, isList }: HouseSection, index: number, key: string
 
 /** What a field shows; a list of words is divided by semicolons. */
 export function shownValue(value: unknown): Typed {
-  if (Array.isArray(value)) return value.join('; ');
+  if (Array.isArray(value)) return wordsText(value);
   return typeof value === 'number' ? value : String(value ?? '');
 }
 
 /** The job with one field changed. */
 export function withJobValue(job: HouseEntry, path: string, shown: Typed): HouseEntry {
   return replacedAt(job, path.split('.'), (before) =>
-    Array.isArray(before) ? wordsOf(String(shown)) : shown,
+    Array.isArray(before) ? wordsIn(String(shown)) : shown,
   ) as HouseEntry;
 }
 
@@ -75,7 +76,12 @@ export function jobFormField([key, kind, label, blank]: HouseField, units: Units
       value === '' ? (typeof blank === 'string' ? `${blank} (usual)` : 'not said') : value;
     return { ...shown, choices: (kind as readonly string[]).map((value) => ({ value, words: words(value) })) };
   }
-  if (kind === 'words') return { ...shown, isWide: true, help: 'Divided by semicolons.' };
+  if (kind === 'words')
+    return {
+      ...shown,
+      isWide: true,
+      help: 'Divided by semicolons; a name that has one of its own goes between double marks.',
+    };
   if (kind === 'text') return { ...shown, isWide: true };
   return { ...shown, blank: blankWords(kind as FieldKind, blank, units) };
 }
@@ -101,11 +107,4 @@ function blankWords(kind: FieldKind, blank: HouseField[3], units: Units): string
   if (typeof blank !== 'object') return String(blank);
   const [inches, millimetres] = blank;
   return lengthText(units === 'us' ? ticksOfInches(inches) : ticksOfMm(millimetres), units, 'piece');
-}
-
-function wordsOf(shown: string): readonly string[] {
-  return shown
-    .split(';')
-    .map((word) => word.trim())
-    .filter((word) => word !== '');
 }

@@ -2,6 +2,7 @@
 import type { Units } from '../../geometry/length';
 import type { HouseEntry } from '../../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
+import { wordsText } from '../../order/words';
 import { button, element } from '../parts/dom';
 import { UNITS_CHOICES } from './fields';
 import { type FieldEvents, fieldBlock, problemBox, radioGroup } from './fieldView';
@@ -67,7 +68,7 @@ function firstSection(section: HouseSection, state: JobFormState, events: JobFor
 
 /** Which rooms there are to be named. */
 export function roomsWords(rooms: readonly string[]): string {
-  return rooms.length === 0 ? 'No room is saved yet.' : `Blank takes every saved room: ${rooms.join('; ')}.`;
+  return rooms.length === 0 ? 'No room is saved yet.' : `Blank takes every saved room: ${wordsText(rooms)}.`;
 }
 
 function shutSection(section: HouseSection, state: JobFormState, events: JobFormEvents): HTMLElement {

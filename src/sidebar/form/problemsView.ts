@@ -1,5 +1,5 @@
 /** Problems told on the page: a sentence under the field, the field marked as wrong and pointing to the sentence. */
-import { element } from '../parts/dom';
+import { byId, element } from '../parts/dom';
 import { fieldId, problemId } from './fieldView';
 
 /** Paths of the fields that are on the page now. */
@@ -21,6 +21,37 @@ export function tellProblems(form: HTMLElement, shown: ReadonlyMap<string, reado
     const shut = box.closest('details');
     if (shut && sentences.length > 0) shut.open = true;
   }
+}
+
+/** More new problems than this are counted, not read out. */
+const MOST_READ_OUT = 2;
+
+/**
+ * Tells those who hear the page what is told now and was not before. What is told at the field that is typed into
+ * waits until it is left: half a length is no mistake yet.
+ *
+ * @returns what has been told, for the next time
+ */
+export function announceNew(
+  shown: ReadonlyMap<string, readonly string[]>,
+  before: ReadonlySet<string>,
+): ReadonlySet<string> {
+  const ready = [...shown].filter(([path]) => document.activeElement?.id !== fieldId(path));
+  const now = ready.flatMap(([, sentences]) => sentences);
+  const fresh = now.filter((sentence) => !before.has(sentence));
+  const more = fresh.length - MOST_READ_OUT;
+  const rest = more > 0 ? [`${more} more to put right.`] : [];
+  if (fresh.length > 0) byId('announced').textContent = [...fresh.slice(0, MOST_READ_OUT), ...rest].join(' ');
+  return new Set(now);
+}
+
+/** Brings what is told at a field out from under the pane below the form. */
+export function uncoverProblem(path: string): void {
+  const box = document.getElementById(problemId(path));
+  const area = box?.closest('main');
+  if (!box || !area || box.hidden) return;
+  const edge = Math.min(area.getBoundingClientRect().bottom, window.innerHeight);
+  if (box.getBoundingClientRect().bottom > edge) box.scrollIntoView({ block: 'nearest' });
 }
 
 /** Goes to the first place where something is told. */

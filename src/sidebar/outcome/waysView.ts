@@ -11,9 +11,7 @@ export function waysElement(takeoff: Takeoff, taken: (way: ToldWay) => void): re
   const ways = toldWays(takeoff);
   if (ways.length === 0) return [];
   const shown = ways.slice(0, MOST_SHOWN);
-  const heads = ['Rows', 'First, last', 'Planks', 'Shortest', 'Drawn'].map((head) =>
-    element('th', { scope: 'col' }, head),
-  );
+  const heads = ['Rows', 'First, last', 'Planks', 'Shortest'].map((head) => element('th', { scope: 'col' }, head));
   const table = element(
     'table',
     { class: 'ways' },
@@ -35,7 +33,8 @@ function rowOf(told: ToldWay, taken: (way: ToldWay) => void): HTMLElement {
     ? element('b', {}, 'chosen')
     : button('Take', () => taken(told), { class: 'take', 'aria-label': `Take: ${name}, first and last row ${rips}` });
   const words = remark === '' ? shortName : `${shortName} (${remark})`;
-  const cells = [rips, planks, shortest, choice].map((cell) => element('td', {}, cell));
-  const row = element('th', { scope: 'row' }, words);
+  // In the first column, not in one of its own: five do not fit beside a scroll bar.
+  const row = element('th', { scope: 'row' }, `${words} `, choice);
+  const cells = [rips, planks, shortest].map((cell) => element('td', {}, cell));
   return element('tr', { class: way.isChosen ? 'chosen' : '' }, row, ...cells);
 }

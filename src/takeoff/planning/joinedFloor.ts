@@ -3,7 +3,7 @@ import { type JoinFault, joinRooms, type RoomJoin } from '../../room/join';
 import type { Room } from '../../room/outline';
 import type { RoomEntry } from '../entry';
 import { type DrawnRoom, drawRoom, floorsOf, gapFor, middleOf, withRows } from '../reading/drawRoom';
-import { joinFaultText } from '../reading/joinProblems';
+import { joinFaultText, planksUnlikeText } from '../reading/joinProblems';
 import { problems } from '../reading/problems';
 import type { Problem, TakeoffResult } from '../result';
 import { floorTakeoffOf } from '../telling/floorTakeoff';
@@ -36,6 +36,8 @@ export function drawAsOne(entries: readonly RoomEntry[]): {
   const rooms = drawn.flatMap(({ room }) => (room ? [room] : []));
   const { joins, faults } = joinsOf(rooms);
   if (found.length + faults.length > 0) return { room: null, problems: [...found, ...faults] };
+  const unlike = planksUnlike(rooms);
+  if (unlike.length > 0) return { room: null, problems: unlike };
   const result = joinRooms(
     rooms.map(({ room }) => room),
     joins,
@@ -54,6 +56,19 @@ export function drawAsOne(entries: readonly RoomEntry[]): {
   return { room: null, problems: [{ field: 'rules.gapBySpan', text }] };
 }
 
+/** Rules of other rooms can be left aside, and that is told; other planks cannot: nobody can lay them in one floor. */
+function planksUnlike([first, ...rest]: readonly DrawnRoom[]): readonly Problem[] {
+  const { units } = first.read;
+  const sizeOf = ({ read: { product } }: DrawnRoom) =>
+    [product.plankLength, product.plankWidth].map((side) => lengthText(side, units, 'piece')).join(' by ');
+  const isUnlike = ({ read: { product } }: DrawnRoom) =>
+    product.plankLength !== first.read.product.plankLength || product.plankWidth !== first.read.product.plankWidth;
+  return rest.filter(isUnlike).map((other) => ({
+    field: 'product.plankLength',
+    text: planksUnlikeText(other.read.name, sizeOf(other), first.read.name, sizeOf(first)),
+  }));
+}
+
 function joinedRoom(rooms: readonly DrawnRoom[], room: Room): Omit<DrawnRoom, 'through'> {
   const [first] = rooms;
   const names = rooms.map(({ entry }) => entry.name).sort(byName);
@@ -61,7 +76,8 @@ function joinedRoom(rooms: readonly DrawnRoom[], room: Room): Omit<DrawnRoom, 't
   // A gap by span is that of the whole floor, never less than the first room takes for itself.
   const expansionGap = gapFor(first.read, room);
   const read = { ...first.read, name, rooms: names, rules: { ...first.read.rules, expansionGap } };
-  return { entry: { ...first.entry, name }, read, room, ...floorsOf(room, expansionGap) };
+  const others = { first, rest: rooms.slice(1) };
+  return { entry: { ...first.entry, name }, read, room, ...floorsOf(room, expansionGap), others };
 }
 
 /** One floor has one name, whichever of its rooms it is planned from. */

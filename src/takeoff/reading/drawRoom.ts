@@ -13,7 +13,7 @@ import { rowProblemsOf } from '../planning/ways';
 import type { Problem } from '../result';
 import { lengthText } from '../text/lengthText';
 import { fieldOfFault } from './faultField';
-import { MOST_PLANKS, MOST_ROWS, MOST_STEPS } from './limits';
+import { LONGEST_PLANK, MOST_PLANKS, MOST_ROWS, MOST_STEPS } from './limits';
 import { problems } from './problems';
 import { type ReadRoom, readRoom } from './readRoom';
 import { roomFaultText } from './roomProblems';
@@ -29,6 +29,8 @@ export interface DrawnRoom {
   readonly body: Region;
   /** Middles of the doorways that the floor goes through: where a start from a middle line takes its line. */
   readonly through: readonly Point[];
+  /** Of a floor through several rooms: the room whose product and rules count, and the others, each as drawn alone. */
+  readonly others?: { readonly first: DrawnRoom; readonly rest: readonly DrawnRoom[] };
 }
 
 /** Reads and draws a room: an outline and what of it gets floor. */
@@ -86,7 +88,12 @@ function faultProblem(fault: RoomFault, entry: RoomEntry): Problem {
   return { field: fieldOfFault(fault, entry.shape.kind), text: roomFaultText(fault, entry.units) };
 }
 
-function sizeProblemsOf({ rules, product }: ReadRoom, entry: RoomEntry): readonly Problem[] {
+function sizeProblemsOf({ rules, product, units }: ReadRoom, entry: RoomEntry): readonly Problem[] {
+  if (product.plankLength > LONGEST_PLANK) {
+    const shown = lengthText(product.plankLength, units, 'piece');
+    const text = problems.plankTooLong('Plank length', entry.product.plankLength, shown, units);
+    return [{ field: 'product.plankLength', text }];
+  }
   if (product.plankLength / rules.markingStep <= MOST_STEPS) return [];
   const text = problems.stepTooFine('marking step', entry.rules.markingStep, MOST_STEPS);
   return [{ field: 'rules.markingStep', text }];

@@ -3,6 +3,11 @@ import type { Units } from '../../geometry/length';
 import type { JoinFault, RoomJoin } from '../../room/join';
 import { lengthText } from '../text/lengthText';
 
+/** Rooms of one floor with planks of two sizes. */
+export function planksUnlikeText(room: string, size: string, first: string, firstSize: string): string {
+  return `${room} has planks of ${size}, ${first} planks of ${firstSize}. One floor is laid from planks of one size: type the same product in both rooms, or plan each on its own.`;
+}
+
 /** @param names of the rooms in their order */
 export function joinFaultText(
   fault: JoinFault,
@@ -18,6 +23,10 @@ export function joinFaultText(
       return `No doorway leads to ${names[fault.roomNumber - 1]}. Say at a doorway of another room that its floor goes on into it.`;
     case 'doorways do not meet': {
       const { room, toRoom } = joins[fault.joinNumber - 1];
+      // Rooms that other doorways have turned apart miss each other by no length at all.
+      if (!Number.isFinite(fault.by)) {
+        return `The doorways between ${names[room - 1]} and ${names[toRoom - 1]} do not face each other as the rooms lie by their other doorways. Check which walls they are in.`;
+      }
       return `The doorways between ${names[room - 1]} and ${names[toRoom - 1]} miss each other by ${show(fault.by)}; ${show(fault.allowed)} would be let pass. Check their places and the wall thickness.`;
     }
     case 'rooms overlap':

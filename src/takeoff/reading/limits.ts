@@ -4,6 +4,9 @@ import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks } from '../../geometry/length'
 /** A plank shorter or narrower than 10 mm would make millions of pieces. */
 export const SMALLEST_PLANK_SIDE: Ticks = 10 * TICKS_PER_MM;
 
+/** Solid boards come up to 20 ft (6 m) long (from memory); a bare 1285 in inches is a metric plank. */
+export const LONGEST_PLANK: Ticks = 7000 * TICKS_PER_MM;
+
 /** Steps to mark cuts in: from what a sharp pencil can mark to what still fits a floor together; both are allowed. */
 export const FINEST_STEP: Ticks = TICKS_PER_MM / 4;
 export const COARSEST_STEP: Ticks = TICKS_PER_INCH;

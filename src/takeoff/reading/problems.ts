@@ -150,6 +150,12 @@ export const problems = {
   plankTooSmall: (where: string, found: Found, units: Units) =>
     `${where}: ${quoted(found)} is under 10 mm (3/8 in). Check the unit: a bare number here is in ${bareUnitName('plank', units)}.`,
 
+  /** @param shown the length as it was read */
+  plankTooLong: (where: string, found: Found, shown: string, units: Units) =>
+    units === 'us' && isBareNumber(found)
+      ? `${where}: ${quoted(found)} is read as ${shown}, and no plank is longer than 23 ft (7 m). A bare number here is in inches: for millimetres type ${String(found).trim()} mm, or choose metric units.`
+      : `${where}: ${quoted(found)} is longer than any plank, which is 7 m (23 ft) at most. Check the unit: a bare number here is in ${bareUnitName('plank', units)}.`,
+
   /** Runs that would take more pieces than are planned at once. */
   tooManyPlanks: (where: string, plankCount: number, most: number) =>
     `${where} would take about ${plankCount} planks. At most ${most} are planned at once; check the units, or split the floor into rooms.`,
@@ -199,6 +205,10 @@ export const problems = {
   /** Several problems in one cell: the first, and how many more. */
   andMore: (first: string, moreCount: number) => (moreCount > 0 ? `${first} (and ${moreCount} more)` : first),
 };
+
+function isBareNumber(found: Found): boolean {
+  return typeof found === 'number' || /^\s*[\d.,]+\s*$/.test(found);
+}
 
 /** `"12-6"`, shortened when long; a number as it is. */
 function quoted(found: Found): string {

@@ -88,6 +88,7 @@ function summaryOf(
     plankCount,
     planksToBuy,
     boxCount: boxes(planksToBuy),
+    boughtWith: otherRoomsOf(planned, read.name),
     sharedWith: otherRoomsOf(planned, read.name),
     waste: wasteOf(planned),
     shortestPiece: Math.min(...pieces.map((piece) => piece.length)),

@@ -10,6 +10,7 @@ import type { LaidFloor } from '../planning/ways';
 import { problems } from '../reading/problems';
 import { lengthText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
+import { joinedNotes } from './joinedNotes';
 import { middleNotes } from './middleNotes';
 
 /** Rules that could not be met first, then the rows, the room, the doorways. */
@@ -19,6 +20,7 @@ export function notesOf(planned: PlannedFloors<LaidFloor>, indices: readonly num
   return [
     ...indices.flatMap((i) => planNotesOf(planned, i)),
     ...(indices.length > 1 ? middleNotes(planned, first) : []),
+    ...joinedNotes(planned.floors[first]),
     ...room.notes.map((note) => roomNote(note, read.units)),
     ...spanNotes(planned, first),
     ...casingNotes(planned, first),

@@ -22,6 +22,9 @@ export function createSidebarFrame(holder: HTMLElement, workbook: Workbook, shim
       frame.title = page.title;
       frame.setAttribute('sandbox', 'allow-scripts allow-forms allow-popups allow-modals');
       frame.srcdoc = withShim(page.html, shim);
+      // Whoever opened it goes on in it by keyboard: its page puts the focus where typing begins.
+      const opened = frame;
+      opened.addEventListener('load', () => opened.focus());
       holder.replaceChildren(heading(page.title, close), frame);
       holder.hidden = false;
     },

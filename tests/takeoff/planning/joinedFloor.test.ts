@@ -13,6 +13,67 @@ const rooms = (changes: object) => [
   plainEntry('Hall', 12, `19' 7 1/2"`, { doorways: [doorwayIn(3, 6, 3, 'goes on')] }),
 ];
 
+describe('a second room of one floor with a product or rules of its own', () => {
+  const [den, hall] = rooms({});
+  const hallWith = (product: object, ofRules: object) => ({
+    ...hall,
+    product: { ...hall.product, ...product },
+    rules: { ...hall.rules, ...ofRules },
+  });
+  const notesWith = (product: object, ofRules: object, first = den) => {
+    const result = takeoffAsOne([first, hallWith(product, ofRules)]);
+    if (result.status === 'problems') throw new Error(result.problems.map(({ text }) => text).join(' '));
+    return result.takeoff.notes.filter((note) => note.includes('is not used'));
+  };
+
+  test('is told what of it is not used', () => {
+    expect(
+      notesWith(
+        { name: 'Ferry ash', pricePerBox: 49.5 },
+        { minStagger: 12, expansionGap: '1/2"', layDirection: 'width' },
+      ),
+    ).toEqual([
+      'As one floor, Hall is laid with the product and rules of Den. What was typed in Hall is not used: product Ferry ash, price of a box 49.5, expansion gap 1/2", minimum stagger 12", lay direction width.',
+    ]);
+    expect(notesWith({}, { longestAlong: 30, gapBySpan: '1/4"', spare: 2, firstRow: 4, startSide: 'far' })).toEqual([
+      expect.stringMatching(
+        /: longest floor along the rows 30, gap by span 1\/4", first row at the side far, first row 4, spare 2\.$/,
+      ),
+    ]);
+  });
+
+  test('is told nothing where it says the same, or nothing', () => {
+    expect(notesWith({}, {})).toEqual([]);
+    // The default stagger said outright, and in the other units: 8 in are 203.2 mm.
+    expect(notesWith({}, { minStagger: '203.2 mm', layDirection: 'length', spare: 0 })).toEqual([]);
+    const strict = { ...den, rules: { ...den.rules, minStagger: 12, gapBySpan: '1/4"' } };
+    expect(notesWith({}, { gapBySpan: '1/4"' }, strict)).toEqual([]);
+  });
+
+  test('and with planks of another size cannot be laid', () => {
+    const result = takeoffAsOne([den, hallWith({ plankLength: 36 }, {})]);
+    expect(result.status === 'problems' && result.problems).toEqual([
+      {
+        field: 'product.plankLength',
+        text: 'Hall has planks of 36" by 6", Den planks of 48" by 6". One floor is laid from planks of one size: type the same product in both rooms, or plan each on its own.',
+      },
+    ]);
+  });
+});
+
+test('two doorways between the same rooms that cannot both face each other are told without a length', () => {
+  const [den, hall] = rooms({});
+  // By doorway 1 the hall lies beyond the far wall; its second doorway is in a side wall.
+  const second = { ...doorwayIn(1, 8, 2, 'goes on'), leadsTo: 'Hall', itsDoorway: 2, ...through };
+  const result = takeoffAsOne([
+    { ...den, doorways: [...den.doorways, second] },
+    { ...hall, doorways: [...hall.doorways, doorwayIn(2, 3, 2, 'goes on')] },
+  ]);
+  expect(result.status === 'problems' && result.problems.map(({ text }) => text)).toEqual([
+    'The doorways between Den and Hall do not face each other as the rooms lie by their other doorways. Check which walls they are in.',
+  ]);
+});
+
 describe('a gap by span', () => {
   test('of 1/4 in for every 10 ft is 1 in at each wall of a joined floor 40 ft wide', () => {
     const { room } = drawAsOne(rooms({ expansionGap: '1/4"', gapBySpan: '1/4"' }));

@@ -5,6 +5,7 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
 import { blankItem, emptyHouse, type HouseEntry } from '../../../src/order/houseEntry';
 import { houseProblems } from '../../../src/order/houseProblems';
+import { orderOf } from '../../../src/order/order';
 import { planHouse } from '../../../src/order/planHouse';
 import { readHouse } from '../../../src/order/readHouse';
 import {
@@ -23,11 +24,12 @@ import {
   PLANK_TRIM,
   PLANK_UNDERLAY,
 } from '../../../src/sheet/functions';
-import { chosenRooms } from '../../../src/tabs/jobTabs';
+import { chosenRooms } from '../../../src/tabs/chosenRooms';
 import type { RoomEntry } from '../../../src/takeoff/entry';
 import { takeoffAsOne } from '../../../src/takeoff/planning/joinedFloor';
 import { problems } from '../../../src/takeoff/reading/problems';
 import { takeoff } from '../../../src/takeoff/takeoff';
+import { bareTakeoff } from '../../support/bareTakeoff';
 import { refusalOf } from '../../support/refusal';
 import { plainRoom } from '../../support/roomEntries';
 import { expectSentence } from '../../support/sentence';
@@ -63,7 +65,17 @@ function ofRooms(...rooms: readonly RoomEntry[]): readonly string[] {
 
 /** What the order says with these rooms saved. */
 function ofOrder(saved: readonly RoomEntry[], wanted: readonly string[]): readonly string[] {
-  return chosenRooms(saved, wanted).problems.map(({ text }) => text);
+  const rooms = saved.map((entry) => ({ name: entry.name, entry, column: new Map(), problems: [] }));
+  return chosenRooms({ rooms, problems: [], isReadable: true }, wanted).problems.map(({ text }) => text);
+}
+
+/** What has no line in the order of a plain room, for a job with these changes. */
+function notOrderedIn(change: Partial<HouseEntry>): readonly string[] {
+  const read = readHouse({ ...emptyHouse('us'), ...change });
+  if (read.status === 'problems') return [];
+  const rooms = [bareTakeoff(plainRoom, { planks: 60 })];
+  const products = [{ name: plainRoom.product.name, plankCount: 60, proof: '' }];
+  return orderOf(read.house, { rooms, floors: rooms, products, sharing: [] }).notOrdered;
 }
 
 const refused = (call: () => unknown) => [refusalOf(call)];
@@ -99,6 +111,14 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   inRoom: () => ofRooms({ ...plainRoom, shape: { kind: 'rectangle', length: 'x', width: 10 } }),
   productsDiffer: () =>
     ofRooms(plainRoom, { ...plainRoom, name: 'Study', product: { ...plainRoom.product, plankWidth: 7 } }),
+  priceWithoutSize: () => ofHouse({ tape: { ...emptyHouse('us').tape, price: 9 } }),
+  enteredTwice: () => {
+    const bar = { ...blankItem('transitions'), kind: 'Bar', stockLength: 8 };
+    return ofHouse({ transitions: [bar, bar] });
+  },
+  noSuchDoorway: () => notOrderedIn({ doorways: [{ ...blankItem('doorways'), room: plainRoom.name, doorway: 9 }] }),
+  doorwayWithoutRoom: () => notOrderedIn({ doorways: [blankItem('doorways')] }),
+  noRoll: () => notOrderedIn({ floors: [{ ...blankItem('floors'), product: plainRoom.product.name, film: 'yes' }] }),
   productsColumns: () => refused(() => PLANK_COMPARE(12, 10, column('Harbour oak'))),
   tooManyProducts: () =>
     refused(() =>
@@ -114,6 +134,8 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
       { ...plainRoom, shape: { kind: 'rectangle', length: 3, width: 1 } },
       { ...plainRoom, name: 'Closet', shape: { kind: 'rectangle', length: 1, width: 1 } },
     ),
+  // Far apart in their rules, so each from its own planks.
+  boughtTogether: () => ofRooms(plainRoom, { ...plainRoom, name: 'Study', rules: { ...plainRoom.rules, kerf: 0 } }),
   sameRoomName: () => ofRooms(plainRoom, plainRoom),
   noRooms: () => ofOrder([], []),
   noSuchRoom: () => ofOrder([plainRoom], ['Attic']),
@@ -159,6 +181,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   boxCoverage: () => ofRoom({ product: { planksPerBox: '', boxCoverage: 11 } }),
   firstRowTooWide: () => ofRoom({ rules: { firstRow: 60 } }),
   plankTooSmall: () => refused(() => PLANK_LAST_ROW(10, 0.1)),
+  plankTooLong: () => ofRoom({ product: { plankLength: 1285, plankWidth: 192, planksPerBox: '' } }),
   tooManyPlanks: () => refused(() => PLANK_COUNT(column(...Array.from({ length: 10 }, () => 300)), '1/2"')),
   stepTooFine: () => refused(() => PLANK_COUNT(12, '300 ft', [['marking step', '0.25 mm']])),
   noRow: () => ofRoom({ product: { plankWidth: '20 mm', planksPerBox: '' }, rules: { markingStep: '1"' } }),
