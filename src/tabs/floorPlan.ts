@@ -6,6 +6,7 @@
 import { boundsOf } from '../geometry/polygon';
 import type { FloorPiece, Takeoff } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
+import { nameKey } from '../takeoff/text/names';
 import {
   blankCell,
   type Cell,
@@ -49,7 +50,7 @@ export const CUTOUT_COLOR = '#787878';
 export const DOORWAY_COLOR = '#f4cfa8';
 
 export function floorPlanMark(roomName: string): string {
-  return `floor plan/${roomName}`;
+  return `floor plan/${nameKey(roomName)}`;
 }
 
 export function floorPlanTitle(roomName: string): string {

@@ -19,6 +19,7 @@ import {
 } from './block';
 import { checkedEntry } from './checkedEntry';
 import { dateText, isDate } from './dates';
+import { aboveKept } from './oldTab';
 import { fieldOfLabel, labelsInOrder, labelsOf, sameLabel } from './roomLabels';
 import { tabProblems } from './tabProblems';
 
@@ -93,8 +94,30 @@ export function withRoom(rooms: readonly SavedRoom[], entry: RoomEntry): readonl
   return columns.map((column, i) => (i === index ? merged : column));
 }
 
+/** The same columns with a room under another name; doorways that lead to it follow. */
+export function withNewName(rooms: readonly SavedRoom[], name: string, newName: string): readonly RoomColumn[] {
+  const isNamed = (typed: Typed) => nameKey(String(typed)) === nameKey(name);
+  const namesRoom = (label: string) => {
+    const place = fieldOfLabel(label);
+    return place?.section.at === 'doorways' && place.field.key === 'leadsTo';
+  };
+  const index = rooms.findIndex((room) => isNamed(room.name));
+  return rooms.map(({ column }, i) => {
+    const follows = (label: string, typed: Typed) =>
+      isNamed(typed) && (namesRoom(label) || (i === index && label === ROOM_LABEL));
+    return new Map([...column].map(([label, typed]) => [label, follows(label, typed) ? newName : typed]));
+  });
+}
+
+/** The same columns without the leftmost room of that name. */
+export function withoutRoom(rooms: readonly SavedRoom[], name: string): readonly RoomColumn[] {
+  const index = rooms.findIndex((room) => nameKey(room.name) === nameKey(name));
+  return rooms.filter((_, i) => i !== index).map(({ column }) => column);
+}
+
 /** Reads the tab again, whatever has become of it. Never throws. */
-export function entriesFromCells(values: readonly (readonly unknown[])[]): SavedRooms {
+export function entriesFromCells(cells: readonly (readonly unknown[])[]): SavedRooms {
+  const values = aboveKept(cells);
   const first = values.findIndex((row) => sameLabel(row[0], ROOM_LABEL));
   const isEmpty = values.every((row) => row.every((cell) => cell === ''));
   if (first < 0) {

@@ -19,6 +19,8 @@ export type TakeoffResult =
 
 export interface Takeoff {
   readonly entry: RoomEntry;
+  /** Names of the rooms it is laid through: one, or those of all that are joined. */
+  readonly rooms: readonly string[];
   readonly units: Units;
   /** The room as measured. */
   readonly outline: readonly Point[];

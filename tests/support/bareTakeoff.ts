@@ -83,6 +83,7 @@ export function bareTakeoff(entry: RoomEntry, counts: BareCounts = {}): Takeoff 
   };
   return {
     entry,
+    rooms: [entry.name],
     units: entry.units,
     outline,
     walls,

@@ -124,6 +124,7 @@ const SQUARE_INCH = ticksOfInches(1) ** 2;
 
 export const smallTakeoff: Takeoff = {
   entry: smallEntry,
+  rooms: [smallEntry.name],
   units: 'us',
   outline: corners(0, 0, 60.75, 17.75),
   walls: [],

@@ -59,6 +59,8 @@ export interface StartChoice {
 
 export interface ReadRoom {
   readonly name: string;
+  /** Names of the rooms it is laid through: its own, or those of all that are joined. */
+  readonly rooms: readonly string[];
   readonly units: Units;
   readonly measured: MeasuredRoom;
   readonly product: Product;
@@ -99,7 +101,7 @@ export function readRoom(entry: RoomEntry): { readonly room: ReadRoom | null; re
   const joins = doorways.flatMap(joinThrough);
   if (reader.problems.length > 0) return { room: null, problems: reader.problems };
   const { name, units } = entry;
-  return { room: { name, units, measured, product, rules, start, limits, joins }, problems: [] };
+  return { room: { name, rooms: [name], units, measured, product, rules, start, limits, joins }, problems: [] };
 }
 
 function readShape(shape: ShapeEntry, reader: FieldReader): MeasuredShape {

@@ -32,6 +32,7 @@ export function floorTakeoffOf(
   const planks = sawPlanksOf(planned, indices, pieces);
   return {
     entry,
+    rooms: read.rooms,
     units: read.units,
     outline: room.outline,
     walls: room.walls.map(({ wallNumber, from, to }) => ({ wallNumber, from, to })),
