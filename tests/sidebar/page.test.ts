@@ -297,7 +297,7 @@ describe('problems', () => {
     await field('rules.kerf').fill('a bit');
     await page.locator('summary', { hasText: 'Rules' }).click();
     await field('rules.kerf').waitFor();
-    expect(await problemAt('rules.kerf').textContent()).toContain('kerf');
+    expect(await problemAt('rules.kerf').textContent()).toContain('Kerf');
   });
 });
 
