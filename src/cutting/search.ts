@@ -5,7 +5,7 @@ import { polish } from './goals/polish';
 import type { CutJob, CutPlan } from './job';
 import { judged } from './judge/judged';
 import { brokenRules, pairPieces } from './plan/pairing';
-import { type PreparedJob, prepareJob } from './runs/prepared';
+import { isLaidItself, type PreparedJob, prepareJob } from './runs/prepared';
 import { chainOf, layChain } from './search/chains';
 import { emptyPrices } from './search/levelling';
 import { layFromNothing, levelTo } from './search/starts';
@@ -57,12 +57,12 @@ function planUnjudged(job: CutJob, options: PlanOptions): CutPlan {
   const effort = options.effort ?? 1;
   if (!(effort > 0 && effort < Number.POSITIVE_INFINITY))
     throw new RangeError(`The effort must be above 0, found ${effort}.`);
-  const prepared = prepareJob(job, 'ties');
+  const prepared = prepareJob(job, 'laid alike');
   const limits = limitsOf(prepared, options);
   const plan = planPrepared(prepared, limits);
   const isDone = plan.broken.length === 0 && plan.stop === 'proved fewest';
-  if (isDone || !prepared.runs.some((run) => run.isTied)) return plan;
-  return betterOf(plan, planPrepared(prepareJob(job, 'no ties'), limits));
+  if (isDone || prepared.runs.every(isLaidItself)) return plan;
+  return betterOf(plan, planPrepared(prepareJob(job, 'laid freely'), limits));
 }
 
 /** Where each part of the work stops. */
@@ -85,7 +85,7 @@ function limitsOf(prepared: PreparedJob, { effort = 1, mostSteps, secondGoals = 
   if (mostSteps === undefined) return { steps, moves: Math.ceil(moves), boundEffort, tries };
   // With or without second goals: the count of a floor is the count of its plan.
   const all = steps + most * plankLength + boundEffort * stepsOfBound(prepared.job) + 2 * tries;
-  const share = Math.min(1, mostSteps / (prepared.runs.some((run) => run.isTied) ? 2 * all : all));
+  const share = Math.min(1, mostSteps / (prepared.runs.every(isLaidItself) ? all : 2 * all));
   return {
     steps: steps * share,
     moves: Math.ceil(moves * share),

@@ -8,7 +8,15 @@
  * first pieces of two runs alike, which changes no load and opens other places.
  */
 
-import { lastPieceOf, type PreparedJob, type PreparedRun } from '../runs/prepared';
+import {
+  costsByPair,
+  isLaidItself,
+  lastPieceOf,
+  movesFreely,
+  otherRowOf,
+  type PreparedJob,
+  type PreparedRun,
+} from '../runs/prepared';
 import { findOpenings, isWithin, nearAt, noOpenings, type Openings, openAll } from '../runs/stagger';
 import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
 import { layStripRoomsAfresh } from './nearest';
@@ -87,7 +95,7 @@ function moveRun(trial: Trial, prices: Prices, run: PreparedRun, planks: number)
     return true;
   }
   relay(trial, prices, run, planks);
-  if (run.strips < 0) return prices.paid === 0;
+  if (!costsByPair(run)) return prices.paid === 0;
   if (isLocked(prices.openings) && drawBelow(seeded, 8) === 0) layStripRoomsAfresh(trial);
   return true;
 }
@@ -103,17 +111,12 @@ export function relay(trial: Trial, prices: Prices, run: PreparedRun, planks: nu
 
 /** Lays a lifted run where the sums of prices say that it costs least. */
 export function layCheapest(trial: Trial, prices: Prices, run: PreparedRun, planks: number): void {
-  lay(trial, run, run.strips < 0 ? cheapestPlace(trial, run, prices) : bestStripPlace(trial, run, prices, planks));
+  lay(trial, run, costsByPair(run) ? bestStripPlace(trial, run, prices, planks) : cheapestPlace(trial, run, prices));
 }
 
 /** Whether neighbours leave a run no more than one first piece. */
 function isLocked({ count, from, to }: Openings): boolean {
   return count === 1 && from[0] === to[0];
-}
-
-/** Whether a run moves without another: strips join some, a piece from wall to wall has no joints to keep away. */
-function movesFreely(run: PreparedRun): boolean {
-  return !run.isWallToWall && run.strips < 0 && run.follower < 0 && !run.isTied;
 }
 
 /**
@@ -190,10 +193,10 @@ function drawRun(trial: Trial, place: number, lastMoved: number): PreparedRun {
   let drawn = runs[drawBelow(seeded, runs.length)];
   for (let i = 0; i < AIMED_DRAWS; i++) {
     const isRight = place === 0 || covers(prepared, drawn, at[drawn.index], place);
-    if (isRight && !drawn.isTied && drawn.index !== lastMoved) return drawn;
+    if (isRight && isLaidItself(drawn) && drawn.index !== lastMoved) return drawn;
     drawn = runs[drawBelow(seeded, runs.length)];
   }
-  while (drawn.isTied) drawn = runs[drawBelow(seeded, runs.length)];
+  while (!isLaidItself(drawn)) drawn = runs[drawBelow(seeded, runs.length)];
   return drawn;
 }
 
@@ -290,9 +293,8 @@ function bestStripPlace(trial: Trial, run: PreparedRun, prices: Prices, planks: 
 /** First pieces with which an end of `run` is as long as an end of the other rows of its pair, or a whole plank. */
 function fittingPlaces(prepared: PreparedJob, run: PreparedRun, at: Int32Array): number[] {
   const L = prepared.plankLength;
-  const { first, last } = prepared.stripRows[run.strips];
   const places = [L, run.rest];
-  for (const index of run.isServed ? first : last) {
+  for (const index of otherRowOf(prepared, run)) {
     const other = prepared.runs[index];
     if (at[index] === 0) continue;
     places.push(at[index], other.length);

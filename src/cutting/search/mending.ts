@@ -3,7 +3,7 @@
  *
  * Min-conflicts: S. Minton and others, Artificial Intelligence 58, 1992.
  */
-import type { PreparedRun } from '../runs/prepared';
+import { costsByPair, isLaidItself, type PreparedRun } from '../runs/prepared';
 import { nearAt } from '../runs/stagger';
 import { drawBelow } from './seeded';
 import { swapFirsts, type Trial } from './trial';
@@ -17,7 +17,7 @@ const STEPS_A_LOOK = 50;
  */
 export function mendStagger(trial: Trial, looks: number): boolean {
   const { prepared, seeded } = trial;
-  const free = prepared.runs.filter((run) => !run.isWallToWall && !run.isTied && run.strips < 0);
+  const free = prepared.runs.filter((run) => !run.isWallToWall && isLaidItself(run) && !costsByPair(run));
   for (let looked = 0; looked < looks; ) {
     const bad = free.filter((run) => nearAt(trial, run) > 0);
     if (bad.length === 0) return prepared.runs.every((run) => nearAt(trial, run) === 0);

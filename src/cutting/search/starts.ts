@@ -6,7 +6,7 @@
  * pieces (see `mending.ts`).
  */
 
-import type { PreparedRun } from '../runs/prepared';
+import { isLaidItself, type PreparedRun } from '../runs/prepared';
 import { nearAt } from '../runs/stagger';
 import { type LevelGoal, layCheapest, level, type Prices, relay } from './levelling';
 import { mendStagger } from './mending';
@@ -43,7 +43,7 @@ function levelByDepth(trial: Trial, prices: Prices): void {
   const isVast = prepared.runs.length * prepared.plankLength > MOST_PLACES_TO_SWEEP_AGAIN;
   for (let sweep = 0; sweep < (isVast ? 1 : SWEEPS); sweep++) {
     for (const run of prepared.runs) {
-      if (run.isTied) continue;
+      if (!isLaidItself(run)) continue;
       if (trial.at[run.index] > 0) lift(trial, run);
       for (let a = 1, sum = 0; a <= prepared.plankLength; a++) sums[a] = sum += depth[a];
       layCheapest(trial, prices, run, 0);
@@ -88,7 +88,8 @@ function startAgain(trial: Trial, prices: Prices, goal: LevelGoal, isWithoutStag
     stagger.set(wanted);
     if (mendStagger(trial, LOOKS_A_START)) return true;
     prices.ofPlace.fill(1);
-    for (const run of prepared.runs) if (!run.isTied && nearAt(trial, run) > 0) relay(trial, prices, run, goal.planks);
+    for (const run of prepared.runs)
+      if (isLaidItself(run) && nearAt(trial, run) > 0) relay(trial, prices, run, goal.planks);
   }
   keepStagger(trial);
   if (stagger.some((kept, i) => kept < wanted[i])) {
