@@ -7,7 +7,7 @@ import { judged } from './judge/judged';
 import { brokenRules, pairPieces } from './plan/pairing';
 import { isLaidItself, type PreparedJob, prepareJob } from './runs/prepared';
 import { chainOf, layChain } from './search/chains';
-import { emptyPrices } from './search/levelling';
+import { emptyMoveMemory } from './search/levelling';
 import { layFromNothing, levelTo } from './search/starts';
 import { emptyTrial, layAll, plankCountOf, type Trial } from './search/trial';
 
@@ -123,8 +123,8 @@ function fewestPlanks(trial: Trial, limits: Limits): Fewest {
   const { job, plankLength } = trial.prepared;
   const chain = chainOf(trial.prepared);
   const atLeast = boundOf(job);
-  const prices = emptyPrices(plankLength);
-  layFromNothing(trial, prices);
+  const memory = emptyMoveMemory(plankLength);
+  layFromNothing(trial, memory);
   const best: Fewest = { at: trial.at.slice(), count: plankCountOf(trial), bound: chain?.planks ?? 0 };
   const keepBest = (): void => {
     if (plankCountOf(trial) >= best.count) return;
@@ -138,7 +138,7 @@ function fewestPlanks(trial: Trial, limits: Limits): Fewest {
       best.bound = Math.max(best.bound, atLeast.raise({ upTo: best.count, effort: boundEffort }));
     layAll(trial, best.at);
     const limit = limits.steps * turn.steps;
-    while (best.count > best.bound && levelTo(trial, prices, best.count - 1, limit)) keepBest();
+    while (best.count > best.bound && levelTo(trial, memory, best.count - 1, limit)) keepBest();
     if (turn.triesEveryPlan) tryToBeat(trial, best, atLeast, limits.tries);
   });
   return best;

@@ -24,13 +24,13 @@ export function mendStagger(trial: Trial, looks: number): boolean {
     const run = bad[drawBelow(seeded, bad.length)];
     let best = run;
     let least = Number.POSITIVE_INFINITY;
-    let ties = 0;
+    let count = 0;
     for (const other of free) {
       if (other.rest !== run.rest || trial.at[other.index] === trial.at[run.index]) continue;
       const change = changeOfSwap(trial, run, other);
       if (change > least) continue;
-      ties = change < least ? 1 : ties + 1;
-      if (change < least || drawBelow(seeded, ties) === 0) best = other;
+      count = change < least ? 1 : count + 1;
+      if (change < least || drawBelow(seeded, count) === 0) best = other;
       least = change;
     }
     swapFirsts(trial, run, best);

@@ -7,7 +7,7 @@
 
 import { costsByPair, type PreparedJob, type PreparedRun } from '../runs/prepared';
 import { nearAt } from '../runs/stagger';
-import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
+import { type BlockMemory, chooseBlock, emptyBlockMemory, extendPath } from './blocks';
 import { drawBelow } from './seeded';
 import { layAll, setFirst, type Trial } from './trial';
 
@@ -38,15 +38,15 @@ export function layStripRoomsAfresh(trial: Trial): void {
   for (const room of rooms) {
     const before = trial.at.slice();
     const ofRoom = runs.filter((run) => run.room === room && !run.isWallToWall);
-    if (!layRoom(trial, ofRoom, emptyBlockRoom(plankLength, ofRoom.length))) trial.at.set(before);
+    if (!layRoom(trial, ofRoom, emptyBlockMemory(plankLength, ofRoom.length))) trial.at.set(before);
     layAll(trial, trial.at);
   }
 }
 
 /** Tries the stagger asked for, then halves the doubt: a room can always keep none at all. */
 function mendRoom(trial: Trial, runs: readonly PreparedRun[]): void {
-  const room = emptyBlockRoom(trial.prepared.plankLength, runs.length);
-  if (layRoom(trial, runs, room)) return;
+  const memory = emptyBlockMemory(trial.prepared.plankLength, runs.length);
+  if (layRoom(trial, runs, memory)) return;
   let tooWide = trial.prepared.job.minStagger;
   let kept = 0;
   let laid: Int32Array | undefined;
@@ -54,7 +54,7 @@ function mendRoom(trial: Trial, runs: readonly PreparedRun[]): void {
   while (tooWide - kept > doubt || !laid) {
     const tried = Math.floor((kept + tooWide) / 2);
     for (const run of runs) trial.stagger[run.index] = tried;
-    if (layRoom(trial, runs, room)) {
+    if (layRoom(trial, runs, memory)) {
       kept = tried;
       laid = trial.at.slice();
     } else tooWide = tried;
@@ -64,7 +64,7 @@ function mendRoom(trial: Trial, runs: readonly PreparedRun[]): void {
 }
 
 /** Lays a room by paths from its first row to its last, each exactly, around those that lie already. */
-function layRoom(trial: Trial, runs: readonly PreparedRun[], room: BlockRoom): boolean {
+function layRoom(trial: Trial, runs: readonly PreparedRun[], memory: BlockMemory): boolean {
   const { at, prepared } = trial;
   const noPrices = new Int32Array(prepared.plankLength + 2);
   const free = (run: PreparedRun): boolean => at[run.index] === 0;
@@ -74,7 +74,7 @@ function layRoom(trial: Trial, runs: readonly PreparedRun[], room: BlockRoom): b
     const isLaid = runs.every((run) => {
       if (at[run.index] > 0) return true;
       const upward = extendPath(trial, [run], { direction: -1, size: runs.length, free }).reverse();
-      return chooseBlock(trial, extendPath(trial, upward, { direction: 1, size: runs.length, free }), noPrices, room);
+      return chooseBlock(trial, extendPath(trial, upward, { direction: 1, size: runs.length, free }), noPrices, memory);
     });
     if (isLaid) return true;
   }
