@@ -105,21 +105,18 @@ function countMeeting(goals: Goals, counts: Int32Array, place: number, by: numbe
 
 /** Aligned joints of a run. */
 export function alignedJoints(goals: Goals, run: PreparedRun): number {
-  const { prepared, at } = goals.trial;
-  const { job, plankLength, runs } = prepared;
+  const { job, runs } = goals.trial.prepared;
   let pairs = 0;
   for (const index of goals.twoAway[run.index]) {
-    pairs += nearPairs(run, at[run.index], runs[index], at[index], job.alignedDistance, plankLength);
+    pairs += nearPairs(goals.trial, run, runs[index], job.alignedDistance);
   }
   return pairs;
 }
 
 /** Aligned joints of either of two runs, those between them once. */
 export function alignedOfBoth(goals: Goals, a: PreparedRun, b: PreparedRun): number {
-  const { prepared, at } = goals.trial;
-  const { job, plankLength } = prepared;
   const both = goals.twoAway[a.index].includes(b.index)
-    ? nearPairs(a, at[a.index], b, at[b.index], job.alignedDistance, plankLength)
+    ? nearPairs(goals.trial, a, b, goals.trial.prepared.job.alignedDistance)
     : 0;
   return alignedJoints(goals, a) + alignedJoints(goals, b) - both;
 }

@@ -43,9 +43,11 @@ export function stripLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[]
     return longestFirst(onPlank).flatMap((strip) => {
       const firstRows = firstRowsOf(job, strip.rowIndex);
       if (firstRows.length === 0) return [`${strip.where}: a strip in a row of no rip pair that fits the width`];
-      const at = free.findIndex((piece) => givesStrip(piece, strip, firstRows));
-      if (at >= 0) free.splice(at, 1);
-      return at >= 0 ? [] : [`${strip.where}: no piece of plank ${plank + 1} gives a ${strip.from} of ${strip.length}`];
+      const index = free.findIndex((piece) => givesStrip(piece, strip, firstRows));
+      if (index >= 0) free.splice(index, 1);
+      return index >= 0
+        ? []
+        : [`${strip.where}: no piece of plank ${plank + 1} gives a ${strip.from} of ${strip.length}`];
     });
   });
 }

@@ -123,8 +123,8 @@ function bookStrips(job: CutJob, own: readonly BookedPiece[], strips: readonly B
   const free = [...own].sort(longestFirst);
   const sources = new Map<BookedPiece, BookedPiece>();
   for (const strip of [...strips].sort(longestFirst)) {
-    const at = free.findIndex((piece) => canBeRippedFrom(job, strip, piece));
-    if (at >= 0) sources.set(strip, free.splice(at, 1)[0]);
+    const index = free.findIndex((piece) => canBeRippedFrom(job, strip, piece));
+    if (index >= 0) sources.set(strip, free.splice(index, 1)[0]);
   }
   return strips.map((strip) => ({ ...strip, source: sources.get(strip) ?? null }));
 }

@@ -163,10 +163,10 @@ export function brokenRules(job: CutJob, rows: readonly PlannedRow[]): BrokenRul
 }
 
 function jointsOf(x: number, pieces: readonly PlannedPiece[]): number[] {
-  let at = x;
+  let joint = x;
   return pieces.slice(0, -1).map((piece) => {
-    at += piece.length;
-    return at;
+    joint += piece.length;
+    return joint;
   });
 }
 

@@ -65,22 +65,25 @@ function openRest(openings: Openings, run: PreparedRun): void {
 function addNeighbourWindows(windows: Stretches, run: PreparedRun, { prepared, at, stagger }: Trial): void {
   for (const index of prepared.neighbours[run.index]) {
     if (at[index] === 0) continue;
-    addWindows(windows, run, prepared.runs[index], at[index], stagger[run.index] - 1, prepared.plankLength);
+    const other = prepared.runs[index];
+    addWindows(windows, run, { other, at: at[index], reach: stagger[run.index] - 1, L: prepared.plankLength });
   }
 }
 
+/** What a run keeps away from: the joints of `other`, whose first piece is `at`, by more than `reach`. */
+export interface KeptAway {
+  readonly other: PreparedRun;
+  readonly at: number;
+  readonly reach: number;
+  /** Length of a plank. */
+  readonly L: number;
+}
+
 /**
- * Adds the first pieces of `run` that put a joint within `reach` of a joint of `other`, whose first piece is `at`.
+ * Adds the first pieces of `run` that put a joint within `reach` of a joint of `other`.
  * Joints of `other` well inside `run` all forbid the same: one of them is enough.
  */
-export function addWindows(
-  windows: Stretches,
-  run: PreparedRun,
-  other: PreparedRun,
-  at: number,
-  reach: number,
-  L: number,
-): void {
+export function addWindows(windows: Stretches, run: PreparedRun, { other, at, reach, L }: KeptAway): void {
   const left = run.x + 1;
   const right = run.x + run.length - 1;
   const end = Math.min(other.x + other.length - 1, right + reach);
@@ -139,11 +142,11 @@ function add(stretches: Stretches, from: number, to: number): void {
 
 /** Pairs of joints that are too near, of a run (and the one that follows it) with its neighbours. */
 export function nearAt(trial: Trial, run: PreparedRun): number {
-  const { prepared, at, stagger } = trial;
-  const { runs, neighbours, plankLength } = prepared;
+  const { prepared, stagger } = trial;
+  const { runs, neighbours } = prepared;
   let pairs = 0;
   for (const index of neighbours[run.index]) {
-    pairs += nearPairs(run, at[run.index], runs[index], at[index], stagger[run.index], plankLength);
+    pairs += nearPairs(trial, run, runs[index], stagger[run.index]);
   }
   const follower = followerOf(prepared, run);
   return follower ? pairs + nearAt(trial, follower) : pairs;

@@ -5,11 +5,12 @@
  * it costs alone and, where its joints shut out the cheapest of the run before, what the next best costs more. Prices of
  * places are added up; since two arcs of a block may meet at one place, a block that turns out dearer is put back.
  */
-import { priceOfArc } from '../runs/arcs';
+import { type Arc, arcOf, priceOfArc } from '../runs/arcs';
 import type { PreparedRun } from '../runs/prepared';
 import {
   addWindows,
   findOpenings,
+  type KeptAway,
   noOpenings,
   noStretches,
   type Openings,
@@ -77,8 +78,9 @@ export function chooseBlock(
   for (const run of path) at[run.index] = 0;
   path.forEach((run, i) => {
     trial.steps += L * (i === 0 ? 1 : 3);
-    fillCosts(trial, run, sums, memory.openings, memory.costs[i]);
-    if (i > 0) addCostsBefore(trial, path[i - 1], run, memory, i);
+    findOpenings(memory.openings, run, trial);
+    fillCosts(memory.costs[i], memory.openings, sums, arcOf(prepared, run));
+    if (i > 0) addCostsBefore(trial, path, memory, i);
   });
   const last = path.length - 1;
   let chosen = drawCheapest(trial, memory.costs[last], { from: [1], to: [L], count: 1 });
@@ -90,25 +92,26 @@ export function chooseBlock(
   }
   for (let i = last; i >= 0; i--) {
     at[path[i].index] = chosen;
-    if (i > 0) chosen = drawCheapest(trial, memory.costs[i - 1], openTo(trial, path[i - 1], path[i], chosen, memory));
+    if (i > 0)
+      chosen = drawCheapest(
+        trial,
+        memory.costs[i - 1],
+        openTo(trial, path[i - 1], { other: path[i], at: chosen }, memory),
+      );
   }
   return true;
 }
 
-function fillCosts(trial: Trial, run: PreparedRun, sums: Int32Array, openings: Openings, costs: Float64Array): void {
-  const { prepared } = trial;
-  const reach = run.rest + prepared.kerf;
+function fillCosts(costs: Float64Array, openings: Stretches, sums: Int32Array, arc: Arc): void {
   costs.fill(Number.POSITIVE_INFINITY);
-  findOpenings(openings, run, trial);
   for (let i = 0; i < openings.count; i++) {
-    for (let s = openings.from[i]; s <= openings.to[i]; s++) {
-      costs[s] = priceOfArc(sums, s, run.rest, reach, prepared.plankLength);
-    }
+    for (let s = openings.from[i]; s <= openings.to[i]; s++) costs[s] = priceOfArc(sums, arc, s);
   }
 }
 
-/** Adds to the costs of run `i` what the run before costs above its least where it has to keep its stagger. */
-function addCostsBefore(trial: Trial, before: PreparedRun, run: PreparedRun, memory: BlockMemory, i: number): void {
+/** Adds to the costs of run `i` of a path what the run before costs above its least where it has to keep its stagger. */
+function addCostsBefore(trial: Trial, path: readonly PreparedRun[], memory: BlockMemory, i: number): void {
+  const [before, run] = [path[i - 1], path[i]];
   const L = trial.prepared.plankLength;
   const stagger = trial.stagger[run.index];
   const own = memory.costs[i];
@@ -121,7 +124,7 @@ function addCostsBefore(trial: Trial, before: PreparedRun, run: PreparedRun, mem
   } else {
     // Only runs of little more than a plank can keep more than half of one.
     for (let s = 1; s <= L; s++) {
-      const open = openTo(trial, before, run, s, memory);
+      const open = openTo(trial, before, { other: run, at: s }, memory);
       own[s] += leastWithin(totals, open) - totals[cheapest];
     }
   }
@@ -134,11 +137,16 @@ function leastWithin(costs: Float64Array, { from, to, count }: Stretches): numbe
 }
 
 /** First pieces of `run` whose joints keep the stagger from those of `other`. */
-function openTo(trial: Trial, run: PreparedRun, other: PreparedRun, at: number, memory: BlockMemory): Stretches {
+function openTo(
+  trial: Trial,
+  run: PreparedRun,
+  beside: Pick<KeptAway, 'other' | 'at'>,
+  memory: BlockMemory,
+): Stretches {
   const L = trial.prepared.plankLength;
   memory.windows.count = 0;
   memory.open.count = 0;
-  addWindows(memory.windows, run, other, at, trial.stagger[run.index] - 1, L);
+  addWindows(memory.windows, run, { ...beside, reach: trial.stagger[run.index] - 1, L });
   openBetween(memory.open, memory.windows, 1, L);
   return memory.open;
 }

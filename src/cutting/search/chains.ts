@@ -11,6 +11,7 @@
  * Which row gets which of the chain's first pieces changes neither load nor cuts: stagger is a matter of order.
  */
 
+import { type Arc, arcOf } from '../runs/arcs';
 import { costsByPair, isLaidItself, type PreparedJob, type PreparedRun } from '../runs/prepared';
 import { nearAt } from '../runs/stagger';
 import { mendStagger } from './mending';
@@ -29,26 +30,34 @@ export function chainOf(prepared: PreparedJob): Chain | undefined {
   const first = runs[0];
   const isEqual = (run: PreparedRun): boolean => run.length === first.length && !costsByPair(run) && !run.isWallToWall;
   if (!first || !runs.every(isEqual)) return undefined;
+  const rows = { arc: arcOf(prepared, first), run: first, count: runs.length };
   let start = 0;
   let planks = Number.POSITIVE_INFINITY;
   for (let s = 1; s <= prepared.plankLength; s++) {
     if (!mayBeFirst(first, s)) continue;
-    const needed = planksFrom(prepared, first, s, runs.length);
+    const needed = planksFrom(rows, s);
     if (needed < planks) start = s;
     planks = Math.min(planks, needed);
   }
   if (start === 0) return undefined;
   const ends: number[] = [];
-  return { planks: planksFrom(prepared, first, start, runs.length, ends), ends };
+  return { planks: planksFrom(rows, start, ends), ends };
 }
 
 function mayBeFirst({ low, high }: PreparedRun, s: number): boolean {
   return (s >= low.from && s <= low.to) || (s >= high.from && s <= high.to);
 }
 
-/** Planks of the chain of `count` rows that begins with first piece `start`; its first pieces are added to `ends`. */
-function planksFrom(prepared: PreparedJob, run: PreparedRun, start: number, count: number, ends?: number[]): number {
-  const L = prepared.plankLength;
+/** Rows that are all alike. */
+interface EqualRows {
+  readonly arc: Arc;
+  readonly run: PreparedRun;
+  readonly count: number;
+}
+
+/** Planks of the chain of rows that begins with first piece `start`; its first pieces are added to `ends`. */
+function planksFrom({ arc, run, count }: EqualRows, start: number, ends?: number[]): number {
+  const { rest, reach, L } = arc;
   let laps = 0;
   let begin = L;
   for (let row = 0; row < count; row++) {
@@ -58,8 +67,8 @@ function planksFrom(prepared: PreparedJob, run: PreparedRun, start: number, coun
       laps++;
     }
     ends?.push(end);
-    begin = end - run.rest - prepared.kerf;
-    if (end >= run.rest) continue;
+    begin = end - reach;
+    if (end >= rest) continue;
     begin += L;
     laps++;
   }

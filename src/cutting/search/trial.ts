@@ -2,7 +2,7 @@
  * A trial: the first piece of every run with the load they make together. The search changes it piece by piece; it is
  * the one thing here that changes in place.
  */
-import { addArc, addStretch } from '../runs/arcs';
+import { addArc, addStretch, arcOf } from '../runs/arcs';
 import { type PreparedJob, type PreparedRun, paysForItself } from '../runs/prepared';
 import { matchStrips, NO_STRIP } from '../runs/strips';
 import { type Seeded, seededFrom } from './seeded';
@@ -55,7 +55,7 @@ export function lift(trial: Trial, run: PreparedRun): void {
 
 function changeLoad(trial: Trial, run: PreparedRun, by: number): void {
   trial.wholes += by * run.quotient;
-  addArc(trial.depth, run, trial.at[run.index], trial.prepared, by);
+  addArc(trial.depth, arcOf(trial.prepared, run), trial.at[run.index], by);
 }
 
 /** Adds or takes away what strips leave of a last row; while a run of its pair is lifted nothing of it is counted. */
@@ -69,7 +69,7 @@ function countDue(trial: Trial, pair: number, isCounted: boolean): void {
   trial.wholes += by * wholesDue;
   wanted.ends.forEach(({ run, side, length }, i) => {
     if (sources[i] !== NO_STRIP) return;
-    if (prepared.runs[run].isWallToWall) addArc(depth, prepared.runs[run], at[run], prepared, by);
+    if (prepared.runs[run].isWallToWall) addArc(depth, arcOf(prepared, prepared.runs[run]), at[run], by);
     else if (side === 'right') addStretch(depth, 0, length, by);
     else addStretch(depth, L - prepared.kerf - length, L, by);
   });
