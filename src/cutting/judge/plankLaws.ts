@@ -1,6 +1,6 @@
 /** The laws of single planks: what one gives along its length (4), and the strips ripped from it (6). */
 import type { CutJob } from '../job';
-import { keepsEnd, type PlacedPiece } from './placedPieces';
+import { keepsEnd, type PlacedPiece, whereOf } from './placedPieces';
 
 /** Law 4: what one plank gives. */
 export function plankLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[] {
@@ -42,12 +42,12 @@ export function stripLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[]
     const free = longestFirst(own.get(plank) ?? []);
     return longestFirst(onPlank).flatMap((strip) => {
       const firstRows = firstRowsOf(job, strip.rowIndex);
-      if (firstRows.length === 0) return [`${strip.where}: a strip in a row of no rip pair that fits the width`];
+      if (firstRows.length === 0) return [`${whereOf(strip)}: a strip in a row of no rip pair that fits the width`];
       const index = free.findIndex((piece) => givesStrip(piece, strip, firstRows));
       if (index >= 0) free.splice(index, 1);
       return index >= 0
         ? []
-        : [`${strip.where}: no piece of plank ${plank + 1} gives a ${strip.from} of ${strip.length}`];
+        : [`${whereOf(strip)}: no piece of plank ${plank + 1} gives a ${strip.from} of ${strip.length}`];
     });
   });
 }
