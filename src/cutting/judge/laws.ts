@@ -8,7 +8,7 @@
  * 4. A plank gives at most one piece with its left end and one with its right end; what is cut from it and the kerfs
  *    between fit in its length.
  * 5. Joints of neighbouring rows of a room keep the minimum stagger.
- * 6. A twin strip comes from a first-row piece of its rip pair on the same plank, at least as long and with the same
+ * 6. A strip comes from a first-row piece of its rip pair on the same plank, at least as long and with the same
  *    kept end (or whole), when both widths and a kerf fit in the plank's width. One strip a piece.
  * 7. What the plan says of itself is so: planks, bound, proof, and each rule it declares broken.
  */

@@ -4,7 +4,7 @@ import { keepsEnd, type PlacedPiece, whereOf } from './placedPieces';
 
 /** Law 4: what one plank gives. */
 export function plankLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[] {
-  const own = groupByPlank(pieces.filter((piece) => !piece.twin));
+  const own = groupByPlank(pieces.filter((piece) => !piece.isStrip));
   return [...own].flatMap(([plank, cut]) => {
     const name = `plank ${plank + 1}`;
     const broken: string[] = [];
@@ -36,8 +36,8 @@ function groupByPlank(pieces: readonly PlacedPiece[]): Map<number, PlacedPiece[]
 
 /** Law 6: strips. Longest strips choose first, so a strip goes without only if no choice could serve all. */
 export function stripLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[] {
-  const own = groupByPlank(pieces.filter((piece) => !piece.twin));
-  const strips = groupByPlank(pieces.filter((piece) => piece.twin));
+  const own = groupByPlank(pieces.filter((piece) => !piece.isStrip));
+  const strips = groupByPlank(pieces.filter((piece) => piece.isStrip));
   return [...strips].flatMap(([plank, onPlank]) => {
     const free = longestFirst(own.get(plank) ?? []);
     return longestFirst(onPlank).flatMap((strip) => {
