@@ -48,7 +48,7 @@ export interface PlannedPiece {
   readonly plank: number;
   readonly from: KeptEnd;
   /** A tongue-side strip left over when a first-row piece of the same plank was ripped; takes no length of its own. */
-  readonly twin?: true;
+  readonly isStrip?: true;
 }
 
 export interface PlannedRow {

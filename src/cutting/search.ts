@@ -5,9 +5,9 @@ import { polish } from './goals/polish';
 import type { CutJob, CutPlan } from './job';
 import { judged } from './judge/judged';
 import { brokenRules, pairPieces } from './plan/pairing';
-import { type PreparedJob, prepareJob } from './runs/prepared';
+import { isLaidItself, type PreparedJob, prepareJob } from './runs/prepared';
 import { chainOf, layChain } from './search/chains';
-import { emptyPrices } from './search/levelling';
+import { emptyMoveMemory } from './search/levelling';
 import { layFromNothing, levelTo } from './search/starts';
 import { emptyTrial, layAll, plankCountOf, type Trial } from './search/trial';
 
@@ -57,12 +57,12 @@ function planUnjudged(job: CutJob, options: PlanOptions): CutPlan {
   const effort = options.effort ?? 1;
   if (!(effort > 0 && effort < Number.POSITIVE_INFINITY))
     throw new RangeError(`The effort must be above 0, found ${effort}.`);
-  const prepared = prepareJob(job, 'ties');
+  const prepared = prepareJob(job, 'laid alike');
   const limits = limitsOf(prepared, options);
   const plan = planPrepared(prepared, limits);
   const isDone = plan.broken.length === 0 && plan.stop === 'proved fewest';
-  if (isDone || !prepared.runs.some((run) => run.isTied)) return plan;
-  return betterOf(plan, planPrepared(prepareJob(job, 'no ties'), limits));
+  if (isDone || prepared.runs.every(isLaidItself)) return plan;
+  return betterOf(plan, planPrepared(prepareJob(job, 'laid freely'), limits));
 }
 
 /** Where each part of the work stops. */
@@ -85,7 +85,7 @@ function limitsOf(prepared: PreparedJob, { effort = 1, mostSteps, secondGoals = 
   if (mostSteps === undefined) return { steps, moves: Math.ceil(moves), boundEffort, tries };
   // With or without second goals: the count of a floor is the count of its plan.
   const all = steps + most * plankLength + boundEffort * stepsOfBound(prepared.job) + 2 * tries;
-  const share = Math.min(1, mostSteps / (prepared.runs.some((run) => run.isTied) ? 2 * all : all));
+  const share = Math.min(1, mostSteps / (prepared.runs.every(isLaidItself) ? all : 2 * all));
   return {
     steps: steps * share,
     moves: Math.ceil(moves * share),
@@ -123,8 +123,8 @@ function fewestPlanks(trial: Trial, limits: Limits): Fewest {
   const { job, plankLength } = trial.prepared;
   const chain = chainOf(trial.prepared);
   const atLeast = boundOf(job);
-  const prices = emptyPrices(plankLength);
-  layFromNothing(trial, prices);
+  const memory = emptyMoveMemory(plankLength);
+  layFromNothing(trial, memory);
   const best: Fewest = { at: trial.at.slice(), count: plankCountOf(trial), bound: chain?.planks ?? 0 };
   const keepBest = (): void => {
     if (plankCountOf(trial) >= best.count) return;
@@ -138,7 +138,7 @@ function fewestPlanks(trial: Trial, limits: Limits): Fewest {
       best.bound = Math.max(best.bound, atLeast.raise({ upTo: best.count, effort: boundEffort }));
     layAll(trial, best.at);
     const limit = limits.steps * turn.steps;
-    while (best.count > best.bound && levelTo(trial, prices, best.count - 1, limit)) keepBest();
+    while (best.count > best.bound && levelTo(trial, memory, best.count - 1, limit)) keepBest();
     if (turn.triesEveryPlan) tryToBeat(trial, best, atLeast, limits.tries);
   });
   return best;

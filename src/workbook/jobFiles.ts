@@ -8,7 +8,7 @@
  * run in room coordinates, R its length. What else an instance carries (its category, known counts) is left alone,
  * unless it is a field of these under a mistyped name.
  */
-import type { CutJob, CutPlan, JobRow, PlannedRow } from '../cutting/job';
+import type { CutJob, CutPlan, JobRow, PlannedPiece } from '../cutting/job';
 import { nearestWord } from './nearestWord';
 
 /** A job and the name it goes by in its file. */
@@ -23,9 +23,14 @@ export interface JobFile {
   readonly problems: readonly string[];
 }
 
+/** A piece as it stands in a file of plans. */
+export interface WrittenPiece extends Omit<PlannedPiece, 'isStrip'> {
+  readonly twin?: true;
+}
+
 /** A plan as it stands in a file of plans. */
 export interface WrittenPlan {
-  readonly rows: readonly PlannedRow[];
+  readonly rows: readonly { readonly runs: readonly (readonly WrittenPiece[])[] }[];
   readonly bound: number;
   readonly stop: CutPlan['stop'];
   /** Time the plan took, milliseconds. */
@@ -74,9 +79,14 @@ export function jobOf(instance: Instance): CutJob {
   };
 }
 
-/** The plan as it is written to a file: its pieces already have the file's form. */
+/** The plan as it is written to a file, where a strip is called a twin. */
 export function writtenPlan(plan: CutPlan, ms: number): WrittenPlan {
-  return { rows: plan.rows, bound: plan.bound, stop: plan.stop, ms: Math.round(ms * 1000) / 1000 };
+  const rows = plan.rows.map((row) => ({
+    runs: row.runs.map((run) =>
+      run.map(({ isStrip, ...piece }) => (isStrip ? { ...piece, twin: true as const } : piece)),
+    ),
+  }));
+  return { rows, bound: plan.bound, stop: plan.stop, ms: Math.round(ms * 1000) / 1000 };
 }
 
 /** An instance as it stands in a file, once its numbers are known to be in order. */

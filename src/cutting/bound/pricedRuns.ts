@@ -53,7 +53,7 @@ interface Table extends StaggerTable {
   readonly kinds: RunKinds;
   /** The first pieces of the last pricing, and where its wall-to-wall pieces lie. */
   readonly chosen: Int32Array;
-  readonly shortAt: Int32Array;
+  readonly shortStart: Int32Array;
 }
 
 /** Prepares the pricing of one job; its memory is used again by every pricing. */
@@ -89,7 +89,7 @@ function tableOf(job: BoundRuns): Table {
     priceTo: new Float64Array(span + 1),
     kinds: runKindsOf(job),
     chosen: new Int32Array(job.runs.length),
-    shortAt: new Int32Array(job.shortLengths.length),
+    shortStart: new Int32Array(job.shortLengths.length),
   };
 }
 
@@ -173,33 +173,33 @@ function cheapestBeside(
   if (!isShut) return cheapest;
   let choice = cheapest;
   let least = Number.POSITIVE_INFINITY;
-  let at = wrap(joint + to - run.x, plankLength);
+  let own = wrap(joint + to - run.x, plankLength);
   for (let count = plankLength - 1 - to + from; count > 0; count -= 1) {
-    at = at === plankLength ? 1 : at + 1;
-    if (totals[at] >= least) continue;
-    least = totals[at];
-    choice = at;
+    own = own === plankLength ? 1 : own + 1;
+    if (totals[own] >= least) continue;
+    least = totals[own];
+    choice = own;
   }
   return choice;
 }
 
 /** Wall-to-wall pieces: each lies where its stretch is cheapest. */
-function shortCost({ job, span, priceTo, shortAt }: Table): number {
+function shortCost({ job, span, priceTo, shortStart }: Table): number {
   let sum = 0;
   job.shortLengths.forEach(({ length, count }, index) => {
     let least = Number.POSITIVE_INFINITY;
-    for (let at = 0, end = length + job.kerf; end <= span; at += 1, end += 1) {
-      const cost = priceTo[end] - priceTo[at];
+    for (let start = 0, end = length + job.kerf; end <= span; start += 1, end += 1) {
+      const cost = priceTo[end] - priceTo[start];
       if (cost >= least) continue;
       least = cost;
-      shortAt[index] = at;
+      shortStart[index] = start;
     }
     sum += count * least;
   });
   return sum;
 }
 
-function overlapOf({ job, span, chosen, shortAt }: Table, out: Int32Array): void {
+function overlapOf({ job, span, chosen, shortStart }: Table, out: Int32Array): void {
   const { kerf, plankLength } = job;
   out.fill(0);
   const lay = (from: number, to: number, count: number): void => {
@@ -216,8 +216,8 @@ function overlapOf({ job, span, chosen, shortAt }: Table, out: Int32Array): void
     }
   });
   job.shortLengths.forEach(({ length, count }, index) => {
-    const at = shortAt[index];
-    lay(at + 1, at + length + kerf, count);
+    const start = shortStart[index];
+    lay(start + 1, start + length + kerf, count);
   });
   for (let unit = 2; unit <= span; unit += 1) out[unit] = out[unit] + out[unit - 1];
 }

@@ -1,9 +1,15 @@
 import type { CutJob, CutPlan, KeptEnd, PlannedPiece } from '../job';
 
-/** A piece of a plan with its place, as it is named in the lines of the law. */
+/** A piece of a plan with its place. */
 export interface PlacedPiece extends PlannedPiece {
   readonly rowIndex: number;
-  readonly where: string;
+  readonly runIndex: number;
+  readonly pieceIndex: number;
+}
+
+/** Its name in the lines of the law; counted from 1. */
+export function whereOf({ rowIndex, runIndex, pieceIndex }: PlacedPiece): string {
+  return `${nameOfRun(rowIndex, runIndex)}, piece ${pieceIndex + 1}`;
 }
 
 /** All pieces in laying order. */
@@ -13,7 +19,8 @@ export function placedPieces(job: CutJob, plan: CutPlan): PlacedPiece[] {
       piecesOf(plan, rowIndex, runIndex).map((piece, pieceIndex) => ({
         ...piece,
         rowIndex,
-        where: `${nameOfRun(rowIndex, runIndex)}, piece ${pieceIndex + 1}`,
+        runIndex,
+        pieceIndex,
       })),
     ),
   );

@@ -12,7 +12,7 @@ export { checkCutPlan } from '../judge/laws';
 export interface Ledger {
   /** In the order of their index. */
   readonly planks: readonly PlankBooking[];
-  /** Crosscuts: between the pieces of a plank, against its left-over, and where a twin strip is shortened. */
+  /** Crosscuts: between the pieces of a plank, against its left-over, and where a strip is shortened. */
   readonly cutCount: number;
   /** Pairs of joints two rows apart in one room and nearer than the job's aligned distance. */
   readonly alignedJointCount: number;
@@ -27,7 +27,7 @@ export interface Ledger {
 /** One plank: `pieceLength + kerfLength + leftOver` is the plank's length, to the unit, in every legal plan. */
 export interface PlankBooking {
   readonly plank: number;
-  /** In laying order; twin strips take no length and stand apart. */
+  /** In laying order; strips take no length and stand apart. */
   readonly pieces: readonly BookedPiece[];
   readonly strips: readonly BookedStrip[];
   readonly pieceLength: number;
@@ -76,7 +76,7 @@ function piecesByPlank(plan: CutPlan): Map<number, { own: BookedPiece[]; strips:
   const book = (piece: PlannedPiece, place: BookedPiece): void => {
     const entry = planks.get(piece.plank) ?? { own: [], strips: [] };
     planks.set(piece.plank, entry);
-    (piece.twin ? entry.strips : entry.own).push(place);
+    (piece.isStrip ? entry.strips : entry.own).push(place);
   };
   plan.rows.forEach((row, rowIndex) => {
     row.runs.forEach((run, runIndex) => {
@@ -123,8 +123,8 @@ function bookStrips(job: CutJob, own: readonly BookedPiece[], strips: readonly B
   const free = [...own].sort(longestFirst);
   const sources = new Map<BookedPiece, BookedPiece>();
   for (const strip of [...strips].sort(longestFirst)) {
-    const at = free.findIndex((piece) => canBeRippedFrom(job, strip, piece));
-    if (at >= 0) sources.set(strip, free.splice(at, 1)[0]);
+    const index = free.findIndex((piece) => canBeRippedFrom(job, strip, piece));
+    if (index >= 0) sources.set(strip, free.splice(index, 1)[0]);
   }
   return strips.map((strip) => ({ ...strip, source: sources.get(strip) ?? null }));
 }

@@ -21,7 +21,7 @@ interface Piece {
   readonly begin: number;
   readonly end: number;
   plank: number;
-  twin: boolean;
+  isStrip: boolean;
   readonly isWallToWall: boolean;
 }
 
@@ -34,7 +34,7 @@ export function pairPieces(prepared: PreparedJob, at: Int32Array): { rows: Plann
   const pieces = prepared.runs.map((run) => piecesOf(prepared, run, at[run.index]));
   const strips = prepared.stripRows.flatMap((rows) => takeStrips(prepared, rows, at, pieces));
   sharePlanks(
-    pieces.flat().filter((piece) => !piece.twin),
+    pieces.flat().filter((piece) => !piece.isStrip),
     prepared.plankLength,
   );
   for (const { strip, source } of strips) strip.plank = source.plank;
@@ -56,7 +56,7 @@ function piecesOf(prepared: PreparedJob, run: PreparedRun, at: number): Piece[] 
       begin,
       end,
       plank: -1,
-      twin: false,
+      isStrip: false,
       isWallToWall: run.isWallToWall,
     };
   };
@@ -96,7 +96,7 @@ function endPiece(pieces: readonly Piece[][], { run, side }: RowEnds['ends'][num
 
 function takeStrip(strip: Piece, source: Piece | undefined): TakenStrip[] {
   if (!source) return [];
-  strip.twin = true;
+  strip.isStrip = true;
   // A strip with walls at both ends keeps whatever ends its source does; one of a whole plank keeps its own side.
   if (strip.isWallToWall && strip.from !== 'whole') strip.from = source.from === 'whole' ? 'left' : source.from;
   return [{ strip, source }];
@@ -132,8 +132,8 @@ function sharePlanks(pieces: readonly Piece[], plankLength: number): void {
 function planned(piece: Piece, numberOf: Map<number, number>): PlannedPiece {
   const plank = numberOf.get(piece.plank) ?? numberOf.size;
   numberOf.set(piece.plank, plank);
-  return piece.twin
-    ? { length: piece.length, plank, from: piece.from, twin: true }
+  return piece.isStrip
+    ? { length: piece.length, plank, from: piece.from, isStrip: true }
     : { length: piece.length, plank, from: piece.from };
 }
 
@@ -163,10 +163,10 @@ export function brokenRules(job: CutJob, rows: readonly PlannedRow[]): BrokenRul
 }
 
 function jointsOf(x: number, pieces: readonly PlannedPiece[]): number[] {
-  let at = x;
+  let joint = x;
   return pieces.slice(0, -1).map((piece) => {
-    at += piece.length;
-    return at;
+    joint += piece.length;
+    return joint;
   });
 }
 

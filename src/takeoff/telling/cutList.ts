@@ -41,7 +41,7 @@ export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly 
       widthRight: piece.widthRight,
       plankNumber: planned.plank + 1,
       keeps: keptOf(planned, piece, read.rules.markingStep),
-      stripOf: planned.twin ? (strips.get(planned) ?? '') : '',
+      stripOf: planned.isStrip ? (strips.get(planned) ?? '') : '',
       cuts: piece.cuts,
       polygon: outerOf(piece.inRoom),
       holes: piece.inRoom.filter((outline) => outline !== outerOf(piece.inRoom)),

@@ -39,7 +39,7 @@ function cut(length: number, plank: number, from: KeptEnd): PlannedPiece {
 }
 
 function strip(length: number, plank: number, from: KeptEnd): PlannedPiece {
-  return { length, plank, from, twin: true };
+  return { length, plank, from, isStrip: true };
 }
 
 /** A plan of these rows, with its planks counted and no more claimed than that it needs one. */
