@@ -16,6 +16,11 @@ export interface Rules {
   readonly minRip: Ticks;
   /** Width of the saw cut. */
   readonly kerf: Ticks;
+  /**
+   * How much longer than drawn a piece that ends at a wall may turn out: room kept on its plank, unless it is the first
+   * piece of the plank that is laid.
+   */
+  readonly play: Ticks;
   /** Joints of rows i and i+2 nearer than this look aligned; they are avoided where that costs no plank. */
   readonly alignedDistance: Ticks;
   /** Cut lengths are planned in whole steps of this. */
@@ -33,7 +38,15 @@ export type LayDirection =
   | { readonly along: 'angle'; readonly degrees: number };
 
 export interface LengthRule {
-  readonly key: 'expansionGap' | 'minStagger' | 'minPiece' | 'minRip' | 'kerf' | 'alignedDistance' | 'markingStep';
+  readonly key:
+    | 'expansionGap'
+    | 'minStagger'
+    | 'minPiece'
+    | 'minRip'
+    | 'kerf'
+    | 'play'
+    | 'alignedDistance'
+    | 'markingStep';
   /** The name typed in a `rules` range and shown in the sidebar. */
   readonly name: string;
   readonly us: Ticks;
@@ -54,6 +67,8 @@ export const LENGTH_RULES: readonly LengthRule[] = [
   // Common practice: no wall row under 2 in (50 mm).
   { key: 'minRip', name: 'minimum rip', us: ticksOfInches(2), metric: ticksOfMm(50) },
   KERF_RULE,
+  // Our choice: walls bow and tapes sag by about so much, and a last piece is cut to what is measured. 0 for none.
+  { key: 'play', name: 'play', us: ticksOfInches(1 / 4), metric: ticksOfMm(6) },
   // Our choice: nearer than this, joints two rows apart read as one line (the H pattern the trade avoids).
   { key: 'alignedDistance', name: 'aligned-joint distance', us: ticksOfInches(2), metric: ticksOfMm(50) },
   // Our choice: what a tape shows and a pencil marks.

@@ -70,7 +70,7 @@ function lessGaps(length: Ticks, index: number, gap: Ticks, units: Units): Ticks
 
 /** The same job with the lengths as typed: where a plank is no whole number of steps, the grid's rules are stricter. */
 function jobInTicks(job: CutJob, runs: readonly Ticks[], plankLength: Ticks, rules: Rules): CutJob {
-  const { kerf, minPiece, minStagger, alignedDistance } = rules;
+  const { kerf, play, minPiece, minStagger, alignedDistance } = rules;
   const rows = runs.map((length) => ({ room: 0, width: 0, runs: [{ x: 0, length }] }));
-  return { ...job, plankLength, plankWidth: 0, kerf, minPiece, minStagger, alignedDistance, rows };
+  return { ...job, plankLength, plankWidth: 0, kerf, play, minPiece, minStagger, alignedDistance, rows };
 }

@@ -100,6 +100,7 @@ export const RULE_FIELDS = section('rules', false, [
   { key: 'minPiece', label: 'Minimum piece' },
   { key: 'minRip', label: 'Minimum rip' },
   { key: 'kerf', label: 'Kerf' },
+  { key: 'play', label: 'Play' },
   { key: 'alignedDistance', label: 'Aligned-joint distance' },
   { key: 'markingStep', label: 'Marking step' },
   { key: 'layDirection', label: 'Lay direction' },

@@ -100,6 +100,7 @@ export interface RulesEntry {
   readonly minPiece: Typed;
   readonly minRip: Typed;
   readonly kerf: Typed;
+  readonly play: Typed;
   readonly alignedDistance: Typed;
   readonly markingStep: Typed;
   /** `length`, `width`, `wall 3`, degrees such as `45`, or `best`: searched. */
@@ -128,6 +129,7 @@ export const BLANK_RULES: RulesEntry = {
   minPiece: '',
   minRip: '',
   kerf: '',
+  play: '',
   alignedDistance: '',
   markingStep: '',
   layDirection: '',

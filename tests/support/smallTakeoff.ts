@@ -42,6 +42,7 @@ export const smallEntry: RoomEntry = {
     minPiece: '',
     minRip: '',
     kerf: '1/8"',
+    play: '',
     alignedDistance: '',
     markingStep: '',
     layDirection: '',

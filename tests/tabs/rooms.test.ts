@@ -103,6 +103,7 @@ const entry: fc.Arbitrary<RoomEntry> = fc.record({
     minPiece: typed,
     minRip: typed,
     kerf: typed,
+    play: typed,
     alignedDistance: typed,
     markingStep: typed,
     layDirection: typed,

@@ -3,6 +3,8 @@ import type { CutJob, CutPlan, KeptEnd, PlannedPiece } from '../job';
 /** A piece of a plan with its place, as it is named in the lines of the law. */
 export interface PlacedPiece extends PlannedPiece {
   readonly rowIndex: number;
+  /** The last piece of its run, or its only one: it ends at a wall, and may turn out longer than drawn. */
+  readonly endsAtWall: boolean;
   readonly where: string;
 }
 
@@ -10,9 +12,10 @@ export interface PlacedPiece extends PlannedPiece {
 export function placedPieces(job: CutJob, plan: CutPlan): PlacedPiece[] {
   return job.rows.flatMap((row, rowIndex) =>
     row.runs.flatMap((_, runIndex) =>
-      piecesOf(plan, rowIndex, runIndex).map((piece, pieceIndex) => ({
+      piecesOf(plan, rowIndex, runIndex).map((piece, pieceIndex, ofRun) => ({
         ...piece,
         rowIndex,
+        endsAtWall: pieceIndex === ofRun.length - 1,
         where: `${nameOfRun(rowIndex, runIndex)}, piece ${pieceIndex + 1}`,
       })),
     ),

@@ -62,6 +62,7 @@ export function cutJobOf(
     plankLength: grid.plankUnits,
     plankWidth: Math.floor(plankWidth / grid.unit),
     kerf: up(rules.kerf, 2 * moved),
+    play: up(rules.play, 0),
     minPiece: up(rules.minPiece, moved),
     minStagger: up(rules.minStagger, (onUnits ? 0 : grid.unit) + moved),
     alignedDistance: up(rules.alignedDistance, 0),
