@@ -20,6 +20,7 @@ import {
   tryFirst,
   tryGoOver,
 } from './moves';
+import { orderByPaths } from './pathOrder';
 import { emptyPlank, isLast, type Shared, type Sharing, sharingOf } from './sharing';
 
 /** What the search is for, and how long it may go on. */
@@ -52,6 +53,9 @@ const WEIGHTS_TO_FIT = { ...WEIGHTS, cut: 0, cutAbove: 0, aligned: 0, stair: 0, 
 /** Heat at the start, the share of it that every level leaves, and the levels. */
 const HEAT = 120;
 const COOLING = 0.93;
+/** Runs of a floor that is ordered first, and then only warmed up. */
+const MANY_RUNS = 100;
+const LOW_HEAT = 30;
 const LEVELS = 60;
 /** Levels at the start in which cuts are free to be more than there may be in the end. */
 const CUTS_FREE_LEVELS = 35;
@@ -80,7 +84,9 @@ export function follow(trial: Trial, shared: Shared, goal: FollowGoal): Followed
   const lenient = { ...weights, cutAbove: 0 };
   let best = standingOf(moving);
   const moves = trial.prepared.runs.length === 0 ? 0 : Math.ceil(goal.moves / LEVELS);
-  for (let level = 0, heat = HEAT; level < LEVELS; level++, heat *= COOLING) {
+  const isLarge = trial.prepared.runs.length > MANY_RUNS;
+  if (isLarge) orderByPaths(moving);
+  for (let level = 0, heat = isLarge ? LOW_HEAT : HEAT; level < LEVELS; level++, heat *= COOLING) {
     moving.weights = level < CUTS_FREE_LEVELS ? lenient : weights;
     for (let move = 0; move < moves; move++) tryAny(moving, heat, limit);
     moving.weights = weights;
