@@ -99,6 +99,15 @@ export const RULES = [
     source: 'common practice: the cut of a full-width carbide blade',
   },
   {
+    key: 'play',
+    label: 'Play',
+    use: 'plank',
+    blank: inches(1 / 4, 6),
+    help: 'Room for a last piece to turn out longer than drawn; 0 for none.',
+    inRange: 'play',
+    source: 'our choice: walls bow and tapes sag by about so much, and a last piece is cut to what is measured',
+  },
+  {
     key: 'alignedDistance',
     label: 'Aligned-joint distance',
     use: 'plank',

@@ -18,7 +18,8 @@ describe('PLANK_COUNT', () => {
     // First pieces keep the right end, last pieces the left: one plank gives one of each, 20 + 28 = 48.
     ['two runs that share a plank', [column('68"', '76"'), 48, loose], 3],
     ['a kerf leaves no room for both', [column('68"', '76"'), 48, [...loose.slice(0, 2), ['kerf', '1/8"']]], 4],
-    ['runs shorter than a plank, cut from one', [column('20"', '28"'), 48, loose], 1],
+    ['runs shorter than a plank, cut from one', [column('20"', '28"'), 48, [...loose, ['play', 0]]], 1],
+    ['not when the second has to have room to grow', [column('20"', '28"'), 48, [...loose, ['play', '1/4"']]], 2],
     ['a gap taken off both ends where it is given', [column('97"'), 48, [['expansion gap', 0.5]]], 2],
     ['and not where it is not', [column('96"'), 48], 2],
     ['spare planks on top', [column('96"'), 48, [['spare', 3]]], 5],
@@ -49,7 +50,7 @@ describe('PLANK_COUNT', () => {
     [
       'an unknown rule',
       [column(12), 48, [['stager', 8]]],
-      /^rules, row 1: "stager" is not a rule\. The rules are expansion gap, minimum stagger, minimum piece, minimum rip, kerf, aligned-joint distance, marking step, lay direction, spare\.$/,
+      /^rules, row 1: "stager" is not a rule\. The rules are expansion gap, minimum stagger, minimum piece, minimum rip, kerf, play, aligned-joint distance, marking step, lay direction, spare\.$/,
     ],
     [
       'a rule given twice',

@@ -15,7 +15,7 @@ import { beginKinds, kindOfRun, type RunKinds, runKindsOf } from './runKinds';
 const PRICE_OF_A_PLANK = 2 ** 20;
 
 export interface PricedRuns {
-  /** Units of the line that carries a price: plank length + kerf. */
+  /** Units of the line that carries a price: plank length + kerf + play. */
   readonly span: number;
   /** Planks that every plan needs beside the overlap: whole planks of the long runs. */
   readonly wholePlanks: number;
@@ -80,7 +80,7 @@ export function pricedRunsOf(job: BoundRuns): PricedRuns {
 }
 
 function tableOf(job: BoundRuns): Table {
-  const span = job.plankLength + job.kerf;
+  const span = job.plankLength + job.kerf + job.play;
   return {
     // More than half a plank cannot be kept on both sides of a joint; asking for less only lowers the bound.
     ...staggerTableOf(job.plankLength, Math.min(job.minStagger, Math.floor(job.plankLength / 2))),
@@ -188,7 +188,7 @@ function shortCost({ job, span, priceTo, shortStart }: Table): number {
   let sum = 0;
   job.shortLengths.forEach(({ length, count }, index) => {
     let least = Number.POSITIVE_INFINITY;
-    for (let start = 0, end = length + job.kerf; end <= span; start += 1, end += 1) {
+    for (let start = 0, end = length + job.kerf + job.play; end <= span; start += 1, end += 1) {
       const cost = priceTo[end] - priceTo[start];
       if (cost >= least) continue;
       least = cost;
@@ -200,7 +200,7 @@ function shortCost({ job, span, priceTo, shortStart }: Table): number {
 }
 
 function overlapOf({ job, span, chosen, shortStart }: Table, out: Int32Array): void {
-  const { kerf, plankLength } = job;
+  const { kerf, play, plankLength } = job;
   out.fill(0);
   const lay = (from: number, to: number, count: number): void => {
     out[from] = out[from] + count;
@@ -217,7 +217,7 @@ function overlapOf({ job, span, chosen, shortStart }: Table, out: Int32Array): v
   });
   job.shortLengths.forEach(({ length, count }, index) => {
     const start = shortStart[index];
-    lay(start + 1, start + length + kerf, count);
+    lay(start + 1, start + length + kerf + play, count);
   });
   for (let unit = 2; unit <= span; unit += 1) out[unit] = out[unit] + out[unit - 1];
 }

@@ -116,7 +116,10 @@ function stepsOf(prepared: PreparedJob, { runs, pricing }: Guide): Step[] {
 /** What a piece from wall to wall costs at every place. */
 function priceOfShort({ plankLength, kerf }: PreparedJob, run: PreparedRun, priceTo: Float64Array): Float64Array {
   const prices = new Float64Array(plankLength + 1).fill(Number.POSITIVE_INFINITY);
-  for (let at = run.rest; at <= plankLength; at++) prices[at] = priceTo[at + kerf] - priceTo[at - run.rest];
+  // The prices end a kerf behind the plank: play beyond that costs nothing.
+  const last = priceTo.length - 1;
+  for (let at = run.rest; at <= plankLength; at++)
+    prices[at] = priceTo[Math.min(at + kerf, last)] - priceTo[at - run.rest];
   return prices;
 }
 

@@ -5,8 +5,9 @@
  * 2. A run longer than a plank begins with a piece that kept its right factory end, ends with one that kept its left
  *    one, has whole planks between, and neither end is under the minimum piece.
  * 3. A run no longer than a plank is one piece.
- * 4. A plank gives at most one piece with its left end and one with its right end; what is cut from it and the kerfs
- *    between fit in its length.
+ * 4. A plank gives at most one piece with its left end and one with its right end; what is cut from it, the kerfs
+ *    between and the play fit in its length. Play: in laying order, every last or wall-to-wall piece of a plank but the
+ *    piece laid first has that much room to grow.
  * 5. Joints of neighbouring rows of a room keep the minimum stagger.
  * 6. A strip comes from a first-row piece of its rip pair on the same plank, at least as long and with the same
  *    kept end (or whole), when both widths and a kerf fit in the plank's width. One strip a piece.

@@ -5,6 +5,8 @@ export interface PlacedPiece extends PlannedPiece {
   readonly rowIndex: number;
   readonly runIndex: number;
   readonly pieceIndex: number;
+  /** The last piece of its run, or its only one: it ends at a wall, and may turn out longer than drawn. */
+  readonly endsAtWall: boolean;
 }
 
 /** Its name in the lines of the law; counted from 1. */
@@ -16,11 +18,12 @@ export function whereOf({ rowIndex, runIndex, pieceIndex }: PlacedPiece): string
 export function placedPieces(job: CutJob, plan: CutPlan): PlacedPiece[] {
   return job.rows.flatMap((row, rowIndex) =>
     row.runs.flatMap((_, runIndex) =>
-      piecesOf(plan, rowIndex, runIndex).map((piece, pieceIndex) => ({
+      piecesOf(plan, rowIndex, runIndex).map((piece, pieceIndex, ofRun) => ({
         ...piece,
         rowIndex,
         runIndex,
         pieceIndex,
+        endsAtWall: pieceIndex === ofRun.length - 1,
       })),
     ),
   );

@@ -2,7 +2,7 @@
 import type { CutJob } from '../job';
 import { keepsEnd, type PlacedPiece, whereOf } from './placedPieces';
 
-/** Law 4: what one plank gives. */
+/** Law 4: what one plank gives. Pieces come in laying order. */
 export function plankLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[] {
   const own = groupByPlank(pieces.filter((piece) => !piece.isStrip));
   return [...own].flatMap(([plank, cut]) => {
@@ -17,11 +17,19 @@ export function plankLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[]
     }
     const length = cut.reduce((sum, piece) => sum + piece.length, 0);
     const kerfs = (cut.length - 1) * job.kerf;
-    if (length + kerfs > job.plankLength) {
-      broken.push(`${name}: pieces ${length} + kerfs ${kerfs} = ${length + kerfs}, plank ${job.plankLength}`);
+    const play = playOf(job, cut);
+    const sum = length + kerfs + play;
+    if (sum > job.plankLength) {
+      const withPlay = play > 0 ? ` + play ${play}` : '';
+      broken.push(`${name}: pieces ${length} + kerfs ${kerfs}${withPlay} = ${sum}, plank ${job.plankLength}`);
     }
     return broken;
   });
+}
+
+/** Room to grow: for every piece that ends at a wall, but for the one of the plank that is laid first. */
+function playOf(job: CutJob, cut: readonly PlacedPiece[]): number {
+  return (job.play ?? 0) * cut.slice(1).filter((piece) => piece.endsAtWall).length;
 }
 
 function groupByPlank(pieces: readonly PlacedPiece[]): Map<number, PlacedPiece[]> {

@@ -5,6 +5,7 @@
 
 import type { CutJob, CutPlan, KeptEnd, PlannedPiece } from '../job';
 import { jointsOfRow } from '../judge/breaches';
+import { type Waiting, waitingOf } from './waiting';
 
 export { checkCutPlan } from '../judge/laws';
 
@@ -22,6 +23,8 @@ export interface Ledger {
   readonly shortestEndPiece: number | null;
   /** Length of all planks less the length of all pieces cut from it: kerfs and left-overs together. */
   readonly waste: number;
+  /** Offcuts and strips that lie about between rows. */
+  readonly waiting: Waiting;
 }
 
 /** One plank: `pieceLength + kerfLength + leftOver` is the plank's length, to the unit, in every legal plan. */
@@ -68,6 +71,7 @@ export function ledgerOf(job: CutJob, plan: CutPlan): Ledger {
     tightestStagger: least(staggers),
     shortestEndPiece: least(ends),
     waste: planks.reduce((sum, plank) => sum + job.plankLength - plank.pieceLength, 0),
+    waiting: waitingOf(job, planks),
   };
 }
 

@@ -50,6 +50,7 @@ export interface PreparedRun {
 export interface PreparedJob {
   readonly job: CutJob;
   readonly plankLength: number;
+  /** What lies between two pieces of a plank: the saw's kerf, and the play where all pieces are given it. */
   readonly kerf: number;
   readonly runs: readonly PreparedRun[];
   /** Indices into `runs`, row by row. */
@@ -63,11 +64,18 @@ export interface PreparedJob {
  * Makes a job ready.
  *
  * @param lastRows whether a last row that strips can serve whole is always laid like the first
+ * @param room whether every second piece of a plank is given its play, in whatever order they are laid: such a choice
+ *   keeps the law of play, though not every choice that keeps it is of this kind
  * @throws RangeError if a number is not whole or a length is not above 0: a caller's mistake, not a user's
  */
-export function prepareJob(job: CutJob, lastRows: 'laid alike' | 'laid freely'): PreparedJob {
+export function prepareJob(
+  job: CutJob,
+  lastRows: 'laid alike' | 'laid freely',
+  room: 'no play' | 'play everywhere' = 'no play',
+): PreparedJob {
   requireWhole('plank length', job.plankLength, 1);
   requireWhole('kerf', job.kerf, 0);
+  requireWhole('play', job.play ?? 0, 0);
   requireWhole('minimum piece', job.minPiece, 0);
   requireWhole('minimum stagger', job.minStagger, 0);
   requireWhole('aligned-joint distance', job.alignedDistance, 0);
@@ -80,7 +88,8 @@ export function prepareJob(job: CutJob, lastRows: 'laid alike' | 'laid freely'):
     ),
   );
   const neighbours = runs.map((run) => neighboursOf(job, run, runs, rowRuns));
-  return { job, plankLength: job.plankLength, kerf: job.kerf, runs, rowRuns, stripRows, neighbours };
+  const kerf = job.kerf + (room === 'play everywhere' ? (job.play ?? 0) : 0);
+  return { job, plankLength: job.plankLength, kerf, runs, rowRuns, stripRows, neighbours };
 }
 
 function requireWhole(name: string, value: number, least: number): void {
