@@ -16,7 +16,7 @@ import { emptyTrial, layAll, plankCountOf, type Trial } from './search/trial';
 /** Places visited at effort 1: some for every job, more for each run, and no more than the most. */
 const STEPS = { least: 2_800_000, forRun: 60_000, most: 60_000_000 };
 /** Moves of the search for a plan that people can follow, in the same way. */
-const MOVES = { least: 1000, forRun: 1400, most: 600_000 };
+const MOVES = { least: 1000, forRun: 1000, most: 500_000 };
 /** Moves of the polish before it: enough to take most aligned joints out. The most places they may visit. */
 const POLISH = { least: 4, forRun: 2, places: 1_500_000 };
 /**
