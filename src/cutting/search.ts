@@ -163,7 +163,10 @@ function planOf(laid: LaidFloor, { secondGoals = true, easyWithin = 0 }: PlanOpt
   const { trial, limits, planks } = laid;
   const { prepared } = trial;
   const spare = Math.max(0, easyWithin - planks);
-  const followed = secondGoals ? follow(trial, polished(laid), { moves: limits.moves, spare }) : laid.followed;
+  // With play a plank may still be saved on the way: the count of a floor is the count of its plan.
+  const maySavePlanks = (prepared.job.play ?? 0) > 0 && planks > laid.bound;
+  const isFollowed = secondGoals || maySavePlanks;
+  const followed = isFollowed ? follow(trial, polished(laid), { moves: limits.moves, spare }) : laid.followed;
   const { rows, plankCount } = pairPieces(prepared, followed.at, followed.shared.plankOf);
   const broken = brokenRules(prepared.job, rows);
   const bound = broken.length > 0 ? fewestPossible(prepared.job, { upTo: 0 }) : laid.bound;

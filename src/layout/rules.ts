@@ -105,7 +105,8 @@ export const RULES = [
     blank: inches(1 / 4, 6),
     help: 'Room for a last piece to turn out longer than drawn; 0 for none.',
     inRange: 'play',
-    source: 'our choice: walls bow and tapes sag by about so much, and a last piece is cut to what is measured',
+    source:
+      'our choice: how much longer than drawn a last piece may turn out, measured in place. It is kept free on the plank where the piece is cut from what an earlier one left; 0 for none',
   },
   {
     key: 'alignedDistance',
