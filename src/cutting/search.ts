@@ -47,10 +47,10 @@ export interface PlanOptions {
   /** False leaves the plan as it was when the count was found: for whoever wants the count alone. */
   readonly secondGoals?: boolean;
   /**
-   * Planks that are bought anyway: up to so many are used where that makes the floor easier to lay. Missing, or fewer
-   * than the fewest: the plan takes the fewest planks.
+   * Planks that are bought anyway where so many are the fewest: up to so many are used where that makes the floor easier
+   * to lay. Missing: the plan takes the fewest planks.
    */
-  readonly easyWithin?: number;
+  readonly easyWithin?: (fewest: number) => number;
 }
 
 /**
@@ -69,7 +69,8 @@ function planUnjudged(job: CutJob, options: PlanOptions): CutPlan {
   if (!(effort > 0 && effort < Number.POSITIVE_INFINITY))
     throw new RangeError(`The effort must be above 0, found ${effort}.`);
   const plan = planWithStrips(job, options);
-  return options.easyWithin && job.ripPairs.length > 0 ? easierOf(job, plan, options) : plan;
+  const { easyWithin } = options;
+  return easyWithin && job.ripPairs.length > 0 ? easierOf(job, plan, { ...options, easyWithin }) : plan;
 }
 
 function planWithStrips(job: CutJob, options: PlanOptions): CutPlan {
@@ -81,10 +82,14 @@ function planWithStrips(job: CutJob, options: PlanOptions): CutPlan {
 }
 
 /** A plan within the planks that are bought anyway, or one that saves no strips up: those wait from the first row to the last. */
-function easierOf(job: CutJob, plan: CutPlan, options: PlanOptions): CutPlan {
+function easierOf(
+  job: CutJob,
+  plan: CutPlan,
+  options: PlanOptions & Required<Pick<PlanOptions, 'easyWithin'>>,
+): CutPlan {
   const other = planUnjudged({ ...job, ripPairs: [] }, options);
   const mostOf = (one: CutPlan): number => ledgerOf(job, one).waiting.most;
-  const isWithin = other.plankCount <= Math.max(plan.plankCount, options.easyWithin ?? 0);
+  const isWithin = other.plankCount <= Math.max(plan.plankCount, options.easyWithin(plan.bound));
   if (!isWithin || other.broken.length > plan.broken.length || mostOf(other) >= mostOf(plan)) return plan;
   // What strips might save is still in the bound.
   const { bound } = plan;
@@ -144,7 +149,9 @@ function layFewest(job: CutJob, lastRows: 'laid alike' | 'laid freely', options:
   const { at, count: planks, bound } = fewestPlanks(trial, limits);
   const followed = { at, shared: sharedOf(prepared, at), most: 0, rowsWaited: 0, fits: true };
   const laid = { trial, limits, followed, planks, bound };
-  if (prepared.kerf === job.kerf || planks === bound) return laid;
+  // Where the stagger cannot be kept, the nearest plan is wanted, not one of fewer planks.
+  const isStaggered = trial.stagger.every((kept) => kept >= job.minStagger);
+  if (prepared.kerf === job.kerf || planks === bound || !isStaggered) return laid;
   const goal = { planks, bound, steps: limits.steps, moves: limits.moves };
   const natural = layNaturally(prepareJob(job, lastRows), at, goal);
   return natural ? { ...natural, limits, bound } : laid;
@@ -159,14 +166,18 @@ function polished({ trial, limits, followed, planks }: LaidFloor): Shared {
   return sharedOf(prepared, trial.at);
 }
 
-function planOf(laid: LaidFloor, { secondGoals = true, easyWithin = 0 }: PlanOptions): CutPlan {
+function planOf(laid: LaidFloor, { secondGoals = true, easyWithin }: PlanOptions): CutPlan {
   const { trial, limits, planks } = laid;
   const { prepared } = trial;
-  const spare = Math.max(0, easyWithin - planks);
+  const spare = Math.max(0, (easyWithin?.(planks) ?? planks) - planks);
   // With play a plank may still be saved on the way: the count of a floor is the count of its plan.
   const maySavePlanks = (prepared.job.play ?? 0) > 0 && planks > laid.bound;
   const isFollowed = secondGoals || maySavePlanks;
-  const followed = isFollowed ? follow(trial, polished(laid), { moves: limits.moves, spare }) : laid.followed;
+  const within = (more: number): Followed => follow(trial, polished(laid), { moves: limits.moves, spare: more });
+  const fewest = isFollowed ? within(0) : laid.followed;
+  // More planks than the fewest only where fewer offcuts wait for them.
+  const easy = spare > 0 && isFollowed && fewest.most > 0 ? within(spare) : fewest;
+  const followed = easy.most < fewest.most ? easy : fewest;
   const { rows, plankCount } = pairPieces(prepared, followed.at, followed.shared.plankOf);
   const broken = brokenRules(prepared.job, rows);
   const bound = broken.length > 0 ? fewestPossible(prepared.job, { upTo: 0 }) : laid.bound;

@@ -188,6 +188,19 @@ export const RULES = [
     source: 'our choice: a strip that keeps its tongue may be the last row',
   },
   {
+    key: 'aim',
+    label: 'Plan for',
+    use: 'choice',
+    choices: [
+      ['', 'the fewest planks'],
+      ['easy', 'the easiest laying, in the boxes bought'],
+    ],
+    help: 'Easiest: as few offcuts waiting as can be, with no box more than the fewest planks need.',
+    isLaying: true,
+    isWide: true,
+    source: 'our choice: a plank saved from a box that is bought anyway saves nothing',
+  },
+  {
     key: 'spare',
     label: 'Spare planks',
     use: 'count',

@@ -127,7 +127,7 @@ function shareKey({ product, rules, start }: ReadRoom): string {
     alignedDistance,
     markingStep,
   ];
-  return `${nameKey(product.name)}/${numbers.join('/')}/${start.reuseStrips}`;
+  return `${nameKey(product.name)}/${numbers.join('/')}/${start.reuseStrips}/${start.aim}`;
 }
 
 interface LaidFloors {

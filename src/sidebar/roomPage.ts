@@ -30,13 +30,18 @@ import { type FormEvents, formSections } from './form/formView';
 import { moveButtonId } from './form/itemButtons';
 import { shownProblems } from './form/problems';
 import { announceNew, goToFirstProblem, pathsOnPage, tellProblems, uncoverProblem } from './form/problemsView';
+import { otherAim } from './outcome/aims';
+import { clearAims, showAims } from './outcome/aimsView';
 import { showAsOne } from './outcome/asOneView';
 import { showPlan, showSketch, showWorking } from './outcome/outcomeView';
-import { planOf, roomsThrough } from './outcome/plan';
+import { type Plan, planOf, roomsThrough } from './outcome/plan';
 import { byId, element } from './parts/dom';
 import { watchPresses } from './parts/press';
 import { keepReachable } from './parts/scrollArea';
 import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
+
+/** Milliseconds: a second plan is worked out only when nobody is typing. */
+const BEFORE_OTHER_AIM = 700;
 
 /** Starts the page of one room. */
 export function startRoomPage(units: Units, spreadsheet: Spreadsheet | null): void {
@@ -49,6 +54,7 @@ class RoomPage {
   private look: FirstLook = { problems: [], sketch: null };
   private planProblems: readonly Problem[] = [];
   private planned: RoomTabs | null = null;
+  private aimTimer = 0;
   private saved: readonly RoomEntry[] = [];
   /** The entry as it was begun, opened or saved: while the same is typed, nothing would be lost. */
   private kept: string;
@@ -135,6 +141,7 @@ class RoomPage {
 
   private change(next: FormState): void {
     this.state = next;
+    window.clearTimeout(this.aimTimer);
     this.calculator.changed();
   }
 
@@ -183,11 +190,27 @@ class RoomPage {
         this.change(withRules(this.state, rules));
         this.rebuild(fieldId('rules.layDirection'));
       });
+      clearAims();
+      this.aimTimer = window.setTimeout(
+        () => this.presses.after(() => this.compareAims(entry, plan)),
+        BEFORE_OTHER_AIM,
+      );
       return;
     }
     this.planProblems = plan.problems;
     this.tellProblems();
     showSketch(this.look.sketch);
+  }
+
+  /** What the floor would be if it were planned for the other aim: looked at only when a person has paused. */
+  private compareAims(entry: RoomEntry, { takeoff }: Extract<Plan, { status: 'planned' }>): void {
+    const aim = otherAim(entry.rules.aim);
+    const other = planOf({ ...entry, rules: { ...entry.rules, aim } }, this.state.isAsOne ? this.roomsThrough() : []);
+    if (other.status !== 'planned') return;
+    showAims(entry.rules.aim, takeoff, other.takeoff, (wanted) => {
+      this.change(withRules(this.state, { aim: wanted }));
+      this.rebuild(fieldId('rules.aim'));
+    });
   }
 
   private tellProblems(): void {

@@ -46,7 +46,7 @@ export function layRectangle(
     firstRow: 'auto',
   });
   if (layout.rows.length === 0) return problems.noRow(name || 'This room', lengthText(markingStep, units, 'piece'));
-  return { read: { name, units, product, rules, start: { reuseStrips: true } }, layout };
+  return { read: { name, units, product, rules, start: { reuseStrips: true, aim: 'fewest' } }, layout };
 }
 
 function insetRectangle(length: Ticks, width: Ticks, gap: Ticks): Region {

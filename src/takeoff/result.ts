@@ -155,6 +155,8 @@ export interface Summary {
   readonly tightestStagger: Ticks | null;
   readonly alignedJointCount: number;
   readonly cutCount: number;
+  /** The most offcuts and strips that wait at once, of all the rooms that are cut from the same planks. */
+  readonly mostWaiting: number;
   /** What area + 10 % would have ordered: planks, and boxes when known. */
   readonly tenPercentPlanks: number;
   readonly tenPercentBoxes: number | null;

@@ -77,6 +77,7 @@ export function bareTakeoff(entry: RoomEntry, counts: BareCounts = {}): Takeoff 
     tightestStagger: null,
     alignedJointCount: 0,
     cutCount: cuts.length,
+    mostWaiting: 0,
     tenPercentPlanks: 0,
     tenPercentBoxes: null,
     proof: 'cannot be done with fewer',

@@ -178,6 +178,7 @@ export const smallTakeoff: Takeoff = {
     alignedJointCount: 0,
     // One crosscut a plank, and the two pieces of the last row ripped.
     cutCount: 8,
+    mostWaiting: 0,
     // 60.75 x 17.75 x 1.1 / 240 = 4.94.
     tenPercentPlanks: 5,
     tenPercentBoxes: 2,

@@ -1,8 +1,9 @@
 /** Which problems of an entry are told where: at once where something is typed, later where nothing is yet. */
+import { RULES } from '../../layout/rules';
 import type { Problem } from '../../takeoff/result';
 
 /** Sections of the form, each with a place for problems that are at none of its fields. */
-export type SectionPath = '' | 'shape' | 'cutouts' | 'doorways' | 'product' | 'laying' | 'rules';
+export type SectionPath = '' | 'shape' | 'bows' | 'cutouts' | 'doorways' | 'product' | 'laying' | 'rules';
 
 /** What is on the page and how far a person has got. */
 export interface ShownFields {
@@ -30,12 +31,13 @@ export function shownProblems(
   return shown;
 }
 
-const LAYING_KEYS = ['layDirection', 'startSide', 'firstRow', 'reuseStrips'];
+const LAYING_KEYS: readonly string[] = RULES.flatMap((rule) => ('isLaying' in rule ? [rule.key] : []));
 
 /** The section of the form that a field stands in; the first one for what is at no field. */
 export function sectionOf(path: string): SectionPath {
   const [first, second = ''] = path.split('.');
   if (first === 'rules') return LAYING_KEYS.includes(second) ? 'laying' : 'rules';
-  if (first === 'shape' || first === 'cutouts' || first === 'doorways' || first === 'product') return first;
+  if (first === 'shape' || first === 'bows' || first === 'cutouts' || first === 'doorways' || first === 'product')
+    return first;
   return '';
 }

@@ -51,6 +51,7 @@ export function numberLines({ summary, units }: Takeoff): readonly NumberLine[] 
     ),
     line('Joints in line two rows on', String(summary.alignedJointCount), ''),
     line('Cuts', String(summary.cutCount), ''),
+    line('Offcuts waiting at once', String(summary.mostWaiting), 'at most'),
     line('Room', areaText(summary.roomArea, units), ''),
     line('Floor inside the gap', areaText(summary.floorArea, units), ''),
   ];

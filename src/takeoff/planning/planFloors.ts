@@ -6,13 +6,14 @@ import { brokenRules } from '../../cutting/plan/pairing';
 import { type PlanOptions, planCuts } from '../../cutting/search';
 import { type Ticks, ticksUnrounded } from '../../geometry/length';
 import type { RowLayout } from '../../layout/rows';
-import type { ReadRoom, StartChoice } from '../reading/readRoom';
+import type { Rules } from '../../layout/rules';
+import type { Product, ReadRoom, StartChoice } from '../reading/readRoom';
 import { cutJobOf, type Grid, markedLengths } from './cutJob';
 
 /** What of a floor the plan needs to know. */
 export interface FloorInRows {
   readonly read: Pick<ReadRoom, 'name' | 'units' | 'product' | 'rules'> & {
-    readonly start: Pick<StartChoice, 'reuseStrips'>;
+    readonly start: Pick<StartChoice, 'reuseStrips' | 'aim'>;
   };
   readonly layout: RowLayout;
   /** Which side of a middle line it is; not given = there is none. */
@@ -44,13 +45,20 @@ export function planFloors<F extends FloorInRows>(floors: readonly F[], options:
   const rooms = floors.map((floor) => floor.layout.rows);
   const plankLength = ticksUnrounded(product.asTyped.length);
   const { job, grid } = cutJobOf(rooms, plankLength, product.plankWidth, rules, start.reuseStrips);
-  const plan = planCuts(job, options);
+  const easyWithin = start.aim === 'easy' ? (fewest: number) => planksBought(fewest, product, rules) : undefined;
+  const plan = planCuts(job, { easyWithin, ...options });
   const lengths = withinSources(markedLengths(plan, rooms.flat(), 0, grid), ledgerOf(job, plan));
   const markedJob = jobInTicks(job, floors, lengths);
   const markedPlan = planInTicks(plan, markedJob, lengths);
   const firstRows = [0];
   for (const rows of rooms) firstRows.push(firstRows[firstRows.length - 1] + rows.length);
   return { floors, job, plan, grid, markedJob, markedPlan, ledger: ledgerOf(markedJob, markedPlan), firstRows };
+}
+
+/** Planks that lie in the boxes bought for so many, less the spares: all of them may be used. */
+function planksBought(fewest: number, { planksPerBox }: Product, { spare }: Rules): number {
+  if (planksPerBox === null) return fewest;
+  return Math.ceil((fewest + spare) / planksPerBox) * planksPerBox - spare;
 }
 
 /**

@@ -55,6 +55,8 @@ export interface StartChoice {
   readonly startSide: 'near' | 'far' | 'middle' | 'best';
   readonly firstRow: Ticks | 'auto' | 'best';
   readonly reuseStrips: boolean;
+  /** The fewest planks, or the easiest laying within the boxes they come in. */
+  readonly aim: 'fewest' | 'easy';
 }
 
 export interface ReadRoom {
@@ -246,7 +248,8 @@ export type ReadRules = ReadFields<typeof RULES>;
  * @param direction what the lay direction is called in a sentence
  */
 export function rulesOf(read: ReadRules, direction: string, reader: FieldReader): Rules {
-  const { layDirection, startSide, firstRow, reuseStrips, longestAlong, longestAcross, gapBySpan, ...plain } = read;
+  const { layDirection, startSide, firstRow, reuseStrips, aim, longestAlong, longestAcross, gapBySpan, ...plain } =
+    read;
   return { ...plain, layDirection: readDirection(layDirection, direction, reader) };
 }
 
@@ -287,6 +290,7 @@ function startOf(rules: ReadRules, product: Product, reader: FieldReader): Start
     startSide: rules.startSide || 'near',
     firstRow: readFirstRow(rules.firstRow, product, reader),
     reuseStrips: rules.reuseStrips !== 'no',
+    aim: rules.aim === 'easy' ? 'easy' : 'fewest',
   };
 }
 

@@ -94,6 +94,7 @@ function summaryOf(
     waste: wasteOf(planned),
     shortestPiece: Math.min(...pieces.map((piece) => piece.length)),
     ...countsOf(planned, indices),
+    mostWaiting: planned.ledger.waiting.most,
     tenPercentPlanks,
     tenPercentBoxes: boxes(tenPercentPlanks),
     proof: proofOf(planned.markedPlan),

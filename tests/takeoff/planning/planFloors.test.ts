@@ -72,3 +72,31 @@ test('a strip is no longer than the piece it is ripped from, though the plank is
   expect(strips.length).toBeGreaterThan(100);
   for (const { source, length } of strips) expect(source?.length).toBeGreaterThanOrEqual(length);
 }, 60_000);
+
+describe('a floor planned for the easiest laying', () => {
+  const sizes = [
+    [16, 12],
+    [21, 13],
+    [18.5, 15.25],
+    [24, 9],
+  ] as const;
+  const spares = [0, 3];
+
+  test.each(sizes)('%s by %s ft takes the boxes of the fewest planks, and no more offcuts wait', (length, width) => {
+    for (const spare of spares) {
+      const room = { ...plainRoom, shape: { kind: 'rectangle', length, width } as const };
+      const floor = (aim: '' | 'easy') => planned({ ...room, rules: { ...room.rules, spare, aim } }).summary;
+      const [fewest, easy] = [floor(''), floor('easy')];
+      expect(easy.boxCount).toBe(fewest.boxCount);
+      expect(easy.planksToBuy).toBeLessThanOrEqual((fewest.boxCount ?? 0) * Number(room.product.planksPerBox));
+      expect(easy.plankCount).toBeGreaterThanOrEqual(fewest.plankCount);
+      expect(easy.mostWaiting).toBeLessThanOrEqual(fewest.mostWaiting);
+    }
+  });
+
+  test('takes the fewest planks where nobody says how many lie in a box', () => {
+    const entry = { ...plainRoom, product: { ...plainRoom.product, planksPerBox: '', boxCoverage: '' } };
+    const fewest = planned(entry).summary.plankCount;
+    expect(planned({ ...entry, rules: { ...entry.rules, aim: 'easy' } }).summary.plankCount).toBe(fewest);
+  });
+});
