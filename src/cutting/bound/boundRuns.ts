@@ -2,9 +2,9 @@
  * What the bound looks at: the runs longer than a plank with the joints each may have, as a forest of runs that keep
  * stagger from each other, and the wall-to-wall pieces.
  *
- * The picture (checked by computer on hundreds of random jobs): give every piece the kerf behind it, and lay it on a
- * line of `span = plankLength + kerf` units. A first piece lies at the start, a last piece at the end, a wall-to-wall
- * piece anywhere. Planks needed = the deepest overlap of those stretches (interval graphs are perfect).
+ * The picture is that of `runs/arcs.ts`, on a line of `span = plankLength + kerf` units so that the kerf in front of a
+ * first piece has its place too. A first piece with its kerf lies at the start, a last piece at the end, a wall-to-wall
+ * piece anywhere. Planks needed = the deepest overlap of those stretches.
  */
 import type { CutJob } from '../job';
 import type { JointedRun } from '../runs/staggerCost';
