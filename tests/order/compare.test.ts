@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { TICKS_PER_FOOT, ticksOfInches } from '../../src/geometry/length';
+import { fineTicksOf, TICKS_PER_FOOT, ticksOfInches } from '../../src/geometry/length';
 import { compareRectangles } from '../../src/order/compare';
-import { readRoom } from '../../src/takeoff/reading/readRoom';
+import { plankSize, readRoom } from '../../src/takeoff/reading/readRoom';
 import { plainEntry } from '../support/bareTakeoff';
 
 const rooms = [
@@ -19,8 +19,7 @@ describe('products side by side', () => {
     const wide = {
       ...oak,
       name: 'Wide oak',
-      plankWidth: ticksOfInches(8),
-      plankLength: ticksOfInches(72),
+      ...plankSize(fineTicksOf(ticksOfInches(72)), fineTicksOf(ticksOfInches(8))),
       planksPerBox: 6,
       pricePerBox: 70,
     };
