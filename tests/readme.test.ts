@@ -9,7 +9,7 @@ import { addOnFiles } from '../src/build.mjs';
 import { checkCutPlan } from '../src/cutting/plan/ledger';
 import { planCuts } from '../src/cutting/search';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE, type Ticks } from '../src/geometry/length';
-import { LAY_DIRECTION_RULE, LENGTH_RULES, RUN_LIMITS, SPARE_RULE } from '../src/layout/rules';
+import { RULES, RUN_LIMITS, type Rule } from '../src/layout/rules';
 import type { RoomEntry, Typed } from '../src/takeoff/entry';
 import type { Takeoff } from '../src/takeoff/result';
 import { takeoff } from '../src/takeoff/takeoff';
@@ -142,14 +142,21 @@ describe('a length as it may be written', () => {
 });
 
 describe('the table of rules', () => {
-  const told = new Map(tableAfter('rules').map(([name, us, metric]) => [plain(name), [us, metric]]));
+  const rules: readonly Rule[] = RULES;
+  const told = new Map(tableAfter('rules').map(([name, us, metric, source]) => [plain(name), { us, metric, source }]));
+  const named = rules.flatMap((rule) => (rule.inRange ? [[rule.inRange, rule] as const] : []));
 
   test('names them all, in order', () => {
-    expect([...told.keys()]).toEqual([...LENGTH_RULES.map((rule) => rule.name), LAY_DIRECTION_RULE, SPARE_RULE]);
+    expect([...told.keys()]).toEqual(named.map(([name]) => name));
   });
 
-  test.each(LENGTH_RULES.map((rule) => [rule.name, rule] as const))('has %s with its defaults', (name, rule) => {
-    expect(told.get(name)).toEqual([lengthText(rule.us, 'us', 'piece'), lengthText(rule.metric, 'metric', 'piece')]);
+  test.each(named)('has %s with its defaults, and where they come from', (name, { blank, source }) => {
+    const said = told.get(name);
+    expect(said?.source).toBe(source);
+    if (typeof blank === 'number') expect([said?.us, said?.metric]).toEqual([String(blank), String(blank)]);
+    if (typeof blank !== 'object') return;
+    const [us, metric] = blank;
+    expect([said?.us, said?.metric]).toEqual([lengthText(us, 'us', 'piece'), lengthText(metric, 'metric', 'piece')]);
   });
 
   test('has the longest floors', () => {

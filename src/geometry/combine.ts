@@ -146,12 +146,13 @@ function nextEdge(edge: DirectedEdge, leaving: ReadonlyMap<string, DirectedEdge[
   });
 }
 
-/** Corners of a walk, without those inside one source edge or on a straight line. */
+/**
+ * Corners of a walk, without those inside one source edge and then those on a straight line. In this order: the parts of
+ * a snapped edge bend a little, and a part of a tick or two may point the way of the next edge.
+ */
 function cornersOf(walk: readonly DirectedEdge[]): Outline {
-  return walk
-    .filter((edge, i) => {
-      const before = walk[(i + walk.length - 1) % walk.length];
-      return before.source !== edge.source && sideOf(before.from, edge.from, edge.to) !== 0;
-    })
-    .map((edge) => edge.from);
+  const ends = walk.filter((edge, i) => walk[(i + walk.length - 1) % walk.length].source !== edge.source);
+  const corners = ends.map((edge) => edge.from);
+  const at = (i: number) => corners[(i + corners.length) % corners.length];
+  return corners.filter((corner, i) => sideOf(at(i - 1), corner, at(i + 1)) !== 0);
 }

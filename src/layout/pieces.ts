@@ -5,6 +5,7 @@ import { uprightStripOf } from '../geometry/strip';
 import { regionToRoom } from '../geometry/turn';
 import { type Marking, markingOf } from './marking';
 import { fullWidthOr, type Row, type RowLayout, type Run } from './rows';
+import type { Slant } from './slants';
 
 /** What a piece needs to be cut with; a straight cut at a square angle is a crosscut. */
 export type CutKind = 'crosscut' | 'rip' | 'angled crosscut' | 'notch';
@@ -86,14 +87,16 @@ function fullWhereRowsAre(marking: Marking, plankWidth: Ticks): Marking {
 function cutsOf(marking: Marking, endsAtWall: LaidPiece['endsAtWall'], plank: PlankSize): readonly CutKind[] {
   const cuts: CutKind[] = [];
   if (plank.plankWidth - Math.min(marking.widthLeft, marking.widthRight) >= plank.markingStep) cuts.push('rip');
-  const width = Math.max(marking.widthLeft, marking.widthRight);
-  const isAngled = (end: 'left' | 'right') => {
-    const slants = marking.slants.filter((slant) => slant.kind !== 'taper' && slant.end === end);
-    return slants.reduce((sum, { across }) => sum + across, plank.markingStep) > width;
-  };
-  const hasSquareEnd = (endsAtWall.left && !isAngled('left')) || (endsAtWall.right && !isAngled('right'));
+  const isSquare = (end: 'left' | 'right') => !isAngledEnd(marking, end, plank.markingStep);
+  const hasSquareEnd = (endsAtWall.left && isSquare('left')) || (endsAtWall.right && isSquare('right'));
   if (hasSquareEnd && plank.plankLength - marking.length >= plank.markingStep) cuts.push('crosscut');
   if (marking.slants.some((slant) => slant.kind !== 'taper')) cuts.push('angled crosscut');
   if (marking.notches.length > 0) cuts.push('notch');
   return cuts;
+}
+
+/** Whether slanted cuts take off all of an end, so that nothing of the factory end stays. */
+export function isAngledEnd({ slants, widthLeft, widthRight }: Marking, end: Slant['end'], step: Ticks): boolean {
+  const cuts = slants.filter((slant) => slant.kind !== 'taper' && slant.end === end);
+  return cuts.reduce((sum, { across }) => sum + across, step) > Math.max(widthLeft, widthRight);
 }

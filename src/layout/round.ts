@@ -42,6 +42,14 @@ export function circleOf(outline: Outline): Circle | null {
   return null;
 }
 
+/** Corners on the circle, anticlockwise. */
+export function outlineOfCircle({ centre, diameter }: Circle): Outline {
+  return Array.from({ length: 2 * ROUND_SIDES }, (_, i) => ({
+    x: toTicks(centre.x + (diameter / 2) * Math.cos((i * TURN) / 2)),
+    y: toTicks(centre.y + (diameter / 2) * Math.sin((i * TURN) / 2)),
+  }));
+}
+
 function distance(p: Point, q: Point): number {
   return Math.hypot(q.x - p.x, q.y - p.y);
 }

@@ -1,29 +1,9 @@
 /**
- * Every trade rule: its name as a person types it, its default in each system, and where the default comes from.
- * The product's own instructions come before all of them.
+ * Every trade rule, declared once: what it is called, how it is read, what a blank means, and where that comes from. The
+ * form, the `Rooms` tab, the `rules` range, room files and the README's table follow from here. The product's own
+ * instructions come before all of them.
  */
-import { type Ticks, ticksOfInches, ticksOfMm } from '../geometry/length';
-
-/** The rules of one floor, ticks unless said otherwise. */
-export interface Rules {
-  /** Space kept free at every wall, cut-out and jamb. */
-  readonly expansionGap: Ticks;
-  /** Least distance of end joints in neighbouring rows; exactly this is far enough. */
-  readonly minStagger: Ticks;
-  /** Least length of a first or last piece of a run longer than a plank; exactly this is long enough. */
-  readonly minPiece: Ticks;
-  /** Least width of a ripped first or last row; exactly this is wide enough. */
-  readonly minRip: Ticks;
-  /** Width of the saw cut. */
-  readonly kerf: Ticks;
-  /** Joints of rows i and i+2 nearer than this look aligned; they are avoided where that costs no plank. */
-  readonly alignedDistance: Ticks;
-  /** Cut lengths are planned in whole steps of this. */
-  readonly markingStep: Ticks;
-  readonly layDirection: LayDirection;
-  /** Whole planks bought on top of those the plan uses. */
-  readonly spare: number;
-}
+import { type Ticks, ticksOfInches, ticksOfMm, type Units } from '../geometry/length';
 
 /** Rows along the room's length (x), its width (y), one of its walls (counted from 1), or turned by an angle. */
 export type LayDirection =
@@ -32,37 +12,233 @@ export type LayDirection =
   /** Degrees anticlockwise from the room's length. */
   | { readonly along: 'angle'; readonly degrees: number };
 
-export interface LengthRule {
-  readonly key: 'expansionGap' | 'minStagger' | 'minPiece' | 'minRip' | 'kerf' | 'alignedDistance' | 'markingStep';
-  /** The name typed in a `rules` range and shown in the sidebar. */
-  readonly name: string;
-  readonly us: Ticks;
-  readonly metric: Ticks;
+/**
+ * One rule: a field of every room, and where `inRange` is set a line that may stand in a `rules` range.
+ */
+export interface Rule {
+  readonly key: string;
+  /** What a person reads. */
+  readonly label: string;
+  /**
+   * How it is read: a length of the small kind (`plank`, `step`, `first row`, `gap by span`) or the large (`room`), a
+   * count, a choice, or a lay direction.
+   */
+  readonly use: 'plank' | 'step' | 'first row' | 'gap by span' | 'room' | 'count' | 'choice' | 'direction';
+  /** What a blank is read as: ticks in US and in metric units, or a count; without it a blank is read as null. */
+  readonly blank?: readonly [us: Ticks, metric: Ticks] | number;
+  /** The most that is taken, ticks or a count: more is a slip of units. */
+  readonly most?: number;
+  /** What a blank means, where it is read as no value of its own. */
+  readonly hint?: string;
+  /** Value and words of each choice; without words it is taken, but not offered: a default said outright. */
+  readonly choices?: readonly (readonly [value: string, words: string])[];
+  /** Of a choice that may also be typed. */
+  readonly own?: { readonly words: string; readonly label: string };
+  readonly help?: string;
+  /** The name it goes by in a `rules` range; without it, it may not stand there. */
+  readonly inRange?: string;
+  /** Stands with the choices of laying in the form, not with the rules. */
+  readonly isLaying?: true;
+  readonly isWide?: true;
+  /** Where the value comes from: a document with its clause, `common practice`, or `our choice` and the reason. */
+  readonly source: string;
 }
 
-/** Common practice: a full-kerf carbide blade cuts about 1/8 in; trim is cut with the same saw. */
-export const KERF_RULE: LengthRule = { key: 'kerf', name: 'kerf', us: ticksOfInches(1 / 8), metric: ticksOfMm(3) };
+const inches = (us: number, metric: number) => [ticksOfInches(us), ticksOfMm(metric)] as const;
 
-export const LENGTH_RULES: readonly LengthRule[] = [
-  // Common practice: 1/4 to 1/2 in for floating floors; published values run from 1/4 in to 15 mm and grow with the span.
-  { key: 'expansionGap', name: 'expansion gap', us: ticksOfInches(3 / 8), metric: ticksOfMm(10) },
-  // Common practice: end joints at least 8 in apart. Source for planks 3 to 5 in wide: NWFA Installation Guidelines as
-  // revised 2008, 8 to 10 in, as quoted by the association's technical advisor in a trade magazine.
-  { key: 'minStagger', name: 'minimum stagger', us: ticksOfInches(8), metric: ticksOfMm(200) },
-  // Common practice: no end piece under 8 in.
-  { key: 'minPiece', name: 'minimum piece', us: ticksOfInches(8), metric: ticksOfMm(200) },
-  // Common practice: no wall row under 2 in (50 mm).
-  { key: 'minRip', name: 'minimum rip', us: ticksOfInches(2), metric: ticksOfMm(50) },
-  KERF_RULE,
-  // Our choice: nearer than this, joints two rows apart read as one line (the H pattern the trade avoids).
-  { key: 'alignedDistance', name: 'aligned-joint distance', us: ticksOfInches(2), metric: ticksOfMm(50) },
-  // Our choice: what a tape shows and a pencil marks.
-  { key: 'markingStep', name: 'marking step', us: ticksOfInches(1 / 16), metric: ticksOfMm(1) },
-];
+/** Every rule, in the order in which it is shown. A rule that is added here is known everywhere. */
+export const RULES = [
+  {
+    key: 'expansionGap',
+    label: 'Expansion gap',
+    use: 'plank',
+    blank: inches(3 / 8, 10),
+    // Published values end at about 15 mm, and 1.5 mm a metre over a hall of 40 m is 60: a 10 meant in mm is past it.
+    most: ticksOfInches(3),
+    help: 'Space kept free at every wall, cut-out and door jamb.',
+    inRange: 'expansion gap',
+    // 1/4 to 1/2 in for floating floors.
+    source: 'common practice: published values run from 1/4" to 15 mm and more in wide rooms',
+  },
+  {
+    key: 'minStagger',
+    label: 'Minimum stagger',
+    use: 'plank',
+    blank: inches(8, 200),
+    help: 'Least distance of end joints in neighbouring rows.',
+    inRange: 'minimum stagger',
+    source: `common practice; the National Wood Flooring Association's 2008 guidelines, as quoted in a trade magazine, have 8" to 10" for planks of 3" to 5"`,
+  },
+  {
+    key: 'minPiece',
+    label: 'Minimum piece',
+    use: 'plank',
+    blank: inches(8, 200),
+    help: 'Shortest first or last piece of a row longer than a plank.',
+    inRange: 'minimum piece',
+    source: 'common practice; holds for first and last pieces of rows longer than a plank',
+  },
+  {
+    key: 'minRip',
+    label: 'Minimum rip',
+    use: 'plank',
+    blank: inches(2, 50),
+    help: 'Narrowest row you would lay.',
+    inRange: 'minimum rip',
+    source: 'common practice',
+  },
+  {
+    key: 'kerf',
+    label: 'Kerf',
+    use: 'plank',
+    blank: inches(1 / 8, 3),
+    // A chain saw cuts 10 mm: a 3 meant in mm and read as inches is past it.
+    most: ticksOfMm(12.7),
+    help: 'Width of the saw cut; 0 for score and snap.',
+    inRange: 'kerf',
+    source: 'common practice: the cut of a full-width carbide blade',
+  },
+  {
+    key: 'alignedDistance',
+    label: 'Aligned-joint distance',
+    use: 'plank',
+    blank: inches(2, 50),
+    help: 'End joints two rows apart and nearer than this look like one line.',
+    inRange: 'aligned-joint distance',
+    source:
+      'our choice: joints two rows apart and nearer than this look like one line; avoided where that costs no plank',
+  },
+  {
+    key: 'markingStep',
+    label: 'Marking step',
+    use: 'step',
+    blank: inches(1 / 16, 1),
+    help: 'Pieces are cut to the nearest.',
+    inRange: 'marking step',
+    source: 'our choice: what a tape shows and a pencil marks',
+  },
+  {
+    key: 'layDirection',
+    label: 'Lay direction',
+    use: 'direction',
+    choices: [
+      ['', 'along the length'],
+      ['width', 'along the width'],
+      ['best', 'whichever way is best'],
+    ],
+    own: { words: 'along a wall, or at an angle', label: 'Wall or degrees' },
+    help: 'Such as wall 3, or 45: degrees anticlockwise from the length.',
+    inRange: 'lay direction',
+    isLaying: true,
+    isWide: true,
+    source: '`length`, `width`, `wall 3`, or degrees such as `45`',
+  },
+  {
+    // The side of the floor as seen along the rows. `middle`: rows both ways from a line through a doorway that the
+    // floor goes on through, or through the middle.
+    key: 'startSide',
+    label: 'First row lies',
+    use: 'choice',
+    choices: [
+      ['', 'at the near side'],
+      ['near', ''],
+      ['far', 'at the far side'],
+      ['middle', 'in the middle, rows both ways'],
+      ['best', 'wherever is best'],
+    ],
+    isLaying: true,
+    isWide: true,
+    source: 'our choice',
+  },
+  {
+    // Blank: a full plank unless the last row would be under the minimum rip.
+    key: 'firstRow',
+    label: 'First row width',
+    use: 'first row',
+    choices: [
+      ['', 'a full plank, unless the last is a sliver'],
+      ['best', 'whichever width is best'],
+    ],
+    own: { words: 'ripped to a width of my own', label: 'My own width' },
+    isLaying: true,
+    isWide: true,
+    source: 'common practice: no sliver at either wall',
+  },
+  {
+    key: 'reuseStrips',
+    label: 'Strips of the first row in the last',
+    use: 'choice',
+    choices: [
+      ['', 'where they serve'],
+      ['yes', ''],
+      ['no', 'no: they are waste'],
+    ],
+    isLaying: true,
+    isWide: true,
+    source: 'our choice: a strip that keeps its tongue may be the last row',
+  },
+  {
+    key: 'spare',
+    label: 'Spare planks',
+    use: 'count',
+    blank: 0,
+    // A truck load.
+    most: 10_000,
+    inRange: 'spare',
+    source: 'whole planks on top',
+  },
+  {
+    key: 'longestAlong',
+    label: 'Longest floor along the rows',
+    use: 'room',
+    hint: 'by kind',
+    isWide: true,
+    source: 'the product; see `RUN_LIMITS`',
+  },
+  {
+    key: 'longestAcross',
+    label: 'Longest floor across the rows',
+    use: 'room',
+    hint: 'by kind',
+    isWide: true,
+    source: 'the product; see `RUN_LIMITS`',
+  },
+  {
+    key: 'gapBySpan',
+    label: 'Gap by span',
+    use: 'gap by span',
+    hint: 'none',
+    isWide: true,
+    help: 'For each 10 ft (metre) of floor across the rows, where that is more than the expansion gap.',
+    source: "the product's own instructions",
+  },
+] as const satisfies readonly Rule[];
 
-/** Names of the rules that are not lengths. */
-export const LAY_DIRECTION_RULE = 'lay direction';
-export const SPARE_RULE = 'spare';
+type AnyRule = (typeof RULES)[number];
+export type RuleKey = AnyRule['key'];
+
+/** Rules that are lengths with a default. */
+export type LengthRuleKey = Extract<AnyRule, { readonly blank: readonly [Ticks, Ticks] }>['key'];
+
+/** The rules of one floor: lengths in ticks; exactly the least that a rule asks is enough. */
+export interface Rules extends Readonly<Record<LengthRuleKey, Ticks>> {
+  readonly layDirection: LayDirection;
+  /** Whole planks bought on top of those the plan uses. */
+  readonly spare: number;
+}
+
+/** The most that a rule may ask, ticks. */
+export function mostOf(key: 'expansionGap' | 'kerf'): Ticks {
+  return RULES.flatMap((rule) => (rule.key === key && 'most' in rule ? [rule.most] : []))[0];
+}
+
+/** A length that a rule has when nothing is said, ticks. */
+export function usualLength(key: LengthRuleKey, units: Units): Ticks {
+  const { blank } = RULES.filter(
+    (rule): rule is Extract<AnyRule, { readonly key: LengthRuleKey }> => rule.key === key,
+  )[0];
+  return blank[units === 'us' ? 0 : 1];
+}
 
 /** How far a floor of a kind may run without an expansion joint; null = no limit of its own. */
 export interface RunLimitRule {

@@ -3,7 +3,7 @@
  * stands for: the one table from which a job is checked, read, written into cells and told about.
  */
 import { inchesOf, mmOf } from '../geometry/length';
-import { KERF_RULE } from '../layout/rules';
+import { usualLength } from '../layout/rules';
 import type { HouseEntry } from './houseEntry';
 
 /**
@@ -120,7 +120,7 @@ export const HOUSE_SECTIONS: readonly HouseSection[] = [
     ['rooms', 'words', 'Rooms'],
     ['buy', ['', 'new', 'put back'], 'Bought or put back', 'new'],
     ['stockLength', 'room', 'Length of a stick'],
-    ['kerf', 'plank', 'Kerf', [inchesOf(KERF_RULE.us), mmOf(KERF_RULE.metric)]],
+    ['kerf', 'plank', 'Kerf', [inchesOf(usualLength('kerf', 'us')), mmOf(usualLength('kerf', 'metric'))]],
     ['thickness', 'plank', 'Thickness', 0],
     ['height', 'plank', 'Height of the old trim taken off'],
     ['aroundCutouts', YES_NO, 'Around cut-outs'],

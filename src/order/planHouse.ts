@@ -27,15 +27,20 @@ export type HousePlan =
  * and hours are reckoned room by room.
  *
  * @param shareOffcuts whether floors with the same product and rules are cut from the same planks
+ * @param apart names of floors that share with no other all the same
  */
-export function planHouse(rooms: readonly RoomEntry[], shareOffcuts: boolean): HousePlan {
+export function planHouse(
+  rooms: readonly RoomEntry[],
+  shareOffcuts: boolean,
+  apart: readonly string[] = [],
+): HousePlan {
   const found = [...nameProblems(rooms), ...productProblems(rooms)];
   if (found.length > 0) return { status: 'problems', problems: found };
   const floors = connectedRooms(rooms).map(drawnFloor);
   const faults = floors.flatMap((floor) => floor.problems);
   if (faults.length > 0) return { status: 'problems', problems: faults };
   const ways = floors.flatMap(({ room }) => (room ? [chooseWay(room)] : []));
-  const laid = laidFloors(groupsOf(ways, shareOffcuts));
+  const laid = laidFloors(groupsOf(ways, shareOffcuts, apart));
   // Groups come by product; people read by room.
   const inOrder = ways.flatMap((way) => laid.floors.filter(({ entry }) => entry === way.planned.floors[0].entry));
   const takeoffs = rooms.map((entry): Takeoff => {
@@ -92,10 +97,13 @@ interface Group {
 }
 
 /** Rooms that may share planks, planned together; where that saves nothing each room keeps a plan of its own. */
-function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean): readonly Group[] {
+function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean, apart: readonly string[]): readonly Group[] {
   const alone = (way: ChosenWay): Group => ({ planned: way.planned, ways: [way] });
   if (!shareOffcuts) return ways.map(alone);
-  const keys = ways.map(({ planned }) => shareKey(planned.floors[0].read));
+  const isApart = (name: string) => apart.some((other) => nameKey(other) === nameKey(name));
+  const keys = ways.map(({ planned: { floors } }, i) =>
+    isApart(floors[0].entry.name) ? `apart ${i}` : shareKey(floors[0].read),
+  );
   return [...new Set(keys)].flatMap((key) => {
     const own = ways.filter((_, i) => keys[i] === key);
     if (own.length === 1) return own.map(alone);

@@ -1,6 +1,6 @@
 /** Trim, bars and spacers for every room of the job, each kind cut from the same sticks. */
 import type { Ticks } from '../geometry/length';
-import { KERF_RULE } from '../layout/rules';
+import { usualLength } from '../layout/rules';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { roomMeasure, roomUnit } from './coverOrder';
@@ -73,7 +73,7 @@ export function trimOrders(house: House, trims: readonly TrimOfRoom[]): readonly
 /** Bars at doorways by kind; a kind without an entry is a line that says what is missing. */
 export function transitionOrders(house: House, doorways: readonly DoorwayPlan[]): readonly (StickOrder | OrderLine)[] {
   const kinds = [...new Set(doorways.map((doorway) => nameKey(doorway.transition)).filter((kind) => kind !== ''))];
-  const kerf = KERF_RULE[house.units];
+  const kerf = usualLength('kerf', house.units);
   return kinds.map((key) => {
     const own = doorways.filter((doorway) => nameKey(doorway.transition) === key);
     const where = own.map(({ room, doorwayNumber }) => `${room} doorway ${doorwayNumber}`);

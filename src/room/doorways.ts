@@ -5,7 +5,7 @@ import type { Point } from '../geometry/point';
 import { areaOf, isOnEdge, type Outline, type Region, signedAreaOf } from '../geometry/polygon';
 import { bad, type Checked, good, type RoomFault } from './faults';
 import type { DoorwayFloor, MeasuredDoorway } from './measured';
-import { placeAt, type Wall, wallNumbered } from './walls';
+import { faceAt, facePointsOf, placeAt, type Wall, wallNumbered } from './walls';
 
 export interface Doorway {
   /** Counted from 1. */
@@ -65,7 +65,7 @@ function doorwayOf(entry: MeasuredDoorway, doorwayNumber: number, walls: readonl
     return bad({ code: 'doorway off its wall', doorwayNumber, wallNumber, start: along, end, wallLength });
   }
   // A wall that took its share of a misfit may be a little shorter than measured: jambs stay on it.
-  const at = (distance: Ticks) => (distance >= wall.length ? wall.to : placeAt(wall, distance, 0));
+  const at = (distance: Ticks) => (distance >= wall.length ? wall.to : faceAt(wall, distance));
   const depth = floor === 'stays shut' ? 0 : Math.max(0, entry.depth);
   const from = at(along);
   const to = at(end);
@@ -113,11 +113,14 @@ function meetsRoom(doorway: Doorway, outline: Outline): boolean {
 /** The room with the floor in its doorways: each tongue is spliced into its wall, so that the two never come apart. */
 export function withTongues(walls: readonly Wall[], doorways: readonly Doorway[]): Region {
   const walk = walls.flatMap((wall) => {
-    const far = ({ from }: Doorway) => Math.abs(from.x - wall.from.x) + Math.abs(from.y - wall.from.y);
-    const inOrder = doorways
-      .filter((doorway) => doorway.wallNumber === wall.wallNumber)
-      .sort((a, b) => far(a) - far(b));
-    const spliced = inOrder.flatMap(({ from, to, tongue }) => (tongue ? [from, tongue.endFrom, tongue.endTo, to] : []));
+    const far = (p: Point) => (p.x - wall.from.x) * wall.along.x + (p.y - wall.from.y) * wall.along.y;
+    const tongues = doorways.flatMap(({ wallNumber, from, to, tongue }) =>
+      tongue && wallNumber === wall.wallNumber ? [[from, tongue.endFrom, tongue.endTo, to]] : [],
+    );
+    // What of a bowed face lies within a doorway is gone with the wall.
+    const isGone = (p: Point) => tongues.some(([from, , , to]) => far(p) >= far(from) && far(p) <= far(to));
+    const turns = facePointsOf(wall).flatMap((p) => (isGone(p) ? [] : [[p]]));
+    const spliced = [...tongues, ...turns].sort(([a], [b]) => far(a) - far(b)).flat();
     return [wall.from, ...spliced];
   });
   return tidy([walk]);

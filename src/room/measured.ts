@@ -8,6 +8,8 @@ import type { Ticks } from '../geometry/length';
 
 export interface MeasuredRoom {
   readonly shape: MeasuredShape;
+  /** Walls that are not straight; none where it is not given. */
+  readonly bows?: readonly MeasuredBow[];
   readonly cutouts: readonly MeasuredCutout[];
   readonly doorways: readonly MeasuredDoorway[];
 }
@@ -16,6 +18,7 @@ export type MeasuredShape =
   | { readonly kind: 'rectangle'; readonly length: Ticks; readonly width: Ticks }
   | MeasuredFourWalls
   | { readonly kind: 'walls in order'; readonly walls: readonly MeasuredWall[] }
+  | { readonly kind: 'taped'; readonly walls: readonly TapedWall[]; readonly distances: readonly MeasuredDistance[] }
   | { readonly kind: 'rectangles'; readonly rectangles: readonly MeasuredRectangle[] };
 
 /** Out of square: the diagonal from the start of wall 1 to the end of wall 2, the other from its end to that of wall 3. */
@@ -32,6 +35,34 @@ export interface MeasuredWall {
   /** Degrees turned at its end, right positive (R = 90, L = -90); null (or 0) where the last one is not given. */
   readonly turn: number | null;
 }
+
+/** A wall of a room that is held by distances between its corners. */
+export interface TapedWall {
+  /** Null where it was not measured; then distances to both its corners hold it. */
+  readonly length: Ticks | null;
+  /** Degrees turned at its end as it looks, right positive; null where the last one is not given. */
+  readonly turn: number | null;
+}
+
+/** A distance between two corners, by tape. */
+export interface MeasuredDistance {
+  /** Counted from 1: corner i is where wall i starts. */
+  readonly fromCorner: number;
+  readonly toCorner: number;
+  readonly length: Ticks;
+}
+
+/**
+ * A wall that leaves the straight line between its corners: by distances from that line at some places (`out` away from
+ * the room, negative into it), or as an arc that rises so far from its chord.
+ */
+export type MeasuredBow =
+  | {
+      readonly kind: 'places';
+      readonly wallNumber: number;
+      readonly places: readonly { readonly along: Ticks; readonly out: Ticks }[];
+    }
+  | { readonly kind: 'curve'; readonly wallNumber: number; readonly rise: Ticks };
 
 export interface MeasuredRectangle {
   readonly change: 'add' | 'take away';

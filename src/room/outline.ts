@@ -2,7 +2,8 @@
 import { subtract } from '../geometry/combine';
 import { LONGEST_SIDE, type Ticks } from '../geometry/length';
 import type { Point } from '../geometry/point';
-import { areaOf, boundsOf, type Outline, partsOf, type Region, signedAreaOf } from '../geometry/polygon';
+import { areaOf, boundsOf, firstMeeting, type Outline, partsOf, type Region, signedAreaOf } from '../geometry/polygon';
+import { facesOf } from './bows';
 import type { WallCorners } from './corners';
 import { cutoutsOf } from './cutouts';
 import { type Doorway, doorwaysOf, type OpenEnd, openEndsOf, withTongues } from './doorways';
@@ -10,13 +11,14 @@ import { bad, type Checked, good, type MeasuredPart, type RoomFault, type RoomNo
 import { cornersOfFourWalls } from './fourWalls';
 import type { MeasuredRoom, MeasuredShape } from './measured';
 import { cornersOfRectangles } from './rectangles';
-import { type Wall, wallsOf } from './walls';
+import { cornersOfTape } from './taped';
+import { facePointsOf, type Wall, wallsOf } from './walls';
 import { cornersOfWalk } from './wallWalk';
 
 export type { MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape } from './measured';
 
 export interface Room {
-  /** Anticlockwise, moved so that its lowest x and y are 0. */
+  /** Anticlockwise; the lowest x and y of its corners are 0, and only a wall that bows out may lie lower. */
   readonly outline: Outline;
   /** In the person's order. */
   readonly walls: readonly Wall[];
@@ -59,6 +61,8 @@ function cornersOfShape(shape: MeasuredShape): Checked<WallCorners> {
       return cornersOfFourWalls(shape);
     case 'walls in order':
       return cornersOfWalk(shape.walls);
+    case 'taped':
+      return cornersOfTape(shape.walls, shape.distances);
     case 'rectangles':
       return cornersOfRectangles(shape.rectangles);
   }
@@ -78,8 +82,17 @@ function furnished(shape: WallCorners, measured: MeasuredRoom): RoomResult {
   const { corners } = shape;
   const isClockwise = signedAreaOf(corners) < 0;
   // Either way the outline starts where wall 1 starts and runs anticlockwise.
-  const outline = isClockwise ? [corners[0], ...corners.slice(1).reverse()] : corners;
-  const walls = wallsOf(shape, isClockwise);
+  const straight = wallsOf(shape, isClockwise);
+  const faces = facesOf(
+    measured.bows ?? [],
+    straight.map((wall) => wall.length),
+  );
+  if (faces.faults) return { kind: 'faults', faults: faces.faults };
+  const walls = wallsOf(shape, isClockwise, faces.value);
+  const walked = walls.flatMap((wall) => [wall.from, ...facePointsOf(wall)]);
+  const bowed = faces.value.some((face) => face.length > 0) ? firstMeeting(walked) : null;
+  if (bowed) return { kind: 'faults', faults: [{ code: 'bowed walls meet' }] };
+  const outline = isClockwise ? [walked[0], ...walked.slice(1).reverse()] : walked;
   const cutouts = cutoutsOf(measured.cutouts, walls, subtract([outline], shape.holes));
   const doorways = doorwaysOf(measured.doorways, walls, outline);
   if (cutouts.faults || doorways.faults) {
@@ -125,6 +138,13 @@ function sizeFaultsOf({ shape, cutouts, doorways }: MeasuredRoom): RoomFault[] {
   } else if (shape.kind === 'walls in order') {
     shape.walls.forEach((wall, i) => {
       check('wall', i + 1, wall.length);
+    });
+  } else if (shape.kind === 'taped') {
+    shape.walls.forEach((wall, i) => {
+      check('wall', i + 1, wall.length ?? 1);
+    });
+    shape.distances.forEach((distance, i) => {
+      check('diagonal', i + 1, distance.length);
     });
   } else {
     shape.rectangles.forEach((rectangle, i) => {

@@ -1,11 +1,15 @@
 /** Walls in order, each with the turn at its end -> corners, and how far the walk misses its start. */
 import { type Ticks, toTicks } from '../geometry/length';
 import type { Point } from '../geometry/point';
-import { firstMeeting, signedAreaOf } from '../geometry/polygon';
+import { firstMeeting, isSimple, signedAreaOf } from '../geometry/polygon';
 import { unitOf } from '../geometry/turn';
 import { allowedMisfit, TAPE_READING, type WallCorners } from './corners';
 import { bad, type Checked, good, type RoomNote } from './faults';
 import type { MeasuredWall } from './measured';
+import { advisedDiagonals } from './tapeAdvice';
+
+/** Our choice: of more walls nobody measures all diagonals. */
+const MOST_ADVISED = 40;
 
 /** A wall as walked: its length and direction. */
 interface Leg {
@@ -42,8 +46,11 @@ function closedWalk(walls: readonly MeasuredWall[]): Checked<WallCorners> {
   const right = 0 + heading * toTicks(end.x);
   const far = 0 + heading * toTicks(end.y);
   const allowed = allowedMisfit(legs.reduce((sum, leg) => sum + leg.length, 0));
-  if (by > allowed) return bad({ code: 'does not close', right, far, by, allowed });
   const corners = farSideUp(cornersOfLegs(spread(legs, takersOf(legs, by), end)));
+  if (by > allowed) {
+    const advised = corners.length <= MOST_ADVISED && isSimple(corners) ? advisedDiagonals(corners) : [];
+    return bad({ code: 'does not close', right, far, by, allowed, advised });
+  }
   const meeting = firstMeeting(corners);
   if (meeting) return bad({ code: 'walls meet', wallNumbers: [meeting[0] + 1, meeting[1] + 1] });
   const notes: RoomNote[] = by > TAPE_READING ? [{ code: 'misfit spread', right, far, by }] : [];
@@ -51,11 +58,20 @@ function closedWalk(walls: readonly MeasuredWall[]): Checked<WallCorners> {
 }
 
 function legsOf(walls: readonly MeasuredWall[]): Leg[] {
-  let heading = 0;
-  return walls.map(({ length, turn }) => {
-    const { cosine, sine } = unitOf(heading);
-    heading -= turn ?? 0;
+  const headings = headingsOf(walls);
+  return walls.map(({ length }, i) => {
+    const { cosine, sine } = unitOf(headings[i]);
     return { length, ux: cosine, uy: sine };
+  });
+}
+
+/** Degrees anticlockwise from wall 1 to each wall, as typed. */
+export function headingsOf(walls: readonly Pick<MeasuredWall, 'turn'>[]): readonly number[] {
+  let heading = 0;
+  return walls.map(({ turn }) => {
+    const own = heading;
+    heading -= turn ?? 0;
+    return own;
   });
 }
 
@@ -107,6 +123,6 @@ function cornersOfLegs(legs: readonly Leg[]): Point[] {
 }
 
 /** A walk to the left has its first wall on the near side; turned half round, wall 1 is the far one again. */
-function farSideUp(corners: readonly Point[]): readonly Point[] {
+export function farSideUp(corners: readonly Point[]): readonly Point[] {
   return signedAreaOf(corners) <= 0 ? corners : corners.map(({ x, y }) => ({ x: 0 - x, y: 0 - y }));
 }

@@ -2,6 +2,7 @@
 import { inwards } from '../geometry/inwards';
 import { type Ticks, toTicks } from '../geometry/length';
 import type { Point } from '../geometry/point';
+import { type FacePlace, outAt } from './bows';
 import type { WallCorners } from './corners';
 import { bad, type Checked, good } from './faults';
 
@@ -18,6 +19,8 @@ export interface Wall {
   /** Unit direction from start to end, and from the wall into the room. */
   readonly along: Direction;
   readonly inward: Direction;
+  /** Where its face leaves the straight line, in the order of walking; empty for a straight wall. */
+  readonly face: readonly FacePlace[];
 }
 
 export interface Direction {
@@ -25,13 +28,26 @@ export interface Direction {
   readonly y: number;
 }
 
-export function wallsOf({ corners, measured }: WallCorners, isClockwise: boolean): readonly Wall[] {
+export function wallsOf(
+  { corners, measured }: WallCorners,
+  isClockwise: boolean,
+  faces: readonly (readonly FacePlace[])[] = [],
+): readonly Wall[] {
   return corners.map((from, i) => {
     const to = corners[(i + 1) % corners.length];
     const exact = Math.sqrt((to.x - from.x) ** 2 + (to.y - from.y) ** 2);
     const along = { x: (to.x - from.x) / exact, y: (to.y - from.y) / exact };
     const inward = isClockwise ? { x: along.y, y: 0 - along.x } : { x: 0 - along.y, y: along.x };
-    return { wallNumber: i + 1, from, to, length: toTicks(exact), measured: measured[i], along, inward };
+    return {
+      wallNumber: i + 1,
+      from,
+      to,
+      length: toTicks(exact),
+      measured: measured[i],
+      along,
+      inward,
+      face: faces[i] ?? [],
+    };
   });
 }
 
@@ -45,6 +61,16 @@ export function wallNumbered(
   const wall = walls.find((candidate) => candidate.wallNumber === wallNumber);
   if (wall) return good(wall);
   return bad({ code: 'no such wall', what, number, found: wallNumber, wallCount: walls.length });
+}
+
+/** The point of a wall's face `along` ticks from its start, wherever it bows. */
+export function faceAt(wall: Wall, along: Ticks): Point {
+  return placeAt(wall, along, -outAt(wall.face, along, wall.length));
+}
+
+/** Points where the face of a wall turns, in the order of walking, its corners left out. */
+export function facePointsOf(wall: Wall): readonly Point[] {
+  return wall.face.map(({ along, out }) => placeAt(wall, along, -out));
 }
 
 /**

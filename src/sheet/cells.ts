@@ -5,10 +5,11 @@
  */
 
 import { type FineTicks, fineTicksOf, type Ticks, ticksOf, toTicks, type Units } from '../geometry/length';
+import { mostOf } from '../layout/rules';
 import { isDate } from '../tabs/dates';
 import type { Typed } from '../takeoff/entry';
 import { bareFloorProblem } from '../takeoff/reading/bareFloor';
-import { LONGEST_PLANK, MOST_OF_RULE, MOST_SPARE, SMALLEST_PLANK_SIDE, WIDEST_PLANK } from '../takeoff/reading/limits';
+import { LONGEST_PLANK, SMALLEST_PLANK_SIDE, WIDEST_PLANK } from '../takeoff/reading/limits';
 import { type Found, type PercentageFault, problems } from '../takeoff/reading/problems';
 import { type Area, readArea } from '../takeoff/text/areaText';
 import { type LengthScale, lengthText, readExactly } from '../takeoff/text/lengthText';
@@ -83,7 +84,7 @@ function plankSide(most: Ticks): Reader<FineTicks> {
 /** Reads an expansion gap or a saw cut, as typed: no wider than any is. */
 export function smallRule(key: 'expansionGap' | 'kerf'): Reader<FineTicks> {
   const read = fineLength0OrMore('plank');
-  const most = MOST_OF_RULE[key];
+  const most = mostOf(key);
   return (cell, units) => {
     const length = read(cell, units);
     if (isFault(length) || ticksOf(length) <= most) return length;
@@ -179,13 +180,6 @@ function bareFault(cell: unknown, isWaste: boolean): PercentageFault | undefined
   const bare = typeof cell === 'number' || typeof cell === 'string' ? bareNumberOf(cell) : null;
   if (bare === 1) return 'one or all';
   return isWaste && bare !== null && bare > 1 && bare < 2 ? 'factor' : undefined;
-}
-
-/** Reads a number of spare planks. */
-export function spareCount(cell: unknown): number | Fault {
-  const read = count(cell);
-  if (isFault(read) || read <= MOST_SPARE) return read;
-  return { sentenceAt: (where) => problems.tooManySpares(where, foundIn(cell), MOST_SPARE) };
 }
 
 /** Reads a whole number, 0 or more. */

@@ -2,6 +2,7 @@
 import { bareFloorProblem } from '../takeoff/reading/bareFloor';
 import { problems } from '../takeoff/reading/problems';
 import { plankSize } from '../takeoff/reading/readRoom';
+import { worstPlaces } from '../takeoff/telling/brokenRules';
 import { proofOf } from '../takeoff/telling/proof';
 import { answersOf, type CellAnswer, cellsOf, oneOrGrid, singleValues } from './arguments';
 import { faultIn, isBlank, lengthAbove0, plankLength, plankWidth, withTyped, yesOrNo } from './cells';
@@ -68,7 +69,8 @@ export function PLANK_COUNT(
     const planned = plannedRuns(runs, given.plank_length, read, system, { planCount, secondGoals: false });
     const { broken, plankCount } = planned.plan;
     if (broken.length === 0) return { planks: plankCount + read.spare, proof: proofOf(planned.plan) };
-    const sentence = problems.noLegalPlan(brokenRuleText(broken[0], system), plankCount);
+    const places = worstPlaces(broken).map((place) => brokenRuleText(place, system));
+    const sentence = problems.noLegalPlan(places.join(' '), plankCount);
     return faultIn('runs', () => sentence);
   });
   const cellsFor = (answer: CountAnswer): CellAnswer[] => {

@@ -1,12 +1,13 @@
 /** The menu, and what the sidebar asks the spreadsheet to do. Everything sent either way is plain JSON. */
 import type { Units } from '../geometry/length';
 import { fingerprint } from '../tabs/fingerprint';
+import { NO_LONGER_HOLDS } from '../tabs/oldTab';
 import { isPackedBlock, type PackedContent, unpackBlock } from '../tabs/packed';
-import type { WriteAnswer } from '../tabs/tabStore';
+import type { OurTab, WriteAnswer } from '../tabs/tabStore';
 import { oneAtATime } from './oneAtATime';
-import { ownedTab } from './ownedTabs';
+import { ownedTab, ownedTabs, remarkTab, rememberedOf } from './ownedTabs';
 import { serverProblems } from './serverProblems';
-import { type CellContent, readTab, writeTab } from './writeTab';
+import { type CellContent, putOnTop, type ReadTab, readTab, writeTab } from './writeTab';
 
 /**
  * How the locale of a spreadsheet ends where feet and inches are used: the United States, Liberia, Myanmar. From memory
@@ -40,9 +41,46 @@ export function startUnits(): Units {
  * @param mark what marks the tab as ours
  * @param title its name, if it has not been renamed
  */
-export function readTabCells(mark: unknown, title: unknown): { cells: PackedContent[][]; version: string } {
-  const cells = packedCells(readTab(SpreadsheetApp.getActiveSpreadsheet(), String(mark), String(title)));
-  return { cells, version: versionOf(cells) };
+export function readTabCells(
+  mark: unknown,
+  title: unknown,
+): Omit<ReadTab, 'cells'> & { readonly cells: PackedContent[][]; readonly version: string } {
+  const read = readTab(SpreadsheetApp.getActiveSpreadsheet(), String(mark), String(title));
+  const cells = packedCells(read.cells);
+  return { ...read, cells, version: versionOf(cells) };
+}
+
+/** Lists the tabs of ours. */
+export function tabsOfOurs(): readonly OurTab[] {
+  const tabs = ownedTabs(SpreadsheetApp.getActiveSpreadsheet());
+  return tabs.map(({ mark, sheet }) => ({ mark, tab: sheet.getName(), about: rememberedOf(sheet).about }));
+}
+
+/**
+ * Says at the top of a tab of ours that it no longer holds.
+ *
+ * @param mark what marks the tab as ours
+ * @param words the line
+ */
+export function putOnTopOfTab(mark: unknown, words: unknown): void {
+  oneAtATime(() => {
+    for (const owned of ownedTabs(SpreadsheetApp.getActiveSpreadsheet())) {
+      if (owned.mark === String(mark)) putOnTop(owned.sheet, String(words), NO_LONGER_HOLDS);
+    }
+  });
+}
+
+/**
+ * Gives a tab of ours another mark and name, as a renamed room needs it.
+ *
+ * @param mark what marks the tab as ours now
+ * @param newMark what is to mark it
+ * @param newTitle its name, if it is free
+ */
+export function renameTab(mark: unknown, newMark: unknown, newTitle: unknown): void {
+  oneAtATime(() => {
+    remarkTab(SpreadsheetApp.getActiveSpreadsheet(), String(mark), String(newMark), String(newTitle));
+  });
 }
 
 /**
@@ -58,7 +96,7 @@ export function fillTab(block: unknown, version: unknown): WriteAnswer {
   return oneAtATime((): WriteAnswer => {
     const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
     const { mark, title } = unpacked;
-    if (version !== '' && versionOf(packedCells(readTab(spreadsheet, mark, title))) !== version) {
+    if (version !== '' && versionOf(packedCells(readTab(spreadsheet, mark, title).cells)) !== version) {
       return { status: 'changed' };
     }
     const tab = writeTab(spreadsheet, unpacked);

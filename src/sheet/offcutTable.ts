@@ -2,7 +2,7 @@
 import type { PlannedPiece } from '../cutting/job';
 import { ledgerOf } from '../cutting/plan/ledger';
 import type { Ticks, Units } from '../geometry/length';
-import { problems } from '../takeoff/reading/problems';
+import { brokenRuleTexts } from '../takeoff/telling/brokenRules';
 import { proofNotes } from '../takeoff/telling/proof';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
@@ -69,7 +69,5 @@ function originTeller(): (piece: PlannedPiece, rowIndex: number) => string {
 }
 
 function brokenNotes(planned: PlannedRuns, units: Units): readonly string[] {
-  const { broken } = planned.plan;
-  const shown = broken.slice(0, 3).map((rule) => brokenRuleText(rule, units));
-  return broken.length > 3 ? [...shown, problems.morePlaces(broken.length - 3)] : shown;
+  return brokenRuleTexts(planned.plan.broken, (broken) => brokenRuleText(broken, units));
 }

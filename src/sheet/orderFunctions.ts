@@ -1,6 +1,6 @@
 /** Custom functions for what is ordered besides planks, and for wood that moves. */
 import { type FineTicks, fineTicksOf, type Units } from '../geometry/length';
-import { KERF_RULE } from '../layout/rules';
+import { usualLength } from '../layout/rules';
 import { moistureContent } from '../order/moisture';
 import { DRIEST_MOISTURE, WETTEST_MOISTURE, widthChange } from '../order/movement';
 import { readCoefficient, readTemperature } from '../order/readWood';
@@ -75,7 +75,7 @@ export function PLANK_TRIM(lengths: unknown, stock_length: unknown, kerf?: unkno
     kerf: {
       given: kerf,
       read: smallRule('kerf'),
-      whenBlank: (system: Units) => fineTicksOf(KERF_RULE[system]),
+      whenBlank: (system: Units) => fineTicksOf(usualLength('kerf', system)),
     },
   };
   const { values, units: system } = singleValues(table, units);

@@ -7,6 +7,9 @@ type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 const OWNER_KEY = 'plank-ledger';
+/** What is remembered with a tab besides its mark. */
+const MEMORY_KEY = 'plank-ledger-lines';
+const ABOUT_KEY = 'plank-ledger-about';
 /** Marks a tab that is still being written; one that is found later was left by a run that was cut off. */
 const UNFINISHED = 'unfinished';
 
@@ -56,6 +59,47 @@ export function insertUnfinishedTab(spreadsheet: Spreadsheet, title: string): Sh
 export function finishTab(spreadsheet: Spreadsheet, sheet: Sheet, mark: string, title: string): void {
   sheet.setName(freeName(spreadsheet.getSheets(), title));
   for (const metadata of marksOf(spreadsheet, UNFINISHED)) metadata.setValue(mark);
+}
+
+/** What was remembered with a tab; both '' when nothing was. */
+export interface Remembered {
+  readonly memory: string;
+  readonly about: string;
+}
+
+/** Remembers these with a tab in the place of what was remembered before. */
+export function remember(sheet: Sheet, { memory, about }: Remembered): void {
+  setMetadata(sheet, MEMORY_KEY, memory);
+  setMetadata(sheet, ABOUT_KEY, about);
+}
+
+export function rememberedOf(sheet: Sheet): Remembered {
+  const values = new Map(sheet.getDeveloperMetadata().map((entry) => [entry.getKey(), entry.getValue() ?? '']));
+  return { memory: values.get(MEMORY_KEY) ?? '', about: values.get(ABOUT_KEY) ?? '' };
+}
+
+/** Every finished tab of ours. */
+export function ownedTabs(spreadsheet: Spreadsheet): readonly { readonly mark: string; readonly sheet: Sheet }[] {
+  const marks = spreadsheet.createDeveloperMetadataFinder().withKey(OWNER_KEY).find();
+  return marks.flatMap((entry) => {
+    const sheet = entry.getLocation().getSheet();
+    const mark = entry.getValue() ?? '';
+    return sheet && mark !== UNFINISHED ? [{ mark, sheet }] : [];
+  });
+}
+
+/** Gives our tab another mark and, unless a person has renamed it, the name that goes with it. */
+export function remarkTab(spreadsheet: Spreadsheet, mark: string, newMark: string, newTitle: string): void {
+  for (const { sheet } of ownedTabs(spreadsheet).filter((owned) => owned.mark === mark)) {
+    setMetadata(sheet, OWNER_KEY, newMark);
+    sheet.setName(freeName(spreadsheet.getSheets(), newTitle));
+  }
+}
+
+function setMetadata(sheet: Sheet, key: string, value: string): void {
+  const [found] = sheet.getDeveloperMetadata().filter((entry) => entry.getKey() === key);
+  if (found) found.setValue(value);
+  else sheet.addDeveloperMetadata(key, value);
 }
 
 /** Takes away what a run that was cut off has left. Only under the lock: nobody else is writing then. */

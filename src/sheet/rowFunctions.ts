@@ -1,7 +1,7 @@
 /** Custom functions for rows: their number, the first and last width, and how end joints are staggered. */
 import { type FineTicks, fineTicksOf, type Units } from '../geometry/length';
 import { type RowsNote, rowsAcross } from '../layout/rips';
-import { LENGTH_RULES, type LengthRule } from '../layout/rules';
+import { type LengthRuleKey, usualLength } from '../layout/rules';
 import { problems } from '../takeoff/reading/problems';
 import { type Argument, answersOf, type CellAnswer, cellsOf, oneOrGrid, sizeText } from './arguments';
 import {
@@ -118,8 +118,8 @@ function depthTable(depth: unknown, plank_width: unknown, gap: unknown) {
   };
 }
 
-function defaultOf(key: LengthRule['key']): (units: Units) => FineTicks {
-  return (units) => fineTicksOf((LENGTH_RULES.find((rule) => rule.key === key) as LengthRule)[units]);
+function defaultOf(key: LengthRuleKey): (units: Units) => FineTicks {
+  return (units) => fineTicksOf(usualLength(key, units));
 }
 
 function optionalRun(given: unknown): Argument<FineTicks | null> {

@@ -1,29 +1,25 @@
 /** The `rules` argument: two columns, name and value, in any order; blanks leave a rule at its default. */
-import { type Ticks, ticksOf, type Units } from '../geometry/length';
-import { LAY_DIRECTION_RULE, LENGTH_RULES, type LengthRule, type Rules, SPARE_RULE } from '../layout/rules';
-import type { Typed } from '../takeoff/entry';
-import { COARSEST_STEP, FINEST_STEP } from '../takeoff/reading/limits';
+import type { Units } from '../geometry/length';
+import { RULES, type RuleKey, type Rules } from '../layout/rules';
+import { isDate } from '../tabs/dates';
+import { BLANK_RULES, type Typed } from '../takeoff/entry';
+import { fieldReader } from '../takeoff/reading/fieldReader';
 import { problems } from '../takeoff/reading/problems';
-import { layDirectionOf } from '../takeoff/reading/readRoom';
+import { readFields } from '../takeoff/reading/readFields';
+import { rulesOf } from '../takeoff/reading/readRoom';
 import { cellsOf, sizeText } from './arguments';
-import {
-  type Fault,
-  foundIn,
-  isBlank,
-  isFault,
-  length0OrMore,
-  lengthAbove0,
-  smallRule,
-  spareCount,
-  typedOf,
-} from './cells';
+import { type Fault, foundIn, isBlank, isFault, typedOf } from './cells';
 
-const RULE_NAMES: readonly string[] = [...LENGTH_RULES.map((rule) => rule.name), LAY_DIRECTION_RULE, SPARE_RULE];
+/** Keys of the rules that may stand in a range, and the names they go by there. */
+const NAMED: readonly (readonly [key: RuleKey, name: string])[] = RULES.flatMap((rule) =>
+  'inRange' in rule ? [[rule.key, rule.inRange] as const] : [],
+);
 
-/** One rule as given: read where it is a length (ticks) or a count, and as typed. */
+/** A rule as it stands in the range. */
 interface GivenRule {
-  readonly name: string;
-  readonly value: number;
+  readonly key: RuleKey;
+  /** `rules, row 2, kerf` */
+  readonly where: string;
   readonly typed: Typed;
 }
 
@@ -34,8 +30,10 @@ interface GivenRule {
  * @throws Error with the first problem as its message
  */
 export function runRules(given: unknown, units: Units): Rules {
-  const rules = readRules(given, units);
-  return { ...rulesOf(rules, units), expansionGap: valueNamed(rules, 'expansion gap') ?? 0 };
+  const rules = givenRules(given, units).filter(({ key }) => key !== 'layDirection');
+  const hasGap = rules.some(({ key }) => key === 'expansionGap');
+  const read = readGiven(rules, units);
+  return hasGap ? read : { ...read, expansionGap: 0 };
 }
 
 /**
@@ -44,29 +42,21 @@ export function runRules(given: unknown, units: Units): Rules {
  * @throws Error with the first problem as its message
  */
 export function roomRules(given: unknown, units: Units): Rules {
-  const rules = readRules(given, units);
-  const typed = rules.find((rule) => rule.name === LAY_DIRECTION_RULE)?.typed ?? '';
-  const layDirection = layDirectionOf(typed);
-  if (layDirection === null) throw new Error(problems.layDirection(LAY_DIRECTION_RULE, typed));
-  return { ...rulesOf(rules, units), layDirection };
+  return readGiven(givenRules(given, units), units);
 }
 
-function rulesOf(rules: readonly GivenRule[], units: Units): Rules {
-  const lengths = Object.fromEntries(
-    LENGTH_RULES.map((rule) => [rule.key, valueNamed(rules, rule.name) ?? rule[units]]),
-  );
-  return {
-    ...(lengths as Record<LengthRule['key'], Ticks>),
-    layDirection: { along: 'length' },
-    spare: valueNamed(rules, SPARE_RULE) ?? 0,
-  };
+/** Read as the rules of a room are read, each under the name of its row. */
+function readGiven(given: readonly GivenRule[], units: Units): Rules {
+  const reader = fieldReader(units);
+  const typed = { ...BLANK_RULES, ...Object.fromEntries(given.map((rule) => [rule.key, rule.typed])) };
+  const where = (key: string) => given.find((rule) => rule.key === key)?.where ?? key;
+  const read = readFields(RULES, typed, { path: 'rules', where: ({ key }) => where(key) }, reader);
+  const rules = rulesOf(read, where('layDirection'), reader);
+  throwFirst(reader.problems.map(({ text }) => text));
+  return rules;
 }
 
-function valueNamed(rules: readonly GivenRule[], name: string): number | undefined {
-  return rules.find((rule) => rule.name === name)?.value;
-}
-
-function readRules(given: unknown, units: Units): readonly GivenRule[] {
+function givenRules(given: unknown, units: Units): readonly GivenRule[] {
   const rows = cellsOf(given);
   if (rows.every((row) => row.every(isBlank))) return [];
   if (rows[0].length !== 2) throw new Error(problems.rulesColumns(sizeText(rows)));
@@ -74,51 +64,45 @@ function readRules(given: unknown, units: Units): readonly GivenRule[] {
   const sentences: string[] = [];
   rows.forEach(([name, value], index) => {
     const where = `rules, row ${index + 1}`;
-    const rule = readRule(name, value, units);
+    const rule = givenRule(name, value, where, units);
     if (rule === undefined) return;
     if (isFault(rule)) sentences.push(rule.sentenceAt(where));
-    else if (rules.some((other) => other.name === rule.name)) sentences.push(problems.ruleTwice(where, rule.name));
+    else if (rules.some((other) => other.key === rule.key)) sentences.push(problems.ruleTwice(where, nameOf(rule.key)));
     else rules.push(rule);
   });
-  if (sentences.length > 0) throw new Error(problems.andMore(sentences[0], sentences.length - 1));
+  throwFirst(sentences);
   return rules;
 }
 
 /** One row of the range; undefined if it leaves its rule at the default. */
-function readRule(nameCell: unknown, valueCell: unknown, units: Units): GivenRule | Fault | undefined {
+function givenRule(nameCell: unknown, valueCell: unknown, row: string, units: Units): GivenRule | Fault | undefined {
   if (isBlank(nameCell)) return isBlank(valueCell) ? undefined : { sentenceAt: problems.ruleWithoutName };
-  const name = knownName(nameCell);
-  if (name === undefined) {
-    return { sentenceAt: (where) => problems.unknownRule(where, foundIn(nameCell), RULE_NAMES) };
+  const key = keyOf(nameCell);
+  if (key === undefined) {
+    const known = NAMED.map(([, name]) => name);
+    return { sentenceAt: (where) => problems.unknownRule(where, foundIn(nameCell), known) };
   }
   if (isBlank(valueCell)) return undefined;
-  const value = readValue(name, valueCell, units);
-  if (isFault(value)) return { sentenceAt: (where) => value.sentenceAt(`${where}, ${name}`) };
-  return { name, value, typed: typedOf(valueCell) };
+  const where = `${row}, ${nameOf(key)}`;
+  if (isDate(valueCell)) return { sentenceAt: () => problems.length(where, '', 'date', 'plank', units) };
+  return { key, where, typed: typedOf(valueCell) };
 }
 
-/** A lay direction is read with the room; its value here is 0. Every length may be 0 but the step cuts are marked in. */
-function readValue(name: string, cell: unknown, units: Units): number | Fault {
-  if (name === SPARE_RULE) return spareCount(cell);
-  const rule = LENGTH_RULES.find((candidate) => candidate.name === name);
-  if (rule === undefined) return 0;
-  if (rule.key === 'expansionGap' || rule.key === 'kerf') {
-    const small = smallRule(rule.key)(cell, units);
-    return isFault(small) ? small : ticksOf(small);
-  }
-  if (rule.key !== 'markingStep') return length0OrMore('plank')(cell, units);
-  const step = lengthAbove0('plank')(cell, units);
-  if (isFault(step) || (step >= FINEST_STEP && step <= COARSEST_STEP)) return step;
-  return { sentenceAt: (where) => problems.markingStep(where, foundIn(cell), units) };
+function nameOf(key: RuleKey): string {
+  return NAMED.find(([known]) => known === key)?.[1] ?? key;
 }
 
-/** The rule's own name, however its words are spaced, capitalised or joined; undefined if there is none. */
-function knownName(cell: unknown): string | undefined {
+/** The rule of a name, however its words are spaced, capitalised or joined; undefined if there is none. */
+function keyOf(cell: unknown): RuleKey | undefined {
   const plain = (name: string) =>
     name
       .toLowerCase()
       .replace(/[\s-]+/g, ' ')
       .trim();
   const typed = typeof cell === 'string' ? plain(cell) : '';
-  return RULE_NAMES.find((name) => plain(name) === typed);
+  return NAMED.find(([, name]) => plain(name) === typed)?.[0];
+}
+
+function throwFirst(sentences: readonly string[]): void {
+  if (sentences.length > 0) throw new Error(problems.andMore(sentences[0], sentences.length - 1));
 }

@@ -4,7 +4,7 @@ import { signedAreaOf } from '../geometry/polygon';
 import type { MeasuredWall } from '../room/measured';
 import { cornersOfWalk } from '../room/wallWalk';
 import { problems } from '../takeoff/reading/problems';
-import { degreesOfTurn } from '../takeoff/reading/readRoom';
+import { degreesOfTurn } from '../takeoff/reading/readFields';
 import { roomFaultText } from '../takeoff/reading/roomProblems';
 import { cellsOf, filledCount, sizeText } from './arguments';
 import { type Fault, foundIn, isBlank, isFault, lengthAbove0, typedOf } from './cells';

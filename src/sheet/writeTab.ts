@@ -8,7 +8,8 @@
  */
 
 import type { Cell, Look, TabBlock } from '../tabs/block';
-import { finishTab, insertUnfinishedTab, ownedTab, removeUnfinishedTabs } from './ownedTabs';
+import { inputEntry, lineEntry, memoryOf, tokenOf } from '../tabs/lineMemory';
+import { finishTab, insertUnfinishedTab, ownedTab, remember, rememberedOf, removeUnfinishedTabs } from './ownedTabs';
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -19,11 +20,26 @@ export type CellContent = string | number | boolean | object | null;
 const ORDINARY_ROW_HEIGHT = 21;
 const AUTOMATIC = 'General';
 const PLAIN_TEXT = '@';
+/** Dark enough to be read on paper, printed black and white too. */
+const ALARM = '#a3180e';
 
-/** The cells of our tab with this mark as they are now, or no rows when there is none. */
-export function readTab(spreadsheet: Spreadsheet, mark: string, title: string): readonly (readonly CellContent[])[] {
+/** A tab of ours as it is now. */
+export interface ReadTab {
+  readonly cells: readonly (readonly CellContent[])[];
+  /** Row and column from 0, and text. */
+  readonly formulas: readonly (readonly [number, number, string])[];
+  readonly memory: string;
+}
+
+/** Our tab with this mark; no rows when there is none. */
+export function readTab(spreadsheet: Spreadsheet, mark: string, title: string): ReadTab {
   const sheet = ownedTab(spreadsheet, mark, title);
-  return sheet ? sheet.getDataRange().getValues() : [];
+  if (!sheet) return { cells: [], formulas: [], memory: '' };
+  const range = sheet.getDataRange();
+  const formulas = range
+    .getFormulas()
+    .flatMap((line, row) => line.flatMap((text, column) => (text === '' ? [] : [[row, column, text] as const])));
+  return { cells: range.getValues(), formulas, memory: rememberedOf(sheet).memory };
 }
 
 /**
@@ -42,12 +58,17 @@ export function writeTab(spreadsheet: Spreadsheet, block: TabBlock): string {
     const size = sizeFor(block, old);
     extendNew(fresh, size);
     writeCells(fresh, block);
+    // The service sends writes in bundles: what is to fail shall fail before the old tab is touched.
+    SpreadsheetApp.flush();
+    const remembered = { memory: memoryAsRead(fresh, block), about: block.about ?? '' };
     if (old) {
       copyOver(fresh, old, block, size);
+      remember(old, remembered);
       removeUnfinishedTabs(spreadsheet);
       return old.getName();
     }
     setLayout(fresh, block);
+    remember(fresh, remembered);
     SpreadsheetApp.flush();
     finishTab(spreadsheet, fresh, block.mark, block.title);
     SpreadsheetApp.flush();
@@ -124,6 +145,26 @@ function writeCells(sheet: Sheet, block: TabBlock): void {
   setTickBoxes(sheet, block);
 }
 
+/**
+ * Remembers the lines as the service gives them back, not as they went out: whatever it makes of a value, the same cell
+ * is read the same way at the next filling.
+ */
+function memoryAsRead(sheet: Sheet, { cells }: TabBlock): string {
+  const range = sheet.getRange(1, 1, cells.length, cells[0].length);
+  const values = range.getValues();
+  const formulas = range.getFormulas();
+  const entries = cells.flatMap((line, row) => {
+    const read = line.map((cell, column) => ({ cell, token: tokenOf(values[row][column], formulas[row][column]) }));
+    const ours = read.filter(({ cell, token }) => token !== '' && cell.owner !== 'person');
+    const base = ours.filter(({ cell }) => cell.owner === undefined).map(({ token }) => token);
+    const inputs = ours.flatMap(({ cell: { owner }, token }) =>
+      typeof owner === 'object' ? [inputEntry(base, owner.input, token), inputEntry(base, '', token)] : [],
+    );
+    return ours.length === 0 ? [] : [lineEntry(ours.map(({ token }) => token)), lineEntry(base), ...inputs];
+  });
+  return memoryOf(entries);
+}
+
 function writtenValue({ value }: Cell): string | number | boolean {
   switch (value.kind) {
     case 'blank':
@@ -170,8 +211,6 @@ function setLayout(sheet: Sheet, block: TabBlock): void {
 
 /** One copy of the whole size replaces everything the old tab held. */
 function copyOver(fresh: Sheet, old: Sheet, block: TabBlock, size: TabSize): void {
-  // The service sends writes in bundles: what is to fail shall fail before the old tab is touched.
-  SpreadsheetApp.flush();
   const rows = old.getMaxRows();
   const columns = old.getMaxColumns();
   if (rows < size.rows) old.insertRowsAfter(rows, size.rows - rows);
@@ -182,5 +221,23 @@ function copyOver(fresh: Sheet, old: Sheet, block: TabBlock, size: TabSize): voi
   target.clearDataValidations();
   setTickBoxes(old, block);
   setLayout(old, block);
+  SpreadsheetApp.flush();
+}
+
+/**
+ * Puts a line above everything else, so that nothing that stands in the tab is lost.
+ *
+ * @param words ours: they begin with a letter and are no number and no date
+ * @param before how the line begins that an earlier call has put there: it is replaced
+ */
+export function putOnTop(sheet: Sheet, words: string, before: RegExp): void {
+  const isThere = before.test(String(sheet.getRange(1, 1, 1, 1).getValues()[0][0]));
+  if (!isThere) sheet.insertRowsBefore(1, 1);
+  const cell = sheet.getRange(1, 1, 1, 1);
+  cell.setValues([[words]]);
+  cell.setFontWeights([['bold']]);
+  cell.setFontSizes([[11]]);
+  cell.setFontColors([[ALARM]]);
+  cell.setWraps([[false]]);
   SpreadsheetApp.flush();
 }

@@ -4,9 +4,18 @@ import { blankItem, emptyHouse, type HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS } from '../order/houseFields';
 import { readHouse } from '../order/readHouse';
 import { checkedHouse } from '../tabs/checkedHouse';
-import { fillHomeowner, fillOrder, type JobAnswer, type OpenedJob, openJob, saveJob } from '../tabs/jobTabs';
+import {
+  changedJob,
+  fillHomeowner,
+  fillOrder,
+  type JobAnswer,
+  type OpenedJob,
+  openJob,
+  saveJob,
+} from '../tabs/jobTabs';
+import { stakeWords, type TickedList } from '../tabs/laidWork';
 import type { Problem } from '../takeoff/result';
-import { wayTo } from './filling/fillView';
+import { besidesWords, wayTo } from './filling/fillView';
 import { fieldId } from './form/fieldView';
 import { moveButtonId } from './form/itemButtons';
 import { jobItems, shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './form/job';
@@ -43,6 +52,8 @@ const SAVED_ALREADY =
 class JobPage implements JobPart {
   private job: HouseEntry;
   private isOpened = false;
+  /** The job as it was last read from its tab or written there. */
+  private saved: HouseEntry;
   /** Whether anything was typed or chosen since the page was made. */
   private isChanged = false;
   private rooms: readonly string[] = [];
@@ -66,6 +77,7 @@ class JobPage implements JobPart {
     private readonly spreadsheet: Spreadsheet | null,
   ) {
     this.job = emptyHouse(units);
+    this.saved = this.job;
   }
 
   start(): void {
@@ -74,9 +86,14 @@ class JobPage implements JobPart {
       busyButton(words, () => this.fill(doing, work, work === save), look, this.turn);
     this.form.addEventListener('submit', (event) => event.preventDefault());
     byId('job-fill').append(
-      at('Fill the order', 'Planning every room and filling the order', (store) => fillOrder(store, this.job), {
-        class: 'main',
-      }),
+      at(
+        'Fill the order',
+        'Planning every room and filling the order',
+        (store) => fillOrder(store, this.job, this.mayReplan),
+        {
+          class: 'main',
+        },
+      ),
       element(
         'div',
         { class: 'steps' },
@@ -204,6 +221,7 @@ class JobPage implements JobPart {
     const keepsTyped =
       this.isChanged && (!isSaved || (await asked(this.question, SAVED_ALREADY, ['Open it', 'Keep typing'])) === 1);
     if (!keepsTyped) this.job = entry;
+    this.saved = entry;
     this.problems = problems;
     this.isPressed = problems.length > 0;
     this.rebuild(document.activeElement?.id ?? '');
@@ -245,11 +263,34 @@ class JobPage implements JobPart {
     try {
       // A moment for the page to show what it is about to do.
       await new Promise((resolve) => window.setTimeout(resolve, 30));
-      this.answered(await work(this.spreadsheet), performance.now() - start);
+      if (!(await this.mayWriteOver(this.spreadsheet))) return;
+      const { job } = this;
+      const answer = await work(this.spreadsheet);
+      if (answer.status === 'filled') this.saved = job;
+      this.answered(answer, performance.now() - start);
     } catch (error) {
       this.told.textContent = `${(error as Error).message} Nothing you typed is lost: press the button to try again.`;
     }
   }
+
+  /** What somebody has typed in the tab of the job meanwhile is not written over without asking. */
+  private async mayWriteOver(store: Spreadsheet): Promise<boolean> {
+    const lines = await changedJob(store, this.job, this.saved);
+    if (lines.length === 0) return true;
+    const said = `The job was changed in its tab since it was opened here: ${lines.join('; ')}.`;
+    const chosen = await asked(this.question, said, ['Open it as it stands there', 'Write over it', 'Neither']);
+    if (chosen === 1) return true;
+    this.told.textContent = 'Nothing was filled.';
+    if (chosen === 0) {
+      this.isChanged = false;
+      await this.take(await openJob(store, this.job.units));
+    }
+    return false;
+  }
+
+  /** Work that is done is not planned anew unless the person says so. */
+  private readonly mayReplan = async (lists: readonly TickedList[]): Promise<boolean> =>
+    (await asked(this.question, stakeWords(lists), ['Leave them as they are', 'Fill all the same'])) === 1;
 
   private answered(answer: JobAnswer, ms: number): void {
     if (answer.status === 'problems') {
@@ -259,12 +300,13 @@ class JobPage implements JobPart {
       goToFirstProblem(this.form);
       return;
     }
-    const { tabs, toPay, missing, notes, pdfLink } = answer;
+    const { tabs, toPay, missing, notes, pdfLink, kept, replaced, left } = answer;
     const pay =
       toPay === ''
         ? ''
         : ` The homeowner pays ${toPay}${missing.length > 0 ? ', too little while these are missing:' : '.'}`;
     this.told.textContent = `${tabs.length === 1 ? '1 tab' : `${tabs.length} tabs`} filled in ${secondsText(ms)}.${pay}`;
+    const besides = [...left, ...besidesWords(replaced, kept)];
     const say = (words: string) => {
       this.told.textContent = words;
     };
@@ -272,8 +314,7 @@ class JobPage implements JobPart {
     const ways = spreadsheet ? tabs.map((tab) => wayTo(tab, spreadsheet, say)) : [];
     const link = element('a', { href: pdfLink, target: '_blank', rel: 'noopener' }, "PDF of the homeowner's page");
     this.results.replaceChildren(
-      ...sentences(missing),
-      ...sentences(notes),
+      ...[missing, besides, notes].flatMap(sentences),
       ...ways,
       ...(pdfLink === '' ? [] : [link]),
     );

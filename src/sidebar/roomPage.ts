@@ -1,8 +1,10 @@
 /** The page of one room: what is typed, what follows from it, and filling its tabs. */
 import type { Units } from '../geometry/length';
-import { savedRooms } from '../tabs/roomTabs';
+import { removeRoom, renameRoom, savedRooms } from '../tabs/roomTabs';
+import type { WrittenTab } from '../tabs/tabStore';
 import type { RoomEntry } from '../takeoff/entry';
 import type { Problem } from '../takeoff/result';
+import { nameKey } from '../takeoff/text/names';
 import type { RoomTabs } from './filling/fillTabs';
 import { type FillPart, fillPart } from './filling/fillView';
 import { type SavedPart, savedPart } from './filling/savedView';
@@ -34,7 +36,7 @@ import { planOf, roomsThrough } from './outcome/plan';
 import { byId, element } from './parts/dom';
 import { watchPresses } from './parts/press';
 import { keepReachable } from './parts/scrollArea';
-import type { Spreadsheet } from './sheetStore';
+import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
 
 /** Starts the page of one room. */
 export function startRoomPage(units: Units, spreadsheet: Spreadsheet | null): void {
@@ -50,6 +52,8 @@ class RoomPage {
   private saved: readonly RoomEntry[] = [];
   /** The entry as it was begun, opened or saved: while the same is typed, nothing would be lost. */
   private kept: string;
+  /** The room as it was last read from its tab or written there. */
+  private opened: RoomEntry | null = null;
   private readonly form = byId('form');
   private readonly presses = watchPresses();
   private readonly calculator: Calculator;
@@ -68,14 +72,17 @@ class RoomPage {
     this.kept = this.typed();
     const look = () => this.lookAgain();
     this.calculator = calculatorOf({ look, waits: showWorking, plan: () => this.planAgain() }, this.presses);
-    this.filling = fillPart(
-      spreadsheet,
-      () => this.wanted(),
-      (room) => this.roomSaved(room),
-    );
+    this.filling = fillPart(spreadsheet, {
+      wanted: () => this.wanted(),
+      opened: () => this.opened,
+      saved: (room) => this.roomSaved(room),
+      reopened: (name) => void this.open(name),
+    });
     this.savedPart = savedPart(() => this.typed() !== this.kept, {
       opened: (name) => this.open(name),
-      begun: () => this.begin(freshState(nextRoom(this.state.draft))),
+      renamed: (name, newName) => this.rename(name, newName),
+      removed: (name) => this.remove(name),
+      begun: () => this.begin(freshState(nextRoom(this.state.draft)), null),
     });
   }
 
@@ -172,7 +179,7 @@ class RoomPage {
     const plan = planOf(entry, this.state.isAsOne ? this.roomsThrough() : []);
     if (plan.status === 'planned') {
       this.planned = { entry, takeoff: plan.takeoff };
-      showPlan(plan.takeoff, this.look.sketch?.walls ?? [], ({ rules }) => {
+      showPlan(plan.takeoff, ({ rules }) => {
         this.change(withRules(this.state, rules));
         this.rebuild(fieldId('rules.layDirection'));
       });
@@ -238,16 +245,55 @@ class RoomPage {
 
   private roomSaved(entry: RoomEntry): void {
     this.kept = JSON.stringify(entry);
+    this.opened = entry;
     void this.readSaved();
   }
 
-  private open(name: string): void {
-    const entry = this.saved.find((room) => room.name === name);
-    if (entry) this.begin(freshState(draftOf(entry)));
+  /** As the tab says: a cell changed there counts. @returns sentences when the room cannot be opened */
+  private async open(name: string): Promise<readonly string[]> {
+    await this.readSaved();
+    const entry = this.saved.find((room) => nameKey(room.name) === nameKey(name));
+    if (!entry) return [`${name} was not opened: see below.`];
+    this.begin(freshState(draftOf(entry)), entry);
+    return [];
   }
 
-  private begin(state: FormState): void {
+  private async rename(name: string, newName: string): Promise<readonly string[]> {
+    if (!this.spreadsheet) return [NOT_CONNECTED];
+    const said = this.savedAgain(await renameRoom(this.spreadsheet, name, newName));
+    await this.readSaved();
+    if (said.length > 0) return said;
+    const wanted = newName.trim();
+    if (this.opened && nameKey(this.opened.name) === nameKey(name)) {
+      const wasTyped = this.typed() !== this.kept;
+      this.opened = { ...this.opened, name: wanted };
+      this.state = withField(this.state, 'name', wanted);
+      if (!wasTyped) this.kept = this.typed();
+      this.rebuild('');
+      this.calculator.changed();
+    }
+    return [
+      `${name} is ${wanted} now. Fill its tabs to write the new name in them. If the job names it, change it there.`,
+    ];
+  }
+
+  private async remove(name: string): Promise<readonly string[]> {
+    if (!this.spreadsheet) return [NOT_CONNECTED];
+    const said = this.savedAgain(await removeRoom(this.spreadsheet, name));
+    await this.readSaved();
+    if (said.length > 0) return said;
+    if (this.opened && nameKey(this.opened.name) === nameKey(name)) this.opened = null;
+    return [`${name} is no longer saved. What was typed of it stays here until you open or begin another room.`];
+  }
+
+  private savedAgain(answer: WrittenTab | readonly string[]): readonly string[] {
+    return 'tab' in answer ? [] : answer;
+  }
+
+  /** @param opened the room it stands for in the tab of rooms; null for one that is not there */
+  private begin(state: FormState, opened: RoomEntry | null): void {
     this.state = state;
+    this.opened = opened;
     this.kept = this.typed();
     this.isTyped = state.draft.name !== '';
     this.rebuild(fieldId('name'));

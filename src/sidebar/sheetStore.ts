@@ -2,7 +2,7 @@
 import type { Units } from '../geometry/length';
 import type { TabBlock } from '../tabs/block';
 import { type PackedContent, packBlock, unpackContent } from '../tabs/packed';
-import type { TabStore, WriteAnswer } from '../tabs/tabStore';
+import type { OurTab, TabAsRead, TabStore, WriteAnswer } from '../tabs/tabStore';
 import { numberText } from '../takeoff/text/numberText';
 
 /** What the page asks of the spreadsheet. */
@@ -18,11 +18,14 @@ export interface ScriptRun {
   withFailureHandler(handler: (error: Error) => void): ScriptRun;
   readTabCells(mark: string, title: string): void;
   fillTab(block: unknown, version: string): void;
+  tabsOfOurs(): void;
+  putOnTopOfTab(mark: string, words: string): void;
+  renameTab(mark: string, newMark: string, newTitle: string): void;
   startUnits(): void;
   showTab(name: string): void;
 }
 
-type ServerFunction = 'readTabCells' | 'fillTab' | 'startUnits' | 'showTab';
+type ServerFunction = Exclude<keyof ScriptRun, 'withSuccessHandler' | 'withFailureHandler'>;
 
 /** Told by everything that needs the spreadsheet while the page stands alone. */
 export const NOT_CONNECTED =
@@ -41,10 +44,13 @@ export function spreadsheetOver(run: ScriptRun): Spreadsheet {
     showTab: async (name) => void (await call(run, 'showTab', name)),
     async read(mark, title) {
       const answer = await call(run, 'readTabCells', mark, title);
-      const { cells, version } = answer as { readonly cells: PackedContent[][]; readonly version: string };
-      return { cells: cells.map((row) => row.map(unpackContent)), version };
+      const { cells, ...read } = answer as Omit<TabAsRead, 'cells'> & { readonly cells: PackedContent[][] };
+      return { ...read, cells: cells.map((row) => row.map(unpackContent)) };
     },
     write: async (block: TabBlock, version) => (await call(run, 'fillTab', packBlock(block), version)) as WriteAnswer,
+    tabs: async () => (await call(run, 'tabsOfOurs')) as readonly OurTab[],
+    putOnTop: async (mark, words) => void (await call(run, 'putOnTopOfTab', mark, words)),
+    rename: async (mark, newMark, newTitle) => void (await call(run, 'renameTab', mark, newMark, newTitle)),
   };
 }
 

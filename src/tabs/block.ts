@@ -19,6 +19,8 @@ export interface TabBlock {
   readonly showGridlines: boolean;
   /** A4/letter, rows to columns. */
   readonly landscape: boolean;
+  /** What is remembered with the tab and never shown, such as which plan it is of. */
+  readonly about?: string;
   /** `above`: put above what the tab holds, which stays as it is and moves down. Left out: in place of all of it. */
   readonly place?: 'above';
 }
@@ -26,7 +28,15 @@ export interface TabBlock {
 export interface Cell {
   readonly value: CellValue;
   readonly look: Look;
+  /** Whose the value is; ours when left out. */
+  readonly owner?: Owner;
 }
+
+/**
+ * `person`: a person put it there, and it is never taken for ours again. An input is ours until a person changes it;
+ * its name tells the inputs of one line apart.
+ */
+export type Owner = 'person' | { readonly input: string };
 
 /**
  * `text` is written as text whatever it starts with; `formula` is ours and starts with `=`; `tick` is a box to tick.
@@ -92,8 +102,13 @@ export function formulaCell(formula: string, format: string, look: Look = PLAIN)
   return { value: { kind: 'formula', formula, format }, look };
 }
 
+/** A box to tick: whether it is ticked is the person's business. */
 export function tickCell(ticked: boolean, look: Look = PLAIN): Cell {
-  return { value: { kind: 'tick', ticked }, look };
+  return { value: { kind: 'tick', ticked }, look, owner: 'person' };
+}
+
+export function ownedCell(cell: Cell, owner: Owner): Cell {
+  return { ...cell, owner };
 }
 
 /** The same rows, each filled up with blank cells to `columnCount`; a blank cell takes the look of the row's last one. */

@@ -2,15 +2,16 @@
  * What came from the sidebar or from cells, checked to be a room entry: every field there, each of a kind that can
  * stand there. Whether a length can be read is not asked here; `readRoom` does that.
  */
-import type { RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
-import type { Problem } from '../takeoff/result';
-import { isDate } from './dates';
+import type { EntryOf, RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
 import {
+  BOW_FIELDS,
+  CORNER_DIAGONAL_FIELDS,
   CUTOUT_FIELDS,
   DIAGONAL_FIELDS,
   DOORWAY_FIELDS,
   type EntryField,
   type EntrySection,
+  fieldLabel,
   NAME_FIELDS,
   PRODUCT_FIELDS,
   RECTANGLE_FIELDS,
@@ -18,7 +19,9 @@ import {
   RULE_FIELDS,
   SHAPE_KIND_FIELDS,
   WALL_FIELDS,
-} from './entryFields';
+} from '../takeoff/entryFields';
+import type { Problem } from '../takeoff/result';
+import { isDate } from './dates';
 import { tabProblems } from './tabProblems';
 
 /** The entry, or every reason why it is none. */
@@ -43,41 +46,47 @@ export function checkedEntry(value: unknown): CheckedEntry {
   if (!isFields(value)) return { ok: false, problems: [{ field: '', text: tabProblems.noEntry() }] };
   const problems: Problem[] = [];
   const report: Report = (field, text) => problems.push({ field, text });
-  const entry = {
+  const shape = shapeOf(fieldsOf(value.shape), report);
+  const fields = {
     ...fieldsAt(NAME_FIELDS, value, '', report),
-    shape: shapeOf(fieldsOf(value.shape), report),
+    bows: listAt(BOW_FIELDS, value.bows, report),
     cutouts: listAt(CUTOUT_FIELDS, value.cutouts, report),
     doorways: listAt(DOORWAY_FIELDS, value.doorways, report),
     product: fieldsAt(PRODUCT_FIELDS, fieldsOf(value.product), 'product.', report),
     rules: fieldsAt(RULE_FIELDS, fieldsOf(value.rules), 'rules.', report),
   };
-  // The table of fields is the entry's own type, field by field: a test holds the two together.
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, entry: entry as unknown as RoomEntry };
+  return problems.length > 0 || shape === null ? { ok: false, problems } : { ok: true, entry: { ...fields, shape } };
 }
 
-function shapeOf(shape: Fields, report: Report): unknown {
-  const { kind } = fieldsAt(SHAPE_KIND_FIELDS, shape, 'shape.', report) as { kind: ShapeEntry['kind'] | '' };
+/** Null when its kind cannot be read, which has been told. */
+function shapeOf(shape: Fields, report: Report): ShapeEntry | null {
+  const { kind } = fieldsAt(SHAPE_KIND_FIELDS, shape, 'shape.', report);
   switch (kind) {
     case 'rectangle':
       return { kind, ...fieldsAt(RECTANGLE_FIELDS, shape, 'shape.', report) };
     case 'four walls':
       return { kind, walls: fourWalls(shape.walls, report), ...fieldsAt(DIAGONAL_FIELDS, shape, 'shape.', report) };
     case 'walls in order':
-      return { kind, walls: listAt(WALL_FIELDS, shape.walls, report) };
+      return {
+        kind,
+        walls: listAt(WALL_FIELDS, shape.walls, report),
+        diagonals: listAt(CORNER_DIAGONAL_FIELDS, shape.diagonals, report),
+      };
     case 'rectangles':
       return { kind, rectangles: listAt(RECTANGLES_FIELDS, shape.rectangles, report) };
-    case '':
+    default:
       return null;
   }
 }
 
-function fourWalls(walls: unknown, report: Report): Typed[] {
+function fourWalls(walls: unknown, report: Report): readonly [Typed, Typed, Typed, Typed] {
   const given: readonly unknown[] = Array.isArray(walls) ? walls : [];
   if (given.length > 4) report('shape.walls', tabProblems.fourWalls(given.length));
-  return [0, 1, 2, 3].map((i) => typedAt(numbered(WALL_FIELDS.fields[0], i), given[i], `shape.walls.${i}`, report));
+  const wall = (i: number) => typedAt(WALL_FIELDS.fields[0], i + 1, given[i], `shape.walls.${i}`, report);
+  return [wall(0), wall(1), wall(2), wall(3)];
 }
 
-function listAt(section: EntrySection, value: unknown, report: Report): unknown[] {
+function listAt<S extends EntrySection>(section: S, value: unknown, report: Report): EntryOf<S>[] {
   const where = section.fields[0].label.replace(/ #.*/, 's');
   if (value === undefined || value === null) return [];
   if (!Array.isArray(value)) {
@@ -88,33 +97,41 @@ function listAt(section: EntrySection, value: unknown, report: Report): unknown[
     report(section.at, tabProblems.longList(where, value.length, LONGEST_LIST));
     return [];
   }
-  return value.map((item, i) => {
-    const fields = section.fields.map((field) => numbered(field, i));
-    return fieldsAt({ ...section, fields }, fieldsOf(item), `${section.at}.${i}.`, report);
-  });
+  return value.map((item, i) => fieldsAt(section, fieldsOf(item), `${section.at}.${i}.`, report, i + 1));
 }
 
-function fieldsAt(section: EntrySection, values: Fields, path: string, report: Report): Record<string, Typed> {
-  const read: Record<string, Typed> = {};
-  for (const field of section.fields) read[field.key] = typedAt(field, values[field.key], path + field.key, report);
-  return read;
+/** Every field of a section; a choice that cannot be made has been told, and is ''. */
+function fieldsAt<S extends EntrySection>(
+  section: S,
+  values: Fields,
+  path: string,
+  report: Report,
+  itemNumber = 0,
+): EntryOf<S> {
+  const read = section.fields.map((field) => [
+    field.key,
+    typedAt(field, itemNumber, values[field.key], path + field.key, report),
+  ]);
+  return Object.fromEntries(read) as EntryOf<S>;
 }
 
-function typedAt(field: EntryField, value: unknown, path: string, report: Report): Typed {
+function typedAt(field: EntryField, itemNumber: number, value: unknown, path: string, report: Report): Typed {
+  const where = fieldLabel(field, itemNumber);
   const typed = value === undefined || value === null ? '' : value;
   if (isDate(typed)) {
-    report(path, tabProblems.date(field.label));
+    report(path, tabProblems.date(where));
     return '';
   }
   if ((typeof typed !== 'string' && typeof typed !== 'number') || !isShort(typed)) {
-    report(path, typeof typed === 'string' ? tooLong(field.label, typed) : tabProblems.notTyped(field.label));
+    report(path, typeof typed === 'string' ? tooLong(where, typed) : tabProblems.notTyped(where));
     return '';
   }
-  if (field.isText) return String(typed);
-  return field.choices ? choiceOf(field.choices, field.label, String(typed), path, report) : typed;
+  if (field.use === 'words') return String(typed);
+  return field.use === 'choice' ? choiceOf(field, where, String(typed), path, report) : typed;
 }
 
-function choiceOf(choices: readonly string[], where: string, found: string, path: string, report: Report): string {
+function choiceOf(field: EntryField, where: string, found: string, path: string, report: Report): string {
+  const choices = (field.choices ?? []).map(([value]) => value);
   const wanted = found.trim().toLowerCase();
   if (choices.indexOf(wanted) >= 0) return wanted;
   report(path, wanted === '' ? tabProblems.missing(where, choices) : tabProblems.choice(where, found, choices));
@@ -128,10 +145,6 @@ function isShort(typed: Typed): boolean {
 
 function tooLong(where: string, text: string): string {
   return tabProblems.longText(where, text.length, LONGEST_TEXT);
-}
-
-function numbered(field: EntryField, index: number): EntryField {
-  return { ...field, label: field.label.replace('#', String(index + 1)) };
 }
 
 function isFields(value: unknown): value is Fields {

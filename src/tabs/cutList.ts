@@ -5,6 +5,7 @@
 import type { Ticks } from '../geometry/length';
 import type { FloorPiece, SawPlank, Summary, Takeoff } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
+import { nameKey } from '../takeoff/text/names';
 import {
   BAND,
   blankCell,
@@ -13,6 +14,7 @@ import {
   HEADED,
   lookWith,
   numberCell,
+  ownedCell,
   STRONG,
   type TabBlock,
   TITLE,
@@ -34,9 +36,12 @@ const MOST_FROZEN = 9;
 const CENTRED = lookWith({ align: 'center' });
 const WRAPPED = lookWith({ wrap: true });
 
-/** The mark of a room's cut list. */
+/** How the marks of all cut lists begin. */
+export const CUT_LIST_MARK = 'cut list/';
+
+/** The mark of a room's cut list: the same in any case of its name. */
 export function cutListMark(roomName: string): string {
-  return `cut list/${roomName}`;
+  return `${CUT_LIST_MARK}${nameKey(roomName)}`;
 }
 
 export function cutListTitle(roomName: string): string {
@@ -152,7 +157,7 @@ function layingRow(piece: FloorPiece, { units }: Takeoff, kept: KeptMarks): Row 
     textCell(piece.marks.join(' '), WRAPPED),
     textCell(piece.rest, WRAPPED),
     tickCell(mark?.ticked ?? false, CENTRED),
-    textCell(mark?.notes ?? '', WRAPPED),
+    ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
   ];
   return banded(cells, piece.rowNumber % 2 === 0);
 }
@@ -160,8 +165,9 @@ function layingRow(piece: FloorPiece, { units }: Takeoff, kept: KeptMarks): Row 
 function sizeOf(piece: FloorPiece, units: Takeoff['units']): { readonly length: string; readonly width: string } {
   const shown = (ticks: Ticks) => lengthText(ticks, units, 'piece');
   const { length, shortPoint, widthLeft, widthRight } = piece;
+  const short = shortPoint === 0 ? 'the other edge runs out' : `${shown(shortPoint)} short point`;
   return {
-    length: length === shortPoint ? shown(length) : `${shown(length)} long point, ${shown(shortPoint)} short point`,
+    length: length === shortPoint ? shown(length) : `${shown(length)} long point, ${short}`,
     width: widthLeft === widthRight ? shown(widthLeft) : `${shown(widthLeft)} left, ${shown(widthRight)} right`,
   };
 }
@@ -217,7 +223,7 @@ function sawRow(plank: SawPlank, order: number, list: SawList): Row {
     textCell(piece.marks.join(' '), WRAPPED),
     textCell(leftOver(plank, order, list), WRAPPED),
     tickCell(mark?.ticked ?? false, CENTRED),
-    textCell(mark?.notes ?? '', WRAPPED),
+    ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
   ];
 }
 
@@ -236,7 +242,7 @@ function otherRoomRow(plank: SawPlank, order: number, list: SawList): Row {
     textCell(`See the cut list of ${room}.`, WRAPPED),
     textCell(leftOver(plank, order, list), WRAPPED),
     blankCell(),
-    textCell(list.kept.get(markKey('saw', name, size, ''))?.notes ?? '', WRAPPED),
+    ownedCell(textCell(list.kept.get(markKey('saw', name, size, ''))?.notes ?? '', WRAPPED), 'person'),
   ];
 }
 
@@ -253,7 +259,7 @@ function leftOver(plank: SawPlank, order: number, { takeoff: { units } }: SawLis
 function footRows(): Row[] {
   const notes = [
     'An end that stays is a factory end: the tongue or groove there is needed, cut from the other side.',
-    'Ticks and notes stay when this tab is filled again, at pieces that stay the same. All else here is written anew.',
+    'Ticks and notes stay at pieces that stay the same when this tab is filled again. What you write elsewhere is kept too, beside its line or at the foot.',
   ];
   return [
     ...notes.map((line) => [textCell(line)]),

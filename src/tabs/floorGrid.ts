@@ -4,8 +4,9 @@
  */
 import { type Ticks, ticksOfMm } from '../geometry/length';
 import type { Point } from '../geometry/point';
-import { type Bounds, boundsOf, contains } from '../geometry/polygon';
+import { type Bounds, boundsOf, contains, type Region } from '../geometry/polygon';
 import type { DoorwayMark, Takeoff } from '../takeoff/result';
+import { type FloorShapes, withLevelRows } from './levelRows';
 
 /** What a cell shows: the index of a piece (0 up), or one of the places below. */
 export type GridPlace = number;
@@ -19,6 +20,8 @@ export const WALL: GridPlace = -4;
 const FIRST_DOORWAY: GridPlace = -10;
 
 export interface FloorGrid {
+  /** Of the rows as drawn, degrees anticlockwise from the right. */
+  readonly rowAngle: number;
   /** Side of a cell. */
   readonly cellSize: Ticks;
   /** From the far wall to the near one, each from left to right. */
@@ -50,16 +53,17 @@ export function doorwayNumberOf(place: GridPlace): number {
 
 /** The floor drawn with the largest cells in which every row can be told from the next. At most 96 cells by 132. */
 export function floorGrid(takeoff: Takeoff): FloorGrid {
-  const frame = frameOf(takeoff);
+  const floor = withLevelRows(takeoff);
+  const frame = frameOf(floor);
   const places = Array.from({ length: frame.rows }, () => new Array<GridPlace>(frame.columns).fill(OUTSIDE));
-  paintRoom(places, frame, takeoff);
+  paintRoom(places, frame, floor);
   const isRoom = places.map((row) => row.map((place) => place !== OUTSIDE));
-  for (const paint of [paintPiece, paintEdges, paintSliver]) {
-    for (const [index, { polygon }] of takeoff.pieces.entries())
-      if (polygon.length > 0) paint(places, frame, polygon, index);
+  for (const paint of [paintPiece, paintEdges(STRAIGHT), paintEdges(DIAGONAL), paintSliver(isRoom)]) {
+    for (const [index, { polygon, holes }] of floor.pieces.entries())
+      if (polygon.length > 0) paint(places, frame, [polygon, ...holes], index);
   }
-  paintWalls(places, frame, isRoom, takeoff.doorways);
-  return { cellSize: frame.cellSize, places: trimmed(places) };
+  paintWalls(places, frame, isRoom, floor.doorways);
+  return { rowAngle: floor.rowAngle, cellSize: frame.cellSize, places: trimmed(places) };
 }
 
 interface GridFrame extends GridSize {
@@ -74,7 +78,7 @@ interface GridFrame extends GridSize {
  * A whole number of cells to the width of a row, and their edges on the joints between rows, so that rows are drawn as
  * wide as they are. A floor too large for one cell a row is fitted to the page, and loses rows.
  */
-function frameOf(takeoff: Takeoff): GridFrame {
+function frameOf(takeoff: FloorShapes): GridFrame {
   const bounds = boundsOf([takeoff.outline, ...takeoff.pieces.map((piece) => piece.polygon)]);
   const rowWidth = Math.max(0, ...takeoff.rows.map((row) => row.width));
   for (const limits of [COMFORTABLE, LARGEST]) {
@@ -89,7 +93,7 @@ function frameOf(takeoff: Takeoff): GridFrame {
   return frameWith(Math.ceil(Math.max(1, across, (bounds.y1 - bounds.y0) / (rows - 3))), bounds, takeoff);
 }
 
-function frameWith(cellSize: Ticks, bounds: Bounds, takeoff: Takeoff): GridFrame {
+function frameWith(cellSize: Ticks, bounds: Bounds, takeoff: FloorShapes): GridFrame {
   // The first row may be ripped on its far side from the wall; both sides of the second lie on joints or walls.
   const joints = boundsOf([(takeoff.rows[1] ?? takeoff.rows[0])?.polygon ?? takeoff.outline]);
   const left = edgeBelow(bounds.x0, joints.x0, cellSize) - cellSize;
@@ -120,7 +124,7 @@ function eachCell(frame: GridFrame, bounds: Bounds, paint: (row: number, column:
   }
 }
 
-function paintRoom(places: GridPlace[][], frame: GridFrame, { outline, cutouts }: Takeoff): void {
+function paintRoom(places: GridPlace[][], frame: GridFrame, { outline, cutouts }: FloorShapes): void {
   eachCell(frame, boundsOf([outline]), (row, column) => {
     const centre = centreOf(frame, row, column);
     if (!contains([outline], centre)) return;
@@ -128,33 +132,61 @@ function paintRoom(places: GridPlace[][], frame: GridFrame, { outline, cutouts }
   });
 }
 
-function paintPiece(places: GridPlace[][], frame: GridFrame, polygon: readonly Point[], index: number): void {
-  eachCell(frame, boundsOf([polygon]), (row, column) => {
-    if (contains([polygon], centreOf(frame, row, column))) places[row][column] = index;
+function paintPiece(places: GridPlace[][], frame: GridFrame, region: Region, index: number): void {
+  eachCell(frame, boundsOf(region), (row, column) => {
+    if (contains(region, centreOf(frame, row, column))) places[row][column] = index;
   });
 }
 
-/** The gap at a wall is narrower than most cells: a cell whose centre is in it goes to a piece that fills a quarter. */
-function paintEdges(places: GridPlace[][], frame: GridFrame, polygon: readonly Point[], index: number): void {
-  const quarter = frame.cellSize / 4;
-  eachCell(frame, boundsOf([polygon]), (row, column) => {
-    if (places[row][column] !== BARE) return;
-    const { x, y } = centreOf(frame, row, column);
-    const isIn = (dx: number, dy: number) => contains([polygon], { x: x + dx * quarter, y: y + dy * quarter });
-    if (isIn(-1, -1) || isIn(1, -1) || isIn(-1, 1) || isIn(1, 1)) places[row][column] = index;
-  });
+type Paint = (places: GridPlace[][], frame: GridFrame, region: Region, index: number) => void;
+
+type Ways = readonly (readonly [number, number])[];
+
+/** Square to the walls: beside an end joint the cell goes to the piece that lies straight before it, as the next do. */
+const STRAIGHT: Ways = [
+  [1, 0],
+  [-1, 0],
+  [0, 1],
+  [0, -1],
+];
+/** Into a corner of the room. */
+const DIAGONAL: Ways = [
+  [1, 1],
+  [-1, 1],
+  [1, -1],
+  [-1, -1],
+];
+
+/** The gap at a wall is narrower than most cells: a cell whose centre is in it goes to a piece a quarter away. */
+function paintEdges(ways: Ways): Paint {
+  return (places, frame, region, index) => {
+    const quarter = frame.cellSize / 4;
+    eachCell(frame, boundsOf(region), (row, column) => {
+      if (places[row][column] !== BARE) return;
+      const { x, y } = centreOf(frame, row, column);
+      const isIn = ([dx, dy]: Ways[number]) => contains(region, { x: x + dx * quarter, y: y + dy * quarter });
+      if (ways.some(isIn)) places[row][column] = index;
+    });
+  };
 }
 
-/** A piece that lies between centres, such as a narrow rip, gets the cells it lies in that no other piece has. */
-function paintSliver(places: GridPlace[][], frame: GridFrame, polygon: readonly Point[], index: number): void {
-  if (places.some((row) => row.indexOf(index) >= 0)) return;
-  const bounds = boundsOf([polygon]);
-  const middle = { x: (bounds.x0 + bounds.x1) / 2, y: (bounds.y0 + bounds.y1) / 2 };
-  eachCell(frame, bounds, (row, column) => {
-    const centre = centreOf(frame, row, column);
-    const isIn = contains([polygon], { x: centre.x, y: middle.y }) || contains([polygon], { x: middle.x, y: centre.y });
-    if (isIn && places[row][column] < 0) places[row][column] = index;
-  });
+/**
+ * A piece that lies between centres, such as a narrow rip, gets the cells it lies in that no other piece has. Where they
+ * lie beyond the wall the room is drawn so much larger, and the wall round it.
+ */
+function paintSliver(isRoom: boolean[][]): Paint {
+  return (places, frame, region, index) => {
+    if (places.some((row) => row.indexOf(index) >= 0)) return;
+    const bounds = boundsOf(region);
+    const middle = { x: (bounds.x0 + bounds.x1) / 2, y: (bounds.y0 + bounds.y1) / 2 };
+    eachCell(frame, bounds, (row, column) => {
+      const centre = centreOf(frame, row, column);
+      const isIn = contains(region, { x: centre.x, y: middle.y }) || contains(region, { x: middle.x, y: centre.y });
+      if (!isIn || places[row][column] >= 0) return;
+      places[row][column] = index;
+      isRoom[row][column] = true;
+    });
+  };
 }
 
 /**

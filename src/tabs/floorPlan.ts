@@ -6,6 +6,7 @@
 import { boundsOf } from '../geometry/polygon';
 import type { FloorPiece, Takeoff } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
+import { nameKey } from '../takeoff/text/names';
 import {
   blankCell,
   type Cell,
@@ -49,7 +50,7 @@ export const CUTOUT_COLOR = '#787878';
 export const DOORWAY_COLOR = '#f4cfa8';
 
 export function floorPlanMark(roomName: string): string {
-  return `floor plan/${roomName}`;
+  return `floor plan/${nameKey(roomName)}`;
 }
 
 export function floorPlanTitle(roomName: string): string {
@@ -173,9 +174,9 @@ function tintOf({ rowNumber, pieceNumber }: FloorPiece): string {
 }
 
 /** Left of the drawing: the number of the row that begins there, where rows run across the page. */
-function rowMargin({ rows, rowAngle, pieces }: Takeoff, { grid }: DrawnFloor, gridRow: number): Cell[] {
+function rowMargin({ rows, pieces }: Takeoff, { grid }: DrawnFloor, gridRow: number): Cell[] {
   const margin = Array.from({ length: MARGIN }, () => blankCell(lookWith({ size: NUMBER_SIZE })));
-  if (rowAngle % 180 !== 0) return margin;
+  if (grid.rowAngle % 180 !== 0) return margin;
   const rowNumberAt = (r: number) => firstRowNumber(grid.places[r] ?? [], pieces);
   const rowNumber = rowNumberAt(gridRow);
   if (rowNumber === 0 || rowNumber === rowNumberAt(gridRow - 1)) return margin;

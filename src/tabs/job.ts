@@ -7,8 +7,9 @@ import type { HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
 import { wordsText } from '../order/words';
 import type { Typed } from '../takeoff/entry';
-import { type Cell, filledRows, HEADED, numberCell, PLAIN, type TabBlock, TITLE, textCell } from './block';
+import { type Cell, filledRows, HEADED, numberCell, ownedCell, PLAIN, type TabBlock, TITLE, textCell } from './block';
 import { type CheckedHouse, checkedHouse } from './checkedHouse';
+import { aboveKept } from './oldTab';
 
 export const JOB_MARK = 'job';
 export const JOB_TITLE = 'Job';
@@ -21,11 +22,7 @@ export function jobBlock(entry: HouseEntry): TabBlock {
   ];
   for (const section of HOUSE_SECTIONS) {
     rows.push([], [textCell(section.heading, HEADED)]);
-    itemsOf(entry, section).forEach((item, i) => {
-      for (const [key, , label] of section.fields) {
-        rows.push([textCell(houseLabel(section, label, i + 1)), valueCell(item[key])]);
-      }
-    });
+    rows.push(...linesOf(entry, section).map(([label, value]) => [textCell(label), valueCell(value)]));
   }
   return {
     title: JOB_TITLE,
@@ -39,12 +36,26 @@ export function jobBlock(entry: HouseEntry): TabBlock {
   };
 }
 
+/** Every line of a job, its label and what stands beside it. */
+export function jobLines(entry: HouseEntry): readonly JobLine[] {
+  return HOUSE_SECTIONS.flatMap((section) => linesOf(entry, section));
+}
+
+type JobLine = readonly [label: string, value: string | number];
+
+function linesOf(entry: HouseEntry, section: HouseSection): readonly JobLine[] {
+  return itemsOf(entry, section).flatMap((item, i) =>
+    section.fields.map(([key, , label]): JobLine => [houseLabel(section, label, i + 1), shownValue(item[key])]),
+  );
+}
+
 /**
- * Reads the tab again: a line by its label, wherever it stands now. A list goes on as long as there are lines with the
- * next number; lines nobody knows are passed over.
+ * Reads the tab again: a line by its label, wherever it stands now, the upper one of two. An item of a list whose lines
+ * were all taken out is gone, and those after it move up; lines nobody knows are passed over.
  */
 export function houseFromCells(cells: readonly (readonly unknown[])[]): CheckedHouse {
-  const values = new Map(cells.map((row) => [labelKey(row[0]), row[1]] as const));
+  const values = new Map<string, unknown>();
+  for (const [label, value] of aboveKept(cells)) if (!values.has(labelKey(label))) values.set(labelKey(label), value);
   const entry: Record<string, unknown> = {};
   for (const section of HOUSE_SECTIONS) {
     if (section.at === '') Object.assign(entry, fieldsFrom(values, section, 1));
@@ -62,17 +73,25 @@ function itemsOf(entry: HouseEntry, { at, isList }: HouseSection): readonly Item
   return isList ? (whole[at] as readonly Item[]) : [whole[at] as Item];
 }
 
-function valueCell(value: unknown): Cell {
-  if (typeof value === 'number') return numberCell(value, 'General', { ...PLAIN, align: 'left' });
-  return textCell(Array.isArray(value) ? wordsText(value) : String(value ?? ''));
+/** Ours until a person changes it, so that a changed one is never lost. */
+function valueCell(value: string | number): Cell {
+  const cell = typeof value === 'number' ? numberCell(value, 'General', { ...PLAIN, align: 'left' }) : textCell(value);
+  return ownedCell(cell, { input: 'value' });
+}
+
+function shownValue(value: unknown): string | number {
+  if (typeof value === 'number') return value;
+  return Array.isArray(value) ? wordsText(value) : String(value ?? '');
 }
 
 function listFrom(values: ReadonlyMap<string, unknown>, section: HouseSection): Item[] {
-  const items: Item[] = [];
-  while (section.fields.some(([, , label]) => values.has(labelKey(houseLabel(section, label, items.length + 1))))) {
-    items.push(fieldsFrom(values, section, items.length + 1));
-  }
-  return items;
+  const start = `${section.heading.toLowerCase()} `;
+  const numbers = [...values.keys()].flatMap((key) => {
+    const number = key.startsWith(start) ? Number(/^(\d+),/.exec(key.slice(start.length))?.[1]) : 0;
+    const isKnown = section.fields.some(([, , label]) => labelKey(houseLabel(section, label, number)) === key);
+    return isKnown ? [number] : [];
+  });
+  return [...new Set(numbers)].sort((a, b) => a - b).map((number) => fieldsFrom(values, section, number));
 }
 
 function fieldsFrom(values: ReadonlyMap<string, unknown>, section: HouseSection, number: number): Item {

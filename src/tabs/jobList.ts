@@ -19,6 +19,7 @@ import {
   textCell,
   tickCell,
 } from './block';
+import { type Carried, placeKey } from './keptCells';
 
 export const JOB_LIST_MARK = 'job list';
 export const JOB_LIST_TITLE = 'Job list';
@@ -88,9 +89,25 @@ function cuttingSections(order: Order): readonly Section[] {
   return [...sticks, ...rolls];
 }
 
-/** Texts of the tasks ticked in the tab as it stands: a tick beside a text. */
+/** Texts of the tasks ticked in the tab as it stands: a tick in a line whose longest text is the task. */
 export function tickedTasks(cells: readonly (readonly unknown[])[]): ReadonlySet<string> {
-  return new Set(cells.filter((row) => row[2] === true && row[1] !== '').map((row) => String(row[1])));
+  const ticked = cells.filter((row) => row.includes(true));
+  return new Set(ticked.map(longestText).filter((text) => text !== ''));
+}
+
+function longestText(row: readonly unknown[]): string {
+  const texts = row.filter((cell): cell is string => typeof cell === 'string');
+  return texts.reduce((long, text) => (text.length > long.length ? text : long), '');
+}
+
+/** Where in the old tab those ticks stand whose task is in the new one too. */
+export function carriedTicks(order: Order, cells: readonly (readonly unknown[])[]): Carried {
+  const tasks = new Set(order.days.map((task) => task.text));
+  return new Set(
+    cells.flatMap((row, r) =>
+      tasks.has(longestText(row)) ? row.flatMap((cell, c) => (cell === true ? [placeKey(r, c)] : [])) : [],
+    ),
+  );
 }
 
 function stickHeading({ name, cuts, stockLength }: StickOrder, { house }: Order): string {

@@ -1,5 +1,7 @@
 /** Ticks and notes of a cut list that is about to be written again. */
 import { dateText, isDate } from './dates';
+import { placeKey } from './keptCells';
+import { aboveKept } from './oldTab';
 
 export const LAY_HEADINGS = [
   'Row',
@@ -45,23 +47,46 @@ export function markKey(list: 'lay' | 'saw', label: string, length: string, widt
   return [list, label, length, width].join('\n');
 }
 
+/** A piece as it is listed in a tab that was read. */
+export interface ListedPiece extends KeptMark {
+  readonly list: 'lay' | 'saw';
+  readonly label: string;
+  readonly key: string;
+  /** Where its tick and its notes stand, see `placeKey`. */
+  readonly places: readonly string[];
+}
+
 /**
  * Finds the two lists in the cells of the old tab by their headings, wherever lines or columns were put in since, and
  * takes what stands in the columns to tick and to write in.
  */
-export function keptMarks(values: readonly (readonly unknown[])[]): KeptMarks {
-  const kept = new Map<string, KeptMark>();
-  let list: HeadedList | null = null;
-  for (const row of values) {
-    const headed = headedList(row);
-    list = headed ?? list;
-    if (headed || !list) continue;
+export function listedPieces(values: readonly (readonly unknown[])[]): readonly ListedPiece[] {
+  const found: ListedPiece[] = [];
+  let headed: HeadedList | null = null;
+  for (const [r, row] of aboveKept(values).entries()) {
+    const heading = headedList(row);
+    headed = heading ?? headed;
+    if (heading || !headed) continue;
+    const { name, piece, length, width, tick, notes } = headed;
     const at = (index: number) => (index < 0 ? '' : (row[index] ?? ''));
-    const mark = { ticked: at(list.tick) === true, notes: noteText(at(list.notes)) };
-    const key = markKey(list.name, String(at(list.piece)), String(at(list.length)), String(at(list.width)));
-    if (mark.ticked || mark.notes !== '') kept.set(key, mark);
+    const label = String(at(piece));
+    if (label === '') continue;
+    found.push({
+      list: name,
+      label,
+      key: markKey(name, label, String(at(length)), String(at(width))),
+      ticked: at(tick) === true,
+      notes: noteText(at(notes)),
+      places: [placeKey(r, tick), placeKey(r, notes)],
+    });
   }
-  return kept;
+  return found;
+}
+
+/** What a person has put at the pieces of the old tab. */
+export function keptMarks(values: readonly (readonly unknown[])[]): KeptMarks {
+  const marked = listedPieces(values).filter(({ ticked, notes }) => ticked || notes !== '');
+  return new Map(marked.map(({ key, ticked, notes }) => [key, { ticked, notes }]));
 }
 
 interface HeadedList {

@@ -52,6 +52,11 @@ export function isMarkedOlder(cells: TabAsRead['cells']): boolean {
   return cells.some(([first]) => typeof first === 'string' && first.startsWith(OLDER_PAGE));
 }
 
+/** Whether a line, by its texts, is the page's number, or says that it is older: no person writes these. */
+export function isLineOfPage(tokens: readonly string[]): boolean {
+  return tokens.length === 1 && (PAGE_NUMBER.test(tokens[0]) || tokens[0].startsWith(OLDER_PAGE));
+}
+
 /** The lines that say so, to be put above the page. */
 export function olderLines(fresh: TabBlock, cells: TabAsRead['cells']): TabBlock {
   const width = Math.max(1, ...cells.map((row) => row.length));

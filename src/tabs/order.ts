@@ -48,7 +48,7 @@ const COUNT = 'General';
 const PERCENT = '0.0#%';
 const RIGHT: Look = lookWith({ align: 'right' });
 /** Cells a person may change: paper stays white, everything around them is banded. */
-const INPUT: Look = lookWith({ align: 'right', background: '#fff8d8' });
+export const INPUT: Look = lookWith({ align: 'right', background: '#fff8d8' });
 const COLUMNS = [
   'Item',
   'Where from',
@@ -78,7 +78,7 @@ export function orderBlock(order: Order): TabBlock {
   rows.push([textCell(ORDER_TITLE, TITLE)]);
   rows.push([
     textCell(
-      'Coloured cells may be changed: the totals follow, the cut lists do not. Filling the tab again takes them from the job and the rooms.',
+      'Coloured cells may be changed: the totals follow, the cut lists do not. What you type there stays when the order is filled again, but Needed comes from the plan.',
     ),
   ]);
   rows.push([]);

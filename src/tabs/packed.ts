@@ -2,16 +2,16 @@
  * A block made small for the way from the page to the sheet: a floor plan has 14,000 cells and a dozen looks. And the
  * cells of a tab on the way back, whose dates may not pass as they are.
  */
-import type { Cell, CellValue, Look, TabBlock } from './block';
+import type { Cell, CellValue, Look, Owner, TabBlock } from './block';
 import type { CellContent } from './tabStore';
 
 export interface PackedBlock extends Omit<TabBlock, 'cells'> {
   readonly looks: readonly Look[];
-  /** Row by row; a blank cell is the index of its look, any other its index and value. */
+  /** Row by row; a blank cell is the index of its look, any other its index and value, and its owner if not ours. */
   readonly cells: readonly (readonly PackedCell[])[];
 }
 
-export type PackedCell = number | readonly [number, CellValue];
+export type PackedCell = number | readonly [number, CellValue] | readonly [number, CellValue, Owner];
 
 /** A cell as it passes: a date is its year, month (from 1) and day. */
 export type PackedContent = string | number | boolean | null | readonly [number, number, number];
@@ -27,7 +27,10 @@ export function packBlock(block: TabBlock): PackedBlock {
     looks.push(look);
     return looks.length - 1;
   };
-  const pack = ({ value, look }: Cell): PackedCell => (value.kind === 'blank' ? indexOf(look) : [indexOf(look), value]);
+  const pack = ({ value, look, owner }: Cell): PackedCell => {
+    if (value.kind === 'blank') return indexOf(look);
+    return owner === undefined ? [indexOf(look), value] : [indexOf(look), value, owner];
+  };
   const cells = block.cells.map((row) => row.map(pack));
   return { ...block, looks, cells };
 }
@@ -41,10 +44,11 @@ export function isPackedBlock(value: unknown): value is PackedBlock {
 }
 
 export function unpackBlock({ looks, ...packed }: PackedBlock): TabBlock {
-  const unpack = (cell: PackedCell): Cell =>
-    typeof cell === 'number'
-      ? { value: { kind: 'blank' }, look: looks[cell] }
-      : { value: cell[1], look: looks[cell[0]] };
+  const unpack = (cell: PackedCell): Cell => {
+    if (typeof cell === 'number') return { value: { kind: 'blank' }, look: looks[cell] };
+    const [lookIndex, value, owner] = cell;
+    return owner === undefined ? { value, look: looks[lookIndex] } : { value, look: looks[lookIndex], owner };
+  };
   return { ...packed, cells: packed.cells.map((row) => row.map(unpack)) };
 }
 

@@ -1,5 +1,5 @@
 /** The labels in the first column of the `Rooms` tab: which field each stands for, and their order. */
-import { ENTRY_SECTIONS, type EntryField, type EntrySection, ROOM_LABEL } from './entryFields';
+import { ENTRY_SECTIONS, type EntryField, type EntrySection, ROOM_LABEL } from '../takeoff/entryFields';
 import { tabProblems } from './tabProblems';
 
 /** The field a line of the `Rooms` tab is about. */

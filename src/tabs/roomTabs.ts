@@ -1,34 +1,57 @@
 /** A room's tabs: what of them is kept when they are filled again. */
-import type { RoomEntry } from '../takeoff/entry';
+import type { RoomEntry, Typed } from '../takeoff/entry';
+import { ROOM_LABEL } from '../takeoff/entryFields';
 import type { Takeoff } from '../takeoff/result';
+import { nameKey } from '../takeoff/text/names';
+import { LONGEST_ROOM_NAME } from './checkedEntry';
 import { cutListBlock, cutListMark, cutListTitle } from './cutList';
 import { floorPlanBlock, floorPlanMark, floorPlanTitle } from './floorPlan';
-import { keptMarks } from './keptMarks';
-import { entriesFromCells, ROOMS_MARK, ROOMS_TITLE, roomsBlock, type SavedRooms, withRoom } from './rooms';
-import { replaceTab, rewriteTab, type TabStore, type WrittenTab } from './tabStore';
+import { type Carried, placeKey } from './keptCells';
+import { type KeptMarks, keptMarks, listedPieces } from './keptMarks';
+import { aboveKept } from './oldTab';
+import { aboutText, type FreshFloor, freshFloors } from './planMark';
+import { fieldOfLabel, sameLabel } from './roomLabels';
+import {
+  entriesFromCells,
+  ROOMS_MARK,
+  ROOMS_TITLE,
+  type RoomColumn,
+  roomColumn,
+  roomsBlock,
+  type SavedRooms,
+  withNewName,
+  withoutRoom,
+  withRoom,
+} from './rooms';
+import { tabProblems } from './tabProblems';
+import { refillTab, rewriteTab, type TabAsRead, type TabStore, type WrittenTab } from './tabStore';
 
 /** Fills the cut list; ticks and notes of pieces that stay the same are kept. */
-export function fillCutList(store: TabStore, takeoff: Takeoff): Promise<WrittenTab | null> {
+export function fillCutList(store: TabStore, takeoff: Takeoff, floor = alone(takeoff)): Promise<WrittenTab | null> {
   const { name } = takeoff.entry;
   const place = { mark: cutListMark(name), title: cutListTitle(name) };
-  return rewriteTab(store, place, (cells) => cutListBlock(takeoff, keptMarks(cells)));
+  return rewriteTab(store, place, (old) => {
+    const kept = keptMarks(old.cells);
+    const block = { ...cutListBlock(takeoff, kept), about: aboutText([floor.mark]) };
+    return { block, carried: carriedMarks(old, block, kept) };
+  });
+}
+
+/** Where in the old list those ticks and notes stand that are in the new one. */
+function carriedMarks(old: TabAsRead, { cells }: ReturnType<typeof cutListBlock>, kept: KeptMarks): Carried {
+  const shown = cells.map((row) => row.map(({ value }) => ('text' in value ? value.text : '')));
+  const fresh = new Set(listedPieces(shown).map(({ key }) => key));
+  const carried = listedPieces(old.cells).filter(({ key }) => kept.has(key) && fresh.has(key));
+  return new Set(carried.flatMap(({ places }) => places));
 }
 
 /** Fills the floor plan. */
-export function fillFloorPlan(store: TabStore, takeoff: Takeoff): Promise<WrittenTab> {
-  return replaceTab(store, floorPlanBlock(takeoff));
+export function fillFloorPlan(store: TabStore, takeoff: Takeoff, floor = alone(takeoff)): Promise<WrittenTab> {
+  return refillTab(store, { ...floorPlanBlock(takeoff), about: aboutText([floor.mark]) });
 }
 
-/** Fills again what there is of the two, and leaves off what there is not: their plan may be another one now. */
-export async function refillTabs(store: TabStore, takeoff: Takeoff): Promise<readonly WrittenTab[]> {
-  const { name } = takeoff.entry;
-  const list = await rewriteTab(store, { mark: cutListMark(name), title: cutListTitle(name) }, (cells) =>
-    cells.length === 0 ? null : cutListBlock(takeoff, keptMarks(cells)),
-  );
-  const plan = await rewriteTab(store, { mark: floorPlanMark(name), title: floorPlanTitle(name) }, (cells) =>
-    cells.length === 0 ? null : floorPlanBlock(takeoff),
-  );
-  return [list, plan].filter((tab) => tab !== null);
+function alone(takeoff: Takeoff): FreshFloor {
+  return freshFloors([takeoff])[0];
 }
 
 /** The rooms saved in the spreadsheet, and what is wrong with those that cannot be read. */
@@ -42,12 +65,110 @@ export async function savedRooms(store: TabStore): Promise<SavedRooms> {
  *
  * @returns sentences instead when the tab cannot be read: written over, what stands there would be lost
  */
-export async function saveRoom(store: TabStore, entry: RoomEntry): Promise<WrittenTab | readonly string[]> {
+export function saveRoom(store: TabStore, entry: RoomEntry): Promise<WrittenTab | readonly string[]> {
+  return rewriteRooms(store, (rooms) => withRoom(rooms, entry));
+}
+
+/**
+ * Gives a saved room another name, with its tabs; doorways of other rooms lead to it by the new name.
+ *
+ * @returns sentences instead when the tab cannot be read, or when the new name is taken or blank
+ */
+export async function renameRoom(
+  store: TabStore,
+  name: string,
+  newName: string,
+): Promise<WrittenTab | readonly string[]> {
+  const wanted = newName.trim();
+  if (wanted === '') return [tabProblems.noRoomName()];
+  if (wanted.length > LONGEST_ROOM_NAME) return [tabProblems.longName(wanted.length, LONGEST_ROOM_NAME)];
+  const { rooms } = await savedRooms(store);
+  const others = rooms.filter((room) => nameKey(room.name) !== nameKey(name));
+  if (others.some((room) => nameKey(room.name) === nameKey(wanted))) return [tabProblems.nameTaken(wanted)];
+  const written = await rewriteRooms(store, (saved) => withNewName(saved, name, wanted));
+  if (!('tab' in written)) return written;
+  await store.rename(cutListMark(name), cutListMark(wanted), cutListTitle(wanted));
+  await store.rename(floorPlanMark(name), floorPlanMark(wanted), floorPlanTitle(wanted));
+  return written;
+}
+
+/**
+ * Takes a room out of those saved. Its cut list and floor plan stay, and say that the room is gone.
+ *
+ * @returns sentences instead when the tab cannot be read
+ */
+export async function removeRoom(store: TabStore, name: string): Promise<WrittenTab | readonly string[]> {
+  const written = await rewriteRooms(store, (rooms) => withoutRoom(rooms, name));
+  if (!('tab' in written)) return written;
+  await store.putOnTop(cutListMark(name), removedWords('list', name));
+  await store.putOnTop(floorPlanMark(name), removedWords('floor plan', name));
+  return written;
+}
+
+function removedWords(what: string, name: string): string {
+  return `This ${what} no longer holds: ${name} was removed from the saved rooms. Delete this tab if you do not need it.`;
+}
+
+/** What of a room a person has changed in its tab since the page last read or saved it. */
+export interface ChangedRoom {
+  /** Lines as they stand in the tab now: `Length: 13'`. */
+  readonly lines: readonly string[];
+  /** Whether the page never opened that room: another room goes by the name that is typed. */
+  readonly isOther: boolean;
+}
+
+/**
+ * Whether saving a room would write over what somebody has typed in the tab.
+ *
+ * @param opened the room as the page last read or saved it; null when it never did
+ * @returns null when nothing would be lost
+ */
+export async function changedRoom(
+  store: TabStore,
+  entry: RoomEntry,
+  opened: RoomEntry | null,
+): Promise<ChangedRoom | null> {
+  const { rooms } = await savedRooms(store);
+  const saved = rooms.find((room) => nameKey(room.name) === nameKey(entry.name));
+  if (!saved) return null;
+  const wanted = roomColumn(entry);
+  const isOther = opened === null || nameKey(opened.name) !== nameKey(entry.name);
+  const before = isOther ? new Map() : roomColumn(opened);
+  const lines = [...saved.column]
+    .filter(([label]) => label !== ROOM_LABEL && fieldOfLabel(label) !== undefined)
+    .filter(([label, typed]) => !isSameTyped(typed, wanted.get(label)) && !isSameTyped(typed, before.get(label)))
+    .map(([label, typed]) => `${label}: ${typed}`);
+  return lines.length > 0 ? { lines, isOther } : null;
+}
+
+/** A cell gives a number for what was typed as one, and nothing for a blank. */
+function isSameTyped(a: Typed | undefined, b: Typed | undefined): boolean {
+  return String(a ?? '').trim() === String(b ?? '').trim();
+}
+
+async function rewriteRooms(
+  store: TabStore,
+  columnsOf: (rooms: SavedRooms['rooms']) => readonly RoomColumn[],
+): Promise<WrittenTab | readonly string[]> {
   let problems: readonly string[] = [];
-  const written = await rewriteTab(store, { mark: ROOMS_MARK, title: ROOMS_TITLE }, (cells) => {
-    const saved = entriesFromCells(cells);
+  const written = await rewriteTab(store, { mark: ROOMS_MARK, title: ROOMS_TITLE }, (old) => {
+    const saved = entriesFromCells(old.cells);
     problems = saved.problems;
-    return saved.isReadable ? roomsBlock(withRoom(saved.rooms, entry)) : null;
+    if (!saved.isReadable) return null;
+    return { block: roomsBlock(columnsOf(saved.rooms)), carried: roomCells(old) };
   });
   return written ?? problems;
+}
+
+/** What stands in the columns of rooms is written again room by room. */
+function roomCells(old: TabAsRead): Carried {
+  const cells = aboveKept(old.cells);
+  const first = cells.findIndex((row) => sameLabel(row[0], ROOM_LABEL));
+  const places = cells.flatMap((row, r) => (r < first ? [] : row.map((_, c) => (c > 0 ? placeKey(r, c) : ''))));
+  return new Set(first < 0 ? [] : places);
+}
+
+/** Said of a list that a person did not want changed. */
+export function leftWords(tab: string, tickedCount: number): string {
+  return `"${tab}" is left as it is: ${tickedCount === 1 ? '1 piece is' : `${tickedCount} pieces are`} ticked in it.`;
 }

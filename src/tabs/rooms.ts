@@ -3,6 +3,7 @@
  * lines of their own, and open the room again. A room that cannot be read is told, and kept as it stands.
  */
 import type { RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
+import { ENTRY_SECTIONS, type EntrySection, ROOM_LABEL } from '../takeoff/entryFields';
 import { nameKey } from '../takeoff/text/names';
 import {
   type Cell,
@@ -18,7 +19,7 @@ import {
 } from './block';
 import { checkedEntry } from './checkedEntry';
 import { dateText, isDate } from './dates';
-import { ENTRY_SECTIONS, type EntrySection, ROOM_LABEL } from './entryFields';
+import { aboveKept } from './oldTab';
 import { fieldOfLabel, labelsInOrder, labelsOf, sameLabel } from './roomLabels';
 import { tabProblems } from './tabProblems';
 
@@ -93,8 +94,30 @@ export function withRoom(rooms: readonly SavedRoom[], entry: RoomEntry): readonl
   return columns.map((column, i) => (i === index ? merged : column));
 }
 
+/** The same columns with a room under another name; doorways that lead to it follow. */
+export function withNewName(rooms: readonly SavedRoom[], name: string, newName: string): readonly RoomColumn[] {
+  const isNamed = (typed: Typed) => nameKey(String(typed)) === nameKey(name);
+  const namesRoom = (label: string) => {
+    const place = fieldOfLabel(label);
+    return place?.section.at === 'doorways' && place.field.key === 'leadsTo';
+  };
+  const index = rooms.findIndex((room) => isNamed(room.name));
+  return rooms.map(({ column }, i) => {
+    const follows = (label: string, typed: Typed) =>
+      isNamed(typed) && (namesRoom(label) || (i === index && label === ROOM_LABEL));
+    return new Map([...column].map(([label, typed]) => [label, follows(label, typed) ? newName : typed]));
+  });
+}
+
+/** The same columns without the leftmost room of that name. */
+export function withoutRoom(rooms: readonly SavedRoom[], name: string): readonly RoomColumn[] {
+  const index = rooms.findIndex((room) => nameKey(room.name) === nameKey(name));
+  return rooms.filter((_, i) => i !== index).map(({ column }) => column);
+}
+
 /** Reads the tab again, whatever has become of it. Never throws. */
-export function entriesFromCells(values: readonly (readonly unknown[])[]): SavedRooms {
+export function entriesFromCells(cells: readonly (readonly unknown[])[]): SavedRooms {
+  const values = aboveKept(cells);
   const first = values.findIndex((row) => sameLabel(row[0], ROOM_LABEL));
   const isEmpty = values.every((row) => row.every((cell) => cell === ''));
   if (first < 0) {
@@ -189,8 +212,10 @@ function entryOf(found: readonly FoundField[]): Record<string, unknown> {
       walls: isFourWalls
         ? lengthsOfWalls(found)
         : items('shape.walls').map((wall) => ({ ...wall, length: typedWall(wall.length) })),
+      diagonals: items('shape.diagonals'),
       rectangles: items('shape.rectangles'),
     },
+    bows: items('bows'),
     cutouts: items('cutouts'),
     doorways: items('doorways'),
     product: fields('product'),

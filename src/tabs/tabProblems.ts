@@ -10,6 +10,8 @@ export const tabProblems = {
 
   longName: (length: number, most: number) => `Room name has ${length} characters. Keep it to ${most}.`,
 
+  nameTaken: (name: string) => `"${shortened(name)}" is saved already. Give the room a name that no other room has.`,
+
   missing: (where: string, choices: readonly string[]) => `${where} is blank. Choose ${listed(choices)}.`,
 
   choice: (where: string, found: string, choices: readonly string[]) =>
@@ -44,7 +46,7 @@ export const tabProblems = {
     "The homeowner's page is older than this order, and says so on its top line. Fill it again before it is handed over.",
 
   orderDiffers: (inOrder: string, onPage: string) =>
-    `The Order tab comes to ${inOrder} and this page to ${onPage}: what is changed in the Order tab alone does not reach the page. Type it into the job, fill the order, then fill the page again.`,
+    `The Order tab comes to ${inOrder} and this page to ${onPage}: the job or a room has changed since the order was filled, or a cell of the order that the page does not reckon with. Fill the order, then fill the page again.`,
 
   /** A saved room that cannot be read, said at the room. */
   inRoom: (name: string, sentence: string) => `${name === '' ? 'A room without a name' : shortened(name)}: ${sentence}`,

@@ -3,6 +3,7 @@
  * add-on's server functions, the command line's straight to the embedded workbook.
  */
 import type { TabBlock } from './block';
+import { type Carried, withKept } from './keptCells';
 import { tabProblems } from './tabProblems';
 
 /** What a cell gives when it is read. */
@@ -13,6 +14,18 @@ export interface TabAsRead {
   readonly cells: readonly (readonly CellContent[])[];
   /** Changes whenever a cell does. */
   readonly version: string;
+  /** Row and column from 0, and text, of every cell that holds a formula. */
+  readonly formulas: readonly (readonly [number, number, string])[];
+  /** The lines we wrote, see `lineMemory.ts`; '' when that is not known. */
+  readonly memory: string;
+}
+
+/** A tab of ours. */
+export interface OurTab {
+  readonly mark: string;
+  readonly tab: string;
+  /** What was to be remembered with it, see `TabBlock`; '' for nothing. */
+  readonly about: string;
 }
 
 export type WriteAnswer =
@@ -32,38 +45,57 @@ export interface TabStore {
   read(mark: string, title: string): Promise<TabAsRead>;
   /** @param version of the tab as read; '' writes whatever stands there */
   write(block: TabBlock, version: string): Promise<WriteAnswer>;
+  /** All tabs of ours. */
+  tabs(): Promise<readonly OurTab[]>;
+  /** Puts a line above everything else in a tab; the line that such a call put there before is replaced. */
+  putOnTop(mark: string, words: string): Promise<void>;
+  /** Gives a tab of ours another mark, and a name that goes with it. */
+  rename(mark: string, newMark: string, newTitle: string): Promise<void>;
 }
 
-export type WrittenTab = Extract<WriteAnswer, { status: 'written' }>;
+export type WrittenTab = Extract<WriteAnswer, { status: 'written' }> & {
+  /** Lines of a person's that stand at its foot now, because their place is gone. */
+  readonly asideCount: number;
+};
+
+/** A tab about to be filled, and what of the old one it holds already. */
+export interface Refill {
+  readonly block: TabBlock;
+  readonly carried: Carried;
+}
+
+export const NOTHING_CARRIED: Carried = new Set();
 
 /** How often a tab is read again because somebody else was at it. */
 const MOST_TRIES = 4;
 
 /**
- * Writes a tab that keeps something of what stands in it, so that nothing typed in the meantime is lost.
+ * Writes a tab anew. Whatever a person has put into the old one is in the new one too, and nothing typed in the meantime
+ * is lost.
  *
- * @param blockOf the new tab from the cells of the old one; null leaves the tab as it is
- * @returns null when `blockOf` does
+ * @param refillOf the new tab from the old one; null leaves the tab as it is
+ * @returns null when `refillOf` does
  * @throws Error when others keep changing it
  */
 export async function rewriteTab(
   store: TabStore,
   place: { readonly mark: string; readonly title: string },
-  blockOf: (cells: TabAsRead['cells']) => TabBlock | null,
+  refillOf: (old: TabAsRead) => Refill | null,
 ): Promise<WrittenTab | null> {
   for (let i = 0; i < MOST_TRIES; i++) {
-    const { cells, version } = await store.read(place.mark, place.title);
-    const block = blockOf(cells);
-    if (block === null) return null;
-    const answer = await store.write(block, version);
-    if (answer.status === 'written') return answer;
+    const old = await store.read(place.mark, place.title);
+    const refill = refillOf(old);
+    if (refill === null) return null;
+    const { block, asideCount } = withKept(refill.block, old, refill.carried);
+    const answer = await store.write(block, old.version);
+    if (answer.status === 'written') return { ...answer, asideCount };
   }
   throw new Error(tabProblems.keptChanging(place.title));
 }
 
-/** Writes a tab of which nothing is kept. */
-export async function replaceTab(store: TabStore, block: TabBlock): Promise<WrittenTab> {
-  const answer = await store.write(block, '');
-  if (answer.status === 'written') return answer;
-  throw new Error('Internal: a tab without a version is never changed.');
+/** Writes a tab that takes nothing over from the old one but what a person has put in. */
+export async function refillTab(store: TabStore, block: TabBlock): Promise<WrittenTab> {
+  const written = await rewriteTab(store, block, () => ({ block, carried: NOTHING_CARRIED }));
+  if (written) return written;
+  throw new Error('Internal: a tab was to be filled and was not.');
 }

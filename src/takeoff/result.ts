@@ -19,9 +19,13 @@ export type TakeoffResult =
 
 export interface Takeoff {
   readonly entry: RoomEntry;
+  /** Names of the rooms it is laid through: one, or those of all that are joined. */
+  readonly rooms: readonly string[];
   readonly units: Units;
   /** The room as measured. */
   readonly outline: readonly Point[];
+  /** Numbered as they are told: on through the rooms of a joined floor. */
+  readonly walls: readonly WallMark[];
   readonly cutouts: readonly (readonly Point[])[];
   readonly doorways: readonly DoorwayMark[];
   /** What gets floor: outlines anticlockwise, holes clockwise, after the expansion gap. */
@@ -57,6 +61,13 @@ export interface WayLine {
   readonly isChosen: boolean;
 }
 
+/** A wall by the number that cut-outs, doorways and notes go by. */
+export interface WallMark {
+  readonly wallNumber: number;
+  readonly from: Point;
+  readonly to: Point;
+}
+
 export interface DoorwayMark {
   readonly doorwayNumber: number;
   readonly from: Point;
@@ -85,7 +96,7 @@ export interface FloorPiece {
   readonly pieceNumber: number;
   /** To the long point where an end is angled. */
   readonly length: Ticks;
-  /** Of the shorter long edge, as cuts leave it; equal to `length` when both ends are square. */
+  /** Of the shorter long edge, as cuts leave it; equal to `length` when both ends are square, 0 where it runs out. */
   readonly shortPoint: Ticks;
   /** Rip width at the left and right end; equal unless the piece is tapered. */
   readonly widthLeft: Ticks;

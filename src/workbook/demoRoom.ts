@@ -26,7 +26,8 @@ export const DEMO_PRODUCT = {
 export const DEMO_ROOM: RoomEntry = {
   name: 'Living room',
   units: 'us',
-  shape: { kind: 'walls in order', walls: DEMO_WALLS.map(([length, turn]) => ({ length, turn })) },
+  shape: { kind: 'walls in order', diagonals: [], walls: DEMO_WALLS.map(([length, turn]) => ({ length, turn })) },
+  bows: [],
   cutouts: [],
   doorways: [],
   product: { ...DEMO_PRODUCT, kind: 'laminate', thickness: '', planksPerBox: '' },

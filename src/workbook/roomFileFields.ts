@@ -1,5 +1,7 @@
 /** What stands in a room file, held against what may: a field under a wrong name would be left out without a word. */
 import {
+  BOW_FIELDS,
+  CORNER_DIAGONAL_FIELDS,
   CUTOUT_FIELDS,
   DIAGONAL_FIELDS,
   DOORWAY_FIELDS,
@@ -12,7 +14,7 @@ import {
   SHAPE_KIND_FIELDS,
   SHAPE_KINDS,
   WALL_FIELDS,
-} from '../tabs/entryFields';
+} from '../takeoff/entryFields';
 import type { Problem } from '../takeoff/result';
 import { nearestWord } from './nearestWord';
 
@@ -24,16 +26,18 @@ const REMARKS = ['about', 'source', 'expect', 'allow'];
 const ALLOWED = named(['brokenRules']);
 const FILE = named([...REMARKS, 'entry', 'rooms', 'lay']);
 const EXPECTED = named(['rows', 'planks', 'firstRow', 'lastRow', 'floorArea', 'mostRuns', 'sameAs', 'note']);
-const ROOM = named(['name', 'units', 'shape', 'cutouts', 'doorways', 'product', 'rules']);
+const ROOM = named(['name', 'units', 'shape', 'bows', 'cutouts', 'doorways', 'product', 'rules']);
 /** A room may stand in its file without the braces round it, and the file's remarks then stand among its fields. */
 const BARE_ROOM = named([...ROOM.keys(), ...REMARKS, 'lay']);
 
 const SHAPES: Readonly<Record<(typeof SHAPE_KINDS)[number], Known>> = {
   rectangle: fieldsOf(SHAPE_KIND_FIELDS, RECTANGLE_FIELDS),
   'four walls': new Map([...fieldsOf(SHAPE_KIND_FIELDS, DIAGONAL_FIELDS), ['walls', []]]),
-  'walls in order': new Map([...fieldsOf(SHAPE_KIND_FIELDS), ['walls', []]]),
+  'walls in order': new Map([...fieldsOf(SHAPE_KIND_FIELDS), ['walls', []], ['diagonals', []]]),
   rectangles: new Map([...fieldsOf(SHAPE_KIND_FIELDS), ['rectangles', []]]),
 };
+const BOW = fieldsOf(BOW_FIELDS);
+const CORNER_DIAGONAL = fieldsOf(CORNER_DIAGONAL_FIELDS);
 const CUTOUT = fieldsOf(CUTOUT_FIELDS);
 const DOORWAY = fieldsOf(DOORWAY_FIELDS);
 const WALL = fieldsOf(WALL_FIELDS);
@@ -70,6 +74,7 @@ function problemsOfRoom(path: string, room: unknown, known: Known): readonly Pro
     ...problemsOfNames(path, room, known),
     ...NAME_FIELDS.fields.flatMap(({ key }) => problemsOfValue(under(path, key), room[key])),
     ...problemsOfShape(under(path, 'shape'), room.shape),
+    ...problemsOfList(under(path, 'bows'), room.bows, BOW),
     ...problemsOfList(under(path, 'cutouts'), room.cutouts, CUTOUT),
     ...problemsOfList(under(path, 'doorways'), room.doorways, DOORWAY),
     ...problemsOfFields(under(path, 'product'), room.product, PRODUCT),
@@ -81,12 +86,13 @@ function problemsOfShape(path: string, shape: unknown): readonly Problem[] {
   if (isBlank(shape)) return [];
   if (!isFields(shape)) return [wanted(path, 'fields in braces', kindOf(shape))];
   const kind = SHAPE_KINDS.find((known) => known === String(shape.kind).trim().toLowerCase());
-  const { walls, rectangles, ...values } = shape;
+  const { walls, diagonals, rectangles, ...values } = shape;
   return [
     ...problemsOfNames(path, shape, kind ? SHAPES[kind] : ANY_SHAPE, kind ? ` of a room measured as ${kind}` : ''),
     ...Object.entries(values).flatMap(([key, value]) => problemsOfValue(`${path}.${key}`, value)),
     ...(kind === 'four walls' ? problemsOfFourWalls(`${path}.walls`, walls) : []),
     ...(kind === 'walls in order' ? problemsOfList(`${path}.walls`, walls, WALL) : []),
+    ...(kind === 'walls in order' ? problemsOfList(`${path}.diagonals`, diagonals, CORNER_DIAGONAL) : []),
     ...(kind === 'rectangles' ? problemsOfList(`${path}.rectangles`, rectangles, RECTANGLE) : []),
   ];
 }

@@ -15,7 +15,8 @@ import type { Point } from '../geometry/point';
 import { houseProblems } from '../order/houseProblems';
 import { planHouse } from '../order/planHouse';
 import { checkedEntry } from '../tabs/checkedEntry';
-import type { RoomEntry } from '../takeoff/entry';
+import { blankOf, type RoomEntry } from '../takeoff/entry';
+import { BOW_FIELDS, CUTOUT_FIELDS, DOORWAY_FIELDS, PRODUCT_FIELDS, RECTANGLES_FIELDS } from '../takeoff/entryFields';
 import { takeoffAsOne } from '../takeoff/planning/joinedFloor';
 import type { Problem, Takeoff } from '../takeoff/result';
 import { takeoff } from '../takeoff/takeoff';
@@ -202,10 +203,11 @@ function withDefaults(room: unknown, name: string): unknown {
   const shape = filledIn(given.shape, {});
   return {
     ...given,
-    shape: { ...shape, rectangles: listed(shape.rectangles, { change: 'add' }) },
-    cutouts: listed(given.cutouts, { kind: 'rectangle' }),
-    doorways: listed(given.doorways, { floor: 'transition' }),
-    product: filledIn(given.product, { kind: 'laminate' }),
+    shape: { ...shape, rectangles: listed(shape.rectangles, blankOf(RECTANGLES_FIELDS)) },
+    bows: listed(given.bows, blankOf(BOW_FIELDS)),
+    cutouts: listed(given.cutouts, blankOf(CUTOUT_FIELDS)),
+    doorways: listed(given.doorways, blankOf(DOORWAY_FIELDS)),
+    product: filledIn(given.product, blankOf(PRODUCT_FIELDS)),
   };
 }
 

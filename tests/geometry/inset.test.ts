@@ -188,3 +188,19 @@ test('a spike without width, walked out and back, keeps its gap all round', () =
   // 80 x 80 less the rail's strip: 20 wide from y = 10 to y = 70, cut off square to the tip.
   expect(areaOf(rest)).toBe(80 * 80 - 20 * 60);
 });
+
+test('beside a hairline no corner is lost', () => {
+  // A part left beside a slanted wall, with a hairline along the wall where corners were rounded one by one.
+  const part: Region = [
+    [
+      { x: 580_762, y: 124_608 },
+      { x: 783_808, y: 82_227 },
+      { x: 493_375, y: 142_848 },
+      { x: 478_003, y: 142_848 },
+      { x: 470_931, y: 108_960 },
+      { x: 573_050, y: 87_648 },
+    ],
+  ];
+  // Two ticks off its edges takes at most that width of its perimeter.
+  expect(unlikeArea(insetOf(part, 2), part)).toBeLessThanOrEqual(3 * perimeterOf(part));
+});

@@ -1,84 +1,83 @@
+/** Every piece cut again from its printed sentences alone is the piece: judged by Clipper2, not by our own geometry. */
 import { expect, test } from 'vitest';
-import { subtract } from '../../src/geometry/combine';
-import { insetOf } from '../../src/geometry/inset';
-import { boundsOf, type Outline, type Region, signedAreaOf } from '../../src/geometry/polygon';
-import type { Notch, Slant } from '../../src/layout/marking';
+import type { Ticks } from '../../src/geometry/length';
+import { boundsOf, type Region } from '../../src/geometry/polygon';
+import { degreesOf } from '../../src/layout/direction';
 import { type LaidPiece, piecesOf } from '../../src/layout/pieces';
-import { rowsOf } from '../../src/layout/rows';
-import { inches } from '../support/floors';
-import { crookedRegion, rectangle, squareRegion } from '../support/randomRooms';
+import { type RowLayout, rowsOf } from '../../src/layout/rows';
+import { drawRoom } from '../../src/takeoff/reading/drawRoom';
+import type { ReadRoom } from '../../src/takeoff/reading/readRoom';
+import { marksOf } from '../../src/takeoff/telling/marks';
+import { lengthText } from '../../src/takeoff/text/lengthText';
+import { redrawn, unlikeParts } from '../support/redrawn';
 import { type SeededRandom, seededRandom } from '../support/seededRandom';
+import { slantedRoom } from '../support/slantedRooms';
 
-const PLANK = { plankLength: inches(48), plankWidth: inches(7.5), markingStep: inches(1 / 16) };
+interface Floor {
+  readonly read: ReadRoom;
+  readonly layout: RowLayout;
+  readonly pieces: readonly LaidPiece[];
+}
 
-function randomPieces(random: SeededRandom, degrees: number): readonly LaidPiece[] {
-  const size = inches(random.whole(60, 200));
-  const room = random.whole(0, 2) === 0 ? squareRegion(random, size, inches(6)) : crookedRegion(random, size);
-  const layout = rowsOf(insetOf(room, inches(3 / 8)), {
-    ...{ plankWidth: PLANK.plankWidth, minRip: inches(2), degrees, startSide: 'near', firstRow: 'auto' },
-    markingStep: PLANK.markingStep,
-  });
+/** A random room cut at random joints; null when the room cannot be. */
+function randomFloor(random: SeededRandom): Floor | null {
+  const { room } = drawRoom(slantedRoom(random));
+  if (room === null) return null;
+  const { read, floor, body } = room;
+  const { product, rules, start } = read;
+  if (start.startSide === 'middle' || start.startSide === 'best' || start.firstRow === 'best') return null;
+  const degrees = degreesOf(rules.layDirection, room.room.walls) ?? 0;
+  const { startSide, firstRow } = start;
+  const layout = rowsOf(floor, { ...rules, plankWidth: product.plankWidth, degrees, startSide, firstRow, body });
+  const steps = Math.floor(product.plankLength / rules.markingStep);
   const joints = layout.rows.map((row) =>
     row.runs.map(({ x0, x1 }) => {
-      const places: number[] = [];
-      for (let x = x0 + random.whole(inches(5), inches(48)); x < x1; x += inches(48)) places.push(x);
+      const places: Ticks[] = [];
+      const first = x0 + rules.markingStep * random.whole(Math.ceil(steps / 10), steps);
+      for (let x = first; x < x1; x += product.plankLength) places.push(x);
       return places;
     }),
   );
-  return piecesOf(layout, joints, PLANK);
+  return { read, layout, pieces: piecesOf(layout, joints, { ...product, markingStep: rules.markingStep }) };
 }
 
-/** The corner that a slant takes off the rectangle, by its two marks. */
-function takenBy({ end, edge, along, across }: Slant, length: number, width: number): Outline {
-  const [x, y] = [end === 'left' ? 0 : length, edge === 'start' ? 0 : width];
-  const corner = [
-    { x, y },
-    { x: end === 'left' ? along : length - along, y },
-    { x, y: edge === 'start' ? across : width - across },
-  ];
-  return signedAreaOf(corner) < 0 ? corner.reverse() : corner;
+/** What the sentences leave out or cut away of a piece; '' when nothing is thicker than two marking steps. */
+function missedOf(piece: LaidPiece, { read, layout }: Floor): string {
+  const { units, rules, product } = read;
+  const row = layout.rows[piece.rowNumber - 1];
+  const marks = marksOf(piece, row, { layout, startEdge: 'tongue', step: rules.markingStep, units });
+  const { x0 } = boundsOf(piece.shape);
+  // Against the start wall planks are cut on their start edge, elsewhere they lie from it up.
+  const y0 = row.y1 <= layout.firstWidth ? row.y1 - product.plankWidth : row.y0;
+  const shape: Region = piece.shape.map((outline) => outline.map(({ x, y }) => ({ x: x - x0, y: y - y0 })));
+  const cut = redrawn({ length: lengthText(piece.length, units, 'piece'), marks, plankWidth: product.plankWidth });
+  // A round cut-out is drawn as a polygon of 16 sides round its circle: 2 % of the radius at its corners.
+  const corners = Math.max(0, ...piece.notches.map(({ round }) => (round ? 0.011 * round.diameter + 128 : 0)));
+  const missed = unlikeParts(cut, shape, 2 * rules.markingStep + corners);
+  return missed.length === 0 ? '' : JSON.stringify([missed, marks, shape]);
 }
 
-/** A square notch by its sizes and distances, as the sentence tells them; any other by its corners. */
-function notched(notch: Notch, { length, longEdges }: LaidPiece, width: number): Outline {
-  const { end, edge, fromEnd, fromEdge, length: long, depth, isSquare, outline } = notch;
-  if (!isSquare) return outline;
-  const { from, to } = fromEdge === 0 ? longEdges[edge] : { from: 0, to: length };
-  const x = end === 'left' ? from + fromEnd : to - fromEnd - long;
-  return rectangle(x, edge === 'start' ? fromEdge : width - fromEdge - depth, long, depth);
-}
-
-/** How thick the parts are that one has and the other has not. */
-function thickest(a: Region, b: Region): number {
-  const parts = [...subtract(a, b), ...subtract(b, a)].filter((outline) => signedAreaOf(outline) > 0);
-  return parts.reduce((most, outline) => {
-    const { x0, y0, x1, y1 } = boundsOf([outline]);
-    return Math.max(most, (2 * signedAreaOf(outline)) / (x1 - x0 + y1 - y0));
-  }, 0);
-}
-
-test('a rectangle cut as the marks say is the piece, within two marking steps', () => {
-  let [slanted, notches, doubled] = [0, 0, 0];
-  for (let seed = 1; seed <= 120; seed++) {
-    const random = seededRandom(seed);
-    for (const piece of randomPieces(random, [0, 90, 45, 30, random.whole(1, 35_999) / 100][random.whole(0, 4)])) {
-      const { x0, y0, x1, y1 } = boundsOf(piece.shape);
-      const [length, width] = [x1 - x0, y1 - y0];
-      const shape = piece.shape.map((outline) => outline.map(({ x, y }) => ({ x: x - x0, y: y - y0 })));
-      const slants = piece.slants.map((slant) => takenBy(slant, length, width));
-      const whole: Region = [rectangle(0, 0, length, width)];
-      const cut = subtract(
-        subtract(whole, slants),
-        piece.notches.map((notch) => notched(notch, piece, width)),
-      );
-      const told = JSON.stringify([seed, shape, piece.slants, piece.notches]);
-      expect(thickest(cut, shape), told).toBeLessThanOrEqual(2 * PLANK.markingStep);
-      slanted += slants.length > 0 ? 1 : 0;
-      notches += piece.notches.length;
-      doubled += (['left', 'right'] as const).some((end) => piece.slants.filter((s) => s.end === end).length > 1)
-        ? 1
-        : 0;
+function redraw(seeds: readonly number[]) {
+  const seen = { pieces: 0, slanted: 0, notched: 0, doubled: 0 };
+  for (const seed of seeds) {
+    const floor = randomFloor(seededRandom(seed));
+    for (const piece of floor?.pieces ?? []) {
+      if (floor) expect(missedOf(piece, floor), `seed ${seed}, row ${piece.rowNumber}`).toBe('');
+      const atEnd = (end: string) => piece.slants.filter((slant) => slant.end === end).length;
+      seen.pieces += 1;
+      seen.slanted += piece.slants.length > 0 ? 1 : 0;
+      seen.notched += piece.notches.length > 0 ? 1 : 0;
+      seen.doubled += Math.max(atEnd('left'), atEnd('right')) > 1 ? 1 : 0;
     }
   }
-  expect(Math.min(slanted, 5 * notches, 10 * doubled)).toBeGreaterThan(300);
-}, 60_000);
+  return seen;
+}
+
+/** Rooms where a notch was left out or told from the wrong corner: rounding beside slanted walls, notches in tapers. */
+const FOUND = [952, 1169, 1499, 3618, 3748, 4070, 4701, 4738, 5364, 5600, 5911, 6399, 7747, 8210];
+
+test('a plank cut as the sentences say is the piece, within two marking steps', () => {
+  const seen = redraw([...Array.from({ length: 250 }, (_, i) => i + 1), ...FOUND]);
+  expect(seen.pieces).toBeGreaterThan(5000);
+  expect(Math.min(seen.slanted, 2 * seen.notched, 20 * seen.doubled)).toBeGreaterThan(500);
+}, 120_000);

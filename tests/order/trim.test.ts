@@ -15,6 +15,7 @@ function runOf(entry: RoomEntry, thickness = 0, aroundCutouts = false) {
 const ell = plainEntry('L', 0, 0, {
   shape: {
     kind: 'walls in order',
+    diagonals: [],
     walls: [
       { length: 6, turn: 'R' },
       { length: 3, turn: 'L' },
@@ -97,6 +98,7 @@ describe('trim of a room', () => {
     const left = plainEntry('a', 0, 0, {
       shape: {
         kind: 'walls in order',
+        diagonals: [],
         walls: [
           { length: 12, turn: 'L' },
           { length: 10, turn: 'L' },

@@ -218,11 +218,27 @@ describe('PLANK_OFFCUTS', () => {
     expect(table[2][0]).toMatch(/^runs, row 1: .* where a minimum piece of 30" is wanted\.$/);
   });
 
+  test('every rule that is broken is named', () => {
+    // By hand: a run of 49 in from planks of 48 in has one joint, 24 1/2 in from an end at most, so one piece is under
+    // 30 in; and the joints of two such runs are at most 47 in apart.
+    const both = [
+      ['minimum piece', 30],
+      ['minimum stagger', 60],
+    ];
+    const table = rows(() => PLANK_OFFCUTS(column(...new Array(9).fill('49"')), 48, both));
+    const told = table.map(([cell]) => String(cell)).join(' ');
+    expect(told).toContain('where a minimum piece of 30" is wanted.');
+    expect(told).toContain('where a minimum stagger of 60" is wanted.');
+    const refused = refusalOf(() => PLANK_COUNT(column('49"', '49"'), 48, both));
+    expect(refused).toContain('where a minimum piece of 30" is wanted.');
+    expect(refused).toContain('where a minimum stagger of 60" is wanted.');
+  });
+
   test('a row that no plan can lay is told below the table', () => {
     const odd = rows(() => PLANK_OFFCUTS(column('49"'), 48, [['minimum piece', 30]]));
     expect(odd[odd.length - 1][0]).toMatch(/^runs, row 1: .*" where a minimum piece of 30" is wanted\.$/);
     const many = rows(() => PLANK_OFFCUTS(column('49"', '49"', '49"', '49"', '49"'), 48, [['minimum piece', 30]]));
-    expect(many[many.length - 1][0]).toMatch(/^The same in \d+ more places\.$/);
+    expect(many[many.length - 1][0]).toMatch(/^The minimum \w+ is not kept in \d+ more places?\.$/);
   });
 
   test('a plank length in several cells is told', () => {

@@ -15,10 +15,13 @@ const planned = (entry: RoomEntry): Takeoff => ({ ...smallTakeoff, entry });
 const sent = <T>(value: T): T => JSON.parse(JSON.stringify(value));
 const store: TabStore = {
   read: async (mark, title) => {
-    const { cells, version } = sent(menu.readTabCells(mark, title));
-    return { cells: cells.map((row) => row.map(unpackContent)), version };
+    const { cells, ...read } = sent(menu.readTabCells(mark, title));
+    return { ...read, cells: cells.map((row) => row.map(unpackContent)) };
   },
   write: async (block, version) => sent(menu.fillTab(sent(packBlock(block)), version)),
+  tabs: async () => sent(menu.tabsOfOurs()),
+  putOnTop: async (mark, words) => menu.putOnTopOfTab(mark, words),
+  rename: async (mark, newMark, newTitle) => menu.renameTab(mark, newMark, newTitle),
 };
 const cutList = (entry: RoomEntry) => fillCutList(store, planned(entry));
 const floorPlan = (entry: RoomEntry) => fillFloorPlan(store, planned(entry));
@@ -126,7 +129,10 @@ describe('filling tabs', () => {
 
   test('a tab that others keep changing is told', async () => {
     await cutList(den);
-    const changing: TabStore = { ...store, read: async () => ({ cells: [], version: 'older' }) };
+    const changing: TabStore = {
+      ...store,
+      read: async () => ({ cells: [], version: 'older', formulas: [], memory: '' }),
+    };
     await expect(fillCutList(changing, planned(den))).rejects.toThrow(
       'Somebody else keeps changing the tab "Cut list: Den"',
     );

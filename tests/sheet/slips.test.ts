@@ -91,7 +91,7 @@ describe('units', () => {
     [
       'a plank of 1285 by 192 with "metric" forgotten',
       () => PLANK_COUNT(12, 1285),
-      /^plank_length: 1285 is more than any plank has: .* type "metric" as units/,
+      /^plank_length: 1285 is more than any plank has: .* set the units to metric/,
     ],
     ['its width', () => PLANK_ROWS(12, 192), /^plank_width: 192 is more than any plank has/],
     [

@@ -15,6 +15,10 @@ interface Sheet {
   readonly written: PackedBlock[];
   readonly shown: string[];
   readonly cells: Record<string, unknown[][]>;
+  /** Tabs that stand in the spreadsheet already, lines put on top of them, and new marks they got. */
+  tabs: { mark: string; tab: string; about: string }[];
+  readonly onTop: [mark: string, words: string][];
+  readonly renamed: [mark: string, newMark: string][];
   /** Title of a tab whose next writing fails. */
   failing: string;
   /** How often reading fails from now on. */
@@ -31,13 +35,26 @@ declare global {
 
 /** Runs in the page: google.script.run, answering later and with copies. */
 function standIn(cells: Record<string, unknown[][]>): void {
-  const sheet: Sheet = { written: [], shown: [], cells, failing: '', failingReads: 0, delay: 5 };
+  const sheet: Sheet = {
+    written: [],
+    shown: [],
+    cells,
+    tabs: [],
+    onTop: [],
+    renamed: [],
+    failing: '',
+    failingReads: 0,
+    delay: 5,
+  };
   const answers: Record<string, (...values: never[]) => unknown> = {
     startUnits: () => 'us',
     readTabCells(mark: string) {
       if (sheet.failingReads-- > 0) throw new Error('The spreadsheet did not answer.');
-      return { cells: sheet.cells[mark] ?? [], version: 'as read' };
+      return { cells: sheet.cells[mark] ?? [], version: 'as read', formulas: [], memory: '' };
     },
+    tabsOfOurs: () => sheet.tabs,
+    putOnTopOfTab: (mark: string, words: string) => void sheet.onTop.push([mark, words]),
+    renameTab: (mark: string, newMark: string) => void sheet.renamed.push([mark, newMark]),
     showTab: (name: string) => void sheet.shown.push(name),
     fillTab(block: PackedBlock) {
       if (block.title === sheet.failing) {
@@ -280,7 +297,7 @@ describe('problems', () => {
     await field('rules.kerf').fill('a bit');
     await page.locator('summary', { hasText: 'Rules' }).click();
     await field('rules.kerf').waitFor();
-    expect(await problemAt('rules.kerf').textContent()).toContain('kerf');
+    expect(await problemAt('rules.kerf').textContent()).toContain('Kerf');
   });
 });
 
@@ -339,6 +356,115 @@ test('a saved room opens again, after asking when something typed would be lost'
   expect(await roomArea()).toBe('120 sq ft');
 });
 
+describe('the saved rooms', () => {
+  const saved = (length: string | number) => {
+    const shape = { kind: 'rectangle', length, width: 10 } as const;
+    return blockValues(roomsBlock(withRoom([], { ...plainRoom, name: 'Den', shape }))) as unknown[][];
+  };
+  const changeTab = (cells: unknown[][]) =>
+    page.evaluate((rooms) => {
+      window.sheet.cells.rooms = rooms;
+    }, cells);
+  const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
+
+  async function openDen(): Promise<void> {
+    await open({ rooms: saved(12) });
+    await page.waitForSelector('#saved-room option', { state: 'attached' });
+    await press('Open');
+    await planned();
+  }
+
+  test('open as they stand in their tab now', async () => {
+    await open({ rooms: saved(12) });
+    await page.waitForSelector('#saved-room option', { state: 'attached' });
+    await changeTab(saved(`13'`));
+    await press('Open');
+    await planned();
+    expect(await field('shape.length').inputValue()).toBe(`13'`);
+  });
+
+  test('are not written over where their tab was changed, unless that is wanted', async () => {
+    await openDen();
+    await changeTab(saved(`13'`));
+    await press('Fill the tabs');
+    await page.waitForSelector(`text=/Den was changed in the tab of rooms since it was opened here: Length: 13'/`);
+    expect(await page.evaluate(() => window.sheet.written)).toEqual([]);
+    await press('Open it as it stands there');
+    await expect.poll(() => field('shape.length').inputValue()).toBe(`13'`);
+    await planned();
+    await press('Fill the tabs');
+    await page.waitForSelector('text=/3 tabs filled/');
+  });
+
+  test('of a name that is typed for another room are not written over unasked', async () => {
+    await open({ rooms: saved(14) });
+    await page.waitForSelector('#saved-room option', { state: 'attached' });
+    await fillPlain();
+    await field('name').fill('den');
+    await press('Fill the tabs');
+    await page.waitForSelector('text=/A room named den is saved already, with other entries: Length: 14/');
+    await press('Write over it');
+    await page.waitForSelector('text=/3 tabs filled/');
+  });
+
+  test('are renamed and removed', async () => {
+    await openDen();
+    await press('Rename');
+    await page.getByLabel(/New name of Den/).fill('Study');
+    await press('Rename it');
+    await page.waitForSelector('text=/Den is Study now/');
+    expect(await field('name').inputValue()).toBe('Study');
+    const { written, renamed } = await page.evaluate(() => window.sheet);
+    expect(blockValues(unpackBlock(written[0]))).toContainEqual(['Room', 'Study']);
+    expect(renamed).toEqual([
+      ['cut list/den', 'cut list/study'],
+      ['floor plan/den', 'floor plan/study'],
+    ]);
+    await press('Remove');
+    await press('Remove Den');
+    await page.waitForSelector('text=/Den is no longer saved/');
+    const after = await page.evaluate(() => window.sheet);
+    expect(blockValues(unpackBlock(after.written[1])).flat()).not.toContain('Den');
+    expect(after.onTop.map(([mark]) => mark)).toEqual(['cut list/den', 'floor plan/den']);
+  });
+});
+
+describe('a cut list with ticks', () => {
+  const list = [
+    ['Row', 'Piece', 'Length', 'Width', 'Laid', 'Your notes'],
+    [1, '1-1', `2' 7"`, '6"', true, ''],
+    [1, '1-2', `4'`, '6"', false, ''],
+  ];
+  const about = JSON.stringify({ plans: [{ rooms: ['plain'], planRooms: ['plain'], plan: 'old', pieces: 'old' }] });
+
+  async function fillTicked(): Promise<void> {
+    await open({ 'cut list/plain': list });
+    await page.evaluate((text) => {
+      window.sheet.tabs = [{ mark: 'cut list/plain', tab: 'Cut list: Plain', about: text }];
+    }, about);
+    await fillPlain();
+    await page.locator('#fill-button').click();
+    await page.waitForSelector(
+      'text=/Cut list: Plain: 1 piece is ticked. Of those, 1 would be gone or of another size/',
+    );
+  }
+  const titles = () => page.evaluate(() => window.sheet.written.map(({ title }) => title));
+
+  test('is left as it is, unless the person says so', async () => {
+    await fillTicked();
+    await page.getByRole('button', { name: 'Leave them as they are' }).click();
+    await page.waitForSelector('text=/"Cut list: Plain" is left as it is: 1 piece is ticked in it/');
+    expect(await titles()).toEqual(['Rooms']);
+  });
+
+  test('is filled with the new plan when the person says so, and keeps the tick at its foot', async () => {
+    await fillTicked();
+    await page.getByRole('button', { name: 'Fill all the same' }).click();
+    await page.waitForSelector('text=/3 tabs filled.*at the foot of "Cut list: Plain"/');
+    expect(await titles()).toEqual(['Rooms', 'Cut list: Plain', 'Floor plan: Plain']);
+  });
+});
+
 test('a doorway into a saved room offers to lay both as one floor', async () => {
   const hall = { ...plainRoom, name: 'Hall' };
   const back = {
@@ -374,7 +500,7 @@ test('a doorway into a saved room offers to lay both as one floor', async () => 
   await page.locator('#fill-button').click();
   await page.waitForSelector('text=/3 tabs filled/');
   const titles = await page.evaluate(() => window.sheet.written.map(({ title }) => title));
-  expect(titles).toEqual(['Rooms', 'Cut list: Plain + Hall', 'Floor plan: Plain + Hall']);
+  expect(titles).toEqual(['Rooms', 'Cut list: Hall + Plain', 'Floor plan: Hall + Plain']);
 });
 
 test('a piece opens its marking drawing, and Escape leads back to it', async () => {
@@ -575,6 +701,23 @@ describe('the saved job', () => {
     await page.waitForSelector('text=/1 tab filled/');
     const [block] = await page.evaluate(() => window.sheet.written);
     expect(blockValues(unpackBlock(block))).toContainEqual(expect.arrayContaining(['Job, Currency sign', '$']));
+  });
+
+  test('is not written over where its tab was changed, unless that is wanted', async () => {
+    await open(cells);
+    await page.getByRole('button', { name: 'The whole job' }).click();
+    await expect.poll(() => currency().inputValue(), { timeout: 10_000 }).toBe('kr');
+    await page.evaluate(
+      (job) => {
+        window.sheet.cells.job = job;
+      },
+      blockValues(jobBlock({ ...savedJob, currency: 'sk' })) as unknown[][],
+    );
+    await pressSave();
+    await page.waitForSelector('text=/changed in its tab since it was opened here: Job, Currency sign: sk/');
+    expect(await page.evaluate(() => window.sheet.written)).toEqual([]);
+    await page.getByRole('button', { name: 'Open it as it stands there' }).click();
+    await expect.poll(() => currency().inputValue(), { timeout: 10_000 }).toBe('sk');
   });
 
   test('that cannot be read is asked for again', async () => {

@@ -34,6 +34,7 @@ export function plainEntry(name: string, length: Typed, width: Typed, changes: P
     name,
     units: 'us',
     shape: { kind: 'rectangle', length, width },
+    bows: [],
     cutouts: [],
     doorways: [],
     product: {
@@ -56,7 +57,7 @@ export function bareTakeoff(entry: RoomEntry, counts: BareCounts = {}): Takeoff 
   if (!read.room) throw new Error(read.problems.map((problem) => problem.text).join(' '));
   const result = roomOf(read.room.measured);
   if (result.kind !== 'room') throw new Error(`${entry.name}: ${result.faults.map((fault) => fault.code).join(', ')}`);
-  const { outline, cutouts, doorways } = result.room;
+  const { outline, walls, cutouts, doorways } = result.room;
   const plankCount = counts.planks ?? 0;
   const cuts = counts.cuts ?? [];
   const roomArea = areaOf(subtract([outline], cutouts));
@@ -82,8 +83,10 @@ export function bareTakeoff(entry: RoomEntry, counts: BareCounts = {}): Takeoff 
   };
   return {
     entry,
+    rooms: [entry.name],
     units: entry.units,
     outline,
+    walls,
     cutouts,
     doorways: doorways.map(({ doorwayNumber, from, to, floor }) => ({ doorwayNumber, from, to, floor })),
     floor: subtract([outline], cutouts),

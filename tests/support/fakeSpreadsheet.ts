@@ -41,6 +41,16 @@ export class FakeSheet {
     return cell;
   }
 
+  /** Puts rows in before a row, counted from 1. */
+  insertRows(before: number, count: number): void {
+    this.rowCount += count;
+    const moved = [...this.cells].map(([key, cell]) => {
+      const [row, column] = key.split(',').map(Number);
+      return [`${row < before ? row : row + count},${column}`, cell] as const;
+    });
+    this.cells = new Map(moved);
+  }
+
   /** The values of the used part, row by row. */
   values(): unknown[][] {
     const used = [...this.cells].filter(([, cell]) => cell.value !== '').map(([key]) => key.split(',').map(Number));
@@ -98,21 +108,27 @@ export function spreadsheetOf(book: FakeBook): GoogleAppsScript.Spreadsheet.Spre
 }
 
 function finderOf(book: FakeBook) {
-  const wanted = { key: '', value: '' };
+  const wanted: { key: string; value?: string } = { key: '' };
   const finder: Record<string, unknown> = {
     withKey: (key: string) => Object.assign(wanted, { key }) && finder,
     withValue: (value: string) => Object.assign(wanted, { value }) && finder,
     find: () =>
       book.metadata
-        .filter((entry) => entry.key === wanted.key && entry.value === wanted.value)
-        .map((entry) => ({
-          setValue: (value: string) => {
-            entry.value = value;
-          },
-          getLocation: () => ({ getSheet: () => sheetOf(entry.sheet) }),
-        })),
+        .filter((entry) => entry.key === wanted.key && (wanted.value === undefined || entry.value === wanted.value))
+        .map(metadataOf),
   };
   return finder;
+}
+
+function metadataOf(entry: FakeBook['metadata'][number]) {
+  return {
+    getKey: () => entry.key,
+    getValue: () => entry.value,
+    setValue: (value: string) => {
+      entry.value = value;
+    },
+    getLocation: () => ({ getSheet: () => sheetOf(entry.sheet) }),
+  };
 }
 
 function checkName(book: FakeBook, name: string): void {
@@ -141,19 +157,14 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     addDeveloperMetadata: (key: string, value: string) => {
       book.metadata.push({ key, value, sheet });
     },
+    getDeveloperMetadata: () => book.metadata.filter((entry) => entry.sheet === sheet).map(metadataOf),
     getMaxRows: () => sheet.rowCount,
     getMaxColumns: () => sheet.columnCount,
     insertRowsAfter: (_: number, count: number) => {
       sheet.rowCount += count;
     },
     insertRowsBefore: (before: number, count: number) => {
-      sheet.rowCount += count;
-      const cells = [...sheet.cells].map(([address, cell]) => {
-        const [row, column] = address.split(',').map(Number);
-        return [`${row >= before ? row + count : row},${column}`, cell] as const;
-      });
-      sheet.cells.clear();
-      for (const [address, cell] of cells) sheet.cells.set(address, cell);
+      sheet.insertRows(before, count);
       // The service lets new rows take over the format of their neighbours.
       for (let column = 1; column <= sheet.columnCount; column++) {
         const { format } = sheet.at(before + count, column);
@@ -171,7 +182,10 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     setHiddenGridlines: (areHidden: boolean) => {
       sheet.hasGridlines = !areHidden;
     },
-    getDataRange: () => ({ getValues: () => sheet.values() }),
+    getDataRange: () => ({
+      getValues: () => sheet.values(),
+      getFormulas: () => sheet.values().map((row, r) => row.map((_, c) => sheet.at(r + 1, c + 1).formula)),
+    }),
     getRange: (row: number, column: number, rows: number, columns: number) => {
       if (row + rows - 1 > sheet.rowCount || column + columns - 1 > sheet.columnCount) {
         throw new Error('The coordinates of the range are outside the dimensions of the sheet.');
@@ -197,9 +211,13 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
       });
     });
   };
+  const cellsOf = (part: (cell: FakeCell) => unknown) =>
+    Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (_, c) => part(sheet.at(r + 1, c + 1))));
   const look = (name: string) => (given: unknown[][]) => each(given, (cell, value) => (cell.looks[name] = value));
   return counted(sheet.book, 'Range', {
     [BEHIND]: sheet,
+    getValues: () => cellsOf((cell) => cell.value),
+    getFormulas: () => cellsOf((cell) => cell.formula),
     setValues: (given: unknown[][]) => each(given, putValue),
     setNumberFormats: (given: string[][]) => each(given, (cell, format) => (cell.format = format)),
     setBackgrounds: look('background'),

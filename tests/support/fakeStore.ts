@@ -1,18 +1,27 @@
-import { readTab, writeTab } from '../../src/sheet/writeTab';
-import type { TabStore } from '../../src/tabs/tabStore';
+import { ownedTabs, remarkTab, rememberedOf } from '../../src/sheet/ownedTabs';
+import { putOnTop, readTab, writeTab } from '../../src/sheet/writeTab';
+import { NO_LONGER_HOLDS } from '../../src/tabs/oldTab';
+import type { TabAsRead, TabStore } from '../../src/tabs/tabStore';
 import { type FakeBook, spreadsheetOf } from './fakeSpreadsheet';
 
 /** The way to the tabs of a fake spreadsheet, without a page in between. */
 export function storeOf(book: FakeBook): TabStore {
+  const owned = () => ownedTabs(spreadsheetOf(book));
   return {
     read: async (mark, title) => {
-      const cells = readTab(spreadsheetOf(book), mark, title) as Awaited<ReturnType<TabStore['read']>>['cells'];
-      return { cells, version: JSON.stringify(cells) };
+      const read = readTab(spreadsheetOf(book), mark, title) as Omit<TabAsRead, 'version'>;
+      return { ...read, version: JSON.stringify(read.cells) };
     },
     write: async (block) => {
       const tab = writeTab(spreadsheetOf(book), block);
       const sheetId = book.sheets.findIndex((sheet) => sheet.name === tab);
       return { status: 'written', tab, spreadsheetId: 'a-book', sheetId, ms: 0 };
     },
+    tabs: async () =>
+      owned().map(({ mark, sheet }) => ({ mark, tab: sheet.getName(), about: rememberedOf(sheet).about })),
+    putOnTop: async (mark, words) => {
+      for (const tab of owned()) if (tab.mark === mark) putOnTop(tab.sheet, words, NO_LONGER_HOLDS);
+    },
+    rename: async (mark, newMark, newTitle) => remarkTab(spreadsheetOf(book), mark, newMark, newTitle),
   };
 }

@@ -2,7 +2,13 @@
 import { ticksOfInches } from '../../src/geometry/length';
 import type { Region } from '../../src/geometry/polygon';
 import { bodyOf, floorOf } from '../../src/room/floor';
-import type { MeasuredCutout, MeasuredDoorway, MeasuredShape, MeasuredWall } from '../../src/room/measured';
+import type {
+  MeasuredBow,
+  MeasuredCutout,
+  MeasuredDoorway,
+  MeasuredShape,
+  MeasuredWall,
+} from '../../src/room/measured';
 import { type Room, roomOf } from '../../src/room/outline';
 
 export const inches = ticksOfInches;
@@ -24,13 +30,14 @@ export function walked(...walls: readonly (readonly [number, number?])[]): Measu
 }
 
 export interface Furniture {
+  readonly bows?: readonly MeasuredBow[];
   readonly cutouts?: readonly MeasuredCutout[];
   readonly doorways?: readonly MeasuredDoorway[];
 }
 
 /** The room of a shape that must be good. */
-export function goodRoom(shape: MeasuredShape, { cutouts = [], doorways = [] }: Furniture = {}): Room {
-  const result = roomOf({ shape, cutouts, doorways });
+export function goodRoom(shape: MeasuredShape, { bows = [], cutouts = [], doorways = [] }: Furniture = {}): Room {
+  const result = roomOf({ shape, bows, cutouts, doorways });
   if (result.kind === 'faults') throw new Error(JSON.stringify(result.faults));
   return result.room;
 }

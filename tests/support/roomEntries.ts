@@ -6,6 +6,7 @@ export const plainRoom: RoomEntry = {
   name: 'Plain room',
   units: 'us',
   shape: { kind: 'rectangle', length: 12, width: 10 },
+  bows: [],
   cutouts: [],
   doorways: [],
   product: {

@@ -6,13 +6,14 @@
  */
 import { type Ticks, ticksOfInches } from '../../src/geometry/length';
 import type { Point } from '../../src/geometry/point';
-import type { RoomEntry } from '../../src/takeoff/entry';
+import { BLANK_RULES, type RoomEntry } from '../../src/takeoff/entry';
 import type { FloorPiece, FloorRow, SawPlank, Takeoff } from '../../src/takeoff/result';
 
 export const smallEntry: RoomEntry = {
   name: 'Cupboard',
   units: 'us',
   shape: { kind: 'rectangle', length: `5' 3/4"`, width: `1' 5 3/4"` },
+  bows: [],
   cutouts: [],
   doorways: [
     {
@@ -36,23 +37,7 @@ export const smallEntry: RoomEntry = {
     boxCoverage: '',
     pricePerBox: 50,
   },
-  rules: {
-    expansionGap: '3/8"',
-    minStagger: '',
-    minPiece: '',
-    minRip: '',
-    kerf: '1/8"',
-    alignedDistance: '',
-    markingStep: '',
-    layDirection: '',
-    startSide: '',
-    firstRow: '',
-    reuseStrips: '',
-    spare: 1,
-    longestAlong: '',
-    longestAcross: '',
-    gapBySpan: '',
-  },
+  rules: { ...BLANK_RULES, expansionGap: '3/8"', kerf: '1/8"', spare: 1 },
 };
 
 const GAP = 0.375;
@@ -139,8 +124,10 @@ const SQUARE_INCH = ticksOfInches(1) ** 2;
 
 export const smallTakeoff: Takeoff = {
   entry: smallEntry,
+  rooms: [smallEntry.name],
   units: 'us',
   outline: corners(0, 0, 60.75, 17.75),
+  walls: [],
   cutouts: [],
   doorways: [
     {

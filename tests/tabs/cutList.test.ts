@@ -124,6 +124,11 @@ describe('a line a piece', () => {
     ]);
   });
 
+  test('a tip has no short point of 0 in', () => {
+    const found = line(cutListBlock(withPiece('4-2', { shortPoint: 0, cuts: ['angled crosscut'] })), '4-2');
+    expect(found[2]).toBe('38 1/8" long point, the other edge runs out');
+  });
+
   test('a strip names the piece it is left from; a piece from anywhere keeps no end', () => {
     const found = line(cutListBlock(withPiece('4-2', { stripOf: '1-1', keeps: 'no end' })), '4-2');
     expect([found[4], found[5]]).toEqual(['6, strip of 1-1', 'none']);

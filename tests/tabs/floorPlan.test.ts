@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { ticksOfInches } from '../../src/geometry/length';
 import type { Point } from '../../src/geometry/point';
-import { areaOf } from '../../src/geometry/polygon';
+import { areaOf, boundsOf } from '../../src/geometry/polygon';
+import { frameOf, toFrame } from '../../src/geometry/turn';
 import { CUTOUT, doorwayNumberOf, floorGrid, WALL } from '../../src/tabs/floorGrid';
 import {
   CUTOUT_COLOR,
@@ -13,7 +14,10 @@ import {
 } from '../../src/tabs/floorPlan';
 import { directionText } from '../../src/tabs/layDirectionText';
 import type { FloorPiece, Takeoff } from '../../src/takeoff/result';
+import { takeoff } from '../../src/takeoff/takeoff';
 import { blockTexts } from '../support/blockValues';
+import { plainRoom } from '../support/roomEntries';
+import { seededRandom } from '../support/seededRandom';
 import { smallTakeoff } from '../support/smallTakeoff';
 
 type Corners = readonly (readonly [number, number])[];
@@ -186,6 +190,98 @@ describe('the grid', () => {
     const grid = floorGrid({ ...floor, outline: box(0, 0, 300, 721), pieces: [...floor.pieces, sliver] });
     expect(grid.places.flat()).toContain(floor.pieces.length);
   });
+});
+
+/** The closed floor has wall cells on every way out: from no cell of it can one step into the open. */
+function openCells({ places }: ReturnType<typeof floorGrid>): string[] {
+  return places.flatMap((row, r) =>
+    row.flatMap((place, c) => {
+      if (place < 0) return [];
+      const around = [places[r - 1]?.[c], places[r + 1]?.[c], row[c - 1], row[c + 1]];
+      return around.every((other) => other !== undefined && (other >= 0 || other === WALL)) ? [] : [`${r}/${c}`];
+    }),
+  );
+}
+
+describe('a strip thinner than half a cell', () => {
+  test.each([
+    ['at the far wall', box(0, 720, 300, 721), box(0, 0, 300, 721)],
+    ['at the near wall', box(0, -1, 300, 0), box(0, -1, 300, 720)],
+  ])('%s leaves the wall closed', (_, strip, outline) => {
+    const floor = plainFloor({ across: 300, rowWidth: 8, rowCount: 90, pieceLength: 100 });
+    const sliver = { ...floor.pieces[0], label: '91-1', rowNumber: 91, polygon: strip };
+    const grid = floorGrid({ ...floor, outline, pieces: [...floor.pieces, sliver] });
+    expect(grid.places.flat()).toContain(floor.pieces.length);
+    expect(openCells(grid)).toEqual([]);
+  });
+});
+
+describe('straight joints', () => {
+  /** Whether the cells of a piece are a whole rectangle. */
+  function isStraight(places: readonly (readonly number[])[], index: number): boolean {
+    const cells = places.flatMap((row, y) => row.flatMap((place, x) => (place === index ? [{ x, y }] : [])));
+    const { x0, y0, x1, y1 } = boundsOf([cells]);
+    return cells.length === (x1 - x0 + 1) * (y1 - y0 + 1);
+  }
+
+  test('have no step of one cell in the gap beside a wall', () => {
+    const stepped = Array.from({ length: 40 }, (_, seed) => seed + 1).flatMap((seed) => {
+      const random = seededRandom(seed);
+      const inch = (low: number, high: number) => `${random.whole(16 * low, 16 * high) / 16} in`;
+      const result = takeoff({
+        ...plainRoom,
+        shape: { kind: 'rectangle', length: inch(60, 200), width: inch(60, 180) },
+        product: { ...plainRoom.product, plankLength: inch(36, 60), plankWidth: inch(4, 9) },
+        rules: { ...plainRoom.rules, layDirection: random.whole(0, 1) === 0 ? 'length' : 'width' },
+      });
+      if (result.status === 'problems') throw new Error(result.problems[0].text);
+      const { places } = floorGrid(result.takeoff);
+      return result.takeoff.pieces.filter((_, i) => !isStraight(places, i)).map(({ label }) => `${seed}: ${label}`);
+    });
+    expect(stepped).toEqual([]);
+  });
+
+  test('stay straight where the rows run a little askew, and steps are in the walls', () => {
+    const floor = plainFloor({ across: 180, rowWidth: 5, rowCount: 20, pieceLength: 48 });
+    for (const degrees of [-3, 2, 88.5, 181]) {
+      const frame = frameOf([floor.outline], -degrees);
+      const turn = (points: readonly Point[]) => points.map((p) => toFrame(frame, p));
+      const askew: Takeoff = {
+        ...floor,
+        rowAngle: degrees,
+        outline: turn(floor.outline),
+        rows: floor.rows.map((row) => ({ ...row, polygon: turn(row.polygon) })),
+        pieces: floor.pieces.map((piece) => ({ ...piece, polygon: turn(piece.polygon) })),
+      };
+      const { places, rowAngle } = floorGrid(askew);
+      expect(Math.abs(rowAngle % 90)).toBe(0);
+      expect(floor.pieces.filter((_, i) => !isStraight(places, i)).map(({ label }) => label)).toEqual([]);
+    }
+  });
+});
+
+test('a column inside a piece, and the strip of a piece beyond one, are drawn', () => {
+  const floor = plainFloor({ across: 60, rowWidth: 6, rowCount: 3, pieceLength: 60 });
+  const column = box(20, 8, 30, 10);
+  const strip = box(40, 10.5, 60, 12);
+  const main = outline([
+    [0, 6],
+    [60, 6],
+    [60, 7.5],
+    [40, 7.5],
+    [40, 12],
+    [0, 12],
+  ]);
+  const index = floor.pieces.findIndex((piece) => piece.rowNumber === 2);
+  const pieces = floor.pieces
+    .filter(({ rowNumber, pieceNumber }) => rowNumber !== 2 || pieceNumber === 1)
+    .map((piece, i) => (i === index ? { ...piece, polygon: main, holes: [[...column].reverse(), strip] } : piece));
+  const { places, cellSize } = floorGrid({ ...floor, pieces, cutouts: [column] });
+  const at = (x: number, y: number) =>
+    places[places.length - 2 - Math.floor(ticksOfInches(y) / cellSize)][1 + Math.floor(ticksOfInches(x) / cellSize)];
+  expect(at(25, 9)).toBe(CUTOUT);
+  expect(at(50, 11.5)).toBe(index);
+  expect(at(10, 9)).toBe(index);
 });
 
 function perimeter(points: readonly Point[]): number {

@@ -127,7 +127,10 @@ describe('filling the order', () => {
     const answer = await fillOrder(store, { ...demoJob, trims, labour: [] });
     expect(answer).toMatchObject({
       status: 'filled',
-      notes: ['Not in this order, so what is entered for it has no effect: Bedrom.', 'No labour is entered.'],
+      notes: [
+        'Not in this order, so what is entered for it has no effect: Bedrom.',
+        'No labour is entered: the price is for the materials alone.',
+      ],
     });
   });
 

@@ -12,7 +12,14 @@ import { type FakeBook, type FakeSheet, fakeBook, installFakes, spreadsheetOf } 
 import { storeOf } from '../support/fakeStore';
 
 const rooms = demoRooms.slice(0, 1);
-const job: HouseEntry = { ...demoJob, doorways: [], appliances: [], stairs: [], floors: demoJob.floors.slice(0, 1) };
+const job: HouseEntry = {
+  ...demoJob,
+  doorways: [],
+  appliances: [],
+  stairs: [],
+  floors: demoJob.floors.slice(0, 1),
+  site: { ...demoJob.site, tearOut: [] },
+};
 // The bedroom's doorway without a bar to choose would keep the price off the page.
 const priced: HouseEntry = {
   ...job,
@@ -96,6 +103,26 @@ describe('an order filled after the homeowner’s page', () => {
     expect(page().flat()).toContain('We bring our own coffee.');
   });
 
+  test('filled again keeps what a person wrote, and neither the line on top nor the number of the page', async () => {
+    await fillHomeowner(store, priced);
+    const sheet = sheetNamed('Homeowner');
+    const numberOf = () => page().findIndex((row) => /^Page [A-Z]{3}-[A-Z]{3}$/.test(String(row[0]))) + 1;
+    sheet.at(numberOf() + 1, 1).value = 'We bring our own coffee.';
+    await fillOrder(store, dearer);
+    sheet.at(1, 40).value = 'Told them on Monday';
+    // A page of which nothing is remembered: what can be told by its words alone is.
+    for (const entry of book.metadata) if (entry.key.endsWith('-lines') && entry.sheet === sheet) entry.value = '';
+    const number = page()[numberOf() - 1][0];
+    const answer = await fillHomeowner(store, dearer);
+    expect(answer).toMatchObject({ kept: ['Homeowner'] });
+    const texts = page().flat();
+    for (const words of ['We bring our own coffee.', 'Told them on Monday']) {
+      expect(texts.filter((text) => text === words)).toHaveLength(1);
+    }
+    expect(texts).not.toContain(TOP);
+    expect(texts).not.toContain(number);
+  });
+
   test('no page, no word', async () => {
     expect(notesOf(await fillOrder(store, priced))).toEqual([]);
     expect(book.sheets.map((sheet) => sheet.name)).not.toContain('Homeowner');
@@ -103,7 +130,7 @@ describe('an order filled after the homeowner’s page', () => {
 });
 
 describe('the homeowner’s page filled beside an order', () => {
-  test('a total that a person changed in the order alone is told: the page does not have it', async () => {
+  test('a total that is written over is told, since the page does not have it; filled as told, the two agree', async () => {
     await fillOrder(store, priced);
     const row = sheetNamed('Order')
       .values()
@@ -112,8 +139,28 @@ describe('the homeowner’s page filled beside an order', () => {
     const answer = await fillHomeowner(store, priced);
     const paid = answer.status === 'filled' ? answer.toPay : '';
     expect(notesOf(answer)).toEqual([
-      `The Order tab comes to $1,234.50 and this page to ${paid}: what is changed in the Order tab alone does not reach the page. Type it into the job, fill the order, then fill the page again.`,
+      `The Order tab comes to $1,234.50 and this page to ${paid}: the job or a room has changed since the order was filled, or a cell of the order that the page does not reckon with. Fill the order, then fill the page again.`,
     ]);
+    await fillOrder(store, priced);
+    expect(notesOf(await fillHomeowner(store, priced))).toEqual([]);
+  });
+
+  test('a price typed into the order is on the page too, and makes a page filled before it older', async () => {
+    await fillHomeowner(store, priced);
+    await fillOrder(store, priced);
+    const row = sheetNamed('Order')
+      .values()
+      .findIndex(([item]) => item === 'Harbour oak');
+    sheetNamed('Order').at(row + 1, 11).value = 5000;
+    const order = await fillOrder(store, priced);
+    expect(notesOf(order)).toEqual([
+      expect.stringMatching(/^Typed in the order and kept: Harbour oak, price 5000/),
+      NOTE,
+    ]);
+    const answer = await fillHomeowner(store, priced);
+    expect(answer).toMatchObject({ toPay: order.status === 'filled' && order.toPay });
+    expect(page().flat()).not.toContain(TOP);
+    expect(notesOf(await fillOrder(store, priced))).not.toContain(NOTE);
   });
 
   test('one that agrees is not spoken of', async () => {
@@ -136,8 +183,16 @@ test('in the built add-on: the line stands above the page, the pictures keep the
   expect([line[6], line[9]].every((count) => /^[1-9]\d*$/.test(count ?? ''))).toBe(true);
   // The totals of the order, worked out by the engine, are the page's to the cent.
   expect(notesOf(await fillHomeowner(built, priced))).toEqual([]);
-  const sheetOf = () => workbook.spreadsheetApp.getActiveSpreadsheet().getSheetByName('Homeowner');
-  const colours = () => sheetOf()?.getDataRange().getBackgrounds() ?? [];
+  const sheetOf = (name: string) => workbook.spreadsheetApp.getActiveSpreadsheet().getSheetByName(name);
+  const priceRow = shownIn(workbook, 'Order').findIndex(([first]) => first === 'Harbour oak') + 1;
+  const price = sheetOf('Order')?.getRange(priceRow, 11);
+  const planned = price?.getValue();
+  // So are they with a price that is typed into the order alone, before it is filled again.
+  price?.setValue(1234.56);
+  expect(notesOf(await fillHomeowner(built, priced))).toEqual([expect.stringMatching(/^Typed in the order and kept/)]);
+  price?.setValue(planned);
+  expect(notesOf(await fillHomeowner(built, priced))).toEqual([]);
+  const colours = () => sheetOf('Homeowner')?.getDataRange().getBackgrounds() ?? [];
   const [before, coloursBefore] = [shownIn(workbook, 'Homeowner'), colours()];
   expect(notesOf(await fillOrder(built, dearer))).toEqual([NOTE]);
   const [top, ...rest] = shownIn(workbook, 'Homeowner');

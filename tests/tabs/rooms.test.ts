@@ -2,7 +2,22 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { checkedEntry } from '../../src/tabs/checkedEntry';
 import { entriesFromCells, roomColumn, roomsBlock, withRoom } from '../../src/tabs/rooms';
-import type { RoomEntry, Typed } from '../../src/takeoff/entry';
+import type { EntryOf, RoomEntry, ShapeEntry, Typed } from '../../src/takeoff/entry';
+import {
+  BOW_FIELDS,
+  CORNER_DIAGONAL_FIELDS,
+  CUTOUT_FIELDS,
+  DIAGONAL_FIELDS,
+  DOORWAY_FIELDS,
+  type EntryField,
+  type EntrySection,
+  NAME_FIELDS,
+  PRODUCT_FIELDS,
+  RECTANGLE_FIELDS,
+  RECTANGLES_FIELDS,
+  RULE_FIELDS,
+  WALL_FIELDS,
+} from '../../src/takeoff/entryFields';
 import { blockValues } from '../support/blockValues';
 import { smallEntry } from '../support/smallTakeoff';
 
@@ -27,94 +42,42 @@ const typed: fc.Arbitrary<Typed> = fc.oneof(
 );
 const name = fc.oneof(fc.string({ maxLength: 30 }), fc.constantFrom('Den', '=Den', "Kid's room 🙂", 'Room', '12'));
 
-const shape = fc.oneof(
-  fc.record({ kind: fc.constant('rectangle' as const), length: typed, width: typed }),
-  fc.record({
-    kind: fc.constant('four walls' as const),
-    walls: fc.tuple(typed, typed, typed, typed),
-    diagonal: typed,
-    otherDiagonal: typed,
-  }),
-  fc.record({
-    kind: fc.constant('walls in order' as const),
-    walls: fc.array(fc.record({ length: typed, turn: typed }), { maxLength: 14 }),
-  }),
-  fc.record({
-    kind: fc.constant('rectangles' as const),
-    rectangles: fc.array(
-      fc.record({
-        change: fc.constantFrom('add' as const, 'take away' as const),
-        fromLeft: typed,
-        fromNear: typed,
-        length: typed,
-        width: typed,
-      }),
-      { maxLength: 12 },
-    ),
-  }),
+/** Anything that may stand in the fields of a section. */
+function anyOf<S extends EntrySection>({ fields }: S): fc.Arbitrary<EntryOf<S>> {
+  const any = ({ use, choices }: EntryField): fc.Arbitrary<Typed> => {
+    if (use === 'choice') return fc.constantFrom(...(choices ?? []).map(([value]) => value));
+    return use === 'words' ? name : typed;
+  };
+  const parts = fields.map((field) => [field.key, any(field)] as const);
+  return fc.record(Object.fromEntries(parts)) as unknown as fc.Arbitrary<EntryOf<S>>;
+}
+
+const listOf = <S extends EntrySection>(section: S, maxLength: number) => fc.array(anyOf(section), { maxLength });
+const kind = <K extends string>(name: K) => fc.record({ kind: fc.constant(name) });
+const both = <A extends object, B extends object>(a: fc.Arbitrary<A>, b: fc.Arbitrary<B>) =>
+  fc.tuple(a, b).map(([one, other]): A & B => ({ ...one, ...other }));
+
+const shape: fc.Arbitrary<ShapeEntry> = fc.oneof(
+  both(kind('rectangle'), anyOf(RECTANGLE_FIELDS)),
+  both(both(kind('four walls'), fc.record({ walls: fc.tuple(typed, typed, typed, typed) })), anyOf(DIAGONAL_FIELDS)),
+  both(
+    kind('walls in order'),
+    fc.record({ walls: listOf(WALL_FIELDS, 14), diagonals: listOf(CORNER_DIAGONAL_FIELDS, 6) }),
+  ),
+  both(kind('rectangles'), fc.record({ rectangles: listOf(RECTANGLES_FIELDS, 12) })),
 );
 
-const entry: fc.Arbitrary<RoomEntry> = fc.record({
-  name,
-  units: fc.constantFrom('us' as const, 'metric' as const),
-  shape,
-  cutouts: fc.array(
-    fc.record({
-      kind: fc.constantFrom('rectangle' as const, 'round' as const),
-      wall: typed,
-      along: typed,
-      off: typed,
-      length: typed,
-      depth: typed,
-    }),
-    { maxLength: 3 },
-  ),
-  doorways: fc.array(
-    fc.record({
-      wall: typed,
-      along: typed,
-      width: typed,
-      floor: fc.constantFrom('transition' as const, 'goes on' as const, 'stays shut' as const),
-      depth: typed,
-      leadsTo: name,
-      itsDoorway: typed,
-      wallThickness: typed,
-    }),
-    { maxLength: 3 },
-  ),
-  product: fc.record({
-    name,
-    kind: fc.constantFrom(
-      'laminate' as const,
-      'engineered wood' as const,
-      'solid wood' as const,
-      'rigid vinyl' as const,
-    ),
-    plankLength: typed,
-    plankWidth: typed,
-    thickness: typed,
-    planksPerBox: typed,
-    boxCoverage: typed,
-    pricePerBox: typed,
+const entry: fc.Arbitrary<RoomEntry> = both(
+  anyOf(NAME_FIELDS),
+  fc.record({
+    shape,
+    bows: listOf(BOW_FIELDS, 4),
+    cutouts: listOf(CUTOUT_FIELDS, 3),
+    doorways: listOf(DOORWAY_FIELDS, 3),
+    product: anyOf(PRODUCT_FIELDS),
+    rules: anyOf(RULE_FIELDS),
   }),
-  rules: fc.record({
-    expansionGap: typed,
-    minStagger: typed,
-    minPiece: typed,
-    minRip: typed,
-    kerf: typed,
-    alignedDistance: typed,
-    markingStep: typed,
-    layDirection: typed,
-    startSide: fc.constantFrom('' as const, 'near' as const, 'far' as const, 'best' as const),
-    firstRow: typed,
-    reuseStrips: fc.constantFrom('' as const, 'yes' as const, 'no' as const),
-    spare: typed,
-    longestAlong: typed,
-    longestAcross: typed,
-    gapBySpan: typed,
-  }),
-});
+);
 
 const sure = { seed: 20_261_125, numRuns: 300 };
 

@@ -61,7 +61,7 @@ describe('a box told by its planks and by its area', () => {
 describe('marking steps', () => {
   test.each(['12"', '1 1/16"', '0.2 mm', '26 mm'])('a step of %s is refused at its field', (markingStep) => {
     const [problem] = problemsOf({ rules: { markingStep } });
-    expect(problem).toMatch(/^rules\.markingStep \| marking step: .* is no step to mark cuts in\./);
+    expect(problem).toMatch(/^rules\.markingStep \| Marking step: .* is no step to mark cuts in\./);
   });
 
   test.each(['1"', '0.25 mm'])('a step of %s, the coarsest or the finest, is used', (markingStep) => {

@@ -4,7 +4,7 @@ import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEnt
 import { fillOrder } from '../../src/tabs/jobTabs';
 import { type PackedContent, packBlock, unpackContent } from '../../src/tabs/packed';
 import { saveRoom } from '../../src/tabs/roomTabs';
-import type { TabStore, WriteAnswer } from '../../src/tabs/tabStore';
+import type { OurTab, TabAsRead, TabStore, WriteAnswer } from '../../src/tabs/tabStore';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import { openWorkbookPage, type WorkbookPage } from '../support/browser';
 import { plainRoom } from '../support/roomEntries';
@@ -44,10 +44,13 @@ const job: HouseEntry = {
 const store: TabStore = {
   async read(mark, title) {
     const answer = await workbook.runScript('readTabCells', mark, title);
-    const { cells, version } = answer as { readonly cells: PackedContent[][]; readonly version: string };
-    return { cells: cells.map((row) => row.map(unpackContent)), version };
+    const { cells, ...read } = answer as Omit<TabAsRead, 'cells'> & { readonly cells: PackedContent[][] };
+    return { ...read, cells: cells.map((row) => row.map(unpackContent)) };
   },
   write: async (block, version) => (await workbook.runScript('fillTab', packBlock(block), version)) as WriteAnswer,
+  tabs: async () => (await workbook.runScript('tabsOfOurs')) as readonly OurTab[],
+  putOnTop: async (mark, words) => void (await workbook.runScript('putOnTopOfTab', mark, words)),
+  rename: async (mark, newMark, newTitle) => void (await workbook.runScript('renameTab', mark, newMark, newTitle)),
 };
 
 async function cellBeside(item: string, column: 'G' | 'J' | 'K' | 'L'): Promise<string> {

@@ -6,8 +6,8 @@ import { TICKS_PER_MM, type Ticks } from '../../geometry/length';
 import type { Point } from '../../geometry/point';
 import { boundsOf, contains, type Region } from '../../geometry/polygon';
 import { unitOf } from '../../geometry/turn';
-import type { DoorwayMark, FloorPiece, Takeoff } from '../../takeoff/result';
-import type { Sketch, WallMark } from '../form/firstLook';
+import type { DoorwayMark, FloorPiece, Takeoff, WallMark } from '../../takeoff/result';
+import type { Sketch } from '../form/firstLook';
 import { type LabelPlace, labelPlaceOf } from './labelPlace';
 
 /** A place on paper, y down. */
@@ -84,7 +84,7 @@ export const WHITE_LINE = 1.6;
 export const WALL = 4;
 
 /** The room with its floor, and its pieces when they are planned. */
-export function drawingOf(room: Sketch | Takeoff, paper: PaperSize, walls: readonly WallMark[]): Drawing {
+export function drawingOf(room: Sketch | Takeoff, paper: PaperSize): Drawing {
   const pieces = 'pieces' in room ? room.pieces : [];
   const degrees = 'pieces' in room ? room.rowAngle : 0;
   const { scale, ...size } = scaleFor([room.outline, ...room.floor], paper);
@@ -96,7 +96,7 @@ export function drawingOf(room: Sketch | Takeoff, paper: PaperSize, walls: reado
     floor: pathOf(room.floor, scale),
     cutouts: room.cutouts.map((cutout) => pathOf([cutout], scale)),
     doorways,
-    wallNumbers: wallNumbersOf(walls, doorways, [room.outline], scale),
+    wallNumbers: wallNumbersOf(room.walls, doorways, [room.outline], scale).map((number) => onPaper(number, paper)),
     pieces: pieces.map((piece) => pieceOf(piece, degrees, scale)),
     start: startOf(pieces, degrees, scale),
   };
@@ -149,7 +149,10 @@ function doorwayOf({ doorwayNumber, from, to, floor }: DoorwayMark, outline: Reg
 /** How far apart on paper two numbers outside the walls must stand, and how long a wall must be to get one. */
 const APART = 15;
 
-/** Beside the middle of each wall, or as near to it as doorways and other numbers leave room. */
+/**
+ * Outside the room beside the middle of each wall, or as near to it as doorways and other numbers leave room. None at a
+ * wall with floor on both sides, such as one between two joined rooms.
+ */
 function wallNumbersOf(
   walls: readonly WallMark[],
   doorways: readonly DrawnDoorway[],
@@ -166,12 +169,39 @@ function wallNumbersOf(
       x: a.x + (b.x - a.x) * part + out.x * away,
       y: a.y + (b.y - a.y) * part + out.y * away,
     }));
-    const free = places.find((place) => taken.every(({ x, y }) => Math.hypot(x - place.x, y - place.y) >= APART));
+    const isFree = (place: PaperPoint) =>
+      taken.every(({ x, y }) => Math.hypot(x - place.x, y - place.y) >= APART) && isOutside(place, outline, scale);
+    const free = places.find(isFree);
     if (!free) return [];
     taken.push(free);
     return [{ ...free, wallNumber }];
   });
 }
+
+/** A number of three letters, such as W10, is wider than the paper beside the room. */
+function onPaper(number: Drawing['wallNumbers'][number], { width }: PaperSize): Drawing['wallNumbers'][number] {
+  const half = (LETTER_WIDTH * `W${number.wallNumber}`.length) / 2;
+  return { ...number, x: Math.min(Math.max(number.x, half), width - half) };
+}
+
+/** Of a letter at the size of wall numbers, from what Chromium shows. */
+const LETTER_WIDTH = 7;
+
+/** Whether a number of two figures stands clear of the room. */
+function isOutside({ x, y }: PaperPoint, outline: Region, { perTick, place }: Scale): boolean {
+  const origin = place({ x: 0, y: 0 });
+  const inRoom = (dx: number, dy: number): Point => ({
+    x: Math.round((x + dx - origin.x) / perTick),
+    y: Math.round((origin.y - y - dy) / perTick),
+  });
+  return [-NUMBER_WIDTH, 0, NUMBER_WIDTH].every((dx) =>
+    [-NUMBER_HEIGHT, NUMBER_HEIGHT].every((dy) => !contains(outline, inRoom(dx, dy))),
+  );
+}
+
+/** Half the width and height of a wall's number on paper. */
+const NUMBER_WIDTH = 7;
+const NUMBER_HEIGHT = 4;
 
 /** From the face of a wall to the middle of a number beside it: figures are wider than high. */
 function labelDistance(out: PaperPoint): number {

@@ -3,7 +3,6 @@
 import { boundsOf } from '../../geometry/polygon';
 import { directionText } from '../../tabs/layDirectionText';
 import type { FloorPiece, Takeoff } from '../../takeoff/result';
-import type { WallMark } from '../form/firstLook';
 import { headline } from '../outcome/numbers';
 import { button, byId, element } from '../parts/dom';
 import { keepReachable } from '../parts/scrollArea';
@@ -20,7 +19,7 @@ const WIDE_PAGE = { width: 800, height: 480 };
 const TALL_PAGE = { width: 560, height: 650 };
 
 /** Opens the enlarged floor. */
-export function openEnlarged(plan: Takeoff, walls: readonly WallMark[], events: PieceEvents): void {
+export function openEnlarged(plan: Takeoff, events: PieceEvents): void {
   let step: number = FIRST_STEP;
   const dialog = element('dialog', { class: 'enlarged', 'aria-labelledby': 'enlarged-heading' });
   const paper = element('div', { class: 'enlarged-paper' });
@@ -33,7 +32,7 @@ export function openEnlarged(plan: Takeoff, walls: readonly WallMark[], events: 
   };
   const draw = () => {
     const times = STEPS[step];
-    const drawing = drawingOf(plan, { width: PAPER_WIDTH * times, height: PAPER_HEIGHT * times }, walls);
+    const drawing = drawingOf(plan, { width: PAPER_WIDTH * times, height: PAPER_HEIGHT * times });
     const picture = drawingElement(drawing, { ...events, shown }, 'enlarged');
     picture.setAttribute('width', String(drawing.width));
     picture.setAttribute('height', String(Math.ceil(drawing.height)));
@@ -47,7 +46,7 @@ export function openEnlarged(plan: Takeoff, walls: readonly WallMark[], events: 
   };
   const smaller = button('−', () => by(-1), { 'aria-label': 'Smaller' });
   const larger = button('+', () => by(1), { 'aria-label': 'Larger' });
-  const print = button('Print', () => printFloor(plan, walls));
+  const print = button('Print', () => printFloor(plan));
   const close = button('Close', () => dialog.close());
   dialog.append(
     element('h2', { id: 'enlarged-heading' }, plan.entry.name || 'The floor'),
@@ -63,12 +62,12 @@ export function openEnlarged(plan: Takeoff, walls: readonly WallMark[], events: 
 }
 
 /** Puts the floor on the page that is printed: one page, black on white. */
-function printFloor(plan: Takeoff, walls: readonly WallMark[]): void {
-  byId('sheet').replaceChildren(...sheetContent(plan, walls));
+function printFloor(plan: Takeoff): void {
+  byId('sheet').replaceChildren(...sheetContent(plan));
   window.print();
 }
 
-function sheetContent(plan: Takeoff, walls: readonly WallMark[]): Element[] {
+function sheetContent(plan: Takeoff): Element[] {
   const { name } = plan.entry;
   const { x0, y0, x1, y1 } = boundsOf([plan.outline]);
   const isWide = x1 - x0 > y1 - y0;
@@ -79,7 +78,7 @@ function sheetContent(plan: Takeoff, walls: readonly WallMark[]): Element[] {
     element('h1', {}, name || 'Floor'),
     element('p', {}, `${product}${headline(plan)}`),
     element('p', {}, `${directionText(plan)} Row 1 is hatched. ${doors.join('. ')}`),
-    drawingElement(drawingOf(plan, isWide ? WIDE_PAGE : TALL_PAGE, walls), null, 'print'),
+    drawingElement(drawingOf(plan, isWide ? WIDE_PAGE : TALL_PAGE), null, 'print'),
   ];
 }
 

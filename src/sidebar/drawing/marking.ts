@@ -5,8 +5,10 @@
 import type { Ticks, Units } from '../../geometry/length';
 import { type Bounds, boundsOf, type Region } from '../../geometry/polygon';
 import { frameOf, regionToFrame } from '../../geometry/turn';
-import { type Marking, markingOf, type Notch, type Slant } from '../../layout/marking';
-import { LENGTH_RULES } from '../../layout/rules';
+import { type Marking, markingOf } from '../../layout/marking';
+import type { Notch } from '../../layout/notches';
+import { usualLength } from '../../layout/rules';
+import type { Slant } from '../../layout/slants';
 import type { FloorPiece, Takeoff } from '../../takeoff/result';
 import { lengthText, readLength } from '../../takeoff/text/lengthText';
 import { regionOf } from './drawing';
@@ -57,9 +59,8 @@ export function markedPieceOf(piece: FloorPiece, plan: Takeoff): MarkedPiece {
 
 /** The step to which cuts are marked. */
 function stepOf({ entry, units }: Takeoff): Ticks {
-  const rule = LENGTH_RULES.filter(({ key }) => key === 'markingStep')[0];
   const typed = readLength(entry.rules.markingStep, 'plank', units);
-  return typed.ok && typed.ticks > 0 ? typed.ticks : rule[units];
+  return typed.ok && typed.ticks > 0 ? typed.ticks : usualLength('markingStep', units);
 }
 
 function restOf({ keeps }: FloorPiece, plan: Takeoff, box: Bounds): Pick<MarkedPiece, 'restFrom' | 'restTo'> {
@@ -87,8 +88,10 @@ function lengthDimensions(piece: FloorPiece, { longEdges }: Marking, box: Bounds
   const isStartShort = start.to - start.from <= far.to - far.from;
   const short = isStartShort ? start : far;
   if (short.to - short.from === box.x1) return [along('bottom', 0, box.x1, 'Length', show(piece.length))];
+  const long = along(isStartShort ? 'top' : 'bottom', 0, box.x1, 'Length, to the long point', show(piece.length));
+  if (piece.shortPoint === 0) return [long];
   return [
-    along(isStartShort ? 'top' : 'bottom', 0, box.x1, 'Length, to the long point', show(piece.length)),
+    long,
     along(isStartShort ? 'bottom' : 'top', short.from, short.to, 'Length, to the short point', show(piece.shortPoint)),
   ];
 }
@@ -121,10 +124,10 @@ function cornerDimensions(corner: Slant, box: Bounds, show: Show): readonly Dime
 }
 
 function notchDimensions(notch: Notch, box: Bounds, show: Show): readonly Dimension[] {
-  const { end, edge, fromEnd, fromEdge, length, depth, isHole } = notch;
+  const { end, edge, opensTo, fromEnd, fromEdge, length, depth } = notch;
   const side = edge === 'start' ? 'bottom' : 'top';
-  const name = isHole ? 'Hole' : 'Notch';
-  const { x0: x, y0: y } = boundsOf([notch.outline]);
+  const name = opensTo === 'nothing' ? 'Hole' : 'Notch';
+  const { x0: x, y0: y } = notch.box;
   const toEnd = end === 'left' ? ([x - fromEnd, x] as const) : ([x + length, x + length + fromEnd] as const);
   const toEdge = edge === 'start' ? ([0, y] as const) : ([y + depth, box.y1] as const);
   return [

@@ -26,10 +26,8 @@ export function sourceWords({ plankNumber, keeps, stripOf, rest }: FloorPiece): 
 export function sizeWords(piece: FloorPiece, units: Units): string {
   const show = (ticks: Ticks) => lengthText(ticks, units, 'piece');
   const { length, shortPoint, widthLeft, widthRight } = piece;
-  const long =
-    shortPoint === length
-      ? `${show(length)} long`
-      : `${show(length)} to the long point, ${show(shortPoint)} to the short`;
+  const short = shortPoint === 0 ? 'the other edge runs out' : `${show(shortPoint)} to the short`;
+  const long = shortPoint === length ? `${show(length)} long` : `${show(length)} to the long point, ${short}`;
   const wide =
     widthLeft === widthRight
       ? `${show(widthLeft)} wide`

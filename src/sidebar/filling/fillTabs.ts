@@ -1,5 +1,10 @@
 /** Fills a room's tabs one after the other, and says how far it has got. */
-import { fillCutList, fillFloorPlan, saveRoom } from '../../tabs/roomTabs';
+import { cutListMark } from '../../tabs/cutList';
+import { floorPlanMark } from '../../tabs/floorPlan';
+import { keptTabs } from '../../tabs/jobTabs';
+import { leaveTicked, type MayReplan, ticksAtStake } from '../../tabs/laidWork';
+import { type FreshFloor, freshFloors, tellReplaced } from '../../tabs/planMark';
+import { fillCutList, fillFloorPlan, leftWords, saveRoom } from '../../tabs/roomTabs';
 import type { TabStore, WrittenTab } from '../../tabs/tabStore';
 import type { RoomEntry } from '../../takeoff/entry';
 import type { Takeoff } from '../../takeoff/result';
@@ -27,6 +32,12 @@ export interface Filling {
   readonly failures: readonly string[];
   /** Whether the room stands in the tab of rooms now. */
   readonly isSaved: boolean;
+  /** Sentences about lists left as they are because of ticks: then the floor's own tabs are not filled. */
+  readonly left: readonly string[];
+  /** Names of tabs that say now that they no longer hold. */
+  readonly replaced: readonly string[];
+  /** Names of tabs with something at their foot that a person wrote and whose place is gone. */
+  readonly kept: readonly string[];
 }
 
 /** What is filled into the tabs of a room. */
@@ -37,37 +48,72 @@ export interface RoomTabs {
   readonly takeoff: Takeoff;
 }
 
-/**
- * Never throws: what fails is told.
- *
- * @param now milliseconds of some clock
- */
-export async function fillTabs(
-  { entry, takeoff }: RoomTabs,
-  store: TabStore,
-  now: () => number,
-  told: (progress: FillProgress) => void,
-): Promise<Filling> {
-  const steps: readonly { readonly step: string; run(): Promise<WrittenTab | null | readonly string[]> }[] = [
-    { step: 'Saving the room', run: () => saveRoom(store, entry) },
-    { step: 'Filling the cut list', run: () => fillCutList(store, takeoff) },
-    { step: 'Filling the floor plan', run: () => fillFloorPlan(store, takeoff) },
-  ];
-  const filled: FilledTab[] = [];
-  const failures: string[] = [];
-  let isSaved = false;
-  for (const [i, { step, run }] of steps.entries()) {
-    told({ step, stepNumber: i + 1, stepCount: steps.length });
-    const start = now();
-    try {
-      const answer = await run();
-      if (answer && 'tab' in answer) filled.push({ tab: answer.tab, ms: now() - start });
-      else failures.push(...(answer ?? []));
-      isSaved ||= i === 0 && filled.length > 0;
-    } catch (error) {
-      // The next step would most likely fail as well, after as long a wait.
-      return { filled, failures: [...failures, (error as Error).message], isSaved };
-    }
+/** What is told while filling, and asked. */
+export interface FillTalk {
+  /** Milliseconds of some clock. */
+  readonly now: () => number;
+  readonly told: (progress: FillProgress) => void;
+  readonly mayReplan?: MayReplan;
+}
+
+/** Never throws: what fails is told. */
+export async function fillTabs(room: RoomTabs, store: TabStore, talk: FillTalk): Promise<Filling> {
+  const filling = new TabFilling(room, store, talk);
+  try {
+    await filling.run();
+  } catch (error) {
+    // The next step would most likely fail as well, after as long a wait.
+    filling.failures.push((error as Error).message);
   }
-  return { filled, failures, isSaved };
+  const { filled, failures, isSaved, left, replaced, written } = filling;
+  return { filled, failures, isSaved, left, replaced, kept: keptTabs(written) };
+}
+
+/** Holds what has been filled so far. */
+class TabFilling {
+  readonly filled: FilledTab[] = [];
+  readonly written: WrittenTab[] = [];
+  readonly failures: string[] = [];
+  left: readonly string[] = [];
+  replaced: readonly string[] = [];
+  isSaved = false;
+  private stepNumber = 0;
+
+  constructor(
+    private readonly room: RoomTabs,
+    private readonly store: TabStore,
+    private readonly talk: FillTalk,
+  ) {}
+
+  async run(): Promise<void> {
+    const { store } = this;
+    const { entry, takeoff } = this.room;
+    const [floor] = freshFloors([takeoff]);
+    await this.step('Saving the room', () => saveRoom(store, entry));
+    this.isSaved = this.filled.length > 0;
+    if (!(await this.mayFill(floor))) return;
+    await this.step('Filling the cut list', () => fillCutList(store, takeoff, floor));
+    await this.step('Filling the floor plan', () => fillFloorPlan(store, takeoff, floor));
+    const { name } = takeoff.entry;
+    this.replaced = await tellReplaced(store, [floor], [cutListMark(name), floorPlanMark(name)]);
+  }
+
+  private async step(step: string, work: () => Promise<WrittenTab | null | readonly string[]>): Promise<void> {
+    this.stepNumber += 1;
+    this.talk.told({ step, stepNumber: this.stepNumber, stepCount: 3 });
+    const start = this.talk.now();
+    const answer = await work();
+    if (answer && 'tab' in answer) {
+      this.filled.push({ tab: answer.tab, ms: this.talk.now() - start });
+      this.written.push(answer);
+    } else this.failures.push(...(answer ?? []));
+  }
+
+  /** Work that is done is not planned anew unless the person says so. */
+  private async mayFill(floor: FreshFloor): Promise<boolean> {
+    const stake = await ticksAtStake(this.store, [floor]);
+    if (stake.length === 0 || (await (this.talk.mayReplan ?? leaveTicked)(stake))) return true;
+    this.left = stake.map(({ tab, tickedCount }) => leftWords(tab, tickedCount));
+    return false;
+  }
 }

@@ -1,11 +1,26 @@
 /** The button that fills the tabs, how far that is, and the way to each tab. */
+import { stakeWords, type TickedList } from '../../tabs/laidWork';
+import { type ChangedRoom, changedRoom } from '../../tabs/roomTabs';
 import type { RoomEntry } from '../../takeoff/entry';
 import { secondsText } from '../outcome/numbers';
 import { busyButton } from '../parts/busyButton';
 import { button, element } from '../parts/dom';
+import { asked } from '../parts/question';
 import { NOT_FILLED, takeBackNotFilled, toldLine } from '../parts/toldLine';
 import { NOT_CONNECTED, type Spreadsheet } from '../sheetStore';
 import { type FilledTab, type Filling, type FillProgress, fillTabs, type RoomTabs } from './fillTabs';
+
+/** What the page around it knows of the room. */
+export interface FillEvents {
+  /** The room to fill tabs with; null when there is none, after the page has said why. */
+  wanted(): RoomTabs | null;
+  /** The room as the page last read or saved it; null when it never did. */
+  opened(): RoomEntry | null;
+  /** The room is saved. */
+  saved(room: RoomEntry): void;
+  /** The room is to be opened again as it stands in its tab. */
+  reopened(name: string): void;
+}
 
 /** The part of the page that fills tabs. */
 export interface FillPart {
@@ -14,16 +29,9 @@ export interface FillPart {
   putRight(): void;
 }
 
-/**
- *
- * @param wanted the room to fill tabs with; null when there is none, after the page has said why
- * @param saved the room is saved
- */
-export function fillPart(
-  spreadsheet: Spreadsheet | null,
-  wanted: () => RoomTabs | null,
-  saved: (room: RoomEntry) => void,
-): FillPart {
+/** @param spreadsheet null when the page is opened without one: then nothing can be filled */
+export function fillPart(spreadsheet: Spreadsheet | null, events: FillEvents): FillPart {
+  const question = element('div', { class: 'question', role: 'alert' });
   const told = toldLine();
   const bar = element('progress', { max: 3, value: 0, hidden: true, 'aria-label': 'Filling the tabs' });
   const ways = element('div', { class: 'ways-to-tabs' });
@@ -32,31 +40,84 @@ export function fillPart(
     tell(`${stepNumber} of ${stepCount}: ${step} ...`);
     bar.value = stepNumber - 0.5;
   };
-  const press = async (): Promise<void> => {
-    ways.replaceChildren();
-    const room = wanted();
-    if (!room) return tell(NOT_FILLED);
-    if (!spreadsheet) return tell(NOT_CONNECTED);
+  const mayReplan = async (lists: readonly TickedList[]) => {
+    tell('Pieces are ticked: see the question below.');
+    return (await asked(question, stakeWords(lists), [LEAVE, 'Fill all the same'])) === 1;
+  };
+  const fill = async (room: RoomTabs, store: Spreadsheet): Promise<void> => {
     bar.hidden = false;
     const start = performance.now();
-    const filling = await fillTabs(room, spreadsheet, () => performance.now(), progress);
+    const filling = await fillTabs(room, store, { now: () => performance.now(), told: progress, mayReplan });
     bar.hidden = true;
     tell(fillingWords(filling, performance.now() - start));
-    if (filling.isSaved) saved(room.entry);
-    ways.replaceChildren(...filling.filled.map(({ tab }) => wayTo(tab, spreadsheet, tell)));
+    if (filling.isSaved) events.saved(room.entry);
+    const names = [...new Set([...filling.filled.map(nameOf), ...filling.replaced])];
+    ways.replaceChildren(...names.map((tab) => wayTo(tab, store, tell)));
+  };
+  const press = async (): Promise<void> => {
+    ways.replaceChildren();
+    const room = events.wanted();
+    if (!room) return tell(NOT_FILLED);
+    if (!spreadsheet) return tell(NOT_CONNECTED);
+    const answer = await mayWriteOver(room.entry);
+    if (answer === 'fill') return fill(room, spreadsheet);
+    tell(answer === 'open' ? '' : 'Nothing was filled.');
+    if (answer === 'open') events.reopened(room.entry.name);
+  };
+  /** What somebody has typed in the tab of rooms meanwhile is not written over without asking. */
+  const mayWriteOver = async (entry: RoomEntry): Promise<'fill' | 'open' | 'nothing'> => {
+    if (!spreadsheet) return 'nothing';
+    tell('Looking at the saved rooms ...');
+    try {
+      const changed = await changedRoom(spreadsheet, entry, events.opened());
+      if (!changed) return 'fill';
+      tell('');
+      const chosen = await asked(question, changedWords(entry.name, changed), OVER_ANSWERS);
+      return (['open', 'fill', 'nothing'] as const)[chosen] ?? 'nothing';
+    } catch {
+      // Saving will fail the same way, and say why.
+      return 'fill';
+    }
   };
   const start = busyButton('Fill the tabs', press, { id: 'fill-button', class: 'main' });
   return {
-    element: element('div', { class: 'fill' }, start, bar, told, ways),
+    element: element('div', { class: 'fill' }, start, bar, told, question, ways),
     putRight: () => takeBackNotFilled(told),
   };
 }
 
-/** `3 tabs filled in 2.4 s.`, or what failed and what to do. */
-export function fillingWords({ filled, failures }: Filling, ms: number): string {
-  if (failures.length === 0) return `${filled.length} tabs filled in ${secondsText(ms)}.`;
+/** The first answer, and what is meant when none is given. */
+const LEAVE = 'Leave them as they are';
+const OVER_ANSWERS = ['Open it as it stands there', 'Write over it', 'Neither'];
+/** Our choice: more lines than this are only counted. */
+const MOST_LINES = 6;
+
+function changedWords(name: string, { lines, isOther }: ChangedRoom): string {
+  const shown = lines.slice(0, MOST_LINES).join('; ');
+  const rest = lines.length > MOST_LINES ? `; and ${lines.length - MOST_LINES} more` : '';
+  if (isOther) return `A room named ${name} is saved already, with other entries: ${shown}${rest}.`;
+  return `${name} was changed in the tab of rooms since it was opened here: ${shown}${rest}.`;
+}
+
+/** `3 tabs filled in 2.4 s.`, or what failed and what to do; then what was left, what no longer holds, what was kept. */
+export function fillingWords({ filled, failures, left, replaced, kept }: Filling, ms: number): string {
+  const rest = [...left, ...besidesWords(replaced, kept)];
+  if (failures.length === 0) {
+    const count = filled.length === 1 ? '1 tab' : `${filled.length} tabs`;
+    return [`${count} filled in ${secondsText(ms)}.`, ...rest].join(' ');
+  }
   const done = filled.length === 0 ? 'No tab was filled.' : `Filled: ${filled.map(nameOf).join(', ')}.`;
-  return `${failures.join(' ')} ${done} Nothing you typed is lost: press the button to try again.`;
+  const words = `${failures.join(' ')} ${done} Nothing you typed is lost: press the button to try again.`;
+  return [words, ...rest].join(' ');
+}
+
+/** What filling has done besides: lists that no longer hold, and what a person wrote that stands at a foot now. */
+export function besidesWords(replaced: readonly string[], kept: readonly string[]): readonly string[] {
+  const names = (tabs: readonly string[]) => tabs.map((tab) => `"${tab}"`).join(', ');
+  return [
+    ...(replaced.length > 0 ? [`No longer true, and marked so: ${names(replaced)}.`] : []),
+    ...(kept.length > 0 ? [`What you wrote there and has lost its place stands at the foot of ${names(kept)}.`] : []),
+  ];
 }
 
 function nameOf({ tab }: FilledTab): string {

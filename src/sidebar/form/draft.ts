@@ -3,16 +3,18 @@
  * typed is lost when a person looks at another way to measure. Fields go by the paths of `Problem.field`.
  */
 import type { Units } from '../../geometry/length';
+import { BLANK_RULES, blankOf, type RoomEntry, type ShapeEntry, type Typed } from '../../takeoff/entry';
 import {
-  BLANK_RULES,
-  type CutoutEntry,
-  type DoorwayEntry,
-  type RectangleEntry,
-  type RoomEntry,
-  type ShapeEntry,
-  type Typed,
-  type WallEntry,
-} from '../../takeoff/entry';
+  BOW_FIELDS,
+  CORNER_DIAGONAL_FIELDS,
+  CUTOUT_FIELDS,
+  DIAGONAL_FIELDS,
+  DOORWAY_FIELDS,
+  PRODUCT_FIELDS,
+  RECTANGLE_FIELDS,
+  RECTANGLES_FIELDS,
+  WALL_FIELDS,
+} from '../../takeoff/entryFields';
 import { replacedAt } from './replacedAt';
 
 /** The ways to measure a room. */
@@ -25,31 +27,22 @@ export interface Draft extends Omit<RoomEntry, 'shape'> {
 }
 
 /** The lists of an entry, by their paths. */
-export type ListPath = 'shape.walls' | 'shape.rectangles' | 'cutouts' | 'doorways';
+export type ListPath = 'shape.walls' | 'shape.diagonals' | 'shape.rectangles' | 'bows' | 'cutouts' | 'doorways';
 
-const BLANK_WALL: WallEntry = { length: '', turn: 'R' };
-const BLANK_RECTANGLE: RectangleEntry = { change: 'add', fromLeft: '', fromNear: '', length: '', width: '' };
-const BLANK_CUTOUT: CutoutEntry = { kind: 'rectangle', wall: '', along: '', off: '', length: '', depth: '' };
-const BLANK_DOORWAY: DoorwayEntry = {
-  wall: '',
-  along: '',
-  width: '',
-  floor: 'transition',
-  depth: '',
-  leadsTo: '',
-  itsDoorway: '',
-  wallThickness: '',
-};
+const BLANK_WALL = blankOf(WALL_FIELDS);
+const BLANK_RECTANGLE = blankOf(RECTANGLES_FIELDS);
 const BLANK_ITEMS: Readonly<Record<ListPath, object>> = {
   'shape.walls': BLANK_WALL,
+  'shape.diagonals': blankOf(CORNER_DIAGONAL_FIELDS),
   'shape.rectangles': BLANK_RECTANGLE,
-  cutouts: BLANK_CUTOUT,
-  doorways: BLANK_DOORWAY,
+  bows: blankOf(BOW_FIELDS),
+  cutouts: blankOf(CUTOUT_FIELDS),
+  doorways: blankOf(DOORWAY_FIELDS),
 };
 const BLANK_SHAPES: Draft['shapes'] = {
-  rectangle: { kind: 'rectangle', length: '', width: '' },
-  'four walls': { kind: 'four walls', walls: ['', '', '', ''], diagonal: '', otherDiagonal: '' },
-  'walls in order': { kind: 'walls in order', walls: [BLANK_WALL, BLANK_WALL, BLANK_WALL, BLANK_WALL] },
+  rectangle: { kind: 'rectangle', ...blankOf(RECTANGLE_FIELDS) },
+  'four walls': { kind: 'four walls', walls: ['', '', '', ''], ...blankOf(DIAGONAL_FIELDS) },
+  'walls in order': { kind: 'walls in order', walls: [BLANK_WALL, BLANK_WALL, BLANK_WALL, BLANK_WALL], diagonals: [] },
   rectangles: { kind: 'rectangles', rectangles: [BLANK_RECTANGLE, BLANK_RECTANGLE] },
 };
 
@@ -60,18 +53,10 @@ export function blankDraft(units: Units): Draft {
     units,
     kind: 'rectangle',
     shapes: BLANK_SHAPES,
+    bows: [],
     cutouts: [],
     doorways: [],
-    product: {
-      name: '',
-      kind: 'laminate',
-      plankLength: '',
-      plankWidth: '',
-      thickness: '',
-      planksPerBox: '',
-      boxCoverage: '',
-      pricePerBox: '',
-    },
+    product: blankOf(PRODUCT_FIELDS),
     rules: BLANK_RULES,
   };
 }
@@ -89,8 +74,8 @@ export function draftOf({ shape, ...rest }: RoomEntry): Draft {
 
 /** The entry as it stands in the form. */
 export function entryOf({ kind, shapes, ...rest }: Draft): RoomEntry {
-  const { name, units, cutouts, doorways, product, rules } = rest;
-  return { name, units, shape: shapes[kind], cutouts, doorways, product, rules };
+  const { name, units, bows, cutouts, doorways, product, rules } = rest;
+  return { name, units, shape: shapes[kind], bows, cutouts, doorways, product, rules };
 }
 
 /** What stands in a field; '' where there is no such field. */
@@ -159,6 +144,7 @@ function withWalls(draft: Draft, renumbered: (wall: number) => number | ''): Dra
   const layDirection = direction ? (wall === '' ? '' : `wall ${wall}`) : draft.rules.layDirection;
   return {
     ...draft,
+    bows: draft.bows.map((bow) => ({ ...bow, wall: moved(bow.wall) })),
     cutouts: draft.cutouts.map((cutout) => ({ ...cutout, wall: moved(cutout.wall) })),
     doorways: draft.doorways.map((doorway) => ({ ...doorway, wall: moved(doorway.wall) })),
     rules: { ...draft.rules, layDirection },

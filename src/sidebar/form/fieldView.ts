@@ -2,7 +2,7 @@
 import type { Units } from '../../geometry/length';
 import type { Typed } from '../../takeoff/entry';
 import { element } from '../parts/dom';
-import { type Choice, type FieldUse, type FormField, unitOf } from './fields';
+import { type Choice, type FormField, type FormUse, unitOf } from './fields';
 
 /** What the form tells when a person works in it. */
 export interface FieldEvents {
@@ -37,7 +37,7 @@ export function problemId(path: string): string {
 export function fieldBlock(field: FormField, place: FieldPlace, events: FieldEvents): HTMLElement {
   const { path, value } = place;
   const block = element('div', { class: field.isWide ? 'field wide' : 'field', 'data-path': path });
-  if (field.use === 'choice or own') block.append(...choiceOrOwn(field, place, events));
+  if (field.own) block.append(...choiceOrOwn(field, place, events));
   else if (field.choices)
     block.append(...labelled(field, place, choiceBox(path, field.choices, String(value), events)));
   else block.append(...labelled(field, place, textBox(path, value, field, events)));
@@ -75,7 +75,7 @@ function labelled(field: FormField, place: FieldPlace, box: HTMLElement): HTMLEl
   return [label, box, helpUnder(box, place.path, field.help)];
 }
 
-function labelWords(label: string, use: FieldUse, units: Units): (Node | string)[] {
+function labelWords(label: string, use: FormUse, units: Units): (Node | string)[] {
   const unit = unitOf(use, units);
   return unit === '' ? [label] : [`${label} `, element('span', { class: 'unit' }, `(${unit})`)];
 }
@@ -103,7 +103,7 @@ function textBox(
     autocomplete: 'off',
     spellcheck: 'false',
     autocapitalize: 'off',
-    inputmode: use === 'count' ? 'numeric' : 'text',
+    inputmode: use === 'count' || use === 'wall' ? 'numeric' : 'text',
   });
   box.addEventListener('input', () => events.changed(path, box.value, false));
   box.addEventListener('blur', () => events.left(path));
@@ -132,7 +132,7 @@ const OWN = 'own';
 
 function choiceOrOwn(field: FormField, place: FieldPlace, events: FieldEvents): HTMLElement[] {
   const { path, value, units } = place;
-  const { choices = [], own } = field;
+  const { choices = [], own, use } = field;
   const isOwn = own !== undefined && (place.isOwn || !choices.some((choice) => choice.value === value));
   const offered = own ? [...choices, { value: OWN, words: own.words }] : choices;
   const box = selectBox(`${fieldId(path)}-choice`, offered, isOwn ? OWN : String(value));
@@ -147,8 +147,8 @@ function choiceOrOwn(field: FormField, place: FieldPlace, events: FieldEvents): 
     label.htmlFor = box.id;
     return [label, box];
   }
-  const typed = textBox(path, value, { use: own.use }, events);
-  const ownLabel = element('label', { for: typed.id, class: 'own' }, ...labelWords(own.label, own.use, units));
+  const typed = textBox(path, value, { use }, events);
+  const ownLabel = element('label', { for: typed.id, class: 'own' }, ...labelWords(own.label, use, units));
   const parts = [label, box, ownLabel, typed];
   return field.help ? [...parts, helpUnder(typed, path, field.help)] : parts;
 }

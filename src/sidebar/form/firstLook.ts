@@ -3,12 +3,11 @@
  * so that walls are drawn while the product is not typed yet.
  */
 import type { Region } from '../../geometry/polygon';
-import type { Wall } from '../../room/walls';
 import { checkedEntry, LONGEST_ROOM_NAME } from '../../tabs/checkedEntry';
 import { tabProblems } from '../../tabs/tabProblems';
 import { BLANK_RULES, type ProductEntry, type RoomEntry } from '../../takeoff/entry';
 import { type DrawnRoom, drawRoom } from '../../takeoff/reading/drawRoom';
-import type { DoorwayMark, Problem } from '../../takeoff/result';
+import type { DoorwayMark, Problem, WallMark } from '../../takeoff/result';
 
 /** A room with its floor, no piece in it yet. */
 export interface Sketch {
@@ -18,9 +17,6 @@ export interface Sketch {
   readonly floor: Region;
   readonly walls: readonly WallMark[];
 }
-
-/** A wall by the number that cut-outs and doorways go by. */
-export type WallMark = Pick<Wall, 'wallNumber' | 'from' | 'to'>;
 
 /** Problems, and the walls as far as they are known. */
 export interface FirstLook {

@@ -1,20 +1,24 @@
 /** The form of a room: its sections in the order in which a person works, its lists, and where problems are told. */
 
+import { type EntryField, isAsked } from '../../takeoff/entryFields';
 import { button, element } from '../parts/dom';
 import { type Draft, itemsAt, type ListPath, valueAt } from './draft';
 import {
+  BOWS,
   CUTOUTS,
+  choicesOf,
+  DIAGONALS,
   DOORWAYS,
-  type FormField,
   type FormList,
+  formField,
   LAYING,
   NAME_FIELD,
+  OTHER_RULES,
   PRODUCT,
   RECTANGLES,
-  ruleFields,
-  SHAPE_CHOICES,
   SHAPE_FIELDS,
-  UNITS_CHOICES,
+  SHAPE_KIND_FIELD,
+  UNITS_FIELD,
   WALLS,
 } from './fields';
 import { type FieldEvents, fieldBlock, problemBox, radioGroup } from './fieldView';
@@ -36,6 +40,10 @@ const LENGTHS_HELP = {
 };
 const WALLS_HELP =
   'Walls go by the numbers W1, W2 in the drawing. Along is from where a wall starts, going to the right all round.';
+const DIAGONALS_HELP =
+  'Out of square? Add diagonals from corner to corner: a room of 6 walls needs 3 of them. Corner 1 is where wall 1 starts.';
+const BOWS_HELP =
+  'Stretch a string from corner to corner and measure how far the wall lies off it, at some places along it. A bay or a round wall: how far the curve rises in the middle.';
 const SHAPE_HELP: Readonly<Record<Draft['kind'], string>> = {
   rectangle: 'Length is along the far and the near wall, width along the sides. Stand so that you face the far wall.',
   'four walls': 'For a room out of square. Wall 1 is the far one, then to the right all round.',
@@ -47,15 +55,16 @@ const SHAPE_HELP: Readonly<Record<Draft['kind'], string>> = {
 /** The sections, ready to be put into the page. */
 export function formSections(state: FormState, events: FormEvents): readonly HTMLElement[] {
   const { draft } = state;
-  const fields = (under: string, list: readonly FormField[]) => fieldGrid(under, list, state, events);
+  const fields = (under: string, list: readonly EntryField[]) => fieldGrid(under, list, state, events);
   return [
     section('Room', '', [
       fields('', [NAME_FIELD]),
-      radioGroup('units', 'Units', UNITS_CHOICES, draft.units, events),
+      radioGroup('units', UNITS_FIELD.label, choicesOf(UNITS_FIELD), draft.units, events),
       ...(state.unitsNote === '' ? [] : [element('p', { class: 'units-note' }, state.unitsNote)]),
       note(LENGTHS_HELP[draft.units]),
     ]),
     section('Shape', 'shape', shapeParts(state, events)),
+    shut('Walls that bow or curve', 'bows', state, events, [note(BOWS_HELP), ...listParts(BOWS, state, events)]),
     section('Cut-outs', 'cutouts', [
       note(`Columns, hearths, islands: what gets no floor. ${WALLS_HELP}`),
       ...listParts(CUTOUTS, state, events),
@@ -69,7 +78,7 @@ export function formSections(state: FormState, events: FormEvents): readonly HTM
     section('Laying', 'laying', [fields('rules', LAYING)]),
     shut('Rules', 'rules', state, events, [
       note("Blank means the value shown in grey: common practice. The product's own instructions come first."),
-      fields('rules', ruleFields(draft.units)),
+      fields('rules', OTHER_RULES),
     ]),
   ];
 }
@@ -78,12 +87,12 @@ function shapeParts(state: FormState, events: FormEvents): HTMLElement[] {
   const { kind } = state.draft;
   const lists =
     kind === 'walls in order'
-      ? listParts(WALLS, state, events)
+      ? [...listParts(WALLS, state, events), note(DIAGONALS_HELP), ...listParts(DIAGONALS, state, events)]
       : kind === 'rectangles'
         ? listParts(RECTANGLES, state, events)
         : [];
   return [
-    radioGroup('shape.kind', 'How was it measured?', SHAPE_CHOICES, kind, events),
+    radioGroup('shape.kind', SHAPE_KIND_FIELD.formLabel, choicesOf(SHAPE_KIND_FIELD), kind, events),
     note(SHAPE_HELP[kind]),
     fieldGrid('shape', SHAPE_FIELDS[kind], state, events),
     ...lists,
@@ -114,26 +123,23 @@ function note(words: string): HTMLElement {
   return element('p', { class: 'help' }, words);
 }
 
-function fieldGrid(under: string, fields: readonly FormField[], state: FormState, events: FieldEvents): HTMLElement {
+function fieldGrid(under: string, fields: readonly EntryField[], state: FormState, events: FieldEvents): HTMLElement {
   const { draft, ownPaths } = state;
   const blocks = fields
     .map((field) => ({ field, path: under === '' ? field.key : `${under}.${field.key}` }))
-    .filter(({ path }) => isShown(draft, path))
+    .filter(({ field, path }) => isAsked(field, itemAt(draft, path)))
     .map(({ field, path }) => {
       const place = { path, value: valueAt(draft, path), units: draft.units, isOwn: ownPaths.has(path) };
-      return fieldBlock(field, place, events);
+      return fieldBlock(formField(field, draft.units), place, events);
     });
   return element('div', { class: 'grid' }, ...blocks);
 }
 
-/** Some fields say nothing for some choices: a round cut-out has no depth, a floor that ends leads nowhere. */
-function isShown(draft: Draft, path: string): boolean {
-  const [list, index, key] = path.split('.');
-  if (list === 'cutouts' && key === 'depth') return draft.cutouts[Number(index)].kind !== 'round';
-  if (list !== 'doorways') return true;
-  const { floor } = draft.doorways[Number(index)];
-  if (key === 'depth') return floor !== 'stays shut';
-  return floor === 'goes on' || (key !== 'leadsTo' && key !== 'itsDoorway' && key !== 'wallThickness');
+/** The item of a list that a field belongs to; the others of its fields may leave it nothing to say. */
+function itemAt(draft: Draft, path: string): Readonly<Record<string, unknown>> {
+  const [list, index] = path.split('.');
+  const items = list === 'bows' || list === 'cutouts' || list === 'doorways' ? draft[list] : [];
+  return items[Number(index)] ?? {};
 }
 
 function listParts(list: FormList, state: FormState, events: FormEvents): HTMLElement[] {

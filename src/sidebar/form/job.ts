@@ -5,7 +5,7 @@ import { type FieldKind, HOUSE_SECTIONS, type HouseField, type HouseSection } fr
 import { wordsIn, wordsText } from '../../order/words';
 import type { Typed } from '../../takeoff/entry';
 import { lengthText } from '../../takeoff/text/lengthText';
-import type { FieldUse, FormField } from './fields';
+import type { FormField, FormUse } from './fields';
 import { replacedAt } from './replacedAt';
 import { withOwnUnit } from './unitSwitch';
 
@@ -86,17 +86,17 @@ export function jobFormField([key, kind, label, blank]: HouseField, units: Units
   return { ...shown, blank: blankWords(kind as FieldKind, blank, units) };
 }
 
-const USES: Readonly<Record<string, FieldUse>> = {
+const USES: Readonly<Record<string, FormUse>> = {
   room: 'room',
   'room!': 'room',
   plank: 'plank',
   'plank!': 'plank',
   count: 'count',
-  price: 'money',
+  price: 'price',
   degrees: 'degrees',
 };
 
-function useOf(kind: FieldKind): FieldUse {
+function useOf(kind: FieldKind): FormUse {
   if (typeof kind !== 'string') return 'choice';
   return USES[kind] ?? 'words';
 }

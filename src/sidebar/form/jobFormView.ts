@@ -4,7 +4,7 @@ import type { HouseEntry } from '../../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
 import { wordsText } from '../../order/words';
 import { button, element } from '../parts/dom';
-import { UNITS_CHOICES } from './fields';
+import { choicesOf, UNITS_FIELD } from './fields';
 import { type FieldEvents, fieldBlock, problemBox, radioGroup } from './fieldView';
 import { type ItemEvents, itemButtons } from './itemButtons';
 import { jobFormField, jobItems, jobPath, shownValue } from './job';
@@ -59,7 +59,7 @@ function firstSection(section: HouseSection, state: JobFormState, events: JobFor
     { 'aria-labelledby': 'job-heading' },
     element('h2', { id: 'job-heading' }, 'The whole job'),
     problemBox(JOB),
-    radioGroup(`${JOB}units`, 'Units', UNITS_CHOICES, job.units, events),
+    radioGroup(`${JOB}units`, UNITS_FIELD.label, choicesOf(UNITS_FIELD), job.units, events),
     grid(['currency', 'rooms']),
     element('p', { class: 'help', id: 'job-rooms' }, roomsWords(rooms)),
     grid(['shareOffcuts']),

@@ -4,21 +4,24 @@
  */
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Units } from '../../geometry/length';
 import type { Typed } from '../../takeoff/entry';
+import type { EntryField } from '../../takeoff/entryFields';
 import { readArea } from '../../takeoff/text/areaText';
 import { type LengthScale, readOffset } from '../../takeoff/text/lengthText';
 import { numberOf, numberText } from '../../takeoff/text/numberText';
 import { type Draft, itemsAt, type ShapeKind, valueAt, withValue } from './draft';
 import {
+  BOWS,
   CUTOUTS,
+  DIAGONALS,
   DOORWAYS,
-  type FieldUse,
-  type FormField,
   type FormList,
+  type FormUse,
   LAYING,
+  OTHER_RULES,
   PRODUCT,
   RECTANGLES,
-  ruleFields,
   SHAPE_FIELDS,
+  scaleOf,
   unitOf,
   WALLS,
 } from './fields';
@@ -49,7 +52,7 @@ export function switchWords({ changes }: Pick<SwitchedUnits, 'changes'>): string
   return `What you typed keeps its units: ${shown.join(', ')}${more}.`;
 }
 
-type PlacedField = readonly [path: string, use: FieldUse];
+type PlacedField = readonly [path: string, use: FormUse];
 
 function converted(
   draft: Draft,
@@ -69,22 +72,23 @@ function converted(
 function shapeFields(draft: Draft): readonly PlacedField[] {
   return [
     ...placed('shape', SHAPE_FIELDS[draft.kind]),
-    ...(draft.kind === 'walls in order' ? inList(draft, WALLS) : []),
+    ...(draft.kind === 'walls in order' ? [...inList(draft, WALLS), ...inList(draft, DIAGONALS)] : []),
     ...(draft.kind === 'rectangles' ? inList(draft, RECTANGLES) : []),
   ];
 }
 
 function otherFields(draft: Draft): readonly PlacedField[] {
   return [
+    ...inList(draft, BOWS),
     ...inList(draft, CUTOUTS),
     ...inList(draft, DOORWAYS),
     ...placed('product', PRODUCT),
-    ...placed('rules', [...LAYING, ...ruleFields(draft.units)]),
+    ...placed('rules', [...LAYING, ...OTHER_RULES]),
   ];
 }
 
-function placed(under: string, fields: readonly FormField[]): readonly PlacedField[] {
-  return fields.map(({ key, use, own }) => [`${under}.${key}`, own?.use ?? use] as const);
+function placed(under: string, fields: readonly EntryField[]): readonly PlacedField[] {
+  return fields.map(({ key, use }) => [`${under}.${key}`, use] as const);
 }
 
 function inList(draft: Draft, { list, fields }: FormList): readonly PlacedField[] {
@@ -92,7 +96,7 @@ function inList(draft: Draft, { list, fields }: FormList): readonly PlacedField[
 }
 
 /** The same thing said so that other units do not change it. What cannot be read stays as it is. */
-export function withOwnUnit(typed: Typed, use: FieldUse, from: Units, to: Units): Typed {
+export function withOwnUnit(typed: Typed, use: FormUse, from: Units, to: Units): Typed {
   if (use === 'gap by span') return gapFor(typed, from, to);
   if (use === 'degrees') return degreesFor(typed, from, to);
   const sizeOf = sizeReader(use);
@@ -103,8 +107,9 @@ export function withOwnUnit(typed: Typed, use: FieldUse, from: Units, to: Units)
   return sizeOf(withUnit, to) === size ? withUnit : typed;
 }
 
-function sizeReader(use: FieldUse): ((typed: Typed, units: Units) => number | null) | null {
-  if (use === 'room' || use === 'plank') return (typed, units) => ticksOf(typed, use, units);
+function sizeReader(use: FormUse): ((typed: Typed, units: Units) => number | null) | null {
+  const scale = scaleOf(use);
+  if (scale !== null) return (typed, units) => ticksOf(typed, scale, units);
   if (use !== 'area') return null;
   return (typed, units) => {
     const read = readArea(typed, units);

@@ -5,7 +5,7 @@ import { drawingElement } from '../drawing/drawingView';
 import { openEnlarged } from '../drawing/enlargedView';
 import { openMarking } from '../drawing/markingView';
 import { pieceWords } from '../drawing/pieceWords';
-import type { Sketch, WallMark } from '../form/firstLook';
+import type { Sketch } from '../form/firstLook';
 import { button, byId, element } from '../parts/dom';
 import { headline } from './numbers';
 import { numbersElement } from './numbersView';
@@ -17,7 +17,7 @@ const PAPER = { width: 280, height: 250 };
 const HOW_TO_LOOK = 'Point at a piece to read its cuts; press it for its marking drawing.';
 
 /** @param taken another way to lay the floor was taken */
-export function showPlan(plan: Takeoff, walls: readonly WallMark[], taken: (way: ToldWay) => void): void {
+export function showPlan(plan: Takeoff, taken: (way: ToldWay) => void): void {
   const line = byId('piece');
   const words = (piece: FloorPiece) => pieceWords(piece, plan.units);
   const events = {
@@ -26,8 +26,8 @@ export function showPlan(plan: Takeoff, walls: readonly WallMark[], taken: (way:
     opened: (piece: FloorPiece) => openMarking(piece, plan),
   };
   byId('drawing').replaceChildren(
-    drawingElement(drawingOf(plan, PAPER, walls), events, 'small'),
-    button('Enlarge or print', () => openEnlarged(plan, walls, events), { class: 'beside' }),
+    drawingElement(drawingOf(plan, PAPER), events, 'small'),
+    button('Enlarge or print', () => openEnlarged(plan, events), { class: 'beside' }),
   );
   line.replaceChildren(HOW_TO_LOOK);
   byId('numbers').replaceChildren(...numbersElement(plan), ...waysElement(plan, taken));
@@ -37,9 +37,7 @@ export function showPlan(plan: Takeoff, walls: readonly WallMark[], taken: (way:
 /** The room as far as it is known; null when its walls are not. */
 export function showSketch(sketch: Sketch | null): void {
   const hint = element('p', { class: 'help' }, 'The floor is drawn here as you type.');
-  byId('drawing').replaceChildren(
-    sketch ? drawingElement(drawingOf(sketch, PAPER, sketch.walls), null, 'small') : hint,
-  );
+  byId('drawing').replaceChildren(sketch ? drawingElement(drawingOf(sketch, PAPER), null, 'small') : hint);
   const later = 'They stand here as soon as the room and the product are typed.';
   byId('numbers').replaceChildren(element('p', { class: 'help' }, later));
   byId('piece').replaceChildren();

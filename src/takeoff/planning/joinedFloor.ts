@@ -71,12 +71,19 @@ function planksUnlike([first, ...rest]: readonly DrawnRoom[]): readonly Problem[
 
 function joinedRoom(rooms: readonly DrawnRoom[], room: Room): Omit<DrawnRoom, 'through'> {
   const [first] = rooms;
-  const name = rooms.map(({ entry }) => entry.name).join(' + ');
+  const names = rooms.map(({ entry }) => entry.name).sort(byName);
+  const name = names.join(' + ');
   // A gap by span is that of the whole floor, never less than the first room takes for itself.
   const expansionGap = gapFor(first.read, room);
-  const read = { ...first.read, name, rules: { ...first.read.rules, expansionGap } };
+  const read = { ...first.read, name, rooms: names, rules: { ...first.read.rules, expansionGap } };
   const others = { first, rest: rooms.slice(1) };
   return { entry: { ...first.entry, name }, read, room, ...floorsOf(room, expansionGap), others };
+}
+
+/** One floor has one name, whichever of its rooms it is planned from. */
+function byName(a: string, b: string): number {
+  const [first, second] = [nameKey(a), nameKey(b)];
+  return first < second ? -1 : first > second ? 1 : 0;
 }
 
 /** The joins that the doorways ask for; the two sides of one join may both ask. */

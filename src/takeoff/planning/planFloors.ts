@@ -45,13 +45,30 @@ export function planFloors<F extends FloorInRows>(floors: readonly F[], options:
   const plankLength = ticksUnrounded(product.asTyped.length);
   const { job, grid } = cutJobOf(rooms, plankLength, product.plankWidth, rules, start.reuseStrips);
   const plan = planCuts(job, options);
-  const lengths = markedLengths(plan, rooms.flat(), 0, grid);
+  const lengths = withinSources(markedLengths(plan, rooms.flat(), 0, grid), ledgerOf(job, plan));
   const markedJob = jobInTicks(job, floors, lengths);
   const markedPlan = planInTicks(plan, markedJob, lengths);
   const firstRows = [0];
   for (const rows of rooms) firstRows.push(firstRows[firstRows.length - 1] + rows.length);
   return { floors, job, plan, grid, markedJob, markedPlan, ledger: ledgerOf(markedJob, markedPlan), firstRows };
 }
+
+/**
+ * No strip marked longer than the piece that it is ripped from, which marking in whole steps may have shortened: the
+ * step or two go to the gap at its end.
+ */
+function withinSources(lengths: MarkedLengths, { planks }: Ledger): MarkedLengths {
+  const marked = lengths.map((row) => row.map((run) => [...run]));
+  for (const { source, rowIndex, runIndex, pieceIndex } of planks.flatMap(({ strips }) => strips)) {
+    if (source === null) continue;
+    const run = marked[rowIndex][runIndex];
+    run[pieceIndex] = Math.min(run[pieceIndex], marked[source.rowIndex][source.runIndex][source.pieceIndex]);
+  }
+  return marked;
+}
+
+/** Row -> run -> lengths of its pieces. */
+type MarkedLengths = ReturnType<typeof markedLengths>;
 
 function jobInTicks(
   job: CutJob,

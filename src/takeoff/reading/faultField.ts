@@ -2,6 +2,8 @@
 import type { RoomFault } from '../../room/faults';
 import type { ShapeEntry } from '../entry';
 
+const LISTS = { 'cut-out': 'cutouts', doorway: 'doorways', bow: 'bows' } as const;
+
 /** The field's path, as `Problem.field` has it; `shape` when the fault is of the walls together. */
 export function fieldOfFault(fault: RoomFault, shape: ShapeEntry['kind']): string {
   switch (fault.code) {
@@ -13,6 +15,19 @@ export function fieldOfFault(fault: RoomFault, shape: ShapeEntry['kind']): strin
             fault.what === 'cut-out' ? 'length' : 'width',
           )
         : shapeField(fault.what, fault.number, shape);
+    case 'measure off':
+      return fault.what === 'wall'
+        ? wallField(fault.number, shape)
+        : numbered('shape.diagonals', fault.number, 'length');
+    case 'no such corner':
+    case 'diagonal of one corner':
+      return numbered('shape.diagonals', fault.diagonalNumber, 'to');
+    case 'wall bows twice':
+    case 'bow off its wall':
+    case 'curve too deep':
+    case 'bowed walls meet':
+      return 'bows';
+    case 'turn and diagonals disagree':
     case 'turn missing':
       return numbered('shape.walls', fault.wallNumber, 'turn');
     case 'walls meet':
@@ -22,7 +37,7 @@ export function fieldOfFault(fault: RoomFault, shape: ShapeEntry['kind']): strin
     case 'diagonals disagree':
       return 'shape.otherDiagonal';
     case 'no such wall':
-      return numbered(fault.what === 'cut-out' ? 'cutouts' : 'doorways', fault.number, 'wall');
+      return numbered(LISTS[fault.what], fault.number, 'wall');
     case 'cut-out outside':
     case 'cut-out fills room':
       return numbered('cutouts', fault.cutoutNumber, 'along');

@@ -10,6 +10,7 @@ import { problems } from './problems';
 
 /** Every reader answers null for a blank field; after a problem the answer is not used. */
 export interface FieldReader {
+  readonly units: Units;
   readonly problems: readonly Problem[];
   length(field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null;
   /** A length greater than 0, which must be there. */
@@ -67,6 +68,7 @@ export function fieldReader(units: Units): FieldReader {
   const neededLength = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks =>
     ticksOf(neededFine(field, where, typed, scale));
   return {
+    units,
     problems: found,
     length,
     neededLength,

@@ -8,20 +8,8 @@ export const SMALLEST_PLANK_SIDE: Ticks = 10 * TICKS_PER_MM;
 export const LONGEST_PLANK: Ticks = 8 * TICKS_PER_METRE;
 export const WIDEST_PLANK: Ticks = TICKS_PER_METRE;
 
-/**
- * The most that a rule may ask. A gap: published values end at about 15 mm, and 1.5 mm a metre over a hall of 40 m is 60.
- * A saw cut: a chain saw's is 10 mm. So 10 and 3, meant in millimetres and read as inches, are past both.
- */
-export const MOST_OF_RULE: Readonly<Record<'expansionGap' | 'kerf', Ticks>> = {
-  expansionGap: 3 * TICKS_PER_INCH,
-  kerf: 12.7 * TICKS_PER_MM,
-};
-
 /** Deeper than the thickest wall of a house that a floor runs through. */
 export const DEEPEST_DOORWAY: Ticks = 2 * TICKS_PER_METRE;
-
-/** Spare planks: a truck load. */
-export const MOST_SPARE = 10_000;
 
 /**
  * A rectangle above this, both sides typed without a unit in feet, is taken for inches and asked about: 10 by 8 feet is

@@ -150,10 +150,10 @@ export const problems = {
   turn: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is not a turn. Type R or L, or degrees: right positive, left negative.`,
 
-  wallNumber: (where: string, found: Found) =>
+  partNumber: (where: string, found: Found, part: 'wall' | 'corner') =>
     String(found).trim() === ''
-      ? `${where} is blank. Type the number of the wall, counted from 1.`
-      : `${where}: ${quoted(found)} is not a wall. Type its number, counted from 1.`,
+      ? `${where} is blank. Type the number of the ${part}, counted from 1.`
+      : `${where}: ${quoted(found)} is not a ${part}. Type its number, counted from 1.`,
 
   noPlanksInBox: (where: string) => `${where} is 0. Type how many planks a box holds, or leave it blank.`,
 
@@ -242,8 +242,9 @@ export const problems = {
   brokenRule: (where: string, rule: string, found: string, wanted: string) =>
     `${where}: ${found} where a ${rule} of ${wanted} is wanted.`,
 
-  /** After the first few broken rules. */
-  morePlaces: (count: number) => `The same in ${count} more ${count === 1 ? 'place' : 'places'}.`,
+  /** After the worst few places of a rule. */
+  morePlaces: (rule: string, count: number) =>
+    `The ${rule} is not kept in ${count} more ${count === 1 ? 'place' : 'places'}.`,
 
   /** Several problems in one cell: the first, and how many more. */
   andMore: (first: string, moreCount: number) => (moreCount > 0 ? `${first} (and ${moreCount} more)` : first),

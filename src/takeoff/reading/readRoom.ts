@@ -10,42 +10,28 @@ import {
   ticksOf,
   type Units,
 } from '../../geometry/length';
+import { type LayDirection, RULES, RUN_LIMITS, type Rules } from '../../layout/rules';
+import type { MeasuredBow, MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape } from '../../room/measured';
+import type { BowEntry, CutoutEntry, ProductEntry, RoomEntry, ShapeEntry, Typed } from '../entry';
 import {
-  LAY_DIRECTION_RULE,
-  type LayDirection,
-  LENGTH_RULES,
-  type LengthRule,
-  RUN_LIMITS,
-  type Rules,
-  SPARE_RULE,
-} from '../../layout/rules';
-import type { MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape, MeasuredWall } from '../../room/measured';
-import type {
-  CutoutEntry,
-  DoorwayEntry,
-  ProductEntry,
-  RoomEntry,
-  RulesEntry,
-  ShapeEntry,
-  Typed,
-  WallEntry,
-} from '../entry';
+  BOW_FIELDS,
+  CORNER_DIAGONAL_FIELDS,
+  CUTOUT_FIELDS,
+  DIAGONAL_FIELDS,
+  DOORWAY_FIELDS,
+  fieldLabel,
+  PRODUCT_FIELDS,
+  RECTANGLE_FIELDS,
+  RECTANGLES_FIELDS,
+  WALL_FIELDS,
+} from '../entryFields';
 import type { Problem } from '../result';
 import { readArea } from '../text/areaText';
-import { lengthText, readOffset } from '../text/lengthText';
 import { numberOf, plainText } from '../text/numberText';
 import { bareFloorProblem } from './bareFloor';
 import { type FieldReader, fieldReader } from './fieldReader';
-import {
-  COARSEST_STEP,
-  DEEPEST_DOORWAY,
-  FINEST_STEP,
-  LONGEST_PLANK,
-  MOST_OF_RULE,
-  MOST_SPARE,
-  WIDEST_PLANK,
-} from './limits';
 import { problems } from './problems';
+import { degreesOfTurn, placeOf, type ReadFields, readFields } from './readFields';
 
 export interface Product {
   readonly name: string;
@@ -73,6 +59,8 @@ export interface StartChoice {
 
 export interface ReadRoom {
   readonly name: string;
+  /** Names of the rooms it is laid through: its own, or those of all that are joined. */
+  readonly rooms: readonly string[];
   readonly units: Units;
   readonly measured: MeasuredRoom;
   readonly product: Product;
@@ -96,140 +84,102 @@ export interface SpanLimits {
 /** The entry in ticks, or every problem in it: `room` is null when there is one. */
 export function readRoom(entry: RoomEntry): { readonly room: ReadRoom | null; readonly problems: readonly Problem[] } {
   const reader = fieldReader(entry.units);
+  const doorways = entry.doorways.map((doorway, i) =>
+    readFields(DOORWAY_FIELDS.fields, doorway, placeOf('doorways', i + 1), reader),
+  );
   const measured: MeasuredRoom = {
-    shape: readShape(entry.shape, entry.units, reader),
+    shape: readShape(entry.shape, reader),
+    bows: readBows(entry.bows, reader),
     cutouts: entry.cutouts.map((cutout, i) => readCutout(cutout, i, reader)),
-    doorways: entry.doorways.map((doorway, i) => readDoorway(doorway, i, entry.units, reader)),
+    doorways: doorways.map(measuredDoorway),
   };
-  const product = readProduct(entry.product, entry.units, reader);
-  const rules = readRules(entry.rules, entry.units, reader);
-  const start = readStart(entry.rules, product, reader);
-  const limits = readLimits(entry, reader);
-  const joins = readJoins(entry.doorways, reader);
+  const product = readProduct(entry.product, reader);
+  const read = readFields(RULES, entry.rules, placeOf('rules'), reader);
+  const rules = rulesOf(read, 'Lay direction', reader);
+  const start = startOf(read, product, reader);
+  const limits = limitsOf(read, entry);
+  const joins = doorways.flatMap(joinThrough);
   if (reader.problems.length > 0) return { room: null, problems: reader.problems };
   const { name, units } = entry;
-  return { room: { name, units, measured, product, rules, start, limits, joins }, problems: [] };
+  return { room: { name, rooms: [name], units, measured, product, rules, start, limits, joins }, problems: [] };
 }
 
-function readShape(shape: ShapeEntry, units: Units, reader: FieldReader): MeasuredShape {
-  const side = (field: string, where: string, typed: Typed) =>
-    reader.neededLength(`shape.${field}`, where, typed, 'room');
+function readShape(shape: ShapeEntry, reader: FieldReader): MeasuredShape {
   switch (shape.kind) {
     case 'rectangle': {
-      const bare = bareFloorProblem('Length', shape.length, shape.width, units);
+      const bare = bareFloorProblem('Length', shape.length, shape.width, reader.units);
       if (bare !== null) reader.fail('shape.length', bare);
-      return {
-        kind: shape.kind,
-        length: side('length', 'Length', shape.length),
-        width: side('width', 'Width', shape.width),
-      };
+      return { kind: shape.kind, ...readFields(RECTANGLE_FIELDS.fields, shape, placeOf('shape'), reader) };
     }
     case 'four walls': {
-      const [far, right, near, left] = shape.walls.map((wall, i) => side(`walls.${i}`, `Wall ${i + 1}`, wall));
-      return {
-        kind: shape.kind,
-        walls: [far, right, near, left],
-        diagonal: side('diagonal', 'Diagonal', shape.diagonal),
-        otherDiagonal: reader.length('shape.otherDiagonal', 'Other diagonal', shape.otherDiagonal, 'room'),
-      };
+      const [wallField] = WALL_FIELDS.fields;
+      const [far, right, near, left] = shape.walls.map((wall, i) =>
+        reader.neededLength(`shape.walls.${i}`, fieldLabel(wallField, i + 1), wall, 'room'),
+      );
+      const diagonals = readFields(DIAGONAL_FIELDS.fields, shape, placeOf('shape'), reader);
+      return { kind: shape.kind, walls: [far, right, near, left], ...diagonals };
     }
     case 'walls in order':
-      return { kind: shape.kind, walls: shape.walls.map((_, i) => readWall(shape.walls, i, reader)) };
+      return readWalk(shape, reader);
     case 'rectangles':
       return {
         kind: shape.kind,
-        rectangles: shape.rectangles.map((rectangle, i) => ({
-          change: rectangle.change,
-          fromLeft: readFrom(
-            `rectangles.${i}.fromLeft`,
-            `Rectangle ${i + 1}, from left`,
-            rectangle.fromLeft,
-            units,
-            reader,
-          ),
-          fromNear: readFrom(
-            `rectangles.${i}.fromNear`,
-            `Rectangle ${i + 1}, from near`,
-            rectangle.fromNear,
-            units,
-            reader,
-          ),
-          length: side(`rectangles.${i}.length`, `Rectangle ${i + 1}, length`, rectangle.length),
-          width: side(`rectangles.${i}.width`, `Rectangle ${i + 1}, width`, rectangle.width),
-        })),
+        rectangles: shape.rectangles.map((rectangle, i) =>
+          readFields(RECTANGLES_FIELDS.fields, rectangle, placeOf('shape.rectangles', i + 1), reader),
+        ),
       };
   }
 }
 
-function readWall(walls: readonly WallEntry[], index: number, reader: FieldReader): MeasuredWall {
-  const { length, turn } = walls[index];
-  const degrees = degreesOfTurn(turn);
-  const where = `Turn after wall ${index + 1}`;
-  const isLast = index === walls.length - 1;
-  if (degrees === null && !(isLast && String(turn).trim() === ''))
-    reader.fail(`shape.walls.${index}.turn`, problems.turn(where, turn));
-  return {
-    length: reader.neededLength(`shape.walls.${index}.length`, `Wall ${index + 1}`, length, 'room'),
-    turn: degrees,
-  };
+/** With diagonals the tape holds the corners, and a wall may be left out; else every wall must be there. */
+function readWalk(shape: Extract<ShapeEntry, { kind: 'walls in order' }>, reader: FieldReader): MeasuredShape {
+  const place = (i: number) => placeOf('shape.walls', i + 1);
+  const walls = shape.walls.map((wall, i) => readFields(WALL_FIELDS.fields, wall, place(i), reader));
+  const distances = shape.diagonals.map((diagonal, i) => {
+    const at = placeOf('shape.diagonals', i + 1);
+    const { from, to, length } = readFields(CORNER_DIAGONAL_FIELDS.fields, diagonal, at, reader);
+    return { fromCorner: from, toCorner: to, length };
+  });
+  if (distances.length > 0) return { kind: 'taped', walls, distances };
+  const [lengthField] = WALL_FIELDS.fields;
+  const needed = walls.map(({ turn }, i) => ({
+    turn,
+    length: reader.neededLength(`${place(i).path}.length`, place(i).where(lengthField), shape.walls[i].length, 'room'),
+  }));
+  return { kind: shape.kind, walls: needed };
 }
 
-/** Degrees of a turn, right positive: `R`, `L`, or a number of degrees above -180 and below 180; null for anything else. */
-export function degreesOfTurn(typed: Typed): number | null {
-  const text = plainText(String(typed))
-    .replace(/\s*(?:°|deg|degrees)$/, '')
-    .trim();
-  if (text === 'r' || text === 'right') return 90;
-  if (text === 'l' || text === 'left') return -90;
-  const degrees = /^[+-]?\d+(?:[.,]\d+)?$/.test(text) ? Number(text.replace(',', '.')) : Number.NaN;
-  return Math.abs(degrees) < 180 ? degrees : null;
+/** The places of each wall put together; a curve stands for itself. */
+function readBows(bows: readonly BowEntry[], reader: FieldReader): readonly MeasuredBow[] {
+  const read = bows.map((bow, i) => readFields(BOW_FIELDS.fields, bow, placeOf('bows', i + 1), reader));
+  const signed = read.map((bow) => ({ ...bow, out: bow.way === 'in' ? 0 - bow.off : bow.off }));
+  const curves = signed.filter(({ kind }) => kind === 'curve');
+  const places = signed.filter(({ kind }) => kind === 'place');
+  const wallNumbers = [...new Set(places.map(({ wall }) => wall))];
+  return [
+    ...curves.map(({ wall, out }): MeasuredBow => ({ kind: 'curve', wallNumber: wall, rise: out })),
+    ...wallNumbers.map((wallNumber): MeasuredBow => {
+      const own = places.filter(({ wall }) => wall === wallNumber);
+      return { kind: 'places', wallNumber, places: own.map(({ along, out }) => ({ along, out })) };
+    }),
+  ];
 }
 
-/** An offset of a rectangle from the common corner: blank is 0, negative lies to the left or nearer. */
-function readFrom(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): Ticks {
-  if (String(typed).trim() === '') return 0;
-  const read = readOffset(typed, 'room', units);
-  if (read.ok) return read.ticks;
-  reader.fail(`shape.${field}`, problems.length(where, typed, read.why, 'room', units));
-  return 0;
-}
-
+/** A round one is as deep as it is long. */
 function readCutout(cutout: CutoutEntry, index: number, reader: FieldReader): MeasuredCutout {
-  const field = `cutouts.${index}`;
-  const where = `Cut-out ${index + 1}`;
-  const round = cutout.kind === 'round';
-  const length = reader.neededLength(
-    `${field}.length`,
-    `${where}, ${round ? 'diameter' : 'length'}`,
-    cutout.length,
-    'room',
+  const { kind, wall, along, off, length, depth } = readFields(
+    CUTOUT_FIELDS.fields,
+    cutout,
+    placeOf('cutouts', index + 1),
+    reader,
   );
-  return {
-    kind: cutout.kind,
-    wallNumber: readWallNumber(`${field}.wall`, `${where}, wall`, cutout.wall, reader),
-    along: reader.length(`${field}.along`, `${where}, along the wall`, cutout.along, 'room') ?? 0,
-    off: reader.length(`${field}.off`, `${where}, off the wall`, cutout.off, 'room') ?? 0,
-    length,
-    depth: round ? length : reader.neededLength(`${field}.depth`, `${where}, depth`, cutout.depth, 'room'),
-  };
+  return { kind, wallNumber: wall, along, off, length, depth: kind === 'round' ? length : depth };
 }
 
-function readDoorway(doorway: DoorwayEntry, index: number, units: Units, reader: FieldReader): MeasuredDoorway {
-  const field = `doorways.${index}`;
-  const where = `Doorway ${index + 1}`;
-  return {
-    wallNumber: readWallNumber(`${field}.wall`, `${where}, wall`, doorway.wall, reader),
-    along: reader.length(`${field}.along`, `${where}, along the wall`, doorway.along, 'room') ?? 0,
-    width: reader.neededLength(`${field}.width`, `${where}, width`, doorway.width, 'room'),
-    depth: readDepth(`${field}.depth`, `${where}, depth`, doorway.depth, units, reader),
-    floor: doorway.floor,
-  };
-}
+type ReadDoorway = ReadFields<typeof DOORWAY_FIELDS.fields>;
 
-function readDepth(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): Ticks {
-  const depth = reader.length(field, where, typed, 'room') ?? 0;
-  if (depth > DEEPEST_DOORWAY) reader.fail(field, problems.doorwayTooDeep(where, typed, units));
-  return depth;
+function measuredDoorway({ wall, along, width, depth, floor }: ReadDoorway): MeasuredDoorway {
+  return { wallNumber: wall, along, width, depth, floor };
 }
 
 /** A doorway through which the floor goes on into a room that is laid together with this one. */
@@ -242,28 +192,8 @@ export interface ReadJoin {
   readonly wallThickness: Ticks | null;
 }
 
-function readJoins(doorways: readonly DoorwayEntry[], reader: FieldReader): readonly ReadJoin[] {
-  return doorways.flatMap(({ floor, leadsTo, itsDoorway, wallThickness }, i): ReadJoin[] => {
-    if (floor !== 'goes on' || leadsTo.trim() === '') return [];
-    const field = `doorways.${i}`;
-    const where = `Doorway ${i + 1}`;
-    return [
-      {
-        doorwayNumber: i + 1,
-        leadsTo: leadsTo.trim(),
-        itsDoorway: reader.count(`${field}.itsDoorway`, `${where}, its number there`, itsDoorway) ?? 1,
-        wallThickness: reader.length(`${field}.wallThickness`, `${where}, wall thickness`, wallThickness, 'room'),
-      },
-    ];
-  });
-}
-
-/** A wall's number, counted from 1; whether the room has that wall is known only when its outline is. */
-function readWallNumber(field: string, where: string, typed: Typed, reader: FieldReader): number {
-  const number = reader.count(field, where, typed);
-  if (number !== null && number >= 1) return number;
-  if (number !== null || String(typed).trim() === '') reader.fail(field, problems.wallNumber(where, typed));
-  return 1;
+function joinThrough({ leadsTo, itsDoorway, wallThickness }: ReadDoorway, index: number): readonly ReadJoin[] {
+  return leadsTo === '' ? [] : [{ doorwayNumber: index + 1, leadsTo, itsDoorway, wallThickness }];
 }
 
 /** Length and width of a plank as typed, and in ticks. */
@@ -274,93 +204,68 @@ export function plankSize(
   return { plankLength: ticksOf(length), plankWidth: ticksOf(width), asTyped: { length, width } };
 }
 
-function readProduct(product: ProductEntry, units: Units, reader: FieldReader): Product {
-  const size = plankSize(
-    reader.plankSide('product.plankLength', 'Plank length', product.plankLength, LONGEST_PLANK),
-    reader.plankSide('product.plankWidth', 'Plank width', product.plankWidth, WIDEST_PLANK),
-  );
+function readProduct(product: ProductEntry, reader: FieldReader): Product {
+  const read = readFields(PRODUCT_FIELDS.fields, product, placeOf('product'), reader);
+  const { thickness, pricePerBox } = read;
+  const size = plankSize(read.plankLength, read.plankWidth);
   return {
     name: String(product.name),
     ...size,
-    thickness: reader.length('product.thickness', 'Plank thickness', product.thickness, 'plank') ?? 0,
-    planksPerBox: readPlanksPerBox(product, size.plankLength * size.plankWidth, units, reader),
-    pricePerBox: reader.price('product.pricePerBox', 'Price of a box', product.pricePerBox),
+    thickness: thickness ?? 0,
+    planksPerBox: planksPerBoxOf(read, size.plankLength * size.plankWidth, reader),
+    pricePerBox,
   };
 }
 
 /** Our choice: how far, as a share, the area on a box may be from a whole number of planks or their count: it is rounded. */
 const BOX_ROUNDING = 0.03;
 
-function readPlanksPerBox(product: ProductEntry, plankArea: number, units: Units, reader: FieldReader): number | null {
-  const counted = reader.count('product.planksPerBox', 'Planks in a box', product.planksPerBox);
+function planksPerBoxOf(
+  { planksPerBox: counted, boxCoverage }: ReadFields<typeof PRODUCT_FIELDS.fields>,
+  plankArea: number,
+  reader: FieldReader,
+): number | null {
   if (counted === 0) reader.fail('product.planksPerBox', problems.noPlanksInBox('Planks in a box'));
-  if (String(product.boxCoverage).trim() === '') return counted;
-  const coverage = readArea(product.boxCoverage, units);
+  if (String(boxCoverage).trim() === '') return counted;
+  const coverage = readArea(boxCoverage, reader.units);
   if (!coverage.ok)
-    reader.fail('product.boxCoverage', problems.area('A box covers', product.boxCoverage, coverage.why, units));
+    reader.fail('product.boxCoverage', problems.area('A box covers', boxCoverage, coverage.why, reader.units));
   if (!coverage.ok || plankArea === 0) return counted;
   const planks = (numberOf(coverage.area.count) * coverage.area.unit) / plankArea;
   const whole = counted ?? Math.round(planks);
   if (whole >= 1 && Math.abs(planks - whole) <= BOX_ROUNDING * whole) return whole;
-  reader.fail('product.boxCoverage', problems.boxCoverage('A box covers', product.boxCoverage, planks, counted));
+  reader.fail('product.boxCoverage', problems.boxCoverage('A box covers', boxCoverage, planks, counted));
   return null;
 }
 
-/** The rules of a floor, blanks filled with the defaults of the person's units. */
-export function readRules(rules: RulesEntry, units: Units, reader: FieldReader): Rules {
-  const length = (rule: LengthRule): Ticks => {
-    const typed = rules[rule.key];
-    const field = `rules.${rule.key}`;
-    if (String(typed).trim() === '') return units === 'us' ? rule.us : rule.metric;
-    if (rule.key === 'markingStep') return readStep(field, rule.name, typed, units, reader);
-    const read = reader.length(field, rule.name, typed, 'plank') ?? 0;
-    const most = rule.key === 'expansionGap' || rule.key === 'kerf' ? MOST_OF_RULE[rule.key] : read;
-    if (read > most)
-      reader.fail(field, problems.ruleTooLarge(rule.name, typed, lengthText(most, units, 'piece'), units));
-    return read;
-  };
-  const lengths = Object.fromEntries(LENGTH_RULES.map((rule) => [rule.key, length(rule)])) as Record<
-    LengthRule['key'],
-    Ticks
-  >;
-  return {
-    ...lengths,
-    layDirection: readDirection(rules.layDirection, reader),
-    spare: readSpare(rules.spare, reader),
-  };
+export type ReadRules = ReadFields<typeof RULES>;
+
+/**
+ * The rules of a floor, blanks filled with the defaults of the person's units.
+ *
+ * @param direction what the lay direction is called in a sentence
+ */
+export function rulesOf(read: ReadRules, direction: string, reader: FieldReader): Rules {
+  const { layDirection, startSide, firstRow, reuseStrips, longestAlong, longestAcross, gapBySpan, ...plain } = read;
+  return { ...plain, layDirection: readDirection(layDirection, direction, reader) };
 }
 
-function readSpare(typed: Typed, reader: FieldReader): number {
-  const spare = reader.count('rules.spare', SPARE_RULE, typed) ?? 0;
-  if (spare > MOST_SPARE) reader.fail('rules.spare', problems.tooManySpares(SPARE_RULE, typed, MOST_SPARE));
-  return spare;
-}
-
-function readStep(field: string, where: string, typed: Typed, units: Units, reader: FieldReader): Ticks {
-  const step = reader.neededLength(field, where, typed, 'plank');
-  const isUsable = step >= FINEST_STEP && step <= COARSEST_STEP;
-  if (step > 0 && !isUsable) reader.fail(field, problems.markingStep(where, typed, units));
-  return step;
-}
-
-function readDirection(typed: Typed, reader: FieldReader): LayDirection {
+function readDirection(typed: Typed, where: string, reader: FieldReader): LayDirection {
   // Which one is best is found out later: see `StartChoice`.
   if (isBest(typed)) return { along: 'length' };
   const direction = layDirectionOf(typed);
-  if (direction === null) reader.fail('rules.layDirection', problems.layDirection(LAY_DIRECTION_RULE, typed));
+  if (direction === null) reader.fail('rules.layDirection', problems.layDirection(where, typed));
   return direction ?? { along: 'length' };
 }
 
 /** Us entries give the gap for every 10 ft, metric ones for every metre. */
-function readLimits({ rules, product, units }: RoomEntry, reader: FieldReader): SpanLimits {
-  const along = reader.length('rules.longestAlong', 'Longest floor along the rows', rules.longestAlong, 'room');
-  const across = reader.length('rules.longestAcross', 'Longest floor across the rows', rules.longestAcross, 'room');
-  const gap = reader.length('rules.gapBySpan', 'Gap by span', rules.gapBySpan, 'plank') ?? 0;
+function limitsOf({ longestAlong, longestAcross, gapBySpan }: ReadRules, { product, units }: RoomEntry): SpanLimits {
+  const gap = gapBySpan ?? 0;
   const usual = RUN_LIMITS[product.kind];
   return {
-    along: along ?? usual.along,
-    across: across ?? usual.across,
-    isOwn: { along: along !== null, across: across !== null },
+    along: longestAlong ?? usual.along,
+    across: longestAcross ?? usual.across,
+    isOwn: { along: longestAlong !== null, across: longestAcross !== null },
     gapPerMetre: units === 'us' ? (gap * TICKS_PER_METRE) / (10 * TICKS_PER_FOOT) : gap,
   };
 }
@@ -376,7 +281,7 @@ export function layDirectionOf(typed: Typed): LayDirection | null {
   return degrees === null || /[rl]/.test(text) ? null : { along: 'angle', degrees };
 }
 
-function readStart(rules: RulesEntry, product: Product, reader: FieldReader): StartChoice {
+function startOf(rules: ReadRules, product: Product, reader: FieldReader): StartChoice {
   return {
     direction: isBest(rules.layDirection) ? 'best' : 'as ruled',
     startSide: rules.startSide || 'near',

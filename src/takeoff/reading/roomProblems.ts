@@ -1,6 +1,7 @@
 /** The sentences about a room that its measurements cannot make: every fault of `room/` in words. */
 import type { Ticks, Units } from '../../geometry/length';
 import type { MeasuredPart, RoomFault } from '../../room/faults';
+import type { CornerPair } from '../../room/tapeAdvice';
 import { lengthText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 
@@ -29,8 +30,8 @@ const sentences: SentenceFor = {
   'turns do not add up': ({ found, wanted }) =>
     `The turns add up to ${numberText(found, 2)} degrees; all the way round a room they make ${wanted}. Check where R and L stand.`,
 
-  'does not close': ({ right, far, by, allowed }, show) =>
-    `The walls do not meet: the last ends ${show(by)} from the start of wall 1 (${sideways(right, far, show)}). Up to ${show(allowed)} is spread over the walls; check their lengths and turns.`,
+  'does not close': ({ right, far, by, allowed, advised }, show) =>
+    `The walls do not meet: the last ends ${show(by)} from the start of wall 1 (${sideways(right, far, show)}). Up to ${show(allowed)} is spread over the walls; check their lengths and turns.${adviceText(advised)}`,
 
   'walls meet': ({ wallNumbers: [one, other] }) =>
     one === other
@@ -43,6 +44,18 @@ const sentences: SentenceFor = {
   'diagonals disagree': ({ found, wanted, by }, show) =>
     `The other diagonal is ${show(found)}; the walls and the first diagonal make it ${show(wanted)}, ${show(by)} off. Measure both again.`,
 
+  'measure off': ({ what, number, found, drawn, by }, show) =>
+    `${what === 'wall' ? 'Wall' : 'Diagonal'} ${number} is ${show(found)}; the other measures make it ${show(drawn)}, ${show(Math.abs(by))} ${by > 0 ? 'more' : 'less'}. Measure it again.`,
+
+  'no such corner': ({ diagonalNumber, found, cornerCount }) =>
+    `Diagonal ${diagonalNumber} goes to corner ${found}, but the room has ${cornerCount} corners. Corner 1 is where wall 1 starts.`,
+
+  'diagonal of one corner': ({ diagonalNumber }) =>
+    `Diagonal ${diagonalNumber} goes from a corner to itself. Type two different corners.`,
+
+  'turn and diagonals disagree': ({ wallNumber }) =>
+    `The turn at the end of wall ${wallNumber} goes the other way than the measures make it. Check the turn, and between which corners each diagonal was measured.`,
+
   'side too long': ({ found, longest }, show) =>
     `The room is ${show(found)} from end to end. At most ${show(longest)} can be laid out; check the unit of the lengths.`,
 
@@ -53,6 +66,18 @@ const sentences: SentenceFor = {
 
   'no such wall': ({ what, number, found, wallCount }) =>
     `${partName(what, number)} is at wall ${found}, but the room has ${wallCount} walls. Type a number from 1 to ${wallCount}.`,
+
+  'wall bows twice': ({ wallNumber }) =>
+    `Wall ${wallNumber} is given as bowed twice. Put all its places together, or give a curve alone.`,
+
+  'bow off its wall': ({ wallNumber, along, wallLength }, show) =>
+    `Wall ${wallNumber} is ${show(wallLength)} long, but a place of its bow is ${show(along)} along it. Give places between its corners.`,
+
+  'curve too deep': ({ wallNumber, found, most }, show) =>
+    `Wall ${wallNumber} rises ${show(found)} from its chord. At most half a circle, ${show(most)}, can be drawn; divide the wall.`,
+
+  'bowed walls meet': () =>
+    'The bowed walls cross or touch. Check how far they lie off the straight line, and which way.',
 
   'cut-out outside': ({ cutoutNumber }) =>
     `Cut-out ${cutoutNumber} lies outside the room. Check its wall and the distances along and off it.`,
@@ -71,10 +96,17 @@ const sentences: SentenceFor = {
 };
 
 /** `Wall 3`; a room has one length and one width. */
-function partName(what: MeasuredPart, number: number): string {
+function partName(what: MeasuredPart | 'bow', number: number): string {
   const name = what[0].toUpperCase() + what.slice(1);
   if (what === 'diagonal') return number === 1 ? name : 'Other diagonal';
   return what === 'length' || what === 'width' ? name : `${name} ${number}`;
+}
+
+/** A room that is out of square is measured from corner to corner as well. */
+function adviceText(advised: readonly CornerPair[]): string {
+  if (advised.length === 0) return '';
+  const pairs = advised.map(([from, to]) => `${from} to ${to}`).join(', ');
+  return ` If they are right, the room is out of square: add diagonals from corner to corner (corner 1 is where wall 1 starts), best ${pairs}.`;
 }
 
 /** `3" to the right, 1" short`, leaving out what is nothing. */

@@ -4,9 +4,9 @@ import type { BookedPiece, PlankBooking } from '../../cutting/plan/ledger';
 import type { Ticks, Units } from '../../geometry/length';
 import { type Region, signedAreaOf } from '../../geometry/polygon';
 import { jointsOf } from '../../layout/joints';
-import { type LaidPiece, piecesOf } from '../../layout/pieces';
+import { isAngledEnd, type LaidPiece, piecesOf } from '../../layout/pieces';
 import type { PlannedFloors } from '../planning/planFloors';
-import type { FloorPiece, SawPlank } from '../result';
+import type { FloorPiece, SawPiece, SawPlank } from '../result';
 import { lengthText } from '../text/lengthText';
 import { marksOf } from './marks';
 
@@ -36,11 +36,11 @@ export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly 
       runNumber: piece.runNumber,
       pieceNumber: Number(label.split('-')[1]),
       length: planned.length,
-      shortPoint: Math.max(0, piece.shortPoint - (piece.length - planned.length)),
+      shortPoint: shortPointOf(piece, planned.length, read.rules.markingStep),
       widthLeft: piece.widthLeft,
       widthRight: piece.widthRight,
       plankNumber: planned.plank + 1,
-      keeps: KEEPS[planned.from],
+      keeps: keptOf(planned, piece, read.rules.markingStep),
       stripOf: planned.isStrip ? (strips.get(planned) ?? '') : '',
       cuts: piece.cuts,
       polygon: outerOf(piece.inRoom),
@@ -56,20 +56,45 @@ export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly 
   });
 }
 
+/** As marked: the steps that the piece is cut shorter come off both edges. Under a step the edge runs out to a point. */
+function shortPointOf({ length, shortPoint }: LaidPiece, marked: Ticks, step: Ticks): Ticks {
+  const left = shortPoint - (length - marked);
+  return left < step ? 0 : left;
+}
+
+/** A whole plank keeps both its ends, unless one is cut off at an angle. */
+function keptOf({ from }: PlannedPiece, piece: LaidPiece, step: Ticks): FloorPiece['keeps'] {
+  if (from !== 'whole') return KEEPS[from];
+  const [left, right] = [!isAngledEnd(piece, 'left', step), !isAngledEnd(piece, 'right', step)];
+  if (left && right) return KEEPS.whole;
+  return left ? KEEPS.left : right ? KEEPS.right : KEEPS.middle;
+}
+
 /**
  * Every plank that gives these floors a piece, with all that is cut from it, in the order in which it is first needed.
  *
  * @param indices of one floor, or of the two sides of a middle line; what the plank gives other floors names their room
+ * @param own the pieces of these floors
  */
-export function sawPlanksOf(planned: PlannedFloors, indices: readonly number[]): readonly SawPlank[] {
+export function sawPlanksOf(
+  planned: PlannedFloors,
+  indices: readonly number[],
+  own: readonly FloorPiece[],
+): readonly SawPlank[] {
   const nameOf = namesFor(planned, indices[0]);
+  const ownKept = new Map(own.map(({ label, keeps }) => [label, keeps]));
   const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[indices[indices.length - 1] + 1]];
   return planned.ledger.planks
     .map((booking) => ({ booking, pieces: [...booking.pieces, ...booking.strips] }))
     .filter(({ pieces }) => pieces.some(({ rowIndex }) => rowIndex >= from && rowIndex < to))
     .map(({ booking, pieces }) => ({
       plankNumber: booking.plank + 1,
-      pieces: pieces.map((piece) => ({ ...nameOf(piece), length: piece.length, keeps: KEEPS[piece.from] })),
+      pieces: pieces.map((piece): SawPiece => {
+        const name = nameOf(piece);
+        // A plank with an angled end gives nothing else, so it is never one that another room shares.
+        const keeps = (name.room === '' ? ownKept.get(name.label) : undefined) ?? KEEPS[piece.from];
+        return { ...name, length: piece.length, keeps };
+      }),
       leftOver: booking.leftOver,
     }));
 }

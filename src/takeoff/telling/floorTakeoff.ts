@@ -29,11 +29,13 @@ export function floorTakeoffOf(
   const indices = part === 'ahead' ? [floorIndex, floorIndex + 1] : [floorIndex];
   const floors = indices.map((i) => planned.floors[i]);
   const pieces = indices.flatMap((i) => floorPiecesOf(planned, i));
-  const planks = sawPlanksOf(planned, indices);
+  const planks = sawPlanksOf(planned, indices, pieces);
   return {
     entry,
+    rooms: read.rooms,
     units: read.units,
     outline: room.outline,
+    walls: room.walls.map(({ wallNumber, from, to }) => ({ wallNumber, from, to })),
     cutouts: room.cutouts,
     doorways: room.doorways.map(({ doorwayNumber, from, to, floor }) => ({ doorwayNumber, from, to, floor })),
     floor: floors.flatMap(({ floor }) => floor),

@@ -1,6 +1,6 @@
 /** What was typed in a room that is laid as one floor with others, and does not count: in words. */
 import type { Ticks } from '../../geometry/length';
-import { LAY_DIRECTION_RULE, LENGTH_RULES, SPARE_RULE } from '../../layout/rules';
+import { type LengthRuleKey, RULES } from '../../layout/rules';
 import type { RulesEntry, Typed } from '../entry';
 import type { DrawnRoom } from '../reading/drawRoom';
 import { lengthText } from '../text/lengthText';
@@ -36,17 +36,22 @@ function productOf(other: Read, first: Read, show: Show): string[] {
   return found;
 }
 
+/** Rules that are lengths with a default, and their names within a sentence. */
+const LENGTH_RULES: readonly (readonly [key: LengthRuleKey, name: string])[] = RULES.flatMap((rule) =>
+  'blank' in rule && typeof rule.blank === 'object' ? [[rule.key, rule.label.toLowerCase()] as const] : [],
+);
+
 function rulesOf(other: Read, first: Read, show: Show): string[] {
   // A gap by span has taken the place of the gap as typed: then the two spans are held against each other.
   const bySpan = other.read.limits.gapPerMetre > 0 || first.read.limits.gapPerMetre > 0;
-  const lengths = LENGTH_RULES.filter(({ key }) => {
+  const lengths = LENGTH_RULES.filter(([key]) => {
     if (key === 'expansionGap' && bySpan) return false;
     return isTyped(other, key) && other.read.rules[key] !== first.read.rules[key];
   });
   const [own, used] = [other.read.limits, first.read.limits];
   const asTyped = (name: string, key: keyof RulesEntry) => `${name} ${other.entry.rules[key]}`;
   return [
-    ...lengths.map(({ key, name }) => `${name} ${show(other.read.rules[key])}`),
+    ...lengths.map(([key, name]) => `${name} ${show(other.read.rules[key])}`),
     ...(own.isOwn.along && own.along !== used.along ? [asTyped('longest floor along the rows', 'longestAlong')] : []),
     ...(own.isOwn.across && own.across !== used.across
       ? [asTyped('longest floor across the rows', 'longestAcross')]
@@ -58,11 +63,11 @@ function rulesOf(other: Read, first: Read, show: Show): string[] {
 /** Direction and start are a room's own: only what somebody typed is told, never a default. */
 function layingOf(other: Read, first: Read): string[] {
   const told: readonly (readonly [key: keyof RulesEntry, name: string, own: unknown, used: unknown])[] = [
-    ['layDirection', LAY_DIRECTION_RULE, directionOf(other), directionOf(first)],
+    ['layDirection', 'lay direction', directionOf(other), directionOf(first)],
     ['startSide', 'first row at the side', other.read.start.startSide, first.read.start.startSide],
     ['firstRow', 'first row', other.read.start.firstRow, first.read.start.firstRow],
     ['reuseStrips', 'strips of the first row in the last', other.read.start.reuseStrips, first.read.start.reuseStrips],
-    ['spare', SPARE_RULE, other.read.rules.spare, first.read.rules.spare],
+    ['spare', 'spare', other.read.rules.spare, first.read.rules.spare],
   ];
   return told
     .filter(([key, , own, used]) => isTyped(other, key) && own !== used)

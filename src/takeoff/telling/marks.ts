@@ -1,10 +1,12 @@
 /** What to mark on a piece, in sentences: rips, angled ends, tapers, cut corners, notches, holes. */
-import type { Ticks, Units } from '../../geometry/length';
+import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks, type Units } from '../../geometry/length';
+import { sideOf } from '../../geometry/point';
 import { boundsOf, type Outline } from '../../geometry/polygon';
-import type { Notch, Slant } from '../../layout/marking';
+import type { Notch } from '../../layout/notches';
 import type { LaidPiece } from '../../layout/pieces';
 import type { Circle } from '../../layout/round';
 import type { Row, RowLayout } from '../../layout/rows';
+import type { Slant } from '../../layout/slants';
 import { lengthText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 
@@ -14,7 +16,7 @@ import { numberText } from '../text/numberText';
  * Ends are those of the rectangle that the piece is cut from, unless told as those of an edge.
  */
 export function marksOf(piece: LaidPiece, row: Row, laid: Laid): readonly string[] {
-  const { step, units } = laid;
+  const { units } = laid;
   const show = (length: Ticks) => lengthText(length, units, 'piece');
   const tapers = piece.slants.filter((slant) => slant.kind === 'taper');
   const others = piece.slants.filter((slant) => slant.kind !== 'taper');
@@ -23,7 +25,7 @@ export function marksOf(piece: LaidPiece, row: Row, laid: Laid): readonly string
     ...(piece.slants.length + piece.notches.length > 1 ? [MARK_FIRST] : []),
     ...tapers.map((taper) => taperMark(piece, taper, show)),
     ...others.map((slant) => slantMark(slant, show)),
-    ...piece.notches.map((notch) => notchMark(notch, piece, step, show)),
+    ...piece.notches.map((notch) => notchMark(notch, piece, laid, show)),
   ];
 }
 
@@ -51,17 +53,20 @@ function ripMarks(piece: LaidPiece, row: Row, { layout, startEdge, step }: Laid,
   // Against the start wall planks are measured back from their far edge, elsewhere up from their start edge.
   const low = row.y1 <= layout.firstWidth ? row.y1 - layout.plankWidth : row.y0;
   const high = low + layout.plankWidth;
-  const width = show(y1 - y0);
-  const marks: string[] = [];
-  // A taper alone says all there is to say of its edge; anything more is marked on the rectangle.
-  const isTapered = (edge: Slant['edge']) =>
-    piece.slants.length + piece.notches.length === 1 &&
-    piece.slants.some((slant) => slant.kind === 'taper' && slant.edge === edge);
-  if (y0 - low >= step && !isTapered('start'))
-    marks.push(`Rip to ${width} wide: ${show(y0 - low)} off the start edge (${startEdge}).`);
-  if (high - y1 >= step && !isTapered('far'))
-    marks.push(`Rip to ${width} wide: ${show(high - y1)} off the far edge (${farEdge}).`);
-  return marks;
+  const off: readonly (readonly [Slant['edge'], string, Ticks])[] = [
+    ['start', startEdge, y0 - low],
+    ['far', farEdge, high - y1],
+  ];
+  const ripped = off.filter(([, , taken]) => taken >= step);
+  if (ripped.length === 0 || (ripped.length === 1 && isLoneTaper(piece, ripped[0][0]))) return [];
+  const edges = ripped.map(([edge, lock, taken]) => `${show(taken)} off the ${edge} edge (${lock})`);
+  return [`Rip to ${show(y1 - y0)} wide: ${edges.join(', ')}.`];
+}
+
+/** A taper alone says all there is to say of its edge; anything more is marked on the rectangle. */
+function isLoneTaper({ slants, notches }: LaidPiece, edge: Slant['edge']): boolean {
+  const [only] = slants;
+  return slants.length + notches.length === 1 && only?.kind === 'taper' && only.edge === edge;
 }
 
 function taperMark(piece: LaidPiece, { end, edge, across }: Slant, show: Show): string {
@@ -79,33 +84,41 @@ function slantMark({ kind, end, edge, along, across, degreesOffSquare }: Slant, 
   return `Angle the ${end} end, ${angle}: long point at the ${other} edge, ${show(along)} shorter at the ${edge} edge.`;
 }
 
-function notchMark(notch: Notch, piece: LaidPiece, step: Ticks, show: Show): string {
-  const { end, edge, isHole, isSquare, round } = notch;
+function notchMark(notch: Notch, piece: LaidPiece, { step, units }: Laid, show: Show): string {
+  const { end, edge, opensTo, isSquare, round } = notch;
   const isAtEnd = notch.fromEnd < step;
-  const isInEdge = notch.fromEdge < step;
-  if (round)
-    return roundMark(round, isHole ? 'hole' : `notch in the ${isInEdge ? `${edge} edge` : `${end} end`}`, piece, show);
+  const edgeOrEnd = opensTo === 'edge' ? `${edge} edge` : `${end} end`;
+  if (round) return roundMark(round, opensTo === 'nothing' ? 'hole' : `notch in the ${edgeOrEnd}`, piece, show);
   if (!isSquare) {
-    const place = isHole ? 'Hole' : `Notch in the ${isInEdge && !isAtEnd ? `${edge} edge` : `${end} end`}`;
-    return `${place}, corners told from the left end and from the start edge: ${cornersText(notch.outline, show)}.`;
+    const side = opensTo === 'edge' && isAtEnd && !notch.isFromCorner ? `${end} end` : edgeOrEnd;
+    const place = opensTo === 'nothing' ? 'Hole' : `Notch in the ${side}`;
+    return `${place}, corners told from the left end and from the start edge: ${cornersText(notch.outline, units, show)}.`;
   }
   const size = `${show(notch.length)} along by ${show(notch.depth)} across`;
   const fromEdge = `${show(notch.fromEdge)} from the ${edge} edge`;
-  if (isHole) return `Hole ${size}: ${show(notch.fromEnd)} from the ${end} end, ${fromEdge}.`;
-  if (!isInEdge) return `Notch in the ${end} end, ${size}: ${fromEdge}.`;
-  if (isAtEnd) return `Notch in the ${edge} edge, ${size}: at the ${end} end.`;
-  const { from, to } = piece.longEdges[edge];
-  const ofEdge = (end === 'left' ? from : piece.length - to) < step ? '' : ' of that edge';
-  return `Notch in the ${edge} edge, ${size}: ${show(notch.fromEnd)} from the ${end} end${ofEdge}.`;
+  if (opensTo === 'nothing') return `Hole ${size}: ${show(notch.fromEnd)} from the ${end} end, ${fromEdge}.`;
+  if (opensTo === 'end') return `Notch in the ${end} end, ${size}: ${fromEdge}.`;
+  const fromEnd = isAtEnd ? `at the ${end} end` : `${show(notch.fromEnd)} from the ${end} end`;
+  return `Notch in the ${edge} edge, ${size}: ${fromEnd}${notch.isFromCorner ? ' of that edge' : ''}.`;
 }
 
-/** `1: 41", 7"; 2: 48", 0"`: what shows as the same place is told once. */
-function cornersText(outline: Outline, show: Show): string {
-  const places = outline.map(({ x, y }) => `${show(x)}, ${show(y)}`);
-  return places
-    .filter((place, i) => place !== places[(i + 1) % places.length])
-    .map((place, i) => `${i + 1}: ${place}`)
+/** To what lengths are shown. */
+const SHOWN_STEP: Readonly<Record<Units, Ticks>> = { us: TICKS_PER_INCH / 16, metric: TICKS_PER_MM };
+
+/** `1: 41", 7"; 2: 48", 0"`: corners that are none any more as they are shown are left out. */
+function cornersText(outline: Outline, units: Units, show: Show): string {
+  const step = SHOWN_STEP[units];
+  const shown = outline.map(({ x, y }) => ({ x: step * Math.round(x / step), y: step * Math.round(y / step) }));
+  return turningPointsOf(shown)
+    .map(({ x, y }, i) => `${i + 1}: ${show(x)}, ${show(y)}`)
     .join('; ');
+}
+
+/** An outline without corners on a straight line and without lines that run back on themselves. */
+function turningPointsOf(outline: Outline): Outline {
+  const at = (i: number) => outline[(i + outline.length) % outline.length];
+  const straight = outline.findIndex((p, i) => sideOf(at(i - 1), p, at(i + 1)) === 0);
+  return straight < 0 || outline.length <= 3 ? outline : turningPointsOf(outline.filter((_, i) => i !== straight));
 }
 
 function roundMark({ centre, diameter }: Circle, what: string, piece: LaidPiece, show: Show): string {

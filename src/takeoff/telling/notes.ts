@@ -4,12 +4,14 @@ import { mmOf, type Ticks, type Units } from '../../geometry/length';
 import { overlongFloorsOf } from '../../layout/expansion';
 import { narrowRunsOf } from '../../layout/rows';
 import { RUN_LIMITS } from '../../layout/rules';
-import type { RoomNote } from '../../room/faults';
+import { TAPE_READING } from '../../room/corners';
+import type { RoomNote, TapeResidual } from '../../room/faults';
 import type { PlannedFloors } from '../planning/planFloors';
 import type { LaidFloor } from '../planning/ways';
 import { problems } from '../reading/problems';
 import { lengthText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
+import { brokenRuleTexts } from './brokenRules';
 import { joinedNotes } from './joinedNotes';
 import { middleNotes } from './middleNotes';
 
@@ -49,14 +51,11 @@ function brokenNotes(
   const [from, to] = [firstRows[floorIndex], firstRows[floorIndex + 1]];
   const { rows } = floors[floorIndex].layout;
   const here = markedPlan.broken.filter((broken) => broken.rowIndex >= from && broken.rowIndex < to);
-  const sentences = here.map((broken) => brokenRuleText(broken, rows[broken.rowIndex - from].rowNumber, units));
-  const shown = sentences.slice(0, 3);
-  const more = sentences.length - shown.length;
-  return more > 0 ? [...shown, problems.morePlaces(more)] : shown;
+  return brokenRuleTexts(here, (broken) => brokenRuleText(broken, rows[broken.rowIndex - from].rowNumber, units));
 }
 
 /** `Row 3: 6" where a minimum stagger of 8" is wanted.` Lengths of `broken` in ticks. */
-export function brokenRuleText({ rule, found, wanted }: BrokenRule, rowNumber: number, units: Units): string {
+function brokenRuleText({ rule, found, wanted }: BrokenRule, rowNumber: number, units: Units): string {
   const show = (length: Ticks) => lengthText(length, units, 'piece');
   return problems.brokenRule(`Row ${rowNumber}`, rule, show(found), show(wanted));
 }
@@ -68,6 +67,10 @@ function roomNote(note: RoomNote, units: Units): string {
       return `The walls missed their start by ${show(note.by)}; each took its share. Measure again if that is more than your tape allows.`;
     case 'diagonals spread':
       return `The two diagonals disagree by ${show(note.by)} with the walls; all six took their share.`;
+    case 'measures spread':
+      return `The measures do not quite agree; each took its share: ${residualsText(note.residuals, show)}. Measure again whatever is further off than your tape.`;
+    case 'held by turns':
+      return 'Too few diagonals to hold the room: the rest was drawn with the turns as typed. Measure more diagonals to be sure.';
     case 'taken as square':
       return 'The diagonal is that of a square corner to within a tape reading: the room is taken as square.';
     case 'cut-out reaches outside':
@@ -77,13 +80,25 @@ function roomNote(note: RoomNote, units: Units): string {
   }
 }
 
+/** What each measure is off by, the most first, those within a tape reading left out. */
+function residualsText(residuals: readonly TapeResidual[], show: (length: Ticks) => string): string {
+  return residuals
+    .filter(({ by }) => Math.abs(by) > TAPE_READING)
+    .sort((one, other) => Math.abs(other.by) - Math.abs(one.by))
+    .map(({ what, number, found, by }) => {
+      return `${what} ${number} ${show(found)}, drawn ${show(Math.abs(by))} ${by > 0 ? 'longer' : 'shorter'}`;
+    })
+    .join('; ');
+}
+
 function narrowNotes(planned: PlannedFloors, floorIndex: number, show: Show): readonly string[] {
   const { read, layout } = planned.floors[floorIndex];
   const { minRip } = read.rules;
   const narrowest = new Map<number, Ticks>();
   for (const { rowNumber, place } of narrowRunsOf(layout, minRip))
     narrowest.set(rowNumber, Math.min(place.width, narrowest.get(rowNumber) ?? place.width));
-  const sentences = [...narrowest].map(
+  const worstFirst = [...narrowest].sort(([, a], [, b]) => a - b);
+  const sentences = worstFirst.map(
     ([rowNumber, width]) =>
       `Row ${rowNumber} is ${show(width)} at its narrowest, under the minimum rip of ${show(minRip)}.`,
   );

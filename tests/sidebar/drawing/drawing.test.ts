@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { areaOf, contains } from '../../../src/geometry/polygon';
 import { drawingOf, regionOf } from '../../../src/sidebar/drawing/drawing';
 import { markedPieceOf } from '../../../src/sidebar/drawing/marking';
-import { firstLookAt } from '../../../src/sidebar/form/firstLook';
 import type { RoomEntry } from '../../../src/takeoff/entry';
+import { takeoffAsOne } from '../../../src/takeoff/planning/joinedFloor';
 import type { Takeoff } from '../../../src/takeoff/result';
 import { takeoff } from '../../../src/takeoff/takeoff';
 import { plainRoom } from '../../support/roomEntries';
@@ -27,12 +27,16 @@ const rooms: readonly (readonly [string, RoomEntry])[] = [
   ['rectangle begun at the far side', { ...plainRoom, rules: rules({ startSide: 'far' }) }],
   [
     'bay window',
-    { ...plainRoom, shape: { kind: 'walls in order', walls: bay.map(([length, turn]) => ({ length, turn })) } },
+    {
+      ...plainRoom,
+      shape: { kind: 'walls in order', diagonals: [], walls: bay.map(([length, turn]) => ({ length, turn })) },
+    },
   ],
   [
     'room with a column and a doorway',
     {
       ...plainRoom,
+      bows: [],
       cutouts: [{ kind: 'rectangle', wall: 1, along: 5, off: 3, length: 1.5, depth: 1.25 }],
       doorways: [
         {
@@ -81,7 +85,7 @@ function paperArea(path: string): number {
 
 describe.each(rooms)('the drawing of a %s', (_, entry) => {
   const plan = planned(entry);
-  const drawing = drawingOf(plan, { width: 280, height: 250 }, firstLookAt(entry).sketch?.walls ?? []);
+  const drawing = drawingOf(plan, { width: 280, height: 250 });
 
   test('shows every piece with its area, to scale', () => {
     expect(drawing.pieces).toHaveLength(plan.pieces.length);
@@ -130,6 +134,47 @@ describe.each(rooms)('the drawing of a %s', (_, entry) => {
     });
     expect(alike).toEqual([]);
   });
+});
+
+test('the numbers of a joined floor stand outside all its rooms, beside the walls that notes name', () => {
+  const doorway = {
+    floor: 'goes on',
+    width: '32"',
+    depth: '',
+    leadsTo: '',
+    itsDoorway: '',
+    wallThickness: '',
+  } as const;
+  const hall: RoomEntry = {
+    ...plainRoom,
+    name: 'Hall',
+    shape: { kind: 'rectangle', length: 14, width: 5 },
+    doorways: [{ ...doorway, wall: 1, along: 2, leadsTo: 'Den', wallThickness: '5"' }],
+  };
+  const den: RoomEntry = {
+    ...plainRoom,
+    name: 'Den',
+    shape: { kind: 'rectangle', length: 8, width: 9 },
+    doorways: [{ ...doorway, wall: 3, along: 3 }],
+  };
+  const result = takeoffAsOne([hall, den]);
+  if (result.status !== 'planned') throw new Error(JSON.stringify(result.problems));
+  const plan = result.takeoff;
+  const { wallNumbers, scale } = drawingOf(plan, { width: 280, height: 250 });
+  const { perTick, place } = scale;
+  const origin = place({ x: 0, y: 0 });
+  for (const { x, y, wallNumber } of wallNumbers) {
+    const at = { x: Math.round((x - origin.x) / perTick), y: Math.round((origin.y - y) / perTick) };
+    expect(contains([plan.outline], at), `W${wallNumber}`).toBe(false);
+    const wall = plan.walls.find((mark) => mark.wallNumber === wallNumber);
+    if (!wall) throw new Error(`There is a wall ${wallNumber}.`);
+    const [a, b] = [place(wall.from), place(wall.to)];
+    const length = Math.hypot(b.x - a.x, b.y - a.y);
+    const away = Math.abs((b.x - a.x) * (y - a.y) - (b.y - a.y) * (x - a.x)) / length;
+    expect(away, `W${wallNumber}`).toBeLessThan(20);
+  }
+  // The near wall of the den, number 7, has the hall on its other side.
+  expect(wallNumbers.map(({ wallNumber }) => wallNumber)).toEqual([1, 2, 3, 4, 5, 6, 8]);
 });
 
 describe('the marking drawing', () => {

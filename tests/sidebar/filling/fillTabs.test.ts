@@ -31,6 +31,9 @@ function scriptRun(answers: Answers): { readonly run: ScriptRun; readonly calls:
       fillTab: call('fillTab'),
       startUnits: call('startUnits'),
       showTab: call('showTab'),
+      tabsOfOurs: call('tabsOfOurs'),
+      putOnTopOfTab: call('putOnTopOfTab'),
+      renameTab: call('renameTab'),
     };
   };
   return {
@@ -49,7 +52,10 @@ const written = (block: PackedBlock) => ({
   sheetId: 1,
   ms: 1,
 });
-const empty = { cells: [], version: '0' };
+const empty = { cells: [], version: '0', formulas: [], memory: '' };
+/** Nothing of ours stands in the spreadsheet yet. */
+const blank = { readTabCells: () => empty, fillTab: written, tabsOfOurs: () => [] };
+const nothingElse = { left: [], replaced: [], kept: [] };
 const room = { entry: smallTakeoff.entry, takeoff: smallTakeoff };
 /** A clock that goes on by a second whenever it is looked at. */
 const clock = () => {
@@ -59,21 +65,26 @@ const clock = () => {
 
 describe('a room', () => {
   test('fills its three tabs one after the other, and says so', async () => {
-    const { run, calls } = scriptRun({ readTabCells: () => empty, fillTab: written });
+    const { run, calls } = scriptRun(blank);
     const told: FillProgress[] = [];
-    const filling = await fillTabs(room, spreadsheetOver(run), clock(), (progress) => told.push(progress));
+    const filling = await fillTabs(room, spreadsheetOver(run), {
+      now: clock(),
+      told: (progress) => told.push(progress),
+    });
     expect(filling).toEqual({
       filled: ['Rooms', 'Cut list: Cupboard', 'Floor plan: Cupboard'].map((tab) => ({ tab, ms: 1000 })),
       failures: [],
       isSaved: true,
+      ...nothingElse,
     });
     expect(told.map(({ stepNumber, stepCount }) => [stepNumber, stepCount])).toEqual([
       [1, 3],
       [2, 3],
       [3, 3],
     ]);
-    expect(calls.map(([name]) => name)).toEqual(['readTabCells', 'fillTab', 'readTabCells', 'fillTab', 'fillTab']);
-    const cutList = unpackBlock(calls[3][1] as PackedBlock)
+    const writing = ['readTabCells', 'fillTab'];
+    expect(calls.map(([name]) => name)).toEqual([...writing, 'tabsOfOurs', ...writing, ...writing, 'tabsOfOurs']);
+    const cutList = unpackBlock(calls[4][1] as PackedBlock)
       .cells.flat()
       .map(({ value }) => ('text' in value ? value.text : ''));
     expect(cutList).toContain('Cut list: Cupboard');
@@ -85,23 +96,25 @@ describe('a room', () => {
       if (block.title.startsWith('Cut list')) throw new Error('The spreadsheet is not there just now.');
       return written(block);
     };
-    const { run, calls } = scriptRun({ readTabCells: () => empty, fillTab });
-    const filling = await fillTabs(room, spreadsheetOver(run), clock(), () => {});
+    const { run, calls } = scriptRun({ ...blank, fillTab });
+    const filling = await fillTabs(room, spreadsheetOver(run), { now: clock(), told: () => {} });
     expect(filling).toEqual({
       filled: [{ tab: 'Rooms', ms: 1000 }],
       failures: ['The spreadsheet is not there just now.'],
       isSaved: true,
+      ...nothingElse,
     });
-    expect(calls).toHaveLength(4);
+    expect(calls.at(-1)?.[0]).toBe('fillTab');
     expect(fillingWords(filling, 2400)).toBe(
       'The spreadsheet is not there just now. Filled: Rooms. Nothing you typed is lost: press the button to try again.',
     );
   });
 
   test('is not saved over a tab of rooms that cannot be read, but its own tabs are filled', async () => {
-    const readTabCells = (mark: string) => (mark === 'rooms' ? { cells: [['Something else']], version: '1' } : empty);
-    const { run } = scriptRun({ readTabCells, fillTab: written });
-    const filling = await fillTabs(room, spreadsheetOver(run), clock(), () => {});
+    const readTabCells = (mark: string) =>
+      mark === 'rooms' ? { ...empty, cells: [['Something else']], version: '1' } : empty;
+    const { run } = scriptRun({ ...blank, readTabCells });
+    const filling = await fillTabs(room, spreadsheetOver(run), { now: clock(), told: () => {} });
     expect(filling.filled.map(({ tab }) => tab)).toEqual(['Cut list: Cupboard', 'Floor plan: Cupboard']);
     expect(filling.isSaved).toBe(false);
     expect(filling.failures.join()).toMatch(/no line "Room"/);
@@ -111,8 +124,8 @@ describe('a room', () => {
     let tries = 0;
     const fillTab = (block: PackedBlock) =>
       block.title === 'Rooms' && tries++ === 0 ? { status: 'changed' } : written(block);
-    const { run, calls } = scriptRun({ readTabCells: () => empty, fillTab });
-    const filling = await fillTabs(room, spreadsheetOver(run), clock(), () => {});
+    const { run, calls } = scriptRun({ ...blank, fillTab });
+    const filling = await fillTabs(room, spreadsheetOver(run), { now: clock(), told: () => {} });
     expect(filling.failures).toEqual([]);
     expect(
       calls.filter(([name, block]) => name === 'fillTab' && (block as PackedBlock).title === 'Rooms'),
@@ -152,6 +165,9 @@ describe('the spreadsheet around the page', () => {
         fillTab: () => {},
         startUnits: () => {},
         showTab: () => {},
+        tabsOfOurs: () => {},
+        putOnTopOfTab: () => {},
+        renameTab: () => {},
       };
       let said = '';
       spreadsheetOver(runner)

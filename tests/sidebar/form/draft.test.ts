@@ -13,14 +13,8 @@ import {
 } from '../../../src/sidebar/form/draft';
 import * as form from '../../../src/sidebar/form/fields';
 import { checkedEntry } from '../../../src/tabs/checkedEntry';
-import {
-  CUTOUT_FIELDS,
-  DOORWAY_FIELDS,
-  ENTRY_SECTIONS,
-  PRODUCT_FIELDS,
-  RULE_FIELDS,
-} from '../../../src/tabs/entryFields';
 import type { RoomEntry, ShapeEntry } from '../../../src/takeoff/entry';
+import { ENTRY_SECTIONS, type EntryField } from '../../../src/takeoff/entryFields';
 import { plainRoom } from '../../support/roomEntries';
 
 const shapes: readonly ShapeEntry[] = [
@@ -28,6 +22,7 @@ const shapes: readonly ShapeEntry[] = [
   { kind: 'four walls', walls: [1, 2, '3 m', 4], diagonal: 5, otherDiagonal: '6' },
   {
     kind: 'walls in order',
+    diagonals: [],
     walls: [
       { length: 1, turn: 'R' },
       { length: 2, turn: -45 },
@@ -51,6 +46,7 @@ const fullRoom = (shape: ShapeEntry): RoomEntry => ({
   ...plainRoom,
   shape,
   doorways: [doorway],
+  bows: [],
   cutouts: [cutout],
   rules: { ...plainRoom.rules, layDirection: 'wall 3', spare: 2, startSide: 'middle' },
 });
@@ -64,15 +60,15 @@ describe('a saved room', () => {
 
 describe('a field', () => {
   const listed = (list: form.FormList) => list.fields.map(({ key }) => `${list.list}.${key}`);
-  const under = (path: string, fields: readonly form.FormField[]) => fields.map(({ key }) => `${path}.${key}`);
+  const under = (path: string, fields: readonly EntryField[]) => fields.map(({ key }) => `${path}.${key}`);
   const inForm = new Set<string>([
     'name',
     'units',
     'shape.kind',
     ...Object.values(form.SHAPE_FIELDS).flatMap((fields) => under('shape', fields)),
-    ...[form.WALLS, form.RECTANGLES, form.CUTOUTS, form.DOORWAYS].flatMap(listed),
+    ...[form.WALLS, form.DIAGONALS, form.RECTANGLES, form.BOWS, form.CUTOUTS, form.DOORWAYS].flatMap(listed),
     ...under('product', form.PRODUCT),
-    ...under('rules', [...form.LAYING, ...form.ruleFields('us')]),
+    ...under('rules', [...form.LAYING, ...form.OTHER_RULES]),
   ]);
   const inTable = ENTRY_SECTIONS.flatMap(({ at, fields }) =>
     fields.map(({ key }) => (at === '' ? key : `${at}.${key}`)),
@@ -80,41 +76,6 @@ describe('a field', () => {
 
   test.each(inTable)('%s of the entry can be typed in the form', (path) => {
     expect(inForm.has(path)).toBe(true);
-  });
-
-  // Of an item the heading says which it is, and the first choice needs no more than a word.
-  const named = [
-    [PRODUCT_FIELDS, form.PRODUCT],
-    [RULE_FIELDS, [...form.LAYING, ...form.ruleFields('metric')]],
-    [CUTOUT_FIELDS, form.CUTOUTS.fields.slice(1)],
-    [DOORWAY_FIELDS, form.DOORWAYS.fields],
-  ] as const;
-  test.each(named.map(([section, fields]) => [section.at, section, fields] as const))(
-    'of %s goes by one name in the form, in tabs and in sentences',
-    (_, section, fields) => {
-      const labels = new Map(section.fields.map(({ key, label }) => [key, label.toLowerCase()]));
-      for (const { key, label } of fields) {
-        const whole = labels.get(key) ?? '';
-        expect(whole.split('#, ').slice(-1)[0]).toBe(label.toLowerCase());
-      }
-    },
-  );
-
-  test('that the form chooses from a list offers only what an entry may hold', () => {
-    const choices = new Map<string, readonly string[] | undefined>(
-      ENTRY_SECTIONS.flatMap(({ at, fields }) => fields.map((field) => [`${at}.${field.key}`, field.choices] as const)),
-    );
-    const wrong = [
-      ...form.LAYING.map((field) => ({ field, path: `rules.${field.key}` })),
-      ...form.PRODUCT.map((field) => ({ field, path: `product.${field.key}` })),
-      ...[form.CUTOUTS, form.DOORWAYS, form.RECTANGLES].flatMap(({ list, fields }) =>
-        fields.map((field) => ({ field, path: `${list}.${field.key}` })),
-      ),
-    ].filter(({ field, path }) => {
-      const known = choices.get(path);
-      return known && field.choices?.some(({ value }) => !known.includes(value));
-    });
-    expect(wrong).toEqual([]);
   });
 
   test.each([
@@ -152,8 +113,9 @@ test('the next room keeps product, rules and units, and nothing of the room', ()
   const next = entryOf(nextRoom(draftOf(fullRoom(shapes[0]))));
   expect(next.product).toEqual(plainRoom.product);
   expect(next.rules).toMatchObject({ spare: 2, startSide: 'middle', layDirection: '' });
-  expect({ name: next.name, cutouts: next.cutouts, doorways: next.doorways }).toEqual({
+  expect({ name: next.name, bows: next.bows, cutouts: next.cutouts, doorways: next.doorways }).toEqual({
     name: '',
+    bows: [],
     cutouts: [],
     doorways: [],
   });
@@ -162,7 +124,8 @@ test('the next room keeps product, rules and units, and nothing of the room', ()
 describe('walls in order', () => {
   const walls = ['1', '2', '3', '4', '5'].map((length) => ({ length, turn: 'R' }));
   const draft = draftOf({
-    ...fullRoom({ kind: 'walls in order', walls }),
+    ...fullRoom({ kind: 'walls in order', diagonals: [], walls }),
+    bows: [],
     cutouts: [{ ...cutout, wall: '4' }],
     doorways: [{ ...doorway, wall: 2 }],
   });

@@ -73,7 +73,7 @@ describe('the first look', () => {
 
   test('tells walls that do not close although the product is not typed', () => {
     const walls = [4, 3, 4, 2.5].map((length) => ({ length, turn: 'R' }));
-    const look = firstLookAt({ ...withoutProduct, shape: { kind: 'walls in order', walls } });
+    const look = firstLookAt({ ...withoutProduct, shape: { kind: 'walls in order', diagonals: [], walls } });
     expect(look.sketch).toBeNull();
     expect(look.problems.map(({ field }) => field)).toContain('shape');
   });

@@ -56,7 +56,8 @@ describe('changing to metric', () => {
   test('reaches the ways to measure that are not chosen, and lists', () => {
     const entry: RoomEntry = {
       ...plainRoom,
-      shape: { kind: 'walls in order', walls: [{ length: 4, turn: -45 }] },
+      shape: { kind: 'walls in order', diagonals: [], walls: [{ length: 4, turn: -45 }] },
+      bows: [],
       cutouts: [{ kind: 'round', wall: 1, along: 2, off: 3, length: 4, depth: '' }],
     };
     const { draft, changes } = withUnits(withValue(draftOf(entry), 'shape.kind', 'rectangle'), 'metric');

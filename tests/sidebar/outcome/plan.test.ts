@@ -35,9 +35,11 @@ describe('rooms laid as one floor', () => {
     expect(roomsThrough(den, [study, hall]).map(({ name }) => name)).toEqual(['Hall', 'Study']);
   });
 
-  test('are planned under all their names', () => {
-    const plan = planOf(hall, [den]);
-    expect(plan).toMatchObject({ status: 'planned', takeoff: { entry: { name: 'Hall + Den' } } });
+  test('are planned under one name, whichever room the floor is planned from', () => {
+    for (const plan of [planOf(hall, [den]), planOf(den, [hall])]) {
+      const floor = { entry: { name: 'Den + Hall' }, rooms: ['Den', 'Hall'] };
+      expect(plan).toMatchObject({ status: 'planned', takeoff: floor });
+    }
   });
 
   test('that do not fit are told at the doorways', () => {

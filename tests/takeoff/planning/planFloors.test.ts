@@ -5,6 +5,7 @@ import { chooseWay } from '../../../src/takeoff/planning/ways';
 import { drawRoom } from '../../../src/takeoff/reading/drawRoom';
 import { takeoff } from '../../../src/takeoff/takeoff';
 import { plainRoom } from '../../support/roomEntries';
+import { seededRandom } from '../../support/seededRandom';
 
 /*
  * Planks of 1210 mm marked in sixteenths: no whole number of steps, so the search plans under rules a step or two
@@ -49,3 +50,25 @@ describe('rules that cannot be met, with planks of no whole number of marking st
     expect(summary.proof).toMatch(/^at most \d more than the fewest$/);
   });
 });
+
+test('a strip is no longer than the piece it is ripped from, though the plank is no whole number of steps', () => {
+  const strips = Array.from({ length: 60 }, (_, i) => i + 1).flatMap((seed) => {
+    const random = seededRandom(seed);
+    const units = random.whole(0, 1) === 0 ? 'metric' : 'us';
+    const all = { change: 'add', fromLeft: 0, fromNear: 0 } as const;
+    const size = { length: `${random.whole(1500, 5000)} mm`, width: `${6 * 152 + 20 + random.whole(40, 90)} mm` };
+    const corner = { change: 'take away', fromLeft: 0, fromNear: '600 mm', width: '3 m' } as const;
+    const away = { ...corner, length: `${random.whole(1, 600)} mm` };
+    const plank = { plankLength: `${random.whole(8000, 14000) / 10} mm`, plankWidth: '152 mm' };
+    const { room } = drawRoom({
+      ...{ ...plainRoom, units },
+      shape: { kind: 'rectangles', rectangles: [{ ...all, ...size }, away] },
+      product: { ...plainRoom.product, ...plank },
+      rules: { ...plainRoom.rules, firstRow: `${random.whole(40, 70)} mm`, minRip: '10 mm', minStagger: '100 mm' },
+    });
+    if (room === null) throw new Error(`room ${seed} can be drawn`);
+    return chooseWay(room).planned.ledger.planks.flatMap((booking) => booking.strips);
+  });
+  expect(strips.length).toBeGreaterThan(100);
+  for (const { source, length } of strips) expect(source?.length).toBeGreaterThanOrEqual(length);
+}, 60_000);

@@ -189,7 +189,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   layDirection: () => ofRoom({ rules: { layDirection: 'sideways' } }),
   wallsColumns: () => refused(() => PLANK_ROOM_AREA(column(12, 10, 12, 10))),
   turn: () => walls([12, 'R'], [10, 'around'], [12, 'R'], [10, 'R']),
-  wallNumber: () =>
+  partNumber: () =>
     ofRoom({ room: { cutouts: [{ kind: 'rectangle', wall: 0, along: 1, off: 1, length: 1, depth: 1 }] } }),
   noPlanksInBox: () => ofRoom({ product: { planksPerBox: 0 } }),
   boxCoverage: () => ofRoom({ product: { planksPerBox: '', boxCoverage: 11 } }),

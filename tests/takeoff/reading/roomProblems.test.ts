@@ -1,14 +1,24 @@
 /** Every way in which measurements make no room, told through the front door. */
 import { expect, test } from 'vitest';
 import type { RoomFault } from '../../../src/room/faults';
-import type { CutoutEntry, DoorwayEntry, RoomEntry, ShapeEntry } from '../../../src/takeoff/entry';
+import type { BowEntry, CutoutEntry, DoorwayEntry, RoomEntry, ShapeEntry } from '../../../src/takeoff/entry';
 import { takeoff } from '../../../src/takeoff/takeoff';
 import { plainRoom } from '../../support/roomEntries';
 import { expectSentence } from '../../support/sentence';
 
 const walked = (...walls: readonly (readonly [number | string, string])[]): ShapeEntry => ({
   kind: 'walls in order',
+  diagonals: [],
   walls: walls.map(([length, turn]) => ({ length, turn })),
+});
+/** 12 by 10 ft with diagonals between corners; the diagonal of that rectangle is 15.62 ft. */
+const taped = (...diagonals: readonly (readonly [number, number, number | string])[]): ShapeEntry => ({
+  kind: 'walls in order',
+  walls: [12, 10, 12, 10].map((length) => ({ length, turn: 'R' })),
+  diagonals: diagonals.map(([from, to, length]) => ({ from, to, length })),
+});
+const bow = (change: Partial<BowEntry>, ...more: readonly Partial<BowEntry>[]): Partial<RoomEntry> => ({
+  bows: [change, ...more].map((one) => ({ kind: 'place', wall: 1, way: 'out', along: 6, off: 1, ...one })),
 });
 const fourWalls = (diagonal: number | string, otherDiagonal: number | string = ''): ShapeEntry => ({
   kind: 'four walls',
@@ -68,6 +78,35 @@ const WAYS: Readonly<Record<Exclude<RoomFault['code'], 'not above 0'>, readonly 
     /^The diagonal is 25' 0"\. With these walls it is more than 2' 0" and less than 22' 0"\./,
   ],
   'diagonals disagree': [{ shape: fourWalls('15\' 7 1/2"', 12) }, /^The other diagonal is 12' 0"; .* make it 15' 7/],
+  'measure off': [
+    { shape: taped([1, 3, 15.62], [2, 4, 17]) },
+    /^Diagonal 2 is 17' 0"; the other measures make it 15' 7 .*, 1' 4 .* less\. Measure it again\.$/,
+  ],
+  'no such corner': [{ shape: taped([1, 5, 15]) }, /^Diagonal 1 goes to corner 5, but the room has 4 corners\./],
+  'diagonal of one corner': [{ shape: taped([2, 2, 15]) }, /^Diagonal 1 goes from a corner to itself\./],
+  'turn and diagonals disagree': [
+    {
+      shape: {
+        kind: 'walls in order',
+        walls: ['R', 'R', 'L', 'R', 'R', 'R'].map((turn, i) => ({ length: [12, 6, 5, 4, 7, 10][i], turn })),
+        // Corner 4 stands out where it should stand in: 13.4 ft from corner 1 would be 9.2.
+        diagonals: [
+          { from: 1, to: 3, length: Math.sqrt(180) },
+          { from: 1, to: 4, length: Math.sqrt(17 * 17 + 36) },
+          { from: 1, to: 5, length: Math.sqrt(17 * 17 + 100) },
+          { from: 3, to: 5, length: Math.sqrt(41) },
+        ],
+      },
+    },
+    /turn at the end of wall \d goes the other way|cross or touch|Measure it again/,
+  ],
+  'wall bows twice': [bow({}, { kind: 'curve' }), /^Wall 1 is given as bowed twice\./],
+  'bow off its wall': [bow({ along: 13 }), /^Wall 1 is 12' 0" long, but a place of its bow is 13' 0" along it\./],
+  'curve too deep': [
+    bow({ kind: 'curve', off: '7 ft' }),
+    /^Wall 1 rises 7' 0" from its chord\. At most half a circle, 6'/,
+  ],
+  'bowed walls meet': [bow({ way: 'in', off: '11 ft' }), /^The bowed walls cross or touch\./],
   'side too long': [
     { shape: rectangles(['add', 0, 0, 300, 10], ['add', 300, 0, 300, 10]) },
     /^The room is 600' 0" from end to end\. At most 328' 1/,

@@ -57,3 +57,26 @@ test('cuts of a floor among others count its shortened strips too', () => {
     expect(summary.cutCount).toBe(crosscutsOf(pieces));
   }
 });
+
+test('a whole plank with an end cut at an angle keeps its other end', () => {
+  // One row 6 in deep and 96 in long at its near side, its right end at 45 degrees: two planks of 48 in.
+  const walls = [
+    { length: '90"', turn: 45 },
+    { length: `${Math.SQRT2 * 6} in`, turn: 135 },
+    { length: '96"', turn: 'R' },
+    { length: '6"', turn: 'R' },
+  ];
+  const entry: RoomEntry = {
+    ...plainRoom,
+    shape: { kind: 'walls in order', diagonals: [], walls },
+    rules: { ...plainRoom.rules, expansionGap: 0 },
+  };
+  const { room } = drawRoom(entry);
+  if (room === null) throw new Error('the room can be drawn');
+  const { pieces, planks } = floorTakeoffOf(chooseWay(room).planned, 0, []);
+  expect(pieces.map(({ label, length, keeps }) => [label, length / ticksOfInches(1), keeps])).toEqual([
+    ['1-1', 48, 'both ends'],
+    ['1-2', 48, 'left end'],
+  ]);
+  expect(planks.flatMap((plank) => plank.pieces.map(({ keeps }) => keeps))).toEqual(['both ends', 'left end']);
+});

@@ -99,3 +99,57 @@ test('tapers off both edges are each told by what they take off', () => {
     'Rip a taper off the far edge: 10 mm off at the left end, nothing at the other.',
   ]);
 });
+
+test('a notch is told though a hairline hangs on it', () => {
+  // A column of 20 x 20 mm at a wall that slants 20 in 1000; above it the wall was rounded 1 tick to the inside.
+  const at = (x: number) => 172 + x / 50;
+  const [left, ...others] = mm(
+    [0, 0],
+    [1000, 0],
+    [1000, 192],
+    [420, at(420)],
+    [420, 160],
+    [400, 160],
+    [400, at(400)],
+    [0, 172],
+  );
+  const rounded = others.map((p, i) => (i === 5 ? { ...p, y: p.y - 1 } : p));
+  const marks = told([left, ...rounded]);
+  expect(marks).toHaveLength(3);
+  expect(marks.slice(1)).toEqual([
+    'Rip to a taper along the far edge: 172 mm wide at the left end, 192 mm at the right.',
+    // To the far edge of the whole rectangle: 192 - 160.
+    'Notch in the far edge, 20 mm along by 32 mm across: 400 mm from the left end.',
+  ]);
+});
+
+test('a notch at an angled end is marked to the end of the rectangle', () => {
+  // The right end is 64 mm shorter at the far edge; the notch takes 50 mm more of that edge, 24 deep.
+  expect(told(mm([0, 0], [1000, 0], [944, 168], [886, 168], [886, 192], [0, 192]))).toEqual([
+    MARK_FIRST,
+    'Angle the right end, 18.4° off square: long point at the start edge, 64 mm shorter at the far edge.',
+    'Notch in the far edge, 114 mm along by 24 mm across: at the right end.',
+  ]);
+});
+
+test('a notch that ends at the corner of the short edge is told from that corner', () => {
+  // The corner of the start edge is at 808; half a millimetre of the edge is left between it and the notch.
+  expect(told(mm([0, 0], [687.5, 0], [687.5, 12], [807.5, 12], [807.5, 0], [808, 0], [1000, 192], [0, 192]))).toEqual([
+    MARK_FIRST,
+    'Angle the right end, 45° off square: long point at the far edge, 192 mm shorter at the start edge.',
+    'Notch in the start edge, 120 mm along by 12 mm across: at the right end of that edge.',
+  ]);
+});
+
+test('a short tip is crosscut at both corners, not ripped to tapers', () => {
+  const row60 = { y0: 0, y1: ticksOfMm(60) } as Row;
+  const shape = [mm([0, 12], [24, 36], [0, 60])];
+  const piece = { ...markingOf(shape, TICKS_PER_MM), shape } as unknown as LaidPiece;
+  const laid = { plankWidth: ticksOfMm(72), firstWidth: 0 } as RowLayout;
+  expect(marksOf(piece, row60, { layout: laid, startEdge: 'tongue', step: TICKS_PER_MM, units: 'metric' })).toEqual([
+    'Rip to 48 mm wide: 12 mm off the start edge (tongue), 12 mm off the far edge (groove).',
+    MARK_FIRST,
+    'Cut off the right corner at the start edge: 24 mm along, 24 mm across.',
+    'Cut off the right corner at the far edge: 24 mm along, 24 mm across.',
+  ]);
+});

@@ -1,0 +1,35 @@
+/** The rules that a plan breaks, in sentences: every rule with its worst place, and how many more places there are. */
+import type { BrokenRule } from '../../cutting/job';
+import { problems } from '../reading/problems';
+
+/** The worst places of a rule that are told one by one. */
+const MOST_TOLD = 3;
+
+/**
+ * Rule by rule, in the order in which they come first; of each the worst places first.
+ *
+ * @param tell the sentence about one place
+ */
+export function brokenRuleTexts(
+  broken: readonly BrokenRule[],
+  tell: (broken: BrokenRule) => string,
+): readonly string[] {
+  return [...new Set(broken.map(({ rule }) => rule))].flatMap((rule) => {
+    const places = worstFirst(broken.filter((entry) => entry.rule === rule));
+    const told = places.slice(0, MOST_TOLD).map(tell);
+    const more = places.length - told.length;
+    return more > 0 ? [...told, problems.morePlaces(rule, more)] : told;
+  });
+}
+
+/** The worst place of every rule that is broken. */
+export function worstPlaces(broken: readonly BrokenRule[]): readonly BrokenRule[] {
+  return [...new Set(broken.map(({ rule }) => rule))].map(
+    (rule) => worstFirst(broken.filter((entry) => entry.rule === rule))[0],
+  );
+}
+
+/** By how much of what is wanted is missing; places alike stay in laying order. */
+function worstFirst(places: readonly BrokenRule[]): readonly BrokenRule[] {
+  return [...places].sort((a, b) => a.found - b.found);
+}
