@@ -58,6 +58,19 @@ test('every file imports only its own folder or one to the left', () => {
   expect(wrong).toEqual([]);
 });
 
+test('no two files of the planner lead back to each other, by whatever way', () => {
+  const cutting = files.filter((file) => folderOf(file) === 'cutting');
+  const imported = (file: string): string[] =>
+    importsOf(file).map((name) => join(dirname(file), name).replaceAll('\\', '/').concat('.ts'));
+  const reachedFrom = (file: string): Set<string> => {
+    const reached = new Set(imported(file));
+    for (const next of reached) if (cutting.includes(next)) for (const further of imported(next)) reached.add(further);
+    return reached;
+  };
+  expect(cutting.length).toBeGreaterThan(30);
+  expect(cutting.filter((file) => reachedFrom(file).has(file))).toEqual([]);
+});
+
 test('sheet and sidebar never import each other', () => {
   const wrong = files.filter((file) => {
     const other = { sheet: 'sidebar', sidebar: 'sheet' }[folderOf(file)];

@@ -1,4 +1,24 @@
-/** FRONT DOOR of the planner: the fewest planks a floor can be laid with, and which pieces share them. */
+/**
+ * FRONT DOOR of the planner: the fewest planks a floor can be laid with, and which pieces share them.
+ *
+ * One plan, from top to bottom: the job is made ready (`prepareJob`), every run is laid where the load is least
+ * (`layFromNothing`), search and bound take turns until they meet or their steps run out (`fewestPlanks`), second goals
+ * are met with the planks found (`polish`, then `follow`), pieces are booked to planks (`pairPieces`), and the plan is judged.
+ *
+ * The parts of this folder, each standing on those before it:
+ *
+ * - `job.ts` what is asked and what is answered
+ * - `judge` the laws of a plan; it shares nothing with the parts below
+ * - `runs` a job made ready for counting. Read `arcs.ts` first: all else stands on its picture of the load
+ * - `search` first pieces are moved until the load is level: `trial.ts` is what moves, `levelling.ts` how
+ * - `bound` the fewest planks that any plan could use
+ * - `exact` every plan of a tight floor, led by the prices of the bound
+ * - `goals` the better of two plans with equally many planks: joints and cuts
+ * - `plan` which pieces share a plank; the books
+ * - `follow` few offcuts waiting, and room to grow: planks are shared anew, runs alike change places
+ *
+ * `trim` stands apart: plain one-dimensional cutting, for pieces whose ends are all alike.
+ */
 import { type Bound, boundOf, fewestPossible, stepsOfBound } from './bound/bound';
 import { tryEveryPlan } from './exact/everyPlan';
 import { type Followed, follow, STEPS_A_MOVE } from './follow/follow';

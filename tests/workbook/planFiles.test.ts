@@ -2,7 +2,7 @@ import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'nod
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import type { PlannedPiece } from '../../src/cutting/job';
+import type { WrittenPiece } from '../../src/workbook/jobFiles';
 import { planFiles, readPlanRequest } from '../../src/workbook/planFiles';
 
 let folder = '';
@@ -46,7 +46,7 @@ interface PlansFile {
     Record<
       string,
       {
-        readonly rows: readonly { readonly runs: readonly (readonly PlannedPiece[])[] }[];
+        readonly rows: readonly { readonly runs: readonly (readonly WrittenPiece[])[] }[];
         readonly bound: number;
         readonly stop: string;
         readonly ms: number;
@@ -60,6 +60,17 @@ function plansIn(name: string): PlansFile {
 }
 
 describe('A file of jobs becomes a file of plans', () => {
+  test('pieces that are strips are marked as twins of the rows they are ripped from', () => {
+    // Rows of two planks, the first and the last of half a width: whole strips of the first make the last.
+    const rows = [0, 1, 2].map((i) => ({ room: 0, width: i === 1 ? 190 : 90, runs: [{ x: 0, R: 2400 }] }));
+    const room = { ...ROOM, S: 0, rows, twins: [[0, 2]] };
+    run('--cases', jobsFile('twins.json', { instances: [room] }), '--out', 'twins-out.json');
+    const [first, , last] = plansIn('twins-out.json').plans['three rows'].rows;
+    expect(first.runs[0].some((piece) => 'twin' in piece)).toBe(false);
+    expect(last.runs[0].map((piece) => piece.twin)).toEqual(last.runs[0].map(() => true));
+    expect(last.runs[0].some((piece) => 'isStrip' in piece)).toBe(false);
+  });
+
   test('every run is filled with pieces of the schema, and the plan says what is proved', () => {
     const done = run('--cases', jobsFile('jobs.json', { instances: [ROOM] }), '--out', 'plans.json');
     expect(done.code).toBe(0);

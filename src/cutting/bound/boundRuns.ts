@@ -2,9 +2,9 @@
  * What the bound looks at: the runs longer than a plank with the joints each may have, as a forest of runs that keep
  * stagger from each other, and the wall-to-wall pieces.
  *
- * The picture (checked by computer on hundreds of random jobs): give every piece the kerf behind it, and lay it on a
- * line of `span = plankLength + kerf (+ play)` units. A first piece lies at the start, a last piece at the end, a wall-to-wall
- * piece anywhere. Planks needed = the deepest overlap of those stretches (interval graphs are perfect).
+ * The picture is that of `runs/arcs.ts`, on a line of `span = plankLength + kerf (+ play)` units so that the kerf in front
+ * of a first piece has its place too. A first piece with its kerf lies at the start, a last piece at the end, a
+ * wall-to-wall piece anywhere. Planks needed = the deepest overlap of those stretches.
  *
  * With play, the line is longer by it, and so is every last and wall-to-wall piece: that gives the one piece of a plank
  * that needs no play its room, whichever it is, and asks of two wall-to-wall pieces what they need. A first and a last

@@ -9,6 +9,7 @@
  * to lead nowhere is not followed up again in another order of the same arcs.
  */
 import type { Guide } from '../bound/bound';
+import { countFull } from '../runs/arcs';
 import { costsByPair, isLaidItself, type PreparedJob, type PreparedRun, paysForItself } from '../runs/prepared';
 import { findOpenings, noOpenings, type Openings } from '../runs/stagger';
 import { clear, lay, lift, plankCountOf, setFirst, type Trial } from '../search/trial';
@@ -173,7 +174,7 @@ function candidatesOf(search: ExactSearch, i: number, spare: number): { places: 
   const { trial, openings } = search;
   const { run, totals } = search.steps[i];
   const { plankLength: L } = trial.prepared;
-  sumFull(search);
+  countFull(search.full, trial.depth, search.limit, L);
   trial.steps += L;
   const open = run.isWallToWall ? endsToFollow(search, i) : placesIn(openings, run, trial);
   const costs = new Float64Array(L + 1);
@@ -206,15 +207,6 @@ function endsToFollow({ trial, steps }: ExactSearch, i: number): number[] {
   for (let j = 0; j < i; j++) places.add(trial.at[steps[j].run.index] + kerf + run.rest);
   if (costsByPair(run)) places.add(L);
   return [...places].filter((place) => place <= L && place >= least);
-}
-
-function sumFull({ trial, limit, full }: ExactSearch): void {
-  const { depth, prepared } = trial;
-  let sum = 0;
-  for (let a = 1; a <= prepared.plankLength; a++) {
-    if (depth[a] >= limit) sum++;
-    full[a] = sum;
-  }
 }
 
 function fits({ trial, full }: ExactSearch, run: PreparedRun, place: number): boolean {

@@ -6,6 +6,7 @@
  * aligned joints; in the end the fewest aligned joints win that cost no more than a few cuts.
  */
 
+import { countFull } from '../runs/arcs';
 import { costsByPair, followerOf, isLaidItself, movesFreely, type PreparedRun } from '../runs/prepared';
 import { findOpenings, nearAt, noOpenings, type Openings } from '../runs/stagger';
 import { drawBelow } from '../search/seeded';
@@ -141,7 +142,7 @@ function relocate(polishing: Polish, run: PreparedRun, weights: Weights): void {
   trial.steps += trial.prepared.plankLength;
   countRun(goals, run, -1);
   lift(trial, run);
-  sumFull(polishing);
+  countFull(polishing.full, trial.depth, polishing.limit, trial.prepared.plankLength);
   fillPrices(polishing, run, weights);
   findOpenings(openings, run, trial);
   if (drawBelow(trial.seeded, 100) >= STAY_SHARE) price[old] = NEVER;
@@ -149,16 +150,6 @@ function relocate(polishing: Polish, run: PreparedRun, weights: Weights): void {
   scanOpenings(polishing, run, weights.cut, found);
   lay(trial, run, found.ties === 0 ? old : polishing.tied[drawBelow(trial.seeded, found.ties)]);
   countRun(goals, run, 1);
-}
-
-function sumFull({ goals, limit, full }: Polish): void {
-  const { depth, prepared } = goals.trial;
-  const L = prepared.plankLength;
-  let sum = 0;
-  for (let a = 1; a <= L; a++) {
-    sum = (sum + ((limit - 1 - depth[a]) >>> 31)) | 0;
-    full[a] = sum;
-  }
 }
 
 /** The least price found, and how many first pieces have it. */

@@ -1,6 +1,6 @@
 /** Where a plan breaks minimum piece (law 2) and minimum stagger (law 5), against what it declares. */
 import type { BrokenRule, CutJob, CutPlan } from '../job';
-import { nameOfRun, piecesOf } from './placedPieces';
+import { nameOfRun, piecesOfRun } from './placedPieces';
 
 /** A breach the plan does not declare, and a declared one that is not what the plan does. */
 export function ruleLaws(job: CutJob, plan: CutPlan): string[] {
@@ -28,7 +28,7 @@ function breachesOf(job: CutJob, plan: CutPlan): BrokenRule[] {
     const isSameRoom = job.rows[rowIndex - 1]?.room === row.room;
     const before = isSameRoom ? jointsOfRow(job, plan, rowIndex - 1) : [];
     return row.runs.flatMap((run, runIndex) => {
-      const lengths = piecesOf(plan, rowIndex, runIndex).map((piece) => piece.length);
+      const lengths = piecesOfRun(plan, rowIndex, runIndex).map((piece) => piece.length);
       const ends = run.length > job.plankLength ? [...lengths.slice(0, 1), ...lengths.slice(-1)] : [];
       const shortest = Math.min(...ends, job.minPiece);
       const nearest = nearestDistance(jointsOfRun(run.x, lengths), before, job.minStagger);
@@ -47,7 +47,7 @@ export function jointsOfRow(job: CutJob, plan: CutPlan, rowIndex: number): numbe
   return runs.flatMap((run, runIndex) =>
     jointsOfRun(
       run.x,
-      piecesOf(plan, rowIndex, runIndex).map((piece) => piece.length),
+      piecesOfRun(plan, rowIndex, runIndex).map((piece) => piece.length),
     ),
   );
 }

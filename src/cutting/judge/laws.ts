@@ -16,7 +16,7 @@
 
 import type { CutJob, CutPlan, KeptEnd, PlannedPiece } from '../job';
 import { ruleLaws } from './breaches';
-import { keepsEnd, nameOfRun, type PlacedPiece, piecesOf, placedPieces, whereOf } from './placedPieces';
+import { keepsEnd, nameOfRun, type PlacedPiece, piecesOfRun, placedPieces, whereOf } from './placedPieces';
 import { plankLaws, stripLaws } from './plankLaws';
 
 const KEPT_ENDS: readonly KeptEnd[] = ['left', 'right', 'middle', 'whole'];
@@ -54,7 +54,7 @@ function runLaws(job: CutJob, plan: CutPlan): string[] {
   return job.rows.flatMap((row, rowIndex) =>
     row.runs.flatMap(({ length }, runIndex) => {
       const name = nameOfRun(rowIndex, runIndex);
-      const pieces = piecesOf(plan, rowIndex, runIndex);
+      const pieces = piecesOfRun(plan, rowIndex, runIndex);
       const filled = pieces.reduce((sum, piece) => sum + piece.length, 0);
       const fill = filled === length ? [] : [`${name}: pieces fill ${filled} of ${length}`];
       return [...fill, ...(length > job.plankLength ? longRunLaws(name, pieces) : shortRunLaws(name, pieces))];

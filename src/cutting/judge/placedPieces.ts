@@ -18,7 +18,7 @@ export function whereOf({ rowIndex, runIndex, pieceIndex }: PlacedPiece): string
 export function placedPieces(job: CutJob, plan: CutPlan): PlacedPiece[] {
   return job.rows.flatMap((row, rowIndex) =>
     row.runs.flatMap((_, runIndex) =>
-      piecesOf(plan, rowIndex, runIndex).map((piece, pieceIndex, ofRun) => ({
+      piecesOfRun(plan, rowIndex, runIndex).map((piece, pieceIndex, ofRun) => ({
         ...piece,
         rowIndex,
         runIndex,
@@ -30,7 +30,7 @@ export function placedPieces(job: CutJob, plan: CutPlan): PlacedPiece[] {
 }
 
 /** The pieces of one run; none where the plan does not have it. */
-export function piecesOf(plan: CutPlan, rowIndex: number, runIndex: number): readonly PlannedPiece[] {
+export function piecesOfRun(plan: CutPlan, rowIndex: number, runIndex: number): readonly PlannedPiece[] {
   return plan.rows[rowIndex]?.runs[runIndex] ?? [];
 }
 

@@ -1,11 +1,15 @@
 /**
- * The load picture: how many planks a choice of first pieces needs.
+ * The load picture: how many planks a choice of first pieces needs. Search, bound and second goals all stand on it.
  *
  * Lay a plank along the places 1..L. A first piece s covers 1..s. A last piece e covers c+1..L with c = L - kerf - e,
  * the places where a first piece on the same plank must not reach. A piece that touches walls at both ends covers
  * kerf + length places anywhere between. Pieces share a plank when they cover no place twice, so the planks needed are
  * the deepest cover: intervals are a perfect graph (for two pieces a plank this is Koenig's theorem on the threshold
  * graph of last and first pieces; T. Gallai's for intervals in general).
+ *
+ * Every piece has its kerf in front of it, on the side of place 1, and what would lie in front of place 1 is cut off. The
+ * bound draws the same picture with all places moved up by a kerf, so that nothing is cut off (unit u of its line is
+ * place u - kerf): what covers a place in front of place 1 covers place 1 too, so the deepest cover is the same.
  *
  * First and last piece of one run together cover an arc of rest + kerf places that ends at s on the circle of L
  * places, on top of the run's whole planks. Cutting well is levelling arcs.
@@ -35,6 +39,20 @@ export function addArc(depth: Int32Array, { rest, reach, L }: Arc, at: number, b
   }
   addStretch(depth, 0, at, by);
   addStretch(depth, at + L - reach, L, by);
+}
+
+/**
+ * Counts the places of 1..a that are covered `limit` deep or deeper, at every a, into `sums`: an arc finds no room where
+ * the counts at its ends differ.
+ */
+export function countFull(sums: Int32Array, depth: Int32Array, limit: number, L: number): void {
+  const free = limit - 1;
+  let sum = 0;
+  for (let a = 1; a <= L; a++) {
+    // The sign bit of free - depth is 1 where depth >= limit; a comparison is a branch no processor can foretell.
+    sum = (sum + ((free - depth[a]) >>> 31)) | 0;
+    sums[a] = sum;
+  }
 }
 
 /** Adds `by` to the places after `from` up to `to`. */

@@ -1,9 +1,9 @@
 /** Pairs of joints of two runs that lie near each other, counted without listing the joints. */
-import type { PreparedRun } from './prepared';
+import type { PreparedJob, PreparedRun } from './prepared';
 
 /** Runs with the first piece of each, by its index. */
 export interface LaidRuns {
-  readonly prepared: { readonly plankLength: number };
+  readonly prepared: PreparedJob;
   readonly at: Int32Array;
 }
 

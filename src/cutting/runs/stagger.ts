@@ -6,8 +6,7 @@
  * this run ends.
  */
 
-import type { Trial } from '../search/trial';
-import { nearPairs } from './joints';
+import { type LaidRuns, nearPairs } from './joints';
 import { followerOf, type PreparedRun } from './prepared';
 
 /** Stretches of first pieces, both ends included: `from[i]`..`to[i]` for i below `count`. Made once, filled again and again. */
@@ -21,7 +20,12 @@ export function noStretches(): Stretches {
   return { from: [], to: [], count: 0 };
 }
 
-/** Room for finding the openings of a run. */
+/** Laid runs with the stagger that each is to keep. */
+export interface StaggeredRuns extends LaidRuns {
+  readonly stagger: Int32Array;
+}
+
+/** Memory for finding the openings of a run. */
 export interface Openings extends Stretches {
   /** What neighbouring joints forbid, ascending, possibly overlapping. */
   readonly windows: Stretches;
@@ -40,12 +44,12 @@ export function isWithin(stretches: Stretches, place: number): boolean {
 }
 
 /** Finds the first pieces that the rules of `run` and the joints of its laid neighbours leave open. */
-export function findOpenings(openings: Openings, run: PreparedRun, trial: Trial): void {
+export function findOpenings(openings: Openings, run: PreparedRun, laid: StaggeredRuns): void {
   const { windows } = openings;
   windows.count = 0;
-  addNeighbourWindows(windows, run, trial);
-  const follower = followerOf(trial.prepared, run);
-  if (follower) addNeighbourWindows(windows, follower, trial);
+  addNeighbourWindows(windows, run, laid);
+  const follower = followerOf(laid.prepared, run);
+  if (follower) addNeighbourWindows(windows, follower, laid);
   openRest(openings, run);
 }
 
@@ -62,7 +66,7 @@ function openRest(openings: Openings, run: PreparedRun): void {
   openBetween(openings, openings.windows, run.high.from, run.high.to);
 }
 
-function addNeighbourWindows(windows: Stretches, run: PreparedRun, { prepared, at, stagger }: Trial): void {
+function addNeighbourWindows(windows: Stretches, run: PreparedRun, { prepared, at, stagger }: StaggeredRuns): void {
   for (const index of prepared.neighbours[run.index]) {
     if (at[index] === 0) continue;
     const other = prepared.runs[index];
@@ -141,13 +145,13 @@ function add(stretches: Stretches, from: number, to: number): void {
 }
 
 /** Pairs of joints that are too near, of a run (and the one that follows it) with its neighbours. */
-export function nearAt(trial: Trial, run: PreparedRun): number {
-  const { prepared, stagger } = trial;
+export function nearAt(laid: StaggeredRuns, run: PreparedRun): number {
+  const { prepared, stagger } = laid;
   const { runs, neighbours } = prepared;
   let pairs = 0;
   for (const index of neighbours[run.index]) {
-    pairs += nearPairs(trial, run, runs[index], stagger[run.index]);
+    pairs += nearPairs(laid, run, runs[index], stagger[run.index]);
   }
   const follower = followerOf(prepared, run);
-  return follower ? pairs + nearAt(trial, follower) : pairs;
+  return follower ? pairs + nearAt(laid, follower) : pairs;
 }

@@ -143,7 +143,7 @@ function sumPrices(trial: Trial, { prices, sums }: MoveMemory, limit: number): v
   const free = limit - 1;
   let sum = 0;
   for (let a = 1; a <= L; a++) {
-    // The shift makes a mask of the comparison depth >= limit, which no processor can foretell.
+    // The shift makes a mask of the sign of free - depth, all ones where depth >= limit: no branch, as in `countFull`.
     sum = (sum + (prices[a] & ((free - depth[a]) >> 31))) | 0;
     sums[a] = sum;
   }
