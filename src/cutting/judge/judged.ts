@@ -19,11 +19,11 @@ export function judged(job: CutJob, plan: CutPlan): CutPlan {
 
 /** The job as a file of jobs. */
 function fileOf(job: CutJob): string {
-  const { plankLength: L, plankWidth: W, kerf: k, minPiece: m, minStagger: S, alignedDistance: T } = job;
+  const { plankLength: L, plankWidth: W, kerf: k, minPiece: m, minStagger: S, alignedDistance: T, play = 0 } = job;
   const rows = job.rows.map(({ room, width, runs }) => ({
     room,
     width,
     runs: runs.map(({ x, length }) => ({ x, R: length })),
   }));
-  return JSON.stringify({ instances: [{ id: 'to replay', L, W, k, m, S, T, rows, twins: job.ripPairs }] });
+  return JSON.stringify({ instances: [{ id: 'to replay', L, W, k, m, S, T, play, rows, twins: job.ripPairs }] });
 }

@@ -4,7 +4,13 @@
  * in never waits.
  */
 import type { CutJob } from '../job';
-import type { PlankBooking } from './ledger';
+
+/** A plank by the rows in which it gives its pieces and the strips ripped from them. */
+export interface WaitingPlank {
+  /** In laying order. */
+  readonly pieces: readonly { readonly rowIndex: number }[];
+  readonly strips: readonly { readonly rowIndex: number; readonly source: { readonly rowIndex: number } | null }[];
+}
 
 export interface Waiting {
   /** For each row: offcuts that wait after it is laid, for rows still to be laid. */
@@ -18,7 +24,7 @@ export interface Waiting {
 }
 
 /** @param planks pieces of each in laying order */
-export function waitingOf(job: CutJob, planks: readonly PlankBooking[]): Waiting {
+export function waitingOf(job: CutJob, planks: readonly WaitingPlank[]): Waiting {
   const afterRow = job.rows.map(() => 0);
   let reuseCount = 0;
   let rowsWaited = 0;

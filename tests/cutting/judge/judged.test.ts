@@ -55,7 +55,7 @@ describe('the judge sits at the front door', () => {
   });
 
   test('the job it is told with can be planned again from a file', () => {
-    const job: CutJob = { ...floor, ripPairs: [[0, floor.rows.length - 1]] };
+    const job: CutJob = { ...floor, play: 4, ripPairs: [[0, floor.rows.length - 1]] };
     let said = '';
     try {
       judged(job, overlong(planCuts(floor)));
