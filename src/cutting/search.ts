@@ -186,6 +186,12 @@ function polished({ trial, limits, followed, planks }: LaidFloor): Shared {
   return sharedOf(prepared, trial.at);
 }
 
+/** Whether any plank gives two end pieces, or a strip. */
+function sharesPlanks({ plankOf, strips }: Shared): boolean {
+  const planks = plankOf.filter((plank) => plank >= 0);
+  return strips.length > 0 || new Set(planks).size < planks.length;
+}
+
 function planOf(laid: LaidFloor, { secondGoals = true, easyWithin }: PlanOptions): CutPlan {
   const { trial, limits, planks } = laid;
   const { prepared } = trial;
@@ -193,7 +199,12 @@ function planOf(laid: LaidFloor, { secondGoals = true, easyWithin }: PlanOptions
   // With play a plank may still be saved on the way: the count of a floor is the count of its plan.
   const maySavePlanks = (prepared.job.play ?? 0) > 0 && planks > laid.bound;
   const isFollowed = secondGoals || maySavePlanks;
-  const within = (more: number): Followed => follow(trial, polished(laid), { moves: limits.moves, spare: more });
+  const within = (more: number): Followed => {
+    const shared = polished(laid);
+    // Where no two pieces share a plank nothing waits, and the joints are polished.
+    if (!maySavePlanks && !sharesPlanks(shared)) return { ...laid.followed, at: trial.at.slice(), shared };
+    return follow(trial, shared, { moves: limits.moves, spare: more });
+  };
   const fewest = isFollowed ? within(0) : laid.followed;
   // More planks than the fewest only where fewer offcuts wait for them.
   const easy = spare > 0 && isFollowed && fewest.most > 0 ? within(spare) : fewest;
