@@ -14,7 +14,7 @@ export function showAims(aim: Aim, plan: Takeoff, other: Takeoff, taken: (aim: A
   const own = element('b', {}, aimWords(aim, plan));
   const words = aimWords(wanted, other);
   const rest = areAlike(plan, other)
-    ? [' The other way to plan is the same here.']
+    ? ['. The other way to plan is the same here.']
     : [`. ${words}. `, button('Take it', () => taken(wanted), { class: 'take', 'aria-label': `Take: ${words}` })];
   byId('aims').replaceChildren(element('p', {}, own, ...rest));
 }
