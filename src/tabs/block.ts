@@ -16,6 +16,8 @@ export interface TabBlock {
   /** The rows `rowHeight` is meant for, such as those of a drawing between ordinary rows. */
   readonly heightRows?: { readonly firstRowNumber: number; readonly rowCount: number };
   readonly frozenRows: number;
+  /** Columns that stay in view, none when left out. */
+  readonly frozenColumns?: number;
   readonly showGridlines: boolean;
   /** A4/letter, rows to columns. */
   readonly landscape: boolean;

@@ -56,7 +56,7 @@ async function fill(entry: RoomEntry, others: readonly RoomEntry[] = [], says = 
 function tick(name: string, label: string): void {
   const sheet = sheetNamed(name);
   const row = sheet.values().findIndex((cells) => cells[1] === label) + 1;
-  sheet.at(row, 10).value = true;
+  sheet.at(row, 1).value = true;
 }
 
 beforeEach(() => {
@@ -173,7 +173,7 @@ describe('a room with ticks', () => {
       const row = sheetNamed(`Cut list: ${name}`)
         .values()
         .find((cells) => cells[0] === 'Planks counted here');
-      return Number(row?.[2]);
+      return Number(row?.[4]);
     });
     expect(bought[0] + bought[1]).toBe(9);
   });
