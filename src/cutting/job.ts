@@ -10,6 +10,12 @@ export interface CutJob {
   readonly plankWidth: number;
   /** Width of the saw cut between two pieces of a plank, >= 0. */
   readonly kerf: number;
+  /**
+   * How much longer than drawn a piece that ends at a wall may turn out, >= 0; none where missing. Along a plank, in
+   * laying order (rows, runs from the left, pieces from the left), every last or wall-to-wall piece but the piece laid
+   * first counts as longer by this: it is cut from what is left, and has to have room to grow.
+   */
+  readonly play?: number;
   /** Least length of a first or last piece of a run longer than a plank; a piece of exactly this length is allowed. */
   readonly minPiece: number;
   /** Least distance of end joints in neighbouring rows of one room; exactly this distance is allowed. */
@@ -48,7 +54,7 @@ export interface PlannedPiece {
   readonly plank: number;
   readonly from: KeptEnd;
   /** A tongue-side strip left over when a first-row piece of the same plank was ripped; takes no length of its own. */
-  readonly twin?: true;
+  readonly isStrip?: true;
 }
 
 export interface PlannedRow {

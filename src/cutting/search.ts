@@ -1,20 +1,26 @@
 /** FRONT DOOR of the planner: the fewest planks a floor can be laid with, and which pieces share them. */
 import { type Bound, boundOf, fewestPossible, stepsOfBound } from './bound/bound';
 import { tryEveryPlan } from './exact/everyPlan';
+import { type Followed, follow, STEPS_A_MOVE } from './follow/follow';
+import { layNaturally } from './follow/natural';
+import type { Shared } from './follow/sharing';
 import { polish } from './goals/polish';
 import type { CutJob, CutPlan } from './job';
 import { judged } from './judge/judged';
-import { brokenRules, pairPieces } from './plan/pairing';
-import { type PreparedJob, prepareJob } from './runs/prepared';
+import { ledgerOf } from './plan/ledger';
+import { brokenRules, pairPieces, sharedOf } from './plan/pairing';
+import { isLaidItself, type PreparedJob, prepareJob } from './runs/prepared';
 import { chainOf, layChain } from './search/chains';
-import { emptyPrices } from './search/levelling';
+import { emptyMoveMemory } from './search/levelling';
 import { layFromNothing, levelTo } from './search/starts';
 import { emptyTrial, layAll, plankCountOf, type Trial } from './search/trial';
 
 /** Places visited at effort 1: some for every job, more for each run, and no more than the most. */
 const STEPS = { least: 2_800_000, forRun: 60_000, most: 60_000_000 };
-/** Moves of the polish, in the same way, and the most places they may visit. */
-const MOVES = { least: 400, forRun: 40, places: 30_000_000 };
+/** Moves of the search for a plan that people can follow, in the same way. */
+const MOVES = { least: 1000, forRun: 1000, most: 500_000 };
+/** Moves of the polish before it: enough to take most aligned joints out. The most places they may visit. */
+const POLISH = { least: 4, forRun: 2, places: 1_500_000 };
 /**
  * Search and bound take turns, each with a larger share of its limit: most floors reach the cheap bound at once, and
  * neither is let run on for what the other would have shown sooner.
@@ -40,6 +46,11 @@ export interface PlanOptions {
   readonly mostSteps?: number;
   /** False leaves the plan as it was when the count was found: for whoever wants the count alone. */
   readonly secondGoals?: boolean;
+  /**
+   * Planks that are bought anyway: up to so many are used where that makes the floor easier to lay. Missing, or fewer
+   * than the fewest: the plan takes the fewest planks.
+   */
+  readonly easyWithin?: number;
 }
 
 /**
@@ -57,52 +68,108 @@ function planUnjudged(job: CutJob, options: PlanOptions): CutPlan {
   const effort = options.effort ?? 1;
   if (!(effort > 0 && effort < Number.POSITIVE_INFINITY))
     throw new RangeError(`The effort must be above 0, found ${effort}.`);
-  const prepared = prepareJob(job, 'ties');
-  const limits = limitsOf(prepared, options);
-  const plan = planPrepared(prepared, limits);
-  const isDone = plan.broken.length === 0 && plan.stop === 'proved fewest';
-  if (isDone || !prepared.runs.some((run) => run.isTied)) return plan;
-  return betterOf(plan, planPrepared(prepareJob(job, 'no ties'), limits));
+  const plan = planWithStrips(job, options);
+  return options.easyWithin && job.ripPairs.length > 0 ? easierOf(job, plan, options) : plan;
+}
+
+function planWithStrips(job: CutJob, options: PlanOptions): CutPlan {
+  const laid = layFewest(job, 'laid alike', options);
+  const plan = planOf(laid, options);
+  const isDone = plan.broken.length === 0 && laid.planks === laid.bound;
+  if (isDone || laid.trial.prepared.runs.every(isLaidItself)) return plan;
+  return betterOf(plan, planOf(layFewest(job, 'laid freely', options), options));
+}
+
+/** A plan within the planks that are bought anyway, or one that saves no strips up: those wait from the first row to the last. */
+function easierOf(job: CutJob, plan: CutPlan, options: PlanOptions): CutPlan {
+  const other = planUnjudged({ ...job, ripPairs: [] }, options);
+  const mostOf = (one: CutPlan): number => ledgerOf(job, one).waiting.most;
+  const isWithin = other.plankCount <= Math.max(plan.plankCount, options.easyWithin ?? 0);
+  if (!isWithin || other.broken.length > plan.broken.length || mostOf(other) >= mostOf(plan)) return plan;
+  // What strips might save is still in the bound.
+  const { bound } = plan;
+  return { ...other, bound, stop: bound === other.plankCount ? 'proved fewest' : 'step limit' };
 }
 
 /** Where each part of the work stops. */
 interface Limits {
   readonly steps: number;
   /** Moves of the polish. */
+  readonly polish: number;
+  /** Moves of the search for a plan that people can follow. */
   readonly moves: number;
   readonly boundEffort: number;
   /** Every plan is tried within so many steps; 0 for floors that have more plans than could ever be tried. */
   readonly tries: number;
 }
 
-function limitsOf(prepared: PreparedJob, { effort = 1, mostSteps, secondGoals = true }: PlanOptions): Limits {
+function limitsOf(prepared: PreparedJob, { effort = 1, mostSteps }: PlanOptions): Limits {
   const { runs, plankLength } = prepared;
   const steps = Math.min(STEPS.most, STEPS.least + STEPS.forRun * runs.length) * effort;
-  const most = Math.min(MOVES.least + MOVES.forRun * runs.length, MOVES.places / plankLength) * effort;
-  const moves = secondGoals ? most : 0;
+  const polish = Math.min(POLISH.least + POLISH.forRun * runs.length, POLISH.places / plankLength) * effort;
+  const moves = Math.min(MOVES.most, MOVES.least + MOVES.forRun * runs.length) * effort;
   const boundEffort = Math.max(1, effort);
   const tries = runs.length > MOST_RUNS_TO_TRY ? 0 : steps * TRIES;
-  if (mostSteps === undefined) return { steps, moves: Math.ceil(moves), boundEffort, tries };
-  // With or without second goals: the count of a floor is the count of its plan.
-  const all = steps + most * plankLength + boundEffort * stepsOfBound(prepared.job) + 2 * tries;
-  const share = Math.min(1, mostSteps / (prepared.runs.some((run) => run.isTied) ? 2 * all : all));
+  const share = mostSteps === undefined ? 1 : Math.min(1, mostSteps / allSteps());
   return {
     steps: steps * share,
+    polish: Math.ceil(polish * share),
     moves: Math.ceil(moves * share),
     boundEffort: boundEffort * share,
     tries: tries * share,
   };
+
+  /** With or without second goals: the count of a floor is the count of its plan. */
+  function allSteps(): number {
+    const goals = polish * plankLength + STEPS_A_MOVE * moves;
+    const all = steps + goals + boundEffort * stepsOfBound(prepared.job) + 2 * tries;
+    return prepared.runs.every(isLaidItself) ? all : 2 * all;
+  }
 }
 
-function planPrepared(prepared: PreparedJob, limits: Limits): CutPlan {
-  const { job } = prepared;
+/** A floor laid with the fewest planks found. */
+interface LaidFloor {
+  readonly trial: Trial;
+  readonly limits: Limits;
+  readonly followed: Followed;
+  readonly planks: number;
+  readonly bound: number;
+}
+
+/** With play, every second piece of a plank is given it at first; where that costs planks, the natural way may save them. */
+function layFewest(job: CutJob, lastRows: 'laid alike' | 'laid freely', options: PlanOptions): LaidFloor {
+  const prepared = prepareJob(job, lastRows, 'play everywhere');
+  const limits = limitsOf(prepared, options);
   const trial = emptyTrial(prepared);
-  const fewest = fewestPlanks(trial, limits);
-  layAll(trial, fewest.at);
-  const at = limits.moves > 0 ? polish(trial, plankCountOf(trial), limits.moves) : fewest.at;
-  const { rows, plankCount } = pairPieces(prepared, at);
-  const broken = brokenRules(job, rows);
-  const bound = broken.length > 0 ? fewestPossible(job, { upTo: 0 }) : fewest.bound;
+  const { at, count: planks, bound } = fewestPlanks(trial, limits);
+  const followed = { at, shared: sharedOf(prepared, at), most: 0, rowsWaited: 0, fits: true };
+  const laid = { trial, limits, followed, planks, bound };
+  if (prepared.kerf === job.kerf || planks === bound) return laid;
+  const goal = { planks, bound, steps: limits.steps, moves: limits.moves };
+  const natural = layNaturally(prepareJob(job, lastRows), at, goal);
+  return natural ? { ...natural, limits, bound } : laid;
+}
+
+/** Planks shared anew after a short polish of joints and cuts; pieces that were made to fit their planks stay as they are. */
+function polished({ trial, limits, followed, planks }: LaidFloor): Shared {
+  const { prepared } = trial;
+  layAll(trial, followed.at);
+  if (prepared.kerf < prepared.job.kerf + (prepared.job.play ?? 0)) return followed.shared;
+  trial.at.set(polish(trial, planks, limits.polish));
+  return sharedOf(prepared, trial.at);
+}
+
+function planOf(laid: LaidFloor, { secondGoals = true, easyWithin = 0 }: PlanOptions): CutPlan {
+  const { trial, limits, planks } = laid;
+  const { prepared } = trial;
+  const spare = Math.max(0, easyWithin - planks);
+  // With play a plank may still be saved on the way: the count of a floor is the count of its plan.
+  const maySavePlanks = (prepared.job.play ?? 0) > 0 && planks > laid.bound;
+  const isFollowed = secondGoals || maySavePlanks;
+  const followed = isFollowed ? follow(trial, polished(laid), { moves: limits.moves, spare }) : laid.followed;
+  const { rows, plankCount } = pairPieces(prepared, followed.at, followed.shared.plankOf);
+  const broken = brokenRules(prepared.job, rows);
+  const bound = broken.length > 0 ? fewestPossible(prepared.job, { upTo: 0 }) : laid.bound;
   const stop = bound === plankCount ? 'proved fewest' : 'step limit';
   return { rows, plankCount, bound, stop, steps: trial.steps, broken };
 }
@@ -123,9 +190,11 @@ function fewestPlanks(trial: Trial, limits: Limits): Fewest {
   const { job, plankLength } = trial.prepared;
   const chain = chainOf(trial.prepared);
   const atLeast = boundOf(job);
-  const prices = emptyPrices(plankLength);
-  layFromNothing(trial, prices);
-  const best: Fewest = { at: trial.at.slice(), count: plankCountOf(trial), bound: chain?.planks ?? 0 };
+  const memory = emptyMoveMemory(plankLength);
+  layFromNothing(trial, memory);
+  // A chain with play everywhere is not the fewest: the natural way needs none.
+  const chained = chain && trial.prepared.kerf === job.kerf ? chain.planks : 0;
+  const best: Fewest = { at: trial.at.slice(), count: plankCountOf(trial), bound: chained };
   const keepBest = (): void => {
     if (plankCountOf(trial) >= best.count) return;
     best.at = trial.at.slice();
@@ -138,7 +207,7 @@ function fewestPlanks(trial: Trial, limits: Limits): Fewest {
       best.bound = Math.max(best.bound, atLeast.raise({ upTo: best.count, effort: boundEffort }));
     layAll(trial, best.at);
     const limit = limits.steps * turn.steps;
-    while (best.count > best.bound && levelTo(trial, prices, best.count - 1, limit)) keepBest();
+    while (best.count > best.bound && levelTo(trial, memory, best.count - 1, limit)) keepBest();
     if (turn.triesEveryPlan) tryToBeat(trial, best, atLeast, limits.tries);
   });
   return best;
@@ -164,8 +233,9 @@ function tryToBeat(trial: Trial, best: Fewest, atLeast: Bound, stepLimit: number
       best.at = tried.at.slice();
       best.count = plankCountOf(tried);
     }
-    // Which strip serves which piece is not tried in every way.
-    else if (answer === 'none' && guide.runs.rowsLeftOut.size === 0) best.bound = best.count;
+    // Which strip serves which piece is not tried in every way, nor the natural way to keep the play.
+    else if (answer === 'none' && guide.runs.rowsLeftOut.size === 0 && prepared.kerf === prepared.job.kerf)
+      best.bound = best.count;
     if (answer !== 'found') break;
   }
   trial.steps += tried.steps;

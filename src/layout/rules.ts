@@ -99,6 +99,16 @@ export const RULES = [
     source: 'common practice: the cut of a full-width carbide blade',
   },
   {
+    key: 'play',
+    label: 'Play',
+    use: 'plank',
+    blank: inches(1 / 4, 6),
+    help: 'Room for a last piece to turn out longer than drawn; 0 for none.',
+    inRange: 'play',
+    source:
+      'our choice: how much longer than drawn a last piece may turn out, measured in place. It is kept free on the plank where the piece is cut from what an earlier one left; 0 for none',
+  },
+  {
     key: 'alignedDistance',
     label: 'Aligned-joint distance',
     use: 'plank',

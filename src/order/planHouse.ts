@@ -116,8 +116,17 @@ function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean, apart: read
 
 /** Floors with the same key may be cut from the same planks: one product, one set of rules. */
 function shareKey({ product, rules, start }: ReadRoom): string {
-  const { kerf, minPiece, minStagger, alignedDistance, markingStep } = rules;
-  const numbers = [product.plankLength, product.plankWidth, kerf, minPiece, minStagger, alignedDistance, markingStep];
+  const { kerf, play, minPiece, minStagger, alignedDistance, markingStep } = rules;
+  const numbers = [
+    product.plankLength,
+    product.plankWidth,
+    kerf,
+    play,
+    minPiece,
+    minStagger,
+    alignedDistance,
+    markingStep,
+  ];
   return `${nameKey(product.name)}/${numbers.join('/')}/${start.reuseStrips}`;
 }
 

@@ -24,7 +24,7 @@ type CountAnswer = '' | { readonly planks: number; readonly proof: string };
  *
  * @param {range} runs Length to be covered in each row: feet (metres with "metric"), or text such as 12' 6 1/2". One column or one row of cells, none blank between them, at most 500.
  * @param {number|string} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
- * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, kerf, aligned-joint distance, marking step. A bare number is inches (millimetres). A rule left out has its default: stagger and piece 8 in (200 mm), kerf 1/8 in (3 mm), aligned-joint distance 2 in (50 mm), marking step 1/16 in (1 mm); spare has no bearing on the table, PLANK_COUNT adds it; an expansion gap is taken off both ends only where it is given.
+ * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, kerf, play, aligned-joint distance, marking step. A bare number is inches (millimetres). A rule left out has its default: stagger and piece 8 in (200 mm), kerf 1/8 in (3 mm), play 1/4 in (6 mm), aligned-joint distance 2 in (50 mm), marking step 1/16 in (1 mm); spare has no bearing on the table, PLANK_COUNT adds it; an expansion gap is taken off both ends only where it is given.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
  * @return {range} The table, with a heading.
  * @customfunction
@@ -92,7 +92,7 @@ export function PLANK_COUNT(
  * @param {number|string} width Width of the room, wall to wall: feet (metres), or text with its own units.
  * @param {number|string} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
  * @param {number|string} plank_width Width of a plank's face: inches (millimetres), or text with its own units.
- * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, minimum rip, kerf, aligned-joint distance, marking step, lay direction (length, width, wall 2, or degrees). A bare number is inches (millimetres). Defaults: gap 3/8 in (10 mm), stagger and piece 8 in (200 mm), rip 2 in (50 mm), kerf 1/8 in (3 mm), aligned-joint distance 2 in (50 mm), marking step 1/16 in (1 mm).
+ * @param {range} [rules] Two columns, name and value, in any order: expansion gap, minimum stagger, minimum piece, minimum rip, kerf, play, aligned-joint distance, marking step, lay direction (length, width, wall 2, or degrees). A bare number is inches (millimetres). Defaults: gap 3/8 in (10 mm), stagger and piece 8 in (200 mm), rip 2 in (50 mm), kerf 1/8 in (3 mm), play 1/4 in (6 mm), aligned-joint distance 2 in (50 mm), marking step 1/16 in (1 mm).
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
  * @return {range} The cut list, with a heading.
  * @customfunction

@@ -92,7 +92,7 @@ function lessGaps(length: FineTicks, index: number, gap: Ticks, units: Units): F
  * number of steps, those of the grid are stricter.
  */
 function jobInTicks(job: CutJob, runs: readonly Ticks[], plankLength: Ticks, rules: Rules): CutJob {
-  const { kerf, minPiece, minStagger, alignedDistance } = rules;
+  const { kerf, play, minPiece, minStagger, alignedDistance } = rules;
   const rows = runs.map((length) => ({ room: 0, width: 0, runs: [{ x: 0, length }] }));
-  return { ...job, plankLength, plankWidth: 0, kerf, minPiece, minStagger, alignedDistance, rows };
+  return { ...job, plankLength, plankWidth: 0, kerf, play, minPiece, minStagger, alignedDistance, rows };
 }

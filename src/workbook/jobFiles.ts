@@ -1,14 +1,14 @@
 /**
  * Files of cutting jobs: one JSON object with `instances`, each a job in whole numbers of one unit.
  *
- *   { "instances": [{ "id", "L", "W", "k", "m", "S", "T"?, "rows": [{ "room", "width"?, "runs": [{ "x", "R" }] }],
+ *   { "instances": [{ "id", "L", "W", "k", "m", "S", "T"?, "play"?, "rows": [{ "room", "width"?, "runs": [{ "x", "R" }] }],
  *     "twins"?: [[first row, last row]] }] }
  *
- * L plank length, W its width, k kerf, m minimum piece, S minimum stagger, T aligned-joint distance; x left end of a
- * run in room coordinates, R its length. What else an instance carries (its category, known counts) is left alone,
- * unless it is a field of these under a mistyped name.
+ * L plank length, W its width, k kerf, m minimum piece, S minimum stagger, T aligned-joint distance, play (none where
+ * missing); x left end of a run in room coordinates, R its length. What else an instance carries (its category, known
+ * counts) is left alone, unless it is a field of these under a mistyped name.
  */
-import type { CutJob, CutPlan, JobRow, PlannedRow } from '../cutting/job';
+import type { CutJob, CutPlan, JobRow, PlannedPiece } from '../cutting/job';
 import { nearestWord } from './nearestWord';
 
 /** A job and the name it goes by in its file. */
@@ -23,9 +23,14 @@ export interface JobFile {
   readonly problems: readonly string[];
 }
 
+/** A piece as it stands in a file of plans. */
+export interface WrittenPiece extends Omit<PlannedPiece, 'isStrip'> {
+  readonly twin?: true;
+}
+
 /** A plan as it stands in a file of plans. */
 export interface WrittenPlan {
-  readonly rows: readonly PlannedRow[];
+  readonly rows: readonly { readonly runs: readonly (readonly WrittenPiece[])[] }[];
   readonly bound: number;
   readonly stop: CutPlan['stop'];
   /** Time the plan took, milliseconds. */
@@ -60,6 +65,7 @@ export function jobOf(instance: Instance): CutJob {
     plankLength: instance.L,
     plankWidth: instance.W,
     kerf: instance.k,
+    play: instance.play ?? 0,
     minPiece: instance.m,
     minStagger: instance.S,
     alignedDistance: instance.T ?? 0,
@@ -74,9 +80,14 @@ export function jobOf(instance: Instance): CutJob {
   };
 }
 
-/** The plan as it is written to a file: its pieces already have the file's form. */
+/** The plan as it is written to a file, where a strip is called a twin. */
 export function writtenPlan(plan: CutPlan, ms: number): WrittenPlan {
-  return { rows: plan.rows, bound: plan.bound, stop: plan.stop, ms: Math.round(ms * 1000) / 1000 };
+  const rows = plan.rows.map((row) => ({
+    runs: row.runs.map((run) =>
+      run.map(({ isStrip, ...piece }) => (isStrip ? { ...piece, twin: true as const } : piece)),
+    ),
+  }));
+  return { rows, bound: plan.bound, stop: plan.stop, ms: Math.round(ms * 1000) / 1000 };
 }
 
 /** An instance as it stands in a file, once its numbers are known to be in order. */
@@ -88,6 +99,7 @@ export interface Instance {
   readonly m: number;
   readonly S: number;
   readonly T?: number;
+  readonly play?: number;
   readonly rows: readonly {
     readonly room: number;
     readonly width?: number;
@@ -131,10 +143,11 @@ const NUMBERS: readonly (readonly [key: string, least: number])[] = [
 function problemsOf(instance: unknown): string[] {
   if (!isObject(instance)) return ['is not an object'];
   const numbers = [
-    ...mistypedProblems(instance, ['id', ...NUMBERS.map(([key]) => key), 'T', 'rows', 'twins']),
+    ...mistypedProblems(instance, ['id', ...NUMBERS.map(([key]) => key), 'T', 'play', 'rows', 'twins']),
     ...NUMBERS.flatMap(([key, least]) => wholeNumberProblem(instance, key, least)),
   ];
-  if (instance.T !== undefined) numbers.push(...wholeNumberProblem(instance, 'T', 0));
+  for (const key of ['T', 'play'])
+    if (instance[key] !== undefined) numbers.push(...wholeNumberProblem(instance, key, 0));
   if (!Array.isArray(instance.rows) || instance.rows.length === 0) return [...numbers, 'needs "rows", a list'];
   const rows: readonly unknown[] = instance.rows;
   const rowProblems = rows.flatMap((row, index) => rowProblemsOf(row).map((found) => `row ${index + 1} ${found}`));

@@ -12,7 +12,7 @@ import { readCases } from './caseFile';
 import { coldReport } from './cold';
 import { type CaseResult, compareCase } from './compareCases';
 import { growthTable } from './growth';
-import { caseTable, categoryTable, solverLines } from './report';
+import { caseTable, categoryTable, solverLines, waitingLines } from './report';
 
 interface BenchOptions {
   readonly cases: string;
@@ -59,6 +59,7 @@ async function bench(options: BenchOptions): Promise<void> {
     'By category (carry, keep, area+10%: planks more than ours; short: fewer than any plan can use)',
     categoryTable(results),
   );
+  say('Offcuts and strips waiting at once', waitingLines(results));
   say('Beside a general solver', solverLines(results, options.milpSeconds));
   say('Growth with the rows: seeded rooms, three of each', growthTable(options.effort));
   say('The built add-on', [await coldReport()]);

@@ -1,16 +1,17 @@
 /** The cases of a file: our plan beside a general solver and three plain practices, in the same run. */
 import loadHighs from 'highs';
 import type { CutJob } from '../../src/cutting/job';
-import { checkCutPlan } from '../../src/cutting/plan/ledger';
+import { checkCutPlan, ledgerOf } from '../../src/cutting/plan/ledger';
 import { type ExactAnswer, solveExactly } from '../support/exactAnswer';
 import { outsideModel } from '../support/exactModel';
 import type { BenchCase } from './caseFile';
-import { type Measured, measure } from './measure';
+import { type Measured, measure, type Waits, waitsOf } from './measure';
 import { areaPlusTenPercent, carryLastOffcut, keepAllOffcuts } from './practices';
 
 export interface CaseResult extends BenchCase {
   readonly ours: Measured;
   readonly carry: number;
+  readonly carryWaits: Waits;
   readonly keep: number;
   readonly areaAndTen: number;
   /** Undefined where the solver was not asked. */
@@ -29,10 +30,12 @@ const MOST_RUNS_SOLVED = 60;
 export async function compareCase(bench: BenchCase, effort: number, seconds: number): Promise<CaseResult> {
   const { id, job } = bench;
   const ours = measure(id, job, effort);
+  const carried = carryLastOffcut(job);
   return {
     ...bench,
     ours,
-    carry: legalPlanks(job, carryLastOffcut(job)),
+    carry: legalPlanks(job, carried),
+    carryWaits: waitsOf(ledgerOf(job, carried).waiting),
     keep: legalPlanks(job, keepAllOffcuts(job)),
     areaAndTen: areaPlusTenPercent(job),
     exact: isSolved(job, seconds) ? await solve(job, seconds, ours.plan.bound) : undefined,

@@ -15,7 +15,7 @@ export function growthTable(effort: number): string[] {
     ...summaryOf(measureRooms(rowCount, rectangularRoom, effort)),
     ...summaryOf(measureRooms(rowCount, lShapedRoom, effort)),
   ]);
-  const columns = ['ms', 'slowest', 'steps', 'proved', 'over bound'].map((heading) => ({
+  const columns = ['ms', 'slowest', 'steps', 'proved', 'over bound', 'waiting'].map((heading) => ({
     heading,
     decimals: heading === 'ms' || heading === 'slowest' ? 1 : 0,
   }));
@@ -34,7 +34,7 @@ function measureRooms(
   });
 }
 
-/** Median and slowest of the median times, median steps, rooms proved, planks over the bound in all. */
+/** Median and slowest of the median times, median steps, rooms proved, planks over the bound in all, the most that wait at once. */
 function summaryOf(rooms: readonly Measured[]): number[] {
   const times = rooms.map(({ median }) => median);
   return [
@@ -43,6 +43,7 @@ function summaryOf(rooms: readonly Measured[]): number[] {
     medianOf(rooms.map(({ plan }) => plan.steps)),
     rooms.filter(({ plan }) => plan.stop === 'proved fewest').length,
     sumOf(rooms.map(({ plan }) => plan.plankCount - plan.bound)),
+    Math.max(...rooms.map(({ waits }) => waits.most)),
   ];
 }
 

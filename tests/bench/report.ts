@@ -2,6 +2,7 @@
 
 import { benchTable, type Cell } from './benchTable';
 import type { CaseResult } from './compareCases';
+import type { Waits } from './measure';
 import { medianOf, sumOf } from './sums';
 
 /** A line a case. */
@@ -19,9 +20,12 @@ export function caseTable(results: readonly CaseResult[]): string[] {
     { heading: 'steps' },
     { heading: 'aligned' },
     { heading: 'cuts' },
+    { heading: 'waiting' },
+    { heading: 'mean wait', decimals: 1 },
     { heading: 'HiGHS' },
     { heading: 'its ms' },
     { heading: 'carry' },
+    { heading: 'its waiting' },
     { heading: 'keep' },
     { heading: 'area+10%' },
   ];
@@ -43,9 +47,12 @@ function caseRow(result: CaseResult): Cell[] {
     ours.plan.steps,
     ours.alignedJoints,
     ours.cuts,
+    ours.waits.most,
+    ours.waits.mean,
     exact ? `${exact.planks ?? 'none'}${exact.status === 'proved fewest' ? '' : ' (not proved)'}` : 'not asked',
     exact?.ms ?? '-',
     result.carry,
+    result.carryWaits.most,
     result.keep,
     result.areaAndTen,
   ];
@@ -98,6 +105,31 @@ function categoryRow(name: string, results: readonly CaseResult[]): Cell[] {
     percentMore(results, ({ keep }) => keep),
     percentMore(results, ({ areaAndTen }) => areaAndTen),
     results.filter(({ areaAndTen, ours }) => areaAndTen < ours.plan.bound).length,
+  ];
+}
+
+/** Rows up to which a floor counts as an ordinary one. */
+const ORDINARY_ROWS = 60;
+
+/** Sentences on what lies about between rows, beside the practice of carrying the last offcut. */
+export function waitingLines(results: readonly CaseResult[]): string[] {
+  const ordinary = results.filter(({ job }) => job.rows.length <= ORDINARY_ROWS);
+  const told = (name: string, waits: readonly Waits[], planks: number) =>
+    `${name}: at most ${medianOf(waits.map(({ most }) => most))} (median), ${Math.max(...waits.map(({ most }) => most))} (worst);` +
+    ` mean wait of the median job ${medianOf(waits.map(({ mean }) => mean)).toFixed(1)} rows; ${planks} planks.`;
+  const legal = ordinary.filter(({ carry }) => Number.isFinite(carry));
+  return [
+    `${ordinary.length} jobs of up to ${ORDINARY_ROWS} rows.`,
+    told(
+      'Ours',
+      ordinary.map(({ ours }) => ours.waits),
+      sumOf(ordinary.map(({ ours }) => ours.plan.plankCount)),
+    ),
+    told(
+      `Carry the last offcut, on the ${legal.length} it can lay`,
+      legal.map(({ carryWaits }) => carryWaits),
+      sumOf(legal.map(({ carry }) => carry)),
+    ),
   ];
 }
 

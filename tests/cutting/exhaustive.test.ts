@@ -1,9 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { fewestPossible } from '../../src/cutting/bound/bound';
 import type { CutJob } from '../../src/cutting/job';
-import { checkCutPlan } from '../../src/cutting/plan/ledger';
+import { checkCutPlan, ledgerOf } from '../../src/cutting/plan/ledger';
 import { planCuts } from '../../src/cutting/search';
-import { fewestByTrial } from '../support/exhaustive';
+import { fewestByTrial, fewestWaitingByTrial } from '../support/exhaustive';
 import { tightJob } from '../support/tightJobs';
 import { tinyJob } from '../support/tinyJobs';
 
@@ -25,6 +25,11 @@ const TRIED: readonly Tried[] = Array.from({ length: JOBS }, (_, index) => tried
 /** The same floors with a stagger of more than half a plank, which only rows of few pieces can keep. */
 const TRIED_WIDE: readonly Tried[] = TRIED.slice(0, 150).map(({ seed, job }) =>
   tried(seed, { ...job, minStagger: Math.ceil(0.55 * job.plankLength) }),
+);
+
+/** The same floors with play. */
+const TRIED_PLAY: readonly Tried[] = TRIED.slice(0, 200).map(({ seed, job }) =>
+  tried(seed, { ...job, play: 1 + (seed % 3) }),
 );
 
 function tried(seed: number, job: CutJob): Tried {
@@ -59,6 +64,11 @@ describe('trying every plan knows the answers that can be worked out by hand', (
     ['three wall-to-wall pieces from one plank', room(11, [3, 3, 3], { kerf: 1 }), 1],
     ['a strip of the first row serves in the last', room(10, [9, 9, 9], { ripPairs: [[0, 2]] }), 2],
     ['not when both widths are more than the plank', room(10, [9, 9, 9], { ripPairs: [[0, 2]], plankWidth: 5 }), 3],
+    ['a last piece cut first, its rest as it is: no play', room(10, [14, 16], { minPiece: 4, play: 1 }), 3],
+    ['a rest that ends a later row needs play', room(10, [15, 15], { minPiece: 5, play: 1 }), 3],
+    ['two ends of one row, the first laid first', room(10, [20 - 10], { minPiece: 4, play: 1 }), 1],
+    ['of two wall-to-wall pieces one needs play', room(10, [5, 5], { play: 1 }), 2],
+    ['and of three two do', room(11, [3, 3, 3], { play: 1 }), 1],
     ['no plan when both ends are under the minimum', room(10, [11], { minPiece: 6 }), null],
     ['no plan when the joints cannot keep apart', room(10, [12, 12], { minPiece: 5, minStagger: 4 }), null],
   ])('%s', (_, job, planks) => {
@@ -106,6 +116,28 @@ describe(`${JOBS} tiny floors, every plan tried`, () => {
     expect(TRIED_WIDE.filter(({ truth }) => truth !== null).length).toBeGreaterThan(50);
     expect(failures(faultOfPlan, TRIED_WIDE)).toEqual([]);
     expect(TRIED_WIDE.filter(isAbove)).toEqual([]);
+  });
+
+  test('with play the bound is never above the truth, and hardly a plan takes a plank more', () => {
+    expect(TRIED_PLAY.filter(({ truth }, i) => truth !== TRIED[i]?.truth).length).toBeGreaterThan(20);
+    expect(
+      failures(({ truth, bound }) => (truth !== null && bound > truth ? `${bound} > ${truth}` : ''), TRIED_PLAY),
+    ).toEqual([]);
+    const faults = failures(faultOfPlan, TRIED_PLAY);
+    expect(faults.filter((fault) => !/: \d+ planks, truth/.test(fault))).toEqual([]);
+    expect(faults.length).toBeLessThanOrEqual(2);
+  });
+
+  test('no plan has fewer offcuts waiting at once than all plans of as many planks, and most have no more', () => {
+    const jobs = [...TRIED.slice(0, 120), ...TRIED_PLAY.slice(0, 60)].filter(({ truth }) => truth !== null);
+    const more = jobs.filter(({ seed, job }) => {
+      const plan = planCuts({ ...job, alignedDistance: 0 });
+      const { most } = ledgerOf(job, plan).waiting;
+      const truth = fewestWaitingByTrial(job, plan.plankCount) ?? Number.POSITIVE_INFINITY;
+      expect(most, `tiny job ${seed}`).toBeGreaterThanOrEqual(truth);
+      return most > truth;
+    });
+    expect(more.length / jobs.length).toBeLessThan(0.15);
   });
 });
 

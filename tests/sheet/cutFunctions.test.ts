@@ -18,7 +18,8 @@ describe('PLANK_COUNT', () => {
     // First pieces keep the right end, last pieces the left: one plank gives one of each, 20 + 28 = 48.
     ['two runs that share a plank', [column('68"', '76"'), 48, loose], 3],
     ['a kerf leaves no room for both', [column('68"', '76"'), 48, [...loose.slice(0, 2), ['kerf', '1/8"']]], 4],
-    ['runs shorter than a plank, cut from one', [column('20"', '28"'), 48, loose], 1],
+    ['runs shorter than a plank, cut from one', [column('20"', '28"'), 48, [...loose, ['play', 0]]], 1],
+    ['not when the second has to have room to grow', [column('20"', '28"'), 48, [...loose, ['play', '1/4"']]], 2],
     ['a gap taken off both ends where it is given', [column('97"'), 48, [['expansion gap', 0.5]]], 2],
     ['and not where it is not', [column('96"'), 48], 2],
     ['spare planks on top', [column('96"'), 48, [['spare', 3]]], 5],
@@ -49,7 +50,7 @@ describe('PLANK_COUNT', () => {
     [
       'an unknown rule',
       [column(12), 48, [['stager', 8]]],
-      /^rules, row 1: "stager" is not a rule\. The rules are expansion gap, minimum stagger, minimum piece, minimum rip, kerf, aligned-joint distance, marking step, lay direction, spare\.$/,
+      /^rules, row 1: "stager" is not a rule\. The rules are expansion gap, minimum stagger, minimum piece, minimum rip, kerf, play, aligned-joint distance, marking step, lay direction, spare\.$/,
     ],
     [
       'a rule given twice',
@@ -118,14 +119,18 @@ describe('a count that is not proved to be the fewest', () => {
   // Twenty-five rows of unlike lengths: the search and its bound end one plank apart.
   const unlike = column(...Array.from({ length: 25 }, (_, i) => 10 + ((i * i * 37 + i * 11) % 97) / 12));
   // Two halves of a plank and no saw cut: nobody can do with fewer.
+  const noKerf = [
+    ['kerf', 0],
+    ['play', 0],
+  ];
   const halves = column('24"', '24"');
 
   test('PLANK_COUNT answers a bare number, and says beside it what is proved only where that is asked', () => {
     const planks = PLANK_COUNT(unlike, 48);
     expect(planks).toEqual(expect.any(Number));
     expect(PLANK_COUNT(unlike, 48, '', '', 'yes')).toEqual([[planks, 'at most 1 more than the fewest']]);
-    expect(PLANK_COUNT(halves, 48, [['kerf', 0]], '', 'Yes')).toEqual([[1, 'cannot be done with fewer']]);
-    expect(PLANK_COUNT(halves, [[48, '', 24]], [['kerf', 0]], '', 'yes')).toEqual([
+    expect(PLANK_COUNT(halves, 48, noKerf, '', 'Yes')).toEqual([[1, 'cannot be done with fewer']]);
+    expect(PLANK_COUNT(halves, [[48, '', 24]], noKerf, '', 'yes')).toEqual([
       [1, 'cannot be done with fewer', '', '', 2, 'cannot be done with fewer'],
     ]);
   });
@@ -135,7 +140,7 @@ describe('a count that is not proved to be the fewest', () => {
     expect(rows(() => PLANK_OFFCUTS(unlike, 48)).at(-1)?.[0]).toBe(
       `${planks} planks are not proved to be the fewest: at most 1 fewer may be possible.`,
     );
-    expect(rows(() => PLANK_OFFCUTS(halves, 48, [['kerf', 0]]))).toHaveLength(3);
+    expect(rows(() => PLANK_OFFCUTS(halves, 48, noKerf))).toHaveLength(3);
   });
 
   test('neither yes nor no is told', () => {

@@ -56,7 +56,7 @@ export function planOf(pieces: readonly ListedPiece[], job: CutJob): CutPlan {
             length,
             plank: plankNumber - 1,
             from,
-            ...(isStrip && { twin: true }),
+            ...(isStrip && { isStrip: true }),
           }),
         ),
     ],

@@ -9,7 +9,14 @@ import type { ProductEntry, RoomEntry, RulesEntry } from '../../src/takeoff/entr
 import { DEMO_ROOM, DEMO_WALLS } from '../../src/workbook/demoRoom';
 import { doorwayIn } from './bareTakeoff';
 
-const RULES: RulesEntry = { ...DEMO_ROOM.rules, expansionGap: '3/8"', minStagger: '8"', minPiece: '8"', kerf: '1/8"' };
+const RULES: RulesEntry = {
+  ...DEMO_ROOM.rules,
+  expansionGap: '3/8"',
+  minStagger: '8"',
+  minPiece: '8"',
+  kerf: '1/8"',
+  play: 0,
+};
 
 const LAMINATE: ProductEntry = {
   name: 'Harbour oak',

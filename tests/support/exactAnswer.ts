@@ -60,7 +60,7 @@ function planOf(job: CutJob, values: Readonly<Record<string, number>>): CutPlan 
     const kept = length === job.plankLength ? 'whole' : from;
     const giver = strips.get(name);
     const plank = places.get(giver ?? name) ?? 0;
-    return giver === undefined ? { length, plank, from: kept } : { length, plank, from: kept, twin: true };
+    return giver === undefined ? { length, plank, from: kept } : { length, plank, from: kept, isStrip: true };
   };
   const rows = job.rows.map((row) => ({ runs: row.runs.map((): PlannedPiece[] => []) }));
   long.forEach(({ rowIndex, runIndex, ...run }, i) => {

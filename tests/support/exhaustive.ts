@@ -33,6 +33,8 @@ interface State {
 interface Trial {
   readonly job: CutJob;
   readonly mostPlanks: number;
+  /** Open planks and strips that may be kept from one row to the next. */
+  readonly mostWaiting: number;
 }
 
 interface PlacedRun extends JobRun {
@@ -46,7 +48,16 @@ export function fewestByTrial(job: CutJob): number | null {
   const runs = placedRuns(job);
   const pieces = runs.reduce((sum, run) => sum + Math.ceil(run.length / job.plankLength) + 1, 0);
   for (let mostPlanks = 0; mostPlanks <= pieces; mostPlanks += 1) {
-    if (canBeLaid({ job, mostPlanks }, runs)) return mostPlanks;
+    if (canBeLaid({ job, mostPlanks, mostWaiting: Number.POSITIVE_INFINITY }, runs)) return mostPlanks;
+  }
+  return null;
+}
+
+/** The fewest offcuts and strips that wait at once in any legal plan of `job` with so many planks; null when there is none. */
+export function fewestWaitingByTrial(job: CutJob, mostPlanks: number): number | null {
+  const runs = placedRuns(job);
+  for (let mostWaiting = 0; mostWaiting <= mostPlanks + 2 * runs.length; mostWaiting += 1) {
+    if (canBeLaid({ job, mostPlanks, mostWaiting }, runs)) return mostWaiting;
   }
   return null;
 }
@@ -71,10 +82,28 @@ function canBeLaid(trial: Trial, runs: readonly PlacedRun[]): boolean {
     if (tried.has(key)) return false;
     tried.add(key);
     const rowBefore = runs[index - 1]?.rowIndex ?? -1;
-    const next = layRun(trial, run, nextRow(trial.job, rowBefore, run.rowIndex, state));
+    const kept = rowBefore === run.rowIndex ? [state] : waysToKeep(state, trial.mostWaiting);
+    const next = kept.flatMap((each) => layRun(trial, run, nextRow(trial.job, rowBefore, run.rowIndex, each)));
     return next.sort((a, b) => a.count - b.count).some((each) => layFrom(index + 1, each));
   };
   return layFrom(0, { count: 0, planks: [], strips: [], before: [], joints: [] });
+}
+
+/** Every way to keep no more than `most` open planks and strips for later rows; what is not used later need not wait. */
+function waysToKeep(state: State, most: number): State[] {
+  const { planks, strips } = state;
+  if (planks.length + strips.length <= most) return [state];
+  const ways: State[] = [];
+  for (let kept = 0; kept < 2 ** (planks.length + strips.length); kept += 1) {
+    const isKept = (index: number): boolean => ((kept >> index) & 1) === 1;
+    const next = {
+      ...state,
+      planks: planks.filter((_, index) => isKept(index)),
+      strips: strips.filter((_, index) => isKept(planks.length + index)),
+    };
+    if (next.planks.length + next.strips.length === most) ways.push(next);
+  }
+  return distinct(ways);
 }
 
 /** The joints of the row before, as far as the next run's row follows it in the same room. */
@@ -104,7 +133,7 @@ function layRun(trial: Trial, run: PlacedRun, state: State): State[] {
   if (run.length <= plankLength) {
     // The end a wall-to-wall piece keeps is free; it matters only where strips are matched by their ends.
     const ends: readonly End[] = trial.job.ripPairs.length > 0 ? ['middle', 'left', 'right'] : ['middle'];
-    return placePiece(trial, run, { length: run.length, ends, lengthAfter: run.lengthAfter }, state);
+    return placePiece(trial, run, { length: run.length, ends, endsAtWall: true, lengthAfter: run.lengthAfter }, state);
   }
   const laid: State[] = [];
   for (let first = Math.max(1, minPiece); first <= plankLength; first += 1) {
@@ -126,7 +155,8 @@ function layPieces(trial: Trial, run: PlacedRun, lengths: readonly number[], sta
   lengths.forEach((length, index) => {
     const end: End = index === 0 ? 'right' : 'left';
     const own = needsPlank ? lengths.slice(index + 1).reduce((sum, each) => sum + each + trial.job.kerf, 0) : 0;
-    const piece = { length, ends: [end], lengthAfter: run.lengthAfter + own };
+    const endsAtWall = index === lengths.length - 1;
+    const piece = { length, ends: [end], endsAtWall, lengthAfter: run.lengthAfter + own };
     states = distinct(states.flatMap((each) => placePiece(trial, run, piece, each)));
   });
   return states;
@@ -135,6 +165,8 @@ function layPieces(trial: Trial, run: PlacedRun, lengths: readonly number[], sta
 interface TriedPiece {
   readonly length: number;
   readonly ends: readonly End[];
+  /** A last or wall-to-wall piece: it needs the play, unless it is laid first of its plank. */
+  readonly endsAtWall: boolean;
   readonly lengthAfter: number;
 }
 
@@ -144,7 +176,7 @@ function placePiece(trial: Trial, run: PlacedRun, piece: TriedPiece, state: Stat
   const ends: readonly End[] = piece.length === job.plankLength ? ['whole'] : piece.ends;
   const placed = ends.flatMap((end) => [
     ...fromStrips(job, run.rowIndex, { ...piece, end }, state),
-    ...fromPlanks(job, piece.length, end, state).map((next) => offerStrip(job, run.rowIndex, { ...piece, end }, next)),
+    ...fromPlanks(job, { ...piece, end }, state).map((next) => offerStrip(job, run.rowIndex, { ...piece, end }, next)),
   ]);
   return placed.filter((next) => {
     const open = next.planks.reduce((sum, plank) => sum + Math.floor(plank / 4), 0);
@@ -162,11 +194,17 @@ function fromStrips(job: CutJob, rowIndex: number, piece: { length: number; end:
   });
 }
 
-function fromPlanks(job: CutJob, length: number, end: End, state: State): State[] {
+function fromPlanks(
+  job: CutJob,
+  { length, end, endsAtWall }: { length: number; end: End; endsAtWall: boolean },
+  state: State,
+): State[] {
   const fresh: OpenPlank = 4 * (job.plankLength + job.kerf);
   const endBit = end === 'left' ? 2 : end === 'right' ? 1 : 0;
   return [...state.planks, fresh].flatMap((plank, index, planks) => {
-    const cut = plank - 4 * (job.kerf + length) + endBit;
+    const isLaidFirst = index === state.planks.length;
+    const play = endsAtWall && !isLaidFirst ? (job.play ?? 0) : 0;
+    const cut = plank - 4 * (job.kerf + length + play) + endBit;
     if (plank === planks[index - 1] || cut < 0 || (plank & endBit) !== 0) return [];
     const others = state.planks.filter((_, at) => at !== index);
     const count = state.count + (index === state.planks.length ? 1 : 0);

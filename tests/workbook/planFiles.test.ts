@@ -83,6 +83,25 @@ describe('A file of jobs becomes a file of plans', () => {
     expect(Object.keys(plansIn('new/plans.json').plans)).toEqual(['three rows']);
   });
 
+  test('play is kept, none where it is missing: 597 and 600 and a kerf fill a plank of 1200', () => {
+    const rows = [597, 600].map((R) => ({ room: 0, width: 190, runs: [{ x: 0, R }] }));
+    const instances = [0, 1, undefined].map((play) => ({ ...ROOM, id: `play ${play}`, play, rows }));
+    expect(run('--cases', jobsFile('play.json', { instances }), '--out', 'play-plans.json').code).toBe(0);
+    const planks = Object.entries(plansIn('play-plans.json').plans).map(([id, plan]) => [
+      id,
+      new Set(plan.rows.flatMap((row) => row.runs[0].map((piece) => piece.plank))).size,
+    ]);
+    expect(planks).toEqual([
+      ['play 0', 1],
+      ['play 1', 2],
+      ['play undefined', 1],
+    ]);
+    const below = { ...ROOM, play: -1 };
+    expect(run('--cases', jobsFile('below.json', { instances: [below] }), '--out', 'below-plans.json').lines).toContain(
+      'Job "three rows" needs "play", a whole number of at least 0, found -1.',
+    );
+  });
+
   test('a job that cannot be read is told, and the others are planned', () => {
     const instances = [{ ...ROOM, id: 'no kerf', k: undefined }, ROOM, { ...ROOM, id: 'half', L: 1200.5 }, ROOM];
     const done = run('--cases', jobsFile('mixed.json', { instances }), '--out', 'mixed-plans.json');

@@ -97,13 +97,17 @@ function patienceFor(job: BoundRuns): number {
 }
 
 /**
- * Length and kerf: give every piece its kerf and every plank one more, and count each run as few pieces as it can be.
+ * Length, kerf and play: give every piece its kerf and every plank one more, and play alike (see `boundRuns.ts`), and count each run as few pieces as it can be.
  * Heeds no rule of the floor.
  */
-function planksByLength({ plankLength, kerf, runs, shortLengths }: BoundRuns): number {
+function planksByLength(job: BoundRuns): number {
+  const { plankLength, kerf, play, runs, shortLengths } = job;
   const longs = runs.reduce((sum, { length }) => sum + length + kerf * Math.ceil(length / plankLength), 0);
   const shorts = shortLengths.reduce((sum, { length, count }) => sum + count * (length + kerf), 0);
-  return Math.ceil((longs + shorts) / (plankLength + kerf));
+  const byLength = Math.ceil((longs + shorts) / (plankLength + kerf));
+  // Every run has one piece that ends at a wall.
+  const ends = runs.length + shortLengths.reduce((sum, { count }) => sum + count, 0);
+  return Math.max(byLength, Math.ceil((longs + shorts + play * ends) / (plankLength + kerf + play)));
 }
 
 /**

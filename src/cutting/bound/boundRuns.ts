@@ -3,8 +3,12 @@
  * stagger from each other, and the wall-to-wall pieces.
  *
  * The picture (checked by computer on hundreds of random jobs): give every piece the kerf behind it, and lay it on a
- * line of `span = plankLength + kerf` units. A first piece lies at the start, a last piece at the end, a wall-to-wall
+ * line of `span = plankLength + kerf (+ play)` units. A first piece lies at the start, a last piece at the end, a wall-to-wall
  * piece anywhere. Planks needed = the deepest overlap of those stretches (interval graphs are perfect).
+ *
+ * With play, the line is longer by it, and so is every last and wall-to-wall piece: that gives the one piece of a plank
+ * that needs no play its room, whichever it is, and asks of two wall-to-wall pieces what they need. A first and a last
+ * piece are asked for nothing, as the last may be laid first.
  */
 import type { CutJob } from '../job';
 import type { JointedRun } from '../runs/staggerCost';
@@ -23,6 +27,7 @@ export interface BoundRun extends JointedRun {
 export interface BoundRuns {
   readonly plankLength: number;
   readonly kerf: number;
+  readonly play: number;
   readonly minStagger: number;
   /** Parents stand before their children. */
   readonly runs: readonly BoundRun[];
@@ -40,7 +45,7 @@ export interface BoundRuns {
  * lower the bound.
  */
 export function boundRunsOf(job: CutJob): BoundRuns {
-  const { plankLength, kerf, minStagger } = job;
+  const { plankLength, kerf, minStagger, play = 0 } = job;
   const free = rowsOfStrips(job);
   const rows = job.rows.map((row, rowIndex) => ({ ...row, runs: free.has(rowIndex) ? [] : row.runs }));
   const shorts = new Map<number, number>();
@@ -50,6 +55,7 @@ export function boundRunsOf(job: CutJob): BoundRuns {
   return {
     plankLength,
     kerf,
+    play,
     minStagger,
     runs: forestOf(rows, job),
     shortLengths: [...shorts].map(([length, count]) => ({ length, count })).sort((a, b) => a.length - b.length),

@@ -15,7 +15,7 @@ import { beginKinds, kindOfRun, type RunKinds, runKindsOf } from './runKinds';
 const PRICE_OF_A_PLANK = 2 ** 20;
 
 export interface PricedRuns {
-  /** Units of the line that carries a price: plank length + kerf. */
+  /** Units of the line that carries a price: plank length + kerf + play. */
   readonly span: number;
   /** Planks that every plan needs beside the overlap: whole planks of the long runs. */
   readonly wholePlanks: number;
@@ -53,7 +53,7 @@ interface Table extends StaggerTable {
   readonly kinds: RunKinds;
   /** The first pieces of the last pricing, and where its wall-to-wall pieces lie. */
   readonly chosen: Int32Array;
-  readonly shortAt: Int32Array;
+  readonly shortStart: Int32Array;
 }
 
 /** Prepares the pricing of one job; its memory is used again by every pricing. */
@@ -80,7 +80,7 @@ export function pricedRunsOf(job: BoundRuns): PricedRuns {
 }
 
 function tableOf(job: BoundRuns): Table {
-  const span = job.plankLength + job.kerf;
+  const span = job.plankLength + job.kerf + job.play;
   return {
     // More than half a plank cannot be kept on both sides of a joint; asking for less only lowers the bound.
     ...staggerTableOf(job.plankLength, Math.min(job.minStagger, Math.floor(job.plankLength / 2))),
@@ -89,7 +89,7 @@ function tableOf(job: BoundRuns): Table {
     priceTo: new Float64Array(span + 1),
     kinds: runKindsOf(job),
     chosen: new Int32Array(job.runs.length),
-    shortAt: new Int32Array(job.shortLengths.length),
+    shortStart: new Int32Array(job.shortLengths.length),
   };
 }
 
@@ -173,34 +173,34 @@ function cheapestBeside(
   if (!isShut) return cheapest;
   let choice = cheapest;
   let least = Number.POSITIVE_INFINITY;
-  let at = wrap(joint + to - run.x, plankLength);
+  let own = wrap(joint + to - run.x, plankLength);
   for (let count = plankLength - 1 - to + from; count > 0; count -= 1) {
-    at = at === plankLength ? 1 : at + 1;
-    if (totals[at] >= least) continue;
-    least = totals[at];
-    choice = at;
+    own = own === plankLength ? 1 : own + 1;
+    if (totals[own] >= least) continue;
+    least = totals[own];
+    choice = own;
   }
   return choice;
 }
 
 /** Wall-to-wall pieces: each lies where its stretch is cheapest. */
-function shortCost({ job, span, priceTo, shortAt }: Table): number {
+function shortCost({ job, span, priceTo, shortStart }: Table): number {
   let sum = 0;
   job.shortLengths.forEach(({ length, count }, index) => {
     let least = Number.POSITIVE_INFINITY;
-    for (let at = 0, end = length + job.kerf; end <= span; at += 1, end += 1) {
-      const cost = priceTo[end] - priceTo[at];
+    for (let start = 0, end = length + job.kerf + job.play; end <= span; start += 1, end += 1) {
+      const cost = priceTo[end] - priceTo[start];
       if (cost >= least) continue;
       least = cost;
-      shortAt[index] = at;
+      shortStart[index] = start;
     }
     sum += count * least;
   });
   return sum;
 }
 
-function overlapOf({ job, span, chosen, shortAt }: Table, out: Int32Array): void {
-  const { kerf, plankLength } = job;
+function overlapOf({ job, span, chosen, shortStart }: Table, out: Int32Array): void {
+  const { kerf, play, plankLength } = job;
   out.fill(0);
   const lay = (from: number, to: number, count: number): void => {
     out[from] = out[from] + count;
@@ -216,8 +216,8 @@ function overlapOf({ job, span, chosen, shortAt }: Table, out: Int32Array): void
     }
   });
   job.shortLengths.forEach(({ length, count }, index) => {
-    const at = shortAt[index];
-    lay(at + 1, at + length + kerf, count);
+    const start = shortStart[index];
+    lay(start + 1, start + length + kerf + play, count);
   });
   for (let unit = 2; unit <= span; unit += 1) out[unit] = out[unit] + out[unit - 1];
 }

@@ -9,7 +9,7 @@
  * to lead nowhere is not followed up again in another order of the same arcs.
  */
 import type { Guide } from '../bound/bound';
-import type { PreparedJob, PreparedRun } from '../runs/prepared';
+import { costsByPair, isLaidItself, type PreparedJob, type PreparedRun, paysForItself } from '../runs/prepared';
 import { findOpenings, noOpenings, type Openings } from '../runs/stagger';
 import { clear, lay, lift, plankCountOf, setFirst, type Trial } from '../search/trial';
 
@@ -60,7 +60,7 @@ interface ExactSearch {
 /** Tries every plan; on `found` the trial is laid so, else it is empty. */
 export function tryEveryPlan(trial: Trial, guide: Guide, { planks, stepLimit }: ExactGoal): ExactAnswer {
   const { prepared } = trial;
-  const wholes = prepared.runs.reduce((sum, run) => sum + (run.isTied || run.isServed ? 0 : run.quotient), 0);
+  const wholes = prepared.runs.reduce((sum, run) => sum + (paysForItself(run) ? run.quotient : 0), 0);
   clear(trial);
   trial.stagger.fill(prepared.job.minStagger);
   const search: ExactSearch = {
@@ -91,9 +91,11 @@ function stepsOf(prepared: PreparedJob, { runs, pricing }: Guide): Step[] {
   const order = [...totals.keys()].map((index) => prepared.runs[index]);
   const rest = prepared.runs.filter((run) => !totals.has(run.index));
   const walls = rest.filter((run) => run.isWallToWall).sort((a, b) => b.length - a.length || a.index - b.index);
-  const all = [...order, ...rest.filter((run) => !run.isWallToWall), ...walls].filter((run) => !run.isTied);
+  const all = [...order, ...rest.filter((run) => !run.isWallToWall), ...walls].filter(isLaidItself);
   const place = new Map(all.map((run, i) => [run.index, i]));
-  for (const run of all) if (run.follower >= 0) place.set(run.follower, place.get(run.index) ?? 0);
+  all.forEach(({ strips }, i) => {
+    if (strips.role === 'leads') place.set(strips.follower, i);
+  });
   const lastUse = prepared.runs.map((run) =>
     prepared.neighbours[run.index].reduce((last, other) => Math.max(last, place.get(other) ?? 0), 0),
   );
@@ -106,8 +108,7 @@ function stepsOf(prepared: PreparedJob, { runs, pricing }: Guide): Step[] {
       run,
       totals: totals.get(run.index) ?? (isPriced ? shorts.get(run.length) : undefined),
       open: open.map((other) => other.index),
-      isLikeLast:
-        run.isWallToWall && run.strips < 0 && before?.isWallToWall && before.length === run.length && before.strips < 0,
+      isLikeLast: before?.length === run.length && [before, run].every((one) => one.isWallToWall && !costsByPair(one)),
     };
   });
 }
@@ -115,7 +116,10 @@ function stepsOf(prepared: PreparedJob, { runs, pricing }: Guide): Step[] {
 /** What a piece from wall to wall costs at every place. */
 function priceOfShort({ plankLength, kerf }: PreparedJob, run: PreparedRun, priceTo: Float64Array): Float64Array {
   const prices = new Float64Array(plankLength + 1).fill(Number.POSITIVE_INFINITY);
-  for (let at = run.rest; at <= plankLength; at++) prices[at] = priceTo[at + kerf] - priceTo[at - run.rest];
+  // The prices end a kerf behind the plank: play beyond that costs nothing.
+  const last = priceTo.length - 1;
+  for (let at = run.rest; at <= plankLength; at++)
+    prices[at] = priceTo[Math.min(at + kerf, last)] - priceTo[at - run.rest];
   return prices;
 }
 
@@ -134,7 +138,7 @@ function layFrom(search: ExactSearch, i: number, spare: number, share: number): 
     const { run } = steps[i];
     trial.steps += run.rest;
     lay(trial, run, place);
-    const isWithin = run.strips < 0 || plankCountOf(trial) <= search.planks;
+    const isWithin = !costsByPair(run) || plankCountOf(trial) <= search.planks;
     if (!isWithin) search.triedShare += share / places.length;
     else if (layFrom(search, i + 1, spare - costs[place], share / places.length)) return true;
     lift(trial, run);
@@ -156,10 +160,10 @@ function keyOf({ trial, steps }: ExactSearch, i: number): string {
   const arcs: string[] = [];
   for (let j = 0; j < i; j++) {
     const { run } = steps[j];
-    if (run.strips < 0) arcs.push(`${run.rest}:${at[run.index]}`);
+    if (!costsByPair(run)) arcs.push(`${run.rest}:${at[run.index]}`);
   }
   const open = steps[i].open.map((index) => at[index]);
-  const strips = runs.filter((run) => run.strips >= 0).map((run) => at[run.index]);
+  const strips = runs.filter(costsByPair).map((run) => at[run.index]);
   const last = steps[i].isLikeLast ? at[steps[i - 1].run.index] : 0;
   return `${i}|${open}|${strips}|${last}|${arcs.sort()}`;
 }
@@ -179,7 +183,7 @@ function candidatesOf(search: ExactSearch, i: number, spare: number): { places: 
     else for (const place of open) least = Math.min(least, totals[place]);
     for (const place of open) costs[place] = totals[place] - least;
   }
-  const places = open.filter((place) => costs[place] <= spare && (run.strips >= 0 || fits(search, run, place)));
+  const places = open.filter((place) => costs[place] <= spare && (costsByPair(run) || fits(search, run, place)));
   return { places: places.sort((a, b) => costs[a] - costs[b] || a - b), costs };
 }
 
@@ -200,7 +204,7 @@ function endsToFollow({ trial, steps }: ExactSearch, i: number): number[] {
   const least = isLikeLast ? trial.at[steps[i - 1].run.index] : 0;
   const places = new Set<number>([run.rest]);
   for (let j = 0; j < i; j++) places.add(trial.at[steps[j].run.index] + kerf + run.rest);
-  if (run.strips >= 0) places.add(L);
+  if (costsByPair(run)) places.add(L);
   return [...places].filter((place) => place <= L && place >= least);
 }
 

@@ -3,7 +3,7 @@
  * run by run while the polish moves them.
  */
 import { nearPairs } from '../runs/joints';
-import { lastPieceOf, type PreparedJob, type PreparedRun } from '../runs/prepared';
+import { followerOf, lastPieceOf, type PreparedJob, type PreparedRun, paysForItself } from '../runs/prepared';
 import type { Trial } from '../search/trial';
 
 export interface Goals {
@@ -72,13 +72,13 @@ function widestBeside(prepared: PreparedJob, run: PreparedRun, others: readonly 
 
 /** Adds (1) or takes away (-1) what a laid run and its follower contribute to all goals. */
 export function countRun(goals: Goals, run: PreparedRun, by: number): void {
-  const { runs } = goals.trial.prepared;
   countCuts(goals, run, by);
   goals.aligned += by * alignedJoints(goals, run);
   goals.stairs += by * stairsWith(goals, run);
-  if (run.follower < 0) return;
-  goals.aligned += by * alignedJoints(goals, runs[run.follower]);
-  goals.stairs += by * stairsWith(goals, runs[run.follower]);
+  const follower = followerOf(goals.trial.prepared, run);
+  if (!follower) return;
+  goals.aligned += by * alignedJoints(goals, follower);
+  goals.stairs += by * stairsWith(goals, follower);
 }
 
 /**
@@ -88,7 +88,7 @@ export function countRun(goals: Goals, run: PreparedRun, by: number): void {
 function countCuts(goals: Goals, run: PreparedRun, by: number): void {
   const { prepared, at } = goals.trial;
   const { plankLength: L, kerf } = prepared;
-  if (run.isTied || run.isServed) return;
+  if (!paysForItself(run)) return;
   const end = at[run.index];
   const last = run.isWallToWall ? run.length + L - end : lastPieceOf(run, end, L);
   if (run.isWallToWall || end < L) countMeeting(goals, goals.ends, end, by);
@@ -105,21 +105,18 @@ function countMeeting(goals: Goals, counts: Int32Array, place: number, by: numbe
 
 /** Aligned joints of a run. */
 export function alignedJoints(goals: Goals, run: PreparedRun): number {
-  const { prepared, at } = goals.trial;
-  const { job, plankLength, runs } = prepared;
+  const { job, runs } = goals.trial.prepared;
   let pairs = 0;
   for (const index of goals.twoAway[run.index]) {
-    pairs += nearPairs(run, at[run.index], runs[index], at[index], job.alignedDistance, plankLength);
+    pairs += nearPairs(goals.trial, run, runs[index], job.alignedDistance);
   }
   return pairs;
 }
 
 /** Aligned joints of either of two runs, those between them once. */
 export function alignedOfBoth(goals: Goals, a: PreparedRun, b: PreparedRun): number {
-  const { prepared, at } = goals.trial;
-  const { job, plankLength } = prepared;
   const both = goals.twoAway[a.index].includes(b.index)
-    ? nearPairs(a, at[a.index], b, at[b.index], job.alignedDistance, plankLength)
+    ? nearPairs(goals.trial, a, b, goals.trial.prepared.job.alignedDistance)
     : 0;
   return alignedJoints(goals, a) + alignedJoints(goals, b) - both;
 }

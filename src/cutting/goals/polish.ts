@@ -6,7 +6,7 @@
  * aligned joints; in the end the fewest aligned joints win that cost no more than a few cuts.
  */
 
-import type { PreparedRun } from '../runs/prepared';
+import { costsByPair, followerOf, isLaidItself, movesFreely, type PreparedRun } from '../runs/prepared';
 import { findOpenings, nearAt, noOpenings, type Openings } from '../runs/stagger';
 import { drawBelow } from '../search/seeded';
 import { lay, layAll, lift, swapFirsts, type Trial } from '../search/trial';
@@ -86,7 +86,7 @@ export function polish(trial: Trial, planks: number, moves: number): Int32Array 
     const isSecondHalf = move >= moves / 2;
     const run = drawRun(polishing.goals, isSecondHalf);
     // What a run of strip rows costs depends on the other row: it stays where it is.
-    if (run.isTied || run.strips >= 0) continue;
+    if (!isLaidItself(run) || costsByPair(run)) continue;
     const weights = isSecondHalf ? ALIGNED_FIRST : CUTS_FIRST;
     if (drawBelow(seeded, 100) < SWAP_SHARE && hasFault(polishing.goals, run)) swap(polishing, run, weights);
     else relocate(polishing, run, weights);
@@ -119,7 +119,8 @@ function goBack(polishing: Polish): void {
 function preparePolish(trial: Trial, planks: number): Polish {
   const { runs, plankLength } = trial.prepared;
   const ofLength = new Map<number, number[]>();
-  for (const run of runs) if (maySwap(run)) ofLength.set(run.length, [...(ofLength.get(run.length) ?? []), run.index]);
+  for (const run of runs)
+    if (movesFreely(run)) ofLength.set(run.length, [...(ofLength.get(run.length) ?? []), run.index]);
   return {
     goals: goalsOf(trial),
     limit: planks - trial.wholes,
@@ -127,13 +128,9 @@ function preparePolish(trial: Trial, planks: number): Polish {
     price: new Int32Array(plankLength + 3),
     tied: new Int32Array(plankLength + 2),
     openings: noOpenings(),
-    alike: runs.map((run) => (maySwap(run) ? (ofLength.get(run.length) ?? []) : [])),
+    alike: runs.map((run) => (movesFreely(run) ? (ofLength.get(run.length) ?? []) : [])),
     front: [],
   };
-}
-
-function maySwap(run: PreparedRun): boolean {
-  return !run.isWallToWall && !run.isTied && run.follower < 0 && run.strips < 0;
 }
 
 /** Moves a run to the open place that costs least. */
@@ -211,9 +208,10 @@ function scan({ price, full, tied, goals }: Polish, scanned: Scanned, cut: numbe
 /** What each first piece of a lifted run costs in aligned joints, stair-steps and whole end pieces. */
 function fillPrices(polishing: Polish, run: PreparedRun, weights: Weights): void {
   const { goals, price } = polishing;
-  const { runs, plankLength: L } = goals.trial.prepared;
+  const L = goals.trial.prepared.plankLength;
   price.fill(0);
-  for (const moved of run.follower < 0 ? [run] : [run, runs[run.follower]]) {
+  const follower = followerOf(goals.trial.prepared, run);
+  for (const moved of follower ? [run, follower] : [run]) {
     addAlignedPrice(polishing, moved, weights.aligned);
     addStairPrice(polishing, moved, weights.stair);
   }

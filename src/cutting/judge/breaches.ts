@@ -54,10 +54,10 @@ export function jointsOfRow(job: CutJob, plan: CutPlan, rowIndex: number): numbe
 
 /** Room coordinates of the joints of a run that starts at `x`. */
 function jointsOfRun(x: number, lengths: readonly number[]): number[] {
-  let at = x;
+  let joint = x;
   return lengths.slice(0, -1).map((length) => {
-    at += length;
-    return at;
+    joint += length;
+    return joint;
   });
 }
 

@@ -5,17 +5,18 @@
  * 2. A run longer than a plank begins with a piece that kept its right factory end, ends with one that kept its left
  *    one, has whole planks between, and neither end is under the minimum piece.
  * 3. A run no longer than a plank is one piece.
- * 4. A plank gives at most one piece with its left end and one with its right end; what is cut from it and the kerfs
- *    between fit in its length.
+ * 4. A plank gives at most one piece with its left end and one with its right end; what is cut from it, the kerfs
+ *    between and the play fit in its length. Play: in laying order, every last or wall-to-wall piece of a plank but the
+ *    piece laid first has that much room to grow.
  * 5. Joints of neighbouring rows of a room keep the minimum stagger.
- * 6. A twin strip comes from a first-row piece of its rip pair on the same plank, at least as long and with the same
+ * 6. A strip comes from a first-row piece of its rip pair on the same plank, at least as long and with the same
  *    kept end (or whole), when both widths and a kerf fit in the plank's width. One strip a piece.
  * 7. What the plan says of itself is so: planks, bound, proof, and each rule it declares broken.
  */
 
 import type { CutJob, CutPlan, KeptEnd, PlannedPiece } from '../job';
 import { ruleLaws } from './breaches';
-import { keepsEnd, nameOfRun, type PlacedPiece, piecesOf, placedPieces } from './placedPieces';
+import { keepsEnd, nameOfRun, type PlacedPiece, piecesOf, placedPieces, whereOf } from './placedPieces';
 import { plankLaws, stripLaws } from './plankLaws';
 
 const KEPT_ENDS: readonly KeptEnd[] = ['left', 'right', 'middle', 'whole'];
@@ -81,13 +82,14 @@ function longRunLaws(name: string, pieces: readonly PlannedPiece[]): string[] {
 /** Law 1 for single pieces. */
 function pieceLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[] {
   const full = job.plankLength;
-  return pieces.flatMap(({ length, from, plank, where }) => {
+  return pieces.flatMap((piece) => {
+    const { length, from, plank } = piece;
     const broken: string[] = [];
-    if (!isWhole(length, 1) || length > full) broken.push(`${where}: length ${length}, wanted 1 to ${full}`);
-    if (!KEPT_ENDS.includes(from)) broken.push(`${where}: kept end ${from}`);
-    if ((from === 'whole') !== (length === full)) broken.push(`${where}: ${from} of length ${length}, plank ${full}`);
-    if (!isWhole(plank, 0)) broken.push(`${where}: plank index ${plank}`);
-    return broken;
+    if (!isWhole(length, 1) || length > full) broken.push(`length ${length}, wanted 1 to ${full}`);
+    if (!KEPT_ENDS.includes(from)) broken.push(`kept end ${from}`);
+    if ((from === 'whole') !== (length === full)) broken.push(`${from} of length ${length}, plank ${full}`);
+    if (!isWhole(plank, 0)) broken.push(`plank index ${plank}`);
+    return broken.map((breach) => `${whereOf(piece)}: ${breach}`);
   });
 }
 

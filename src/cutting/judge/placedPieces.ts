@@ -1,19 +1,29 @@
 import type { CutJob, CutPlan, KeptEnd, PlannedPiece } from '../job';
 
-/** A piece of a plan with its place, as it is named in the lines of the law. */
+/** A piece of a plan with its place. */
 export interface PlacedPiece extends PlannedPiece {
   readonly rowIndex: number;
-  readonly where: string;
+  readonly runIndex: number;
+  readonly pieceIndex: number;
+  /** The last piece of its run, or its only one: it ends at a wall, and may turn out longer than drawn. */
+  readonly endsAtWall: boolean;
+}
+
+/** Its name in the lines of the law; counted from 1. */
+export function whereOf({ rowIndex, runIndex, pieceIndex }: PlacedPiece): string {
+  return `${nameOfRun(rowIndex, runIndex)}, piece ${pieceIndex + 1}`;
 }
 
 /** All pieces in laying order. */
 export function placedPieces(job: CutJob, plan: CutPlan): PlacedPiece[] {
   return job.rows.flatMap((row, rowIndex) =>
     row.runs.flatMap((_, runIndex) =>
-      piecesOf(plan, rowIndex, runIndex).map((piece, pieceIndex) => ({
+      piecesOf(plan, rowIndex, runIndex).map((piece, pieceIndex, ofRun) => ({
         ...piece,
         rowIndex,
-        where: `${nameOfRun(rowIndex, runIndex)}, piece ${pieceIndex + 1}`,
+        runIndex,
+        pieceIndex,
+        endsAtWall: pieceIndex === ofRun.length - 1,
       })),
     ),
   );

@@ -1,10 +1,10 @@
 /** The laws of single planks: what one gives along its length (4), and the strips ripped from it (6). */
 import type { CutJob } from '../job';
-import { keepsEnd, type PlacedPiece } from './placedPieces';
+import { keepsEnd, type PlacedPiece, whereOf } from './placedPieces';
 
-/** Law 4: what one plank gives. */
+/** Law 4: what one plank gives. Pieces come in laying order. */
 export function plankLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[] {
-  const own = groupByPlank(pieces.filter((piece) => !piece.twin));
+  const own = groupByPlank(pieces.filter((piece) => !piece.isStrip));
   return [...own].flatMap(([plank, cut]) => {
     const name = `plank ${plank + 1}`;
     const broken: string[] = [];
@@ -17,11 +17,19 @@ export function plankLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[]
     }
     const length = cut.reduce((sum, piece) => sum + piece.length, 0);
     const kerfs = (cut.length - 1) * job.kerf;
-    if (length + kerfs > job.plankLength) {
-      broken.push(`${name}: pieces ${length} + kerfs ${kerfs} = ${length + kerfs}, plank ${job.plankLength}`);
+    const play = playOf(job, cut);
+    const sum = length + kerfs + play;
+    if (sum > job.plankLength) {
+      const withPlay = play > 0 ? ` + play ${play}` : '';
+      broken.push(`${name}: pieces ${length} + kerfs ${kerfs}${withPlay} = ${sum}, plank ${job.plankLength}`);
     }
     return broken;
   });
+}
+
+/** Room to grow: for every piece that ends at a wall, but for the one of the plank that is laid first. */
+function playOf(job: CutJob, cut: readonly PlacedPiece[]): number {
+  return (job.play ?? 0) * cut.slice(1).filter((piece) => piece.endsAtWall).length;
 }
 
 function groupByPlank(pieces: readonly PlacedPiece[]): Map<number, PlacedPiece[]> {
@@ -36,16 +44,18 @@ function groupByPlank(pieces: readonly PlacedPiece[]): Map<number, PlacedPiece[]
 
 /** Law 6: strips. Longest strips choose first, so a strip goes without only if no choice could serve all. */
 export function stripLaws(job: CutJob, pieces: readonly PlacedPiece[]): string[] {
-  const own = groupByPlank(pieces.filter((piece) => !piece.twin));
-  const strips = groupByPlank(pieces.filter((piece) => piece.twin));
+  const own = groupByPlank(pieces.filter((piece) => !piece.isStrip));
+  const strips = groupByPlank(pieces.filter((piece) => piece.isStrip));
   return [...strips].flatMap(([plank, onPlank]) => {
     const free = longestFirst(own.get(plank) ?? []);
     return longestFirst(onPlank).flatMap((strip) => {
       const firstRows = firstRowsOf(job, strip.rowIndex);
-      if (firstRows.length === 0) return [`${strip.where}: a strip in a row of no rip pair that fits the width`];
-      const at = free.findIndex((piece) => givesStrip(piece, strip, firstRows));
-      if (at >= 0) free.splice(at, 1);
-      return at >= 0 ? [] : [`${strip.where}: no piece of plank ${plank + 1} gives a ${strip.from} of ${strip.length}`];
+      if (firstRows.length === 0) return [`${whereOf(strip)}: a strip in a row of no rip pair that fits the width`];
+      const index = free.findIndex((piece) => givesStrip(piece, strip, firstRows));
+      if (index >= 0) free.splice(index, 1);
+      return index >= 0
+        ? []
+        : [`${whereOf(strip)}: no piece of plank ${plank + 1} gives a ${strip.from} of ${strip.length}`];
     });
   });
 }

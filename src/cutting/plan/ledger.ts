@@ -5,6 +5,7 @@
 
 import type { CutJob, CutPlan, KeptEnd, PlannedPiece } from '../job';
 import { jointsOfRow } from '../judge/breaches';
+import { type Waiting, waitingOf } from './waiting';
 
 export { checkCutPlan } from '../judge/laws';
 
@@ -12,7 +13,7 @@ export { checkCutPlan } from '../judge/laws';
 export interface Ledger {
   /** In the order of their index. */
   readonly planks: readonly PlankBooking[];
-  /** Crosscuts: between the pieces of a plank, against its left-over, and where a twin strip is shortened. */
+  /** Crosscuts: between the pieces of a plank, against its left-over, and where a strip is shortened. */
   readonly cutCount: number;
   /** Pairs of joints two rows apart in one room and nearer than the job's aligned distance. */
   readonly alignedJointCount: number;
@@ -22,12 +23,14 @@ export interface Ledger {
   readonly shortestEndPiece: number | null;
   /** Length of all planks less the length of all pieces cut from it: kerfs and left-overs together. */
   readonly waste: number;
+  /** Offcuts and strips that lie about between rows. */
+  readonly waiting: Waiting;
 }
 
 /** One plank: `pieceLength + kerfLength + leftOver` is the plank's length, to the unit, in every legal plan. */
 export interface PlankBooking {
   readonly plank: number;
-  /** In laying order; twin strips take no length and stand apart. */
+  /** In laying order; strips take no length and stand apart. */
   readonly pieces: readonly BookedPiece[];
   readonly strips: readonly BookedStrip[];
   readonly pieceLength: number;
@@ -68,6 +71,7 @@ export function ledgerOf(job: CutJob, plan: CutPlan): Ledger {
     tightestStagger: least(staggers),
     shortestEndPiece: least(ends),
     waste: planks.reduce((sum, plank) => sum + job.plankLength - plank.pieceLength, 0),
+    waiting: waitingOf(job, planks),
   };
 }
 
@@ -76,7 +80,7 @@ function piecesByPlank(plan: CutPlan): Map<number, { own: BookedPiece[]; strips:
   const book = (piece: PlannedPiece, place: BookedPiece): void => {
     const entry = planks.get(piece.plank) ?? { own: [], strips: [] };
     planks.set(piece.plank, entry);
-    (piece.twin ? entry.strips : entry.own).push(place);
+    (piece.isStrip ? entry.strips : entry.own).push(place);
   };
   plan.rows.forEach((row, rowIndex) => {
     row.runs.forEach((run, runIndex) => {
@@ -123,8 +127,8 @@ function bookStrips(job: CutJob, own: readonly BookedPiece[], strips: readonly B
   const free = [...own].sort(longestFirst);
   const sources = new Map<BookedPiece, BookedPiece>();
   for (const strip of [...strips].sort(longestFirst)) {
-    const at = free.findIndex((piece) => canBeRippedFrom(job, strip, piece));
-    if (at >= 0) sources.set(strip, free.splice(at, 1)[0]);
+    const index = free.findIndex((piece) => canBeRippedFrom(job, strip, piece));
+    if (index >= 0) sources.set(strip, free.splice(index, 1)[0]);
   }
   return strips.map((strip) => ({ ...strip, source: sources.get(strip) ?? null }));
 }

@@ -5,8 +5,10 @@
  * ended is optimal for intervals (U. I. Gupta, D. T. Lee and J. Leung, 1979), whichever free plank is taken, which
  * leaves the choice free for fewer cuts and shorter waits.
  */
+
+import type { Shared } from '../follow/sharing';
 import type { BrokenRule, CutJob, KeptEnd, PlannedPiece, PlannedRow } from '../job';
-import { lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from '../runs/prepared';
+import { costsByPair, lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from '../runs/prepared';
 import type { StripRows } from '../runs/stripRows';
 import { matchStrips, type RowEnds, WHOLE_STRIP } from '../runs/strips';
 
@@ -21,7 +23,7 @@ interface Piece {
   readonly begin: number;
   readonly end: number;
   plank: number;
-  twin: boolean;
+  isStrip: boolean;
   readonly isWallToWall: boolean;
 }
 
@@ -29,20 +31,74 @@ interface Piece {
  * Books every piece to a plank; planks are numbered in the order in which laying first needs them.
  *
  * @param at first piece of every run (the place of a run that is one piece)
+ * @param plankOf planks of the end pieces, where they are known (see `Shared`); else the sweep shares them out
  */
-export function pairPieces(prepared: PreparedJob, at: Int32Array): { rows: PlannedRow[]; plankCount: number } {
-  const pieces = prepared.runs.map((run) => piecesOf(prepared, run, at[run.index]));
-  const strips = prepared.stripRows.flatMap((rows) => takeStrips(prepared, rows, at, pieces));
-  sharePlanks(
-    pieces.flat().filter((piece) => !piece.twin),
-    prepared.plankLength,
-  );
+export function pairPieces(
+  prepared: PreparedJob,
+  at: Int32Array,
+  plankOf?: Int32Array,
+): { rows: PlannedRow[]; plankCount: number } {
+  const { pieces, strips } = piecesOfAll(prepared, at);
+  if (plankOf) sharePlanksAs(plankOf, pieces);
+  else sharePlanksBySweep(pieces, prepared.plankLength);
   for (const { strip, source } of strips) strip.plank = source.plank;
   const numberOf = new Map<number, number>();
   const rows = prepared.rowRuns.map((indices) => ({
     runs: indices.map((index) => pieces[index].map((piece) => planned(piece, numberOf))),
   }));
   return { rows, plankCount: numberOf.size };
+}
+
+function piecesOfAll(prepared: PreparedJob, at: Int32Array): { pieces: Piece[][]; strips: TakenStrip[] } {
+  const pieces = prepared.runs.map((run) => piecesOf(prepared, run, at[run.index]));
+  return { pieces, strips: prepared.stripRows.flatMap((rows) => takeStrips(prepared, rows, at, pieces)) };
+}
+
+/** The planks the sweep shares the pieces out to, and what the search that follows must leave alone. */
+export function sharedOf(prepared: PreparedJob, at: Int32Array): Shared {
+  const { pieces, strips } = piecesOfAll(prepared, at);
+  sharePlanksBySweep(pieces, prepared.plankLength);
+  const plankOf = new Int32Array(2 * pieces.length).fill(-1);
+  const numberOf = new Map<number, number>();
+  const fixed = new Set<number>();
+  pieces.forEach((ofRun, run) => {
+    endsOf(ofRun).forEach((piece, side) => {
+      if (piece.isStrip) return;
+      const plank = numberOf.get(piece.plank) ?? numberOf.size;
+      numberOf.set(piece.plank, plank);
+      plankOf[2 * run + side] = plank;
+      // A piece that keeps an end for its strip keeps its place on the plank.
+      if (piece.isWallToWall && costsByPair(prepared.runs[run])) fixed.add(plank);
+    });
+  });
+  return {
+    plankOf,
+    fixedPlanks: [...fixed],
+    strips: strips.map(({ strip, source }) => ({ from: source.row, to: strip.row })),
+  };
+}
+
+/** First and last piece of a run, or its only one. */
+function endsOf<T>(pieces: readonly T[]): readonly T[] {
+  return pieces.length === 1 ? pieces : [pieces[0], pieces[pieces.length - 1]];
+}
+
+/** Shares out planks that are known for the end pieces; whole planks between get planks of their own. */
+function sharePlanksAs(plankOf: Int32Array, pieces: readonly (readonly Piece[])[]): void {
+  let next = plankOf.length;
+  pieces.forEach((ofRun, run) => {
+    for (const piece of ofRun) piece.plank = next++;
+    endsOf(ofRun).forEach((piece, side) => {
+      piece.plank = plankOf[2 * run + side];
+    });
+  });
+}
+
+function sharePlanksBySweep(pieces: readonly (readonly Piece[])[], plankLength: number): void {
+  sharePlanks(
+    pieces.flat().filter((piece) => !piece.isStrip),
+    plankLength,
+  );
 }
 
 function piecesOf(prepared: PreparedJob, run: PreparedRun, at: number): Piece[] {
@@ -56,7 +112,7 @@ function piecesOf(prepared: PreparedJob, run: PreparedRun, at: number): Piece[] 
       begin,
       end,
       plank: -1,
-      twin: false,
+      isStrip: false,
       isWallToWall: run.isWallToWall,
     };
   };
@@ -96,7 +152,7 @@ function endPiece(pieces: readonly Piece[][], { run, side }: RowEnds['ends'][num
 
 function takeStrip(strip: Piece, source: Piece | undefined): TakenStrip[] {
   if (!source) return [];
-  strip.twin = true;
+  strip.isStrip = true;
   // A strip with walls at both ends keeps whatever ends its source does; one of a whole plank keeps its own side.
   if (strip.isWallToWall && strip.from !== 'whole') strip.from = source.from === 'whole' ? 'left' : source.from;
   return [{ strip, source }];
@@ -132,8 +188,8 @@ function sharePlanks(pieces: readonly Piece[], plankLength: number): void {
 function planned(piece: Piece, numberOf: Map<number, number>): PlannedPiece {
   const plank = numberOf.get(piece.plank) ?? numberOf.size;
   numberOf.set(piece.plank, plank);
-  return piece.twin
-    ? { length: piece.length, plank, from: piece.from, twin: true }
+  return piece.isStrip
+    ? { length: piece.length, plank, from: piece.from, isStrip: true }
     : { length: piece.length, plank, from: piece.from };
 }
 
@@ -163,10 +219,10 @@ export function brokenRules(job: CutJob, rows: readonly PlannedRow[]): BrokenRul
 }
 
 function jointsOf(x: number, pieces: readonly PlannedPiece[]): number[] {
-  let at = x;
+  let joint = x;
   return pieces.slice(0, -1).map((piece) => {
-    at += piece.length;
-    return at;
+    joint += piece.length;
+    return joint;
   });
 }
 

@@ -14,16 +14,27 @@
  */
 import type { PreparedJob, PreparedRun } from './prepared';
 
-/** Adds (`by` = 1) or takes away (-1) the arc of `run` that ends at `at`. Costs the length of the arc. */
-export function addArc(depth: Int32Array, run: PreparedRun, at: number, prepared: PreparedJob, by: number): void {
-  const L = prepared.plankLength;
-  const start = at - run.rest - prepared.kerf;
-  if (at >= run.rest) {
-    addStretch(depth, start, at, by);
+/** The arc of a run, wherever it lies. */
+export interface Arc {
+  readonly rest: number;
+  /** rest + kerf: the places it covers. */
+  readonly reach: number;
+  /** Places of the circle. */
+  readonly L: number;
+}
+
+export function arcOf({ plankLength, kerf }: PreparedJob, { rest }: PreparedRun): Arc {
+  return { rest, reach: rest + kerf, L: plankLength };
+}
+
+/** Adds (`by` = 1) or takes away (-1) an arc that ends at `at`. Costs the length of the arc. */
+export function addArc(depth: Int32Array, { rest, reach, L }: Arc, at: number, by: number): void {
+  if (at >= rest) {
+    addStretch(depth, at - reach, at, by);
     return;
   }
   addStretch(depth, 0, at, by);
-  addStretch(depth, start + L, L, by);
+  addStretch(depth, at + L - reach, L, by);
 }
 
 /** Adds `by` to the places after `from` up to `to`. */
@@ -32,12 +43,11 @@ export function addStretch(depth: Int32Array, from: number, to: number, by: numb
 }
 
 /**
- * The price of laying an arc, from prices of single places.
+ * The price of laying an arc that ends at `at`, from prices of single places.
  *
  * @param sums prices of the places 1..a together, at every a
- * @param reach rest + kerf of the run
  */
-export function priceOfArc(sums: Int32Array, at: number, rest: number, reach: number, L: number): number {
+export function priceOfArc(sums: Int32Array, { rest, reach, L }: Arc, at: number): number {
   if (at >= rest) return sums[at] - sums[Math.max(0, at - reach)];
   return sums[at] + sums[L] - sums[Math.max(0, at + L - reach)];
 }

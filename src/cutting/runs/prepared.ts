@@ -9,6 +9,22 @@
 import type { CutJob } from '../job';
 import { type StripRows, stripRowsOf } from './stripRows';
 
+/** First pieces `from` to `to`, both of them included; none where `to` is below `from`. */
+export interface FirstPieces {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** What a run has to do with strips, and so which runs its cost depends on. */
+export type StripPart =
+  | { readonly role: 'none' }
+  /** The last-row run `follower` is always laid like this one, and strips of this one serve it alone. */
+  | { readonly role: 'leads'; readonly follower: number }
+  /** Such a last-row run: it takes no planks, and is laid with the run it follows. */
+  | { readonly role: 'follows' }
+  /** Of a first row whose strips serve the last row (`takes`) piece by piece: `pair` is the index of their strip rows. */
+  | { readonly role: 'gives' | 'takes'; readonly pair: number };
+
 export interface PreparedRun {
   /** Place in `PreparedJob.runs`. */
   readonly index: number;
@@ -24,24 +40,17 @@ export interface PreparedRun {
   readonly isWallToWall: boolean;
   /** Least end piece this run can keep to: the job's, or the most the run allows where that is less. */
   readonly minPiece: number;
-  /** First pieces that may be: [lowFrom, lowTo] leave a last piece of rest - s, [highFrom, highTo] one of L + rest - s. */
-  readonly lowFrom: number;
-  readonly lowTo: number;
-  readonly highFrom: number;
-  readonly highTo: number;
-  /** The last-row run that strips serve alone, because it is always laid like this one; -1 where there is none. */
-  readonly follower: number;
-  /** Is such a follower itself. */
-  readonly isTied: boolean;
-  /** Index of the strip rows it belongs to, if they are not tied: what it costs depends on the other row; else -1. */
-  readonly strips: number;
-  /** In the last row of those: only what strips leave of it has to be cut. */
-  readonly isServed: boolean;
+  /** First pieces that leave a last piece of rest - s; none for a wall-to-wall run. */
+  readonly low: FirstPieces;
+  /** First pieces that leave one of L + rest - s; for a wall-to-wall run its places. */
+  readonly high: FirstPieces;
+  readonly strips: StripPart;
 }
 
 export interface PreparedJob {
   readonly job: CutJob;
   readonly plankLength: number;
+  /** What lies between two pieces of a plank: the saw's kerf, and the play where all pieces are given it. */
   readonly kerf: number;
   readonly runs: readonly PreparedRun[];
   /** Indices into `runs`, row by row. */
@@ -54,25 +63,33 @@ export interface PreparedJob {
 /**
  * Makes a job ready.
  *
- * @param ties whether a last row that strips can serve whole is always laid like the first
+ * @param lastRows whether a last row that strips can serve whole is always laid like the first
+ * @param room whether every second piece of a plank is given its play, in whatever order they are laid: such a choice
+ *   keeps the law of play, though not every choice that keeps it is of this kind
  * @throws RangeError if a number is not whole or a length is not above 0: a caller's mistake, not a user's
  */
-export function prepareJob(job: CutJob, ties: 'ties' | 'no ties'): PreparedJob {
+export function prepareJob(
+  job: CutJob,
+  lastRows: 'laid alike' | 'laid freely',
+  room: 'no play' | 'play everywhere' = 'no play',
+): PreparedJob {
   requireWhole('plank length', job.plankLength, 1);
   requireWhole('kerf', job.kerf, 0);
+  requireWhole('play', job.play ?? 0, 0);
   requireWhole('minimum piece', job.minPiece, 0);
   requireWhole('minimum stagger', job.minStagger, 0);
   requireWhole('aligned-joint distance', job.alignedDistance, 0);
   let count = 0;
   const rowRuns = job.rows.map((row) => row.runs.map(() => count++));
-  const stripRows = stripRowsOf(job, rowRuns, ties === 'ties');
+  const stripRows = stripRowsOf(job, rowRuns, lastRows === 'laid alike');
   const runs = job.rows.flatMap((row, rowIndex) =>
     row.runs.map((_, runIndex) =>
       prepareRun(job, { rowIndex, runIndex, index: rowRuns[rowIndex][runIndex] }, stripRows),
     ),
   );
   const neighbours = runs.map((run) => neighboursOf(job, run, runs, rowRuns));
-  return { job, plankLength: job.plankLength, kerf: job.kerf, runs, rowRuns, stripRows, neighbours };
+  const kerf = job.kerf + (room === 'play everywhere' ? (job.play ?? 0) : 0);
+  return { job, plankLength: job.plankLength, kerf, runs, rowRuns, stripRows, neighbours };
 }
 
 function requireWhole(name: string, value: number, least: number): void {
@@ -97,8 +114,6 @@ function prepareRun(job: CutJob, place: RunPlace, stripRows: readonly StripRows[
   const rest = ((length - 1) % L) + 1;
   // The end pieces of a run are most equal at (L + rest) / 2, so no run can keep to more than that.
   const minPiece = isWallToWall ? 0 : Math.max(1, Math.min(job.minPiece, Math.floor((L + rest) / 2)));
-  const strips = stripRows.findIndex(({ first, last }) => first.includes(index) || last.includes(index));
-  const { first, last, isTied } = stripRows[strips] ?? { first: [], last: [], isTied: false };
   return {
     index,
     rowIndex,
@@ -110,15 +125,21 @@ function prepareRun(job: CutJob, place: RunPlace, stripRows: readonly StripRows[
     rest,
     isWallToWall,
     minPiece,
-    lowFrom: minPiece,
-    lowTo: isWallToWall ? -1 : rest - minPiece,
-    highFrom: Math.max(rest, minPiece),
-    highTo: isWallToWall ? L : Math.min(L, L + rest - minPiece),
-    follower: isTied && first.includes(index) ? last[first.indexOf(index)] : -1,
-    isTied: isTied && last.includes(index),
-    strips: isTied ? -1 : strips,
-    isServed: !isTied && last.includes(index),
+    low: isWallToWall ? NO_FIRST_PIECES : { from: minPiece, to: rest - minPiece },
+    high: { from: Math.max(rest, minPiece), to: isWallToWall ? L : Math.min(L, L + rest - minPiece) },
+    strips: stripPartOf(index, stripRows),
   };
+}
+
+const NO_FIRST_PIECES: FirstPieces = { from: 0, to: -1 };
+
+function stripPartOf(index: number, stripRows: readonly StripRows[]): StripPart {
+  const pair = stripRows.findIndex(({ first, last }) => first.includes(index) || last.includes(index));
+  if (pair < 0) return { role: 'none' };
+  const { first, last, areLaidAlike } = stripRows[pair];
+  const isFirst = first.includes(index);
+  if (areLaidAlike) return isFirst ? { role: 'leads', follower: last[first.indexOf(index)] } : { role: 'follows' };
+  return { role: isFirst ? 'gives' : 'takes', pair };
 }
 
 function neighboursOf(
@@ -139,6 +160,37 @@ function neighboursOf(
     );
     return gap < job.minStagger;
   });
+}
+
+/** The run that is always laid like this one, if there is one. */
+export function followerOf({ runs }: PreparedJob, { strips }: PreparedRun): PreparedRun | undefined {
+  return strips.role === 'leads' ? runs[strips.follower] : undefined;
+}
+
+/** Whether a run moves without another: strips join some, a piece from wall to wall has no joints to keep away. */
+export function movesFreely({ isWallToWall, strips }: PreparedRun): boolean {
+  return !isWallToWall && strips.role === 'none';
+}
+
+/** Whether what a run costs depends on the other row of its strips; a run that leads costs what it would alone. */
+export function costsByPair({ strips }: PreparedRun): boolean {
+  return strips.role === 'gives' || strips.role === 'takes';
+}
+
+/** Runs of the other row whose strips serve this one's, or are served by them. */
+export function otherRowOf({ stripRows }: PreparedJob, { strips }: PreparedRun): readonly number[] {
+  if (strips.role !== 'gives' && strips.role !== 'takes') return [];
+  return strips.role === 'gives' ? stripRows[strips.pair].last : stripRows[strips.pair].first;
+}
+
+/** Whether a run is laid by itself, and not with the one it follows. */
+export function isLaidItself({ strips }: PreparedRun): boolean {
+  return strips.role !== 'follows';
+}
+
+/** Whether all planks of a run are its own: strips serve those that follow and those that take. */
+export function paysForItself({ strips }: PreparedRun): boolean {
+  return strips.role !== 'follows' && strips.role !== 'takes';
 }
 
 /** Length of the last piece of a run longer than a plank. */

@@ -8,7 +8,7 @@
 
 import type { Trial } from '../search/trial';
 import { nearPairs } from './joints';
-import type { PreparedRun } from './prepared';
+import { followerOf, type PreparedRun } from './prepared';
 
 /** Stretches of first pieces, both ends included: `from[i]`..`to[i]` for i below `count`. Made once, filled again and again. */
 export interface Stretches {
@@ -42,10 +42,10 @@ export function isWithin(stretches: Stretches, place: number): boolean {
 /** Finds the first pieces that the rules of `run` and the joints of its laid neighbours leave open. */
 export function findOpenings(openings: Openings, run: PreparedRun, trial: Trial): void {
   const { windows } = openings;
-  const { runs } = trial.prepared;
   windows.count = 0;
   addNeighbourWindows(windows, run, trial);
-  if (run.follower >= 0) addNeighbourWindows(windows, runs[run.follower], trial);
+  const follower = followerOf(trial.prepared, run);
+  if (follower) addNeighbourWindows(windows, follower, trial);
   openRest(openings, run);
 }
 
@@ -58,29 +58,32 @@ export function openAll(openings: Openings, run: PreparedRun): void {
 /** Opens what the windows leave of the first pieces that the rules of `run` allow. */
 function openRest(openings: Openings, run: PreparedRun): void {
   openings.count = 0;
-  openBetween(openings, openings.windows, run.lowFrom, run.lowTo);
-  openBetween(openings, openings.windows, run.highFrom, run.highTo);
+  openBetween(openings, openings.windows, run.low.from, run.low.to);
+  openBetween(openings, openings.windows, run.high.from, run.high.to);
 }
 
 function addNeighbourWindows(windows: Stretches, run: PreparedRun, { prepared, at, stagger }: Trial): void {
   for (const index of prepared.neighbours[run.index]) {
     if (at[index] === 0) continue;
-    addWindows(windows, run, prepared.runs[index], at[index], stagger[run.index] - 1, prepared.plankLength);
+    const other = prepared.runs[index];
+    addWindows(windows, run, { other, at: at[index], reach: stagger[run.index] - 1, L: prepared.plankLength });
   }
 }
 
+/** What a run keeps away from: the joints of `other`, whose first piece is `at`, by more than `reach`. */
+export interface KeptAway {
+  readonly other: PreparedRun;
+  readonly at: number;
+  readonly reach: number;
+  /** Length of a plank. */
+  readonly L: number;
+}
+
 /**
- * Adds the first pieces of `run` that put a joint within `reach` of a joint of `other`, whose first piece is `at`.
+ * Adds the first pieces of `run` that put a joint within `reach` of a joint of `other`.
  * Joints of `other` well inside `run` all forbid the same: one of them is enough.
  */
-export function addWindows(
-  windows: Stretches,
-  run: PreparedRun,
-  other: PreparedRun,
-  at: number,
-  reach: number,
-  L: number,
-): void {
+export function addWindows(windows: Stretches, run: PreparedRun, { other, at, reach, L }: KeptAway): void {
   const left = run.x + 1;
   const right = run.x + run.length - 1;
   const end = Math.min(other.x + other.length - 1, right + reach);
@@ -137,13 +140,14 @@ function add(stretches: Stretches, from: number, to: number): void {
   stretches.count++;
 }
 
-/** Pairs of joints that are too near, of a run (and the one tied to it) with its neighbours. */
+/** Pairs of joints that are too near, of a run (and the one that follows it) with its neighbours. */
 export function nearAt(trial: Trial, run: PreparedRun): number {
-  const { prepared, at, stagger } = trial;
-  const { runs, neighbours, plankLength } = prepared;
+  const { prepared, stagger } = trial;
+  const { runs, neighbours } = prepared;
   let pairs = 0;
   for (const index of neighbours[run.index]) {
-    pairs += nearPairs(run, at[run.index], runs[index], at[index], stagger[run.index], plankLength);
+    pairs += nearPairs(trial, run, runs[index], stagger[run.index]);
   }
-  return run.follower < 0 ? pairs : pairs + nearAt(trial, runs[run.follower]);
+  const follower = followerOf(prepared, run);
+  return follower ? pairs + nearAt(trial, follower) : pairs;
 }

@@ -87,9 +87,9 @@ export function tellParent(
   }
 }
 
-/** The first piece, 1 to `plankLength`, whose joints lie at `at` from the run's start or whole planks beside it. */
-export function wrap(at: number, plankLength: number): number {
-  const first = at % plankLength;
+/** The first piece, 1 to `plankLength`, whose joints lie `place` from the run's start or whole planks beside it. */
+export function wrap(place: number, plankLength: number): number {
+  const first = place % plankLength;
   return first > 0 ? first : first + plankLength;
 }
 
@@ -123,11 +123,11 @@ function slideMinima(
     const end = Math.min(start + reach, plankLength);
     if (start < 2 * stagger) {
       let least = Number.POSITIVE_INFINITY;
-      for (let place = end - 1, at = wrap(cheapest + end - 1, plankLength); place >= start; place -= 1) {
-        const cost = totals[at];
+      for (let place = end - 1, first = wrap(cheapest + end - 1, plankLength); place >= start; place -= 1) {
+        const cost = totals[first];
         if (cost < least) least = cost;
         blockBackward[place] = least;
-        at = at === 1 ? plankLength : at - 1;
+        first = first === 1 ? plankLength : first - 1;
       }
     }
     if (start === 1) {
@@ -135,11 +135,11 @@ function slideMinima(
       continue;
     }
     let least = Number.POSITIVE_INFINITY;
-    for (let place = start, at = wrap(cheapest + start, plankLength); place < end; place += 1) {
-      const cost = totals[at];
+    for (let place = start, first = wrap(cheapest + start, plankLength); place < end; place += 1) {
+      const cost = totals[first];
       if (cost < least) least = cost;
       blockForward[place] = least;
-      at = at === plankLength ? 1 : at + 1;
+      first = first === plankLength ? 1 : first + 1;
     }
   }
 }
@@ -155,11 +155,11 @@ function reachMinima(
   const { minPiece } = run;
   const fillOutwards = (minima: Float64Array, from: number, step: 1 | -1): void => {
     let least = Number.POSITIVE_INFINITY;
-    for (let count = 1, at = wrap(from + step, plankLength); count <= 2 * stagger - 2; count += 1) {
-      const cost = totals[at];
+    for (let count = 1, first = wrap(from + step, plankLength); count <= 2 * stagger - 2; count += 1) {
+      const cost = totals[first];
       if (cost < least) least = cost;
       minima[count] = least;
-      at = at + step < 1 ? plankLength : at + step > plankLength ? 1 : at + step;
+      first = wrap(first + step, plankLength);
     }
   };
   const isOverEnd = parent.x + plankLength + stagger > run.x + run.length - minPiece + 1;

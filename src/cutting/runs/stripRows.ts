@@ -10,11 +10,11 @@ export interface StripRows {
   readonly first: readonly number[];
   readonly last: readonly number[];
   /** Runs of equal lengths in rows that are no neighbours: laid alike, the last row takes no plank at all. */
-  readonly isTied: boolean;
+  readonly areLaidAlike: boolean;
 }
 
 /** The rip pairs whose strips fit; a row is in one pair at most. */
-export function stripRowsOf(job: CutJob, rowRuns: readonly (readonly number[])[], mayTie: boolean): StripRows[] {
+export function stripRowsOf(job: CutJob, rowRuns: readonly (readonly number[])[], mayLayAlike: boolean): StripRows[] {
   const paired = new Set<number>();
   return job.ripPairs.flatMap(([first, last]) => {
     const [a, b] = [job.rows[first], job.rows[last]];
@@ -23,6 +23,12 @@ export function stripRowsOf(job: CutJob, rowRuns: readonly (readonly number[])[]
     if (!fits || first === last || paired.has(first) || paired.has(last)) return [];
     paired.add(first).add(last);
     const isAlike = a.runs.length === b.runs.length && a.runs.every((run, i) => run.length === b.runs[i].length);
-    return [{ first: rowRuns[first], last: rowRuns[last], isTied: mayTie && isAlike && Math.abs(last - first) > 1 }];
+    return [
+      {
+        first: rowRuns[first],
+        last: rowRuns[last],
+        areLaidAlike: mayLayAlike && isAlike && Math.abs(last - first) > 1,
+      },
+    ];
   });
 }

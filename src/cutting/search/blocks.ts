@@ -5,11 +5,12 @@
  * it costs alone and, where its joints shut out the cheapest of the run before, what the next best costs more. Prices of
  * places are added up; since two arcs of a block may meet at one place, a block that turns out dearer is put back.
  */
-import { priceOfArc } from '../runs/arcs';
+import { type Arc, arcOf, priceOfArc } from '../runs/arcs';
 import type { PreparedRun } from '../runs/prepared';
 import {
   addWindows,
   findOpenings,
+  type KeptAway,
   noOpenings,
   noStretches,
   type Openings,
@@ -20,8 +21,8 @@ import { cheapestOf, type StaggerTable, staggerTableOf, tellParent } from '../ru
 import { drawBelow } from './seeded';
 import type { Trial } from './trial';
 
-/** Room for one block's arithmetic, made once. */
-export interface BlockRoom {
+/** Memory for the arithmetic of one block, made once. */
+export interface BlockMemory {
   /** For each run of the block, by its first piece, what it costs to have it and all before it; Infinity for never. */
   readonly costs: readonly Float64Array[];
   /** For the stagger of the last block. */
@@ -31,7 +32,7 @@ export interface BlockRoom {
   readonly open: Stretches;
 }
 
-export function emptyBlockRoom(plankLength: number, size: number): BlockRoom {
+export function emptyBlockMemory(plankLength: number, size: number): BlockMemory {
   return {
     costs: Array.from({ length: size }, () => new Float64Array(plankLength + 1)),
     stagger: staggerTableOf(plankLength, 0),
@@ -65,18 +66,24 @@ export function extendPath(
  * @param sums prices of the places 1..a without the runs of the path
  * @returns whether there was a choice
  */
-export function chooseBlock(trial: Trial, path: readonly PreparedRun[], sums: Int32Array, room: BlockRoom): boolean {
+export function chooseBlock(
+  trial: Trial,
+  path: readonly PreparedRun[],
+  sums: Int32Array,
+  memory: BlockMemory,
+): boolean {
   const { prepared, at } = trial;
   const L = prepared.plankLength;
   const before = path.map((run) => at[run.index]);
   for (const run of path) at[run.index] = 0;
   path.forEach((run, i) => {
     trial.steps += L * (i === 0 ? 1 : 3);
-    fillCosts(trial, run, sums, room.openings, room.costs[i]);
-    if (i > 0) addCostsBefore(trial, path[i - 1], run, room, i);
+    findOpenings(memory.openings, run, trial);
+    fillCosts(memory.costs[i], memory.openings, sums, arcOf(prepared, run));
+    if (i > 0) addCostsBefore(trial, path, memory, i);
   });
   const last = path.length - 1;
-  let chosen = drawCheapest(trial, room.costs[last], { from: [1], to: [L], count: 1 });
+  let chosen = drawCheapest(trial, memory.costs[last], { from: [1], to: [L], count: 1 });
   if (chosen === 0) {
     path.forEach((run, i) => {
       at[run.index] = before[i];
@@ -85,38 +92,39 @@ export function chooseBlock(trial: Trial, path: readonly PreparedRun[], sums: In
   }
   for (let i = last; i >= 0; i--) {
     at[path[i].index] = chosen;
-    if (i > 0) chosen = drawCheapest(trial, room.costs[i - 1], openTo(trial, path[i - 1], path[i], chosen, room));
+    if (i > 0)
+      chosen = drawCheapest(
+        trial,
+        memory.costs[i - 1],
+        openTo(trial, path[i - 1], { other: path[i], at: chosen }, memory),
+      );
   }
   return true;
 }
 
-function fillCosts(trial: Trial, run: PreparedRun, sums: Int32Array, openings: Openings, costs: Float64Array): void {
-  const { prepared } = trial;
-  const reach = run.rest + prepared.kerf;
+function fillCosts(costs: Float64Array, openings: Stretches, sums: Int32Array, arc: Arc): void {
   costs.fill(Number.POSITIVE_INFINITY);
-  findOpenings(openings, run, trial);
   for (let i = 0; i < openings.count; i++) {
-    for (let s = openings.from[i]; s <= openings.to[i]; s++) {
-      costs[s] = priceOfArc(sums, s, run.rest, reach, prepared.plankLength);
-    }
+    for (let s = openings.from[i]; s <= openings.to[i]; s++) costs[s] = priceOfArc(sums, arc, s);
   }
 }
 
-/** Adds to the costs of run `i` what the run before costs above its least where it has to keep its stagger. */
-function addCostsBefore(trial: Trial, before: PreparedRun, run: PreparedRun, room: BlockRoom, i: number): void {
+/** Adds to the costs of run `i` of a path what the run before costs above its least where it has to keep its stagger. */
+function addCostsBefore(trial: Trial, path: readonly PreparedRun[], memory: BlockMemory, i: number): void {
+  const [before, run] = [path[i - 1], path[i]];
   const L = trial.prepared.plankLength;
   const stagger = trial.stagger[run.index];
-  const own = room.costs[i];
-  const totals = room.costs[i - 1];
+  const own = memory.costs[i];
+  const totals = memory.costs[i - 1];
   const cheapest = cheapestOf(totals);
   if (cheapest === 0) own.fill(Number.POSITIVE_INFINITY);
   else if (2 * stagger <= L) {
-    if (room.stagger.stagger !== stagger) room.stagger = staggerTableOf(L, stagger);
-    tellParent(room.stagger, { run: before, totals, cheapest }, run, own);
+    if (memory.stagger.stagger !== stagger) memory.stagger = staggerTableOf(L, stagger);
+    tellParent(memory.stagger, { run: before, totals, cheapest }, run, own);
   } else {
     // Only runs of little more than a plank can keep more than half of one.
     for (let s = 1; s <= L; s++) {
-      const open = openTo(trial, before, run, s, room);
+      const open = openTo(trial, before, { other: run, at: s }, memory);
       own[s] += leastWithin(totals, open) - totals[cheapest];
     }
   }
@@ -129,26 +137,31 @@ function leastWithin(costs: Float64Array, { from, to, count }: Stretches): numbe
 }
 
 /** First pieces of `run` whose joints keep the stagger from those of `other`. */
-function openTo(trial: Trial, run: PreparedRun, other: PreparedRun, at: number, room: BlockRoom): Stretches {
+function openTo(
+  trial: Trial,
+  run: PreparedRun,
+  beside: Pick<KeptAway, 'other' | 'at'>,
+  memory: BlockMemory,
+): Stretches {
   const L = trial.prepared.plankLength;
-  room.windows.count = 0;
-  room.open.count = 0;
-  addWindows(room.windows, run, other, at, trial.stagger[run.index] - 1, L);
-  openBetween(room.open, room.windows, 1, L);
-  return room.open;
+  memory.windows.count = 0;
+  memory.open.count = 0;
+  addWindows(memory.windows, run, { ...beside, reach: trial.stagger[run.index] - 1, L });
+  openBetween(memory.open, memory.windows, 1, L);
+  return memory.open;
 }
 
 /** Any of the first pieces within the stretches that cost least; 0 where none may be had. */
 function drawCheapest(trial: Trial, costs: Float64Array, within: Stretches): number {
   let least = Number.POSITIVE_INFINITY;
-  let ties = 0;
+  let count = 0;
   let drawn = 0;
   for (let i = 0; i < within.count; i++) {
     for (let s = within.from[i]; s <= within.to[i]; s++) {
       const cost = costs[s];
       if (cost > least || cost === Number.POSITIVE_INFINITY) continue;
-      ties = cost < least ? 1 : ties + 1;
-      if (cost < least || drawBelow(trial.seeded, ties) === 0) drawn = s;
+      count = cost < least ? 1 : count + 1;
+      if (cost < least || drawBelow(trial.seeded, count) === 0) drawn = s;
       least = cost;
     }
   }

@@ -11,7 +11,8 @@
  * Which row gets which of the chain's first pieces changes neither load nor cuts: stagger is a matter of order.
  */
 
-import type { PreparedJob, PreparedRun } from '../runs/prepared';
+import { type Arc, arcOf } from '../runs/arcs';
+import { costsByPair, isLaidItself, type PreparedJob, type PreparedRun } from '../runs/prepared';
 import { nearAt } from '../runs/stagger';
 import { mendStagger } from './mending';
 import { layAll, setFirst, type Trial } from './trial';
@@ -25,30 +26,38 @@ export interface Chain {
 
 /** The chain of a job whose runs, but for those that strips serve alone, are all equal; undefined for any other. */
 export function chainOf(prepared: PreparedJob): Chain | undefined {
-  const runs = prepared.runs.filter((run) => !run.isTied);
+  const runs = prepared.runs.filter(isLaidItself);
   const first = runs[0];
-  const isEqual = (run: PreparedRun): boolean => run.length === first.length && run.strips < 0 && !run.isWallToWall;
+  const isEqual = (run: PreparedRun): boolean => run.length === first.length && !costsByPair(run) && !run.isWallToWall;
   if (!first || !runs.every(isEqual)) return undefined;
+  const rows = { arc: arcOf(prepared, first), run: first, count: runs.length };
   let start = 0;
   let planks = Number.POSITIVE_INFINITY;
   for (let s = 1; s <= prepared.plankLength; s++) {
     if (!mayBeFirst(first, s)) continue;
-    const needed = planksFrom(prepared, first, s, runs.length);
+    const needed = planksFrom(rows, s);
     if (needed < planks) start = s;
     planks = Math.min(planks, needed);
   }
   if (start === 0) return undefined;
   const ends: number[] = [];
-  return { planks: planksFrom(prepared, first, start, runs.length, ends), ends };
+  return { planks: planksFrom(rows, start, ends), ends };
 }
 
-function mayBeFirst(run: PreparedRun, s: number): boolean {
-  return (s >= run.lowFrom && s <= run.lowTo) || (s >= run.highFrom && s <= run.highTo);
+function mayBeFirst({ low, high }: PreparedRun, s: number): boolean {
+  return (s >= low.from && s <= low.to) || (s >= high.from && s <= high.to);
 }
 
-/** Planks of the chain of `count` rows that begins with first piece `start`; its first pieces are added to `ends`. */
-function planksFrom(prepared: PreparedJob, run: PreparedRun, start: number, count: number, ends?: number[]): number {
-  const L = prepared.plankLength;
+/** Rows that are all alike. */
+interface EqualRows {
+  readonly arc: Arc;
+  readonly run: PreparedRun;
+  readonly count: number;
+}
+
+/** Planks of the chain of rows that begins with first piece `start`; its first pieces are added to `ends`. */
+function planksFrom({ arc, run, count }: EqualRows, start: number, ends?: number[]): number {
+  const { rest, reach, L } = arc;
   let laps = 0;
   let begin = L;
   for (let row = 0; row < count; row++) {
@@ -58,8 +67,8 @@ function planksFrom(prepared: PreparedJob, run: PreparedRun, start: number, coun
       laps++;
     }
     ends?.push(end);
-    begin = end - run.rest - prepared.kerf;
-    if (end >= run.rest) continue;
+    begin = end - reach;
+    if (end >= rest) continue;
     begin += L;
     laps++;
   }
@@ -69,9 +78,9 @@ function planksFrom(prepared: PreparedJob, run: PreparedRun, start: number, coun
 }
 
 /** The highest first piece that is no higher than `place`; 0 where there is none. */
-function highestFrom(run: PreparedRun, place: number): number {
-  if (run.highFrom <= run.highTo && place >= run.highFrom) return Math.min(place, run.highTo);
-  if (run.lowFrom <= run.lowTo && place >= run.lowFrom) return Math.min(place, run.lowTo);
+function highestFrom({ low, high }: PreparedRun, place: number): number {
+  if (high.from <= high.to && place >= high.from) return Math.min(place, high.to);
+  if (low.from <= low.to && place >= low.from) return Math.min(place, low.to);
   return 0;
 }
 
@@ -86,7 +95,7 @@ const STRIDES = 60;
  * @returns whether there was one; the trial is laid either way
  */
 export function layChain(trial: Trial, chain: Chain): boolean {
-  const runs = trial.prepared.runs.filter((run) => !run.isTied);
+  const runs = trial.prepared.runs.filter(isLaidItself);
   const sorted = [...chain.ends].sort((a, b) => a - b);
   let best: Int32Array | undefined;
   let fewest = Number.POSITIVE_INFINITY;

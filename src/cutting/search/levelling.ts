@@ -8,9 +8,17 @@
  * first pieces of two runs alike, which changes no load and opens other places.
  */
 
-import { lastPieceOf, type PreparedJob, type PreparedRun } from '../runs/prepared';
+import {
+  costsByPair,
+  isLaidItself,
+  lastPieceOf,
+  movesFreely,
+  otherRowOf,
+  type PreparedJob,
+  type PreparedRun,
+} from '../runs/prepared';
 import { findOpenings, isWithin, nearAt, noOpenings, type Openings, openAll } from '../runs/stagger';
-import { type BlockRoom, chooseBlock, emptyBlockRoom, extendPath } from './blocks';
+import { type BlockMemory, chooseBlock, emptyBlockMemory, extendPath } from './blocks';
 import { layStripRoomsAfresh } from './nearest';
 import { drawBelow } from './seeded';
 import { lay, lift, plankCountOf, swapFirsts, type Trial } from './trial';
@@ -29,26 +37,26 @@ const SWAP_DRAWS = 6;
 const BLOCK_SHARE = 5;
 const LARGEST_BLOCK = 3;
 
-/** Room for one move's arithmetic, made once. */
-export interface Prices {
+/** Memory for the arithmetic of one move, made once, and the prices that moves leave behind. */
+export interface MoveMemory {
   /** Price of one more cover of each place 1..L. */
-  readonly ofPlace: Int32Array;
+  readonly prices: Int32Array;
   /** Sums of them over 1..a. */
   readonly sums: Int32Array;
-  /** First pieces that cost least. */
-  readonly tied: Int32Array;
+  /** First pieces that cost least, or places too deep: any of them is drawn. */
+  readonly drawnFrom: Int32Array;
   readonly openings: Openings;
   /** What the run that was last laid alone pays for its arc. */
   paid: number;
   /** Made when the first block moves. */
-  block?: BlockRoom;
+  block?: BlockMemory;
 }
 
-export function emptyPrices(plankLength: number): Prices {
+export function emptyMoveMemory(plankLength: number): MoveMemory {
   return {
-    ofPlace: new Int32Array(plankLength + 2),
+    prices: new Int32Array(plankLength + 2),
     sums: new Int32Array(plankLength + 2),
-    tied: new Int32Array(plankLength + 2),
+    drawnFrom: new Int32Array(plankLength + 2),
     openings: noOpenings(),
     paid: 0,
   };
@@ -62,58 +70,53 @@ export interface LevelGoal {
 }
 
 /** Moves one run, or a few, after another; answers whether the goal was reached. */
-export function level(trial: Trial, prices: Prices, { planks, stepLimit, moves }: LevelGoal): boolean {
+export function level(trial: Trial, memory: MoveMemory, { planks, stepLimit, moves }: LevelGoal): boolean {
   const { seeded } = trial;
   let last = -1;
   let mayBeLevel = true;
   for (let move = 0; trial.steps < stepLimit && move < moves; move++) {
-    if (move % MOVES_A_ROUND === 0) prices.ofPlace.fill(1);
+    if (move % MOVES_A_ROUND === 0) memory.prices.fill(1);
     const isAimed = drawBelow(seeded, 100) < AIMED_SHARE;
-    const place = isAimed || mayBeLevel ? drawDeepPlace(trial, prices, planks - trial.wholes) : 0;
+    const place = isAimed || mayBeLevel ? drawDeepPlace(trial, memory, planks - trial.wholes) : 0;
     if (mayBeLevel && place === 0) return true;
     const run = drawRun(trial, isAimed ? place : 0, last);
     last = run.index;
-    mayBeLevel = moveRun(trial, prices, run, planks);
+    mayBeLevel = moveRun(trial, memory, run, planks);
   }
   return plankCountOf(trial) <= planks;
 }
 
 /** @returns whether no place may be too deep now; it is too deep wherever a run still pays for its arc */
-function moveRun(trial: Trial, prices: Prices, run: PreparedRun, planks: number): boolean {
+function moveRun(trial: Trial, memory: MoveMemory, run: PreparedRun, planks: number): boolean {
   const { seeded } = trial;
   if (movesFreely(run) && drawBelow(seeded, 100) < SWAP_SHARE && swapWithAlike(trial, run)) return false;
   if (movesFreely(run) && drawBelow(seeded, 100) < BLOCK_SHARE) {
-    moveBlock(trial, prices, run, planks - trial.wholes);
+    moveBlock(trial, memory, run, planks - trial.wholes);
     return true;
   }
-  relay(trial, prices, run, planks);
-  if (run.strips < 0) return prices.paid === 0;
-  if (isLocked(prices.openings) && drawBelow(seeded, 8) === 0) layStripRoomsAfresh(trial);
+  relay(trial, memory, run, planks);
+  if (!costsByPair(run)) return memory.paid === 0;
+  if (isLocked(memory.openings) && drawBelow(seeded, 8) === 0) layStripRoomsAfresh(trial);
   return true;
 }
 
 /** Lifts a run and lays it where it costs least. */
-export function relay(trial: Trial, prices: Prices, run: PreparedRun, planks: number): void {
+export function relay(trial: Trial, memory: MoveMemory, run: PreparedRun, planks: number): void {
   // Before the lift, which takes the run's whole planks out of the count.
   const limit = planks - trial.wholes;
   lift(trial, run);
-  sumPrices(trial, prices, limit);
-  layCheapest(trial, prices, run, planks);
+  sumPrices(trial, memory, limit);
+  layCheapest(trial, memory, run, planks);
 }
 
 /** Lays a lifted run where the sums of prices say that it costs least. */
-export function layCheapest(trial: Trial, prices: Prices, run: PreparedRun, planks: number): void {
-  lay(trial, run, run.strips < 0 ? cheapestPlace(trial, run, prices) : bestStripPlace(trial, run, prices, planks));
+export function layCheapest(trial: Trial, memory: MoveMemory, run: PreparedRun, planks: number): void {
+  lay(trial, run, costsByPair(run) ? bestStripPlace(trial, run, memory, planks) : cheapestPlace(trial, run, memory));
 }
 
 /** Whether neighbours leave a run no more than one first piece. */
 function isLocked({ count, from, to }: Openings): boolean {
   return count === 1 && from[0] === to[0];
-}
-
-/** Whether a run moves without another: strips join some, a piece from wall to wall has no joints to keep away. */
-function movesFreely(run: PreparedRun): boolean {
-  return !run.isWallToWall && run.strips < 0 && run.follower < 0 && !run.isTied;
 }
 
 /**
@@ -134,53 +137,53 @@ function swapWithAlike(trial: Trial, run: PreparedRun): boolean {
 }
 
 /** Sums the prices of places at the limit or above it. */
-function sumPrices(trial: Trial, { ofPlace, sums }: Prices, limit: number): void {
+function sumPrices(trial: Trial, { prices, sums }: MoveMemory, limit: number): void {
   const { depth } = trial;
   const L = trial.prepared.plankLength;
   const free = limit - 1;
   let sum = 0;
   for (let a = 1; a <= L; a++) {
     // The shift makes a mask of the comparison depth >= limit, which no processor can foretell.
-    sum = (sum + (ofPlace[a] & ((free - depth[a]) >> 31))) | 0;
+    sum = (sum + (prices[a] & ((free - depth[a]) >> 31))) | 0;
     sums[a] = sum;
   }
 }
 
-function moveBlock(trial: Trial, prices: Prices, start: PreparedRun, limit: number): void {
+function moveBlock(trial: Trial, memory: MoveMemory, start: PreparedRun, limit: number): void {
   const path = extendPath(trial, [start], {
     direction: drawBelow(trial.seeded, 2) * 2 - 1,
     size: 2 + drawBelow(trial.seeded, LARGEST_BLOCK - 1),
     free: movesFreely,
   });
   const before = path.map((run) => trial.at[run.index]);
-  const price = priceOfExcess(trial, prices.ofPlace, limit);
+  const price = priceOfExcess(trial, memory.prices, limit);
   for (const run of path) lift(trial, run);
-  sumPrices(trial, prices, limit);
-  prices.block ??= emptyBlockRoom(trial.prepared.plankLength, LARGEST_BLOCK);
-  chooseBlock(trial, path, prices.sums, prices.block);
+  sumPrices(trial, memory, limit);
+  memory.block ??= emptyBlockMemory(trial.prepared.plankLength, LARGEST_BLOCK);
+  chooseBlock(trial, path, memory.sums, memory.block);
   for (const run of path) lay(trial, run, trial.at[run.index]);
-  if (priceOfExcess(trial, prices.ofPlace, limit) <= price) return;
+  if (priceOfExcess(trial, memory.prices, limit) <= price) return;
   for (const run of path) lift(trial, run);
   for (const [i, run] of path.entries()) lay(trial, run, before[i]);
 }
 
-function priceOfExcess({ depth, prepared }: Trial, ofPlace: Int32Array, limit: number): number {
+function priceOfExcess({ depth, prepared }: Trial, prices: Int32Array, limit: number): number {
   let price = 0;
-  for (let a = 1; a <= prepared.plankLength; a++) if (depth[a] > limit) price += (depth[a] - limit) * ofPlace[a];
+  for (let a = 1; a <= prepared.plankLength; a++) if (depth[a] > limit) price += (depth[a] - limit) * prices[a];
   return price;
 }
 
 /** Raises the price of every place deeper than `limit` and draws one of them; 0 for none. */
-function drawDeepPlace(trial: Trial, { ofPlace, tied }: Prices, limit: number): number {
+function drawDeepPlace(trial: Trial, { prices, drawnFrom }: MoveMemory, limit: number): number {
   const { depth } = trial;
   const L = trial.prepared.plankLength;
   let count = 0;
   for (let a = 1; a <= L; a++) {
     if (depth[a] <= limit) continue;
-    ofPlace[a]++;
-    tied[count++] = a;
+    prices[a]++;
+    drawnFrom[count++] = a;
   }
-  return count === 0 ? 0 : tied[drawBelow(trial.seeded, count)];
+  return count === 0 ? 0 : drawnFrom[drawBelow(trial.seeded, count)];
 }
 
 /** A run that covers the place, if one is given and a few draws find it, else any; never the last moved, unless alone. */
@@ -190,10 +193,10 @@ function drawRun(trial: Trial, place: number, lastMoved: number): PreparedRun {
   let drawn = runs[drawBelow(seeded, runs.length)];
   for (let i = 0; i < AIMED_DRAWS; i++) {
     const isRight = place === 0 || covers(prepared, drawn, at[drawn.index], place);
-    if (isRight && !drawn.isTied && drawn.index !== lastMoved) return drawn;
+    if (isRight && isLaidItself(drawn) && drawn.index !== lastMoved) return drawn;
     drawn = runs[drawBelow(seeded, runs.length)];
   }
-  while (drawn.isTied) drawn = runs[drawBelow(seeded, runs.length)];
+  while (!isLaidItself(drawn)) drawn = runs[drawBelow(seeded, runs.length)];
   return drawn;
 }
 
@@ -204,25 +207,25 @@ function covers(prepared: PreparedJob, run: PreparedRun, at: number, place: numb
 }
 
 /** The first piece that costs least, any of them if there are several: one pass over the open places. */
-function cheapestPlace(trial: Trial, run: PreparedRun, prices: Prices): number {
+function cheapestPlace(trial: Trial, run: PreparedRun, memory: MoveMemory): number {
   const { prepared, seeded } = trial;
-  const { openings } = prices;
+  const { openings } = memory;
   trial.steps += prepared.plankLength + STEPS_A_MOVE;
   findOpenings(openings, run, trial);
   // Where nothing is open the run is laid in the way of others, and the stagger is kept or given up afterwards.
   if (openings.count === 0) openAll(openings, run);
-  const found = { price: Number.POSITIVE_INFINITY, ties: 0 };
+  const found = { price: Number.POSITIVE_INFINITY, count: 0 };
   const reach = run.rest + prepared.kerf;
   const L = prepared.plankLength;
   for (let i = 0; i < openings.count; i++) {
     const from = openings.from[i];
     const to = openings.to[i];
     // Arcs that pass the end of the plank; arcs cut off at its start, and all others.
-    if (from < run.rest) scan(prices, { from, to, shift: L - reach, added: prices.sums[L] }, found);
-    else scan(prices, { from, to, shift: -reach, added: 0 }, found);
+    if (from < run.rest) scan(memory, { from, to, shift: L - reach, added: memory.sums[L] }, found);
+    else scan(memory, { from, to, shift: -reach, added: 0 }, found);
   }
-  prices.paid = found.price;
-  return prices.tied[drawBelow(seeded, found.ties)];
+  memory.paid = found.price;
+  return memory.drawnFrom[drawBelow(seeded, found.count)];
 }
 
 /** First pieces from..to, whose arcs begin `shift` further on (or at the start, where that is before it). */
@@ -235,21 +238,21 @@ interface Scanned {
 }
 
 /** Finds the least price, and all first pieces that have it. */
-function scan(prices: Prices, { from, to, shift, added }: Scanned, found: { price: number; ties: number }): void {
-  const { sums, tied } = prices;
-  let { price, ties } = found;
+function scan(memory: MoveMemory, { from, to, shift, added }: Scanned, found: { price: number; count: number }): void {
+  const { sums, drawnFrom } = memory;
+  let { price, count } = found;
   for (let s = from; s <= to; s++) {
     const begin = s + shift;
     const own = sums[s] + added - (begin > 0 ? sums[begin] : 0);
     if (own > price) continue;
     if (own < price) {
       price = own;
-      ties = 0;
+      count = 0;
     }
-    tied[ties++] = s;
+    drawnFrom[count++] = s;
   }
   found.price = price;
-  found.ties = ties;
+  found.count = count;
 }
 
 /** First pieces of a run of strip rows that are looked at besides those which fit the other row. */
@@ -259,9 +262,9 @@ const STRIP_PLACES = 24;
  * Where a lifted run of strip rows is laid: what it costs depends on the other row, so the first pieces that fit that
  * row, and some drawn ones, are all tried out. Costs a pass over the places for each.
  */
-function bestStripPlace(trial: Trial, run: PreparedRun, prices: Prices, planks: number): number {
+function bestStripPlace(trial: Trial, run: PreparedRun, memory: MoveMemory, planks: number): number {
   const { prepared, at, seeded } = trial;
-  const { openings, ofPlace } = prices;
+  const { openings, prices } = memory;
   findOpenings(openings, run, trial);
   if (openings.count === 0) openAll(openings, run);
   const drawn = (): number => {
@@ -278,7 +281,7 @@ function bestStripPlace(trial: Trial, run: PreparedRun, prices: Prices, planks: 
   for (const s of tried) {
     lay(trial, run, s);
     trial.steps += prepared.plankLength + STEPS_A_MOVE;
-    const price = priceOfExcess(trial, ofPlace, planks - trial.wholes);
+    const price = priceOfExcess(trial, prices, planks - trial.wholes);
     lift(trial, run);
     if (price > least || (price === least && drawBelow(seeded, 2) === 0)) continue;
     least = price;
@@ -290,9 +293,8 @@ function bestStripPlace(trial: Trial, run: PreparedRun, prices: Prices, planks: 
 /** First pieces with which an end of `run` is as long as an end of the other rows of its pair, or a whole plank. */
 function fittingPlaces(prepared: PreparedJob, run: PreparedRun, at: Int32Array): number[] {
   const L = prepared.plankLength;
-  const { first, last } = prepared.stripRows[run.strips];
   const places = [L, run.rest];
-  for (const index of run.isServed ? first : last) {
+  for (const index of otherRowOf(prepared, run)) {
     const other = prepared.runs[index];
     if (at[index] === 0) continue;
     places.push(at[index], other.length);

@@ -3,7 +3,7 @@
  *
  * Min-conflicts: S. Minton and others, Artificial Intelligence 58, 1992.
  */
-import type { PreparedRun } from '../runs/prepared';
+import { costsByPair, isLaidItself, type PreparedRun } from '../runs/prepared';
 import { nearAt } from '../runs/stagger';
 import { drawBelow } from './seeded';
 import { swapFirsts, type Trial } from './trial';
@@ -17,20 +17,20 @@ const STEPS_A_LOOK = 50;
  */
 export function mendStagger(trial: Trial, looks: number): boolean {
   const { prepared, seeded } = trial;
-  const free = prepared.runs.filter((run) => !run.isWallToWall && !run.isTied && run.strips < 0);
+  const free = prepared.runs.filter((run) => !run.isWallToWall && isLaidItself(run) && !costsByPair(run));
   for (let looked = 0; looked < looks; ) {
     const bad = free.filter((run) => nearAt(trial, run) > 0);
     if (bad.length === 0) return prepared.runs.every((run) => nearAt(trial, run) === 0);
     const run = bad[drawBelow(seeded, bad.length)];
     let best = run;
     let least = Number.POSITIVE_INFINITY;
-    let ties = 0;
+    let count = 0;
     for (const other of free) {
       if (other.rest !== run.rest || trial.at[other.index] === trial.at[run.index]) continue;
       const change = changeOfSwap(trial, run, other);
       if (change > least) continue;
-      ties = change < least ? 1 : ties + 1;
-      if (change < least || drawBelow(seeded, ties) === 0) best = other;
+      count = change < least ? 1 : count + 1;
+      if (change < least || drawBelow(seeded, count) === 0) best = other;
       least = change;
     }
     swapFirsts(trial, run, best);

@@ -6,9 +6,9 @@
  * pieces (see `mending.ts`).
  */
 
-import type { PreparedRun } from '../runs/prepared';
+import { isLaidItself, type PreparedRun } from '../runs/prepared';
 import { nearAt } from '../runs/stagger';
-import { type LevelGoal, layCheapest, level, type Prices, relay } from './levelling';
+import { type LevelGoal, layCheapest, level, type MoveMemory, relay } from './levelling';
 import { mendStagger } from './mending';
 import { keepStagger } from './nearest';
 import { clear, layAll, lift, type Trial } from './trial';
@@ -29,24 +29,24 @@ const STARTS_WITHOUT_STAGGER = 2;
 const MOST_RUNS_TO_START_AGAIN = 100;
 
 /** Lays all runs anew, near the fewest planks and with all the stagger a room can keep. */
-export function layFromNothing(trial: Trial, prices: Prices): void {
+export function layFromNothing(trial: Trial, memory: MoveMemory): void {
   clear(trial);
-  levelByDepth(trial, prices);
+  levelByDepth(trial, memory);
   keepStagger(trial);
 }
 
 /** Lays every run in turn where the load is least, again and again: a start, and already near the fewest planks. */
-function levelByDepth(trial: Trial, prices: Prices): void {
+function levelByDepth(trial: Trial, memory: MoveMemory): void {
   const { prepared, depth } = trial;
-  const { sums } = prices;
-  prices.ofPlace.fill(1);
+  const { sums } = memory;
+  memory.prices.fill(1);
   const isVast = prepared.runs.length * prepared.plankLength > MOST_PLACES_TO_SWEEP_AGAIN;
   for (let sweep = 0; sweep < (isVast ? 1 : SWEEPS); sweep++) {
     for (const run of prepared.runs) {
-      if (run.isTied) continue;
+      if (!isLaidItself(run)) continue;
       if (trial.at[run.index] > 0) lift(trial, run);
       for (let a = 1, sum = 0; a <= prepared.plankLength; a++) sums[a] = sum += depth[a];
-      layCheapest(trial, prices, run, 0);
+      layCheapest(trial, memory, run, 0);
     }
   }
 }
@@ -56,15 +56,15 @@ function levelByDepth(trial: Trial, prices: Prices): void {
  *
  * @returns whether it was found; the trial is then laid so, else it is wherever the search was when the steps ran out
  */
-export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit: number): boolean {
+export function levelTo(trial: Trial, memory: MoveMemory, planks: number, stepLimit: number): boolean {
   const { runs } = trial.prepared;
   const mayStartAgain = runs.length <= MOST_RUNS_TO_START_AGAIN;
   let moves = mayStartAgain ? MOVES_A_START * runs.length : Number.POSITIVE_INFINITY;
   let starts = mayStartAgain && mayMend(runs) ? STARTS_WITHOUT_STAGGER : 0;
-  while (!level(trial, prices, { planks, stepLimit, moves })) {
+  while (!level(trial, memory, { planks, stepLimit, moves })) {
     if (trial.steps >= stepLimit) return false;
     const goal = { planks, stepLimit, moves: MOVES_WITHOUT_STAGGER * runs.length };
-    if (!startAgain(trial, prices, goal, starts > 0)) starts--;
+    if (!startAgain(trial, memory, goal, starts > 0)) starts--;
     moves *= LATER_STARTS;
   }
   return true;
@@ -76,19 +76,20 @@ export function levelTo(trial: Trial, prices: Prices, planks: number, stepLimit:
  *
  * @returns whether swaps were enough; false for a start with stagger
  */
-function startAgain(trial: Trial, prices: Prices, goal: LevelGoal, isWithoutStagger: boolean): boolean {
+function startAgain(trial: Trial, memory: MoveMemory, goal: LevelGoal, isWithoutStagger: boolean): boolean {
   const { prepared, stagger } = trial;
   const at = trial.at.slice();
   const wanted = stagger.slice();
   if (isWithoutStagger) stagger.fill(0);
   clear(trial);
-  levelByDepth(trial, prices);
+  levelByDepth(trial, memory);
   if (isWithoutStagger) {
-    level(trial, prices, goal);
+    level(trial, memory, goal);
     stagger.set(wanted);
     if (mendStagger(trial, LOOKS_A_START)) return true;
-    prices.ofPlace.fill(1);
-    for (const run of prepared.runs) if (!run.isTied && nearAt(trial, run) > 0) relay(trial, prices, run, goal.planks);
+    memory.prices.fill(1);
+    for (const run of prepared.runs)
+      if (isLaidItself(run) && nearAt(trial, run) > 0) relay(trial, memory, run, goal.planks);
   }
   keepStagger(trial);
   if (stagger.some((kept, i) => kept < wanted[i])) {

@@ -2,8 +2,8 @@
  * A trial: the first piece of every run with the load they make together. The search changes it piece by piece; it is
  * the one thing here that changes in place.
  */
-import { addArc, addStretch } from '../runs/arcs';
-import type { PreparedJob, PreparedRun } from '../runs/prepared';
+import { addArc, addStretch, arcOf } from '../runs/arcs';
+import { type PreparedJob, type PreparedRun, paysForItself } from '../runs/prepared';
 import { matchStrips, NO_STRIP } from '../runs/strips';
 import { type Seeded, seededFrom } from './seeded';
 
@@ -37,37 +37,39 @@ export function emptyTrial(prepared: PreparedJob): Trial {
   };
 }
 
-/** Lays a run that is not laid, and the run tied to it. */
+/** Lays a run that is not laid, and the run that follows it. */
 export function lay(trial: Trial, run: PreparedRun, at: number): void {
-  if (run.strips >= 0) countDue(trial, run.strips, false);
+  const { strips } = run;
+  if ('pair' in strips) countDue(trial, strips.pair, false);
   setFirst(trial, run, at);
-  if (!run.isServed) changeLoad(trial, run, 1);
-  if (run.strips >= 0) countDue(trial, run.strips, true);
+  if (strips.role !== 'takes') changeLoad(trial, run, 1);
+  if ('pair' in strips) countDue(trial, strips.pair, true);
 }
 
 /** Takes a run up again, and leaves its first piece written. */
 export function lift(trial: Trial, run: PreparedRun): void {
-  if (run.strips >= 0) countDue(trial, run.strips, false);
-  if (!run.isServed) changeLoad(trial, run, -1);
+  const { strips } = run;
+  if ('pair' in strips) countDue(trial, strips.pair, false);
+  if (strips.role !== 'takes') changeLoad(trial, run, -1);
 }
 
 function changeLoad(trial: Trial, run: PreparedRun, by: number): void {
   trial.wholes += by * run.quotient;
-  addArc(trial.depth, run, trial.at[run.index], trial.prepared, by);
+  addArc(trial.depth, arcOf(trial.prepared, run), trial.at[run.index], by);
 }
 
 /** Adds or takes away what strips leave of a last row; while a run of its pair is lifted nothing of it is counted. */
-function countDue(trial: Trial, strips: number, isCounted: boolean): void {
-  if (trial.isDueCounted[strips] === isCounted) return;
-  trial.isDueCounted[strips] = isCounted;
+function countDue(trial: Trial, pair: number, isCounted: boolean): void {
+  if (trial.isDueCounted[pair] === isCounted) return;
+  trial.isDueCounted[pair] = isCounted;
   const by = isCounted ? 1 : -1;
   const { prepared, at, depth } = trial;
   const L = prepared.plankLength;
-  const { wanted, sources, wholesDue } = matchStrips(prepared, prepared.stripRows[strips], at);
+  const { wanted, sources, wholesDue } = matchStrips(prepared, prepared.stripRows[pair], at);
   trial.wholes += by * wholesDue;
   wanted.ends.forEach(({ run, side, length }, i) => {
     if (sources[i] !== NO_STRIP) return;
-    if (prepared.runs[run].isWallToWall) addArc(depth, prepared.runs[run], at[run], prepared, by);
+    if (prepared.runs[run].isWallToWall) addArc(depth, arcOf(prepared, prepared.runs[run]), at[run], by);
     else if (side === 'right') addStretch(depth, 0, length, by);
     else addStretch(depth, L - prepared.kerf - length, L, by);
   });
@@ -87,17 +89,17 @@ export function layAll(trial: Trial, at: Int32Array): void {
   trial.wholes = 0;
   if (at !== trial.at) trial.at.set(at);
   const { runs, stripRows } = trial.prepared;
-  for (const run of runs) if (!run.isTied && !run.isServed) changeLoad(trial, run, 1);
+  for (const run of runs) if (paysForItself(run)) changeLoad(trial, run, 1);
   trial.isDueCounted.fill(false);
-  stripRows.forEach(({ isTied }, i) => {
-    if (!isTied) countDue(trial, i, true);
+  stripRows.forEach(({ areLaidAlike }, i) => {
+    if (!areLaidAlike) countDue(trial, i, true);
   });
 }
 
-/** Writes the first piece of a run, and of the run tied to it; the caller sees to the load. */
+/** Writes the first piece of a run, and of the run that follows it; the caller sees to the load. */
 export function setFirst(trial: Trial, run: PreparedRun, at: number): void {
   trial.at[run.index] = at;
-  if (run.follower >= 0) trial.at[run.follower] = at;
+  if (run.strips.role === 'leads') trial.at[run.strips.follower] = at;
 }
 
 /** Gives each of two runs the first piece of the other; the caller sees to the load. */

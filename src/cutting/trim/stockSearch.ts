@@ -25,16 +25,18 @@ export interface StockState {
  * list instead (limited discrepancy search: W. D. Harvey and M. L. Ginsberg, IJCAI 1995). Improves `state`.
  */
 export function dive(demand: StockDemand, detours: number, state: StockState, meter: StepMeter): void {
-  diveFrom(demand, [], detours, state, meter);
+  diveFrom({ rest: demand, cut: [], detours }, state, meter);
 }
 
-function diveFrom(
-  rest: StockDemand,
-  cut: readonly PatternUse[],
-  detours: number,
-  state: StockState,
-  meter: StepMeter,
-): void {
+/** Where a dive has come to. */
+interface Depth {
+  /** What is still to be cut. */
+  readonly rest: StockDemand;
+  readonly cut: readonly PatternUse[];
+  readonly detours: number;
+}
+
+function diveFrom({ rest, cut, detours }: Depth, state: StockState, meter: StepMeter): void {
   keepIfFewer(state, [...cut, ...firstFit(rest)]);
   const cutCount = sticksOf(cut);
   if (state.bestCount === state.bound || cutCount + 1 >= state.bestCount) return;
@@ -43,13 +45,13 @@ function diveFrom(
   const whole = plan.uses.map(({ pattern, times }) => ({ pattern, times: Math.floor(times + 1e-6) }));
   const wholePart = whole.filter((use) => use.times > 0);
   if (wholePart.length > 0) {
-    diveFrom(withoutUses(rest, wholePart), [...cut, ...wholePart], detours, state, meter);
+    diveFrom({ rest: withoutUses(rest, wholePart), cut: [...cut, ...wholePart], detours }, state, meter);
     return;
   }
   const mostCut = plan.uses.slice().sort((a, b) => b.times - a.times);
   for (let i = 0; i <= detours && i < mostCut.length; i++) {
     const use = { pattern: mostCut[i].pattern, times: 1 };
-    diveFrom(withoutUses(rest, [use]), [...cut, use], detours - i, state, meter);
+    diveFrom({ rest: withoutUses(rest, [use]), cut: [...cut, use], detours: detours - i }, state, meter);
     if (state.bestCount === state.bound || meter.steps > meter.limit) return;
   }
 }

@@ -64,6 +64,7 @@ export function cutJobOf(
     plankLength: grid.plankUnits,
     plankWidth: Math.floor(plankWidth / grid.unit),
     kerf: up(rules.kerf, 2 * moved),
+    play: up(rules.play, 0),
     minPiece: up(rules.minPiece, moved),
     // Without a stagger joints may line up, so what marking moves them by is no matter.
     minStagger: rules.minStagger === 0 ? 0 : up(rules.minStagger, (onUnits ? 0 : grid.unit) + moved),

@@ -81,6 +81,7 @@ function jobInTicks(
     plankLength: product.plankLength,
     plankWidth: product.plankWidth,
     kerf: rules.kerf,
+    play: rules.play,
     minPiece: rules.minPiece,
     minStagger: rules.minStagger,
     alignedDistance: rules.alignedDistance,

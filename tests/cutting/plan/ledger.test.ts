@@ -39,7 +39,7 @@ function cut(length: number, plank: number, from: KeptEnd): PlannedPiece {
 }
 
 function strip(length: number, plank: number, from: KeptEnd): PlannedPiece {
-  return { length, plank, from, twin: true };
+  return { length, plank, from, isStrip: true };
 }
 
 /** A plan of these rows, with its planks counted and no more claimed than that it needs one. */
@@ -283,6 +283,59 @@ describe('a plan that declares broken rules is measured against them', () => {
     const piece: BrokenRule = { rule: 'minimum piece', rowIndex: 0, runIndex: 0, found: 10, wanted: 20 };
     const lines = checkCutPlan(JOB, { ...PLAN, broken: [piece] });
     expect(lines).toEqual(['row 1, run 1: minimum piece 10, wanted 20 is declared, and is not what the plan does']);
+  });
+});
+
+describe('the law of play', () => {
+  const oneRun = (length: number) => ({ room: 0, width: 20, runs: [{ x: 0, length }] });
+  const job: CutJob = { ...JOB, play: 5, minStagger: 0, ripPairs: [] };
+  const oversized = (lengths: readonly number[], ...rows: (readonly PlannedPiece[])[]) =>
+    checkCutPlan({ ...job, rows: lengths.map(oneRun) }, planOf(...rows.map((row) => [row])));
+
+  test('a last piece laid first needs none, and its rest starts a later row as it is: 70 + 28 + kerf is all of 100', () => {
+    const rows = [
+      [cut(100, 0, 'whole'), cut(70, 1, 'left')],
+      [cut(28, 1, 'right'), cut(100, 2, 'whole'), cut(40, 3, 'left')],
+    ];
+    expect(oversized([170, 168], ...rows)).toEqual([]);
+  });
+
+  test('a last piece cut from what an earlier first piece left needs it', () => {
+    const rows = (last: number) => [
+      [cut(30, 0, 'right'), cut(100, 1, 'whole'), cut(40, 2, 'left')],
+      [cut(100, 3, 'whole'), cut(last, 0, 'left')],
+    ];
+    expect(oversized([170, 163], ...rows(63))).toEqual([]);
+    expect(oversized([170, 164], ...rows(64))).toEqual(['plank 1: pieces 94 + kerfs 2 + play 5 = 101, plank 100']);
+  });
+
+  test('so does a last piece of the very row whose first piece it shares a plank with', () => {
+    const row = [cut(40, 0, 'right'), cut(100, 1, 'whole'), cut(55, 0, 'left')];
+    expect(oversized([195], row)).toEqual(['plank 1: pieces 95 + kerfs 2 + play 5 = 102, plank 100']);
+  });
+
+  test('of three wall-to-wall pieces the second and the third do', () => {
+    const rows = (third: number) => [[cut(30, 0, 'middle')], [cut(30, 0, 'middle')], [cut(third, 0, 'middle')]];
+    expect(oversized([30, 30, 26], ...rows(26))).toEqual([]);
+    expect(oversized([30, 30, 27], ...rows(27))).toEqual(['plank 1: pieces 87 + kerfs 4 + play 10 = 101, plank 100']);
+  });
+});
+
+describe('waiting', () => {
+  const row = { room: 0, width: 8, runs: [{ x: 0, length: 30 }] };
+  const short = (plank: number, from: KeptEnd): Runs => [[cut(30, plank, from)]];
+
+  test('after each row, what is cut already and serves a later row', () => {
+    // Plank 1 serves rows 1 and 3, plank 2 rows 2 and 4, row 5 is a strip of row 1.
+    const job: CutJob = { ...JOB, rows: [row, row, row, row, row], ripPairs: [[0, 4]] };
+    const rows = [short(0, 'left'), short(1, 'left'), short(0, 'right'), short(1, 'right'), [[strip(30, 0, 'left')]]];
+    const { waiting } = ledgerOf(job, planOf(...rows));
+    expect(waiting).toEqual({ afterRow: [2, 3, 2, 1, 0], most: 3, reuseCount: 3, rowsWaited: 8 });
+  });
+
+  test('what is used in the row it was cut in never waits', () => {
+    const { waiting } = ledgerOf({ ...JOB, rows: JOB.rows.slice(3), ripPairs: [] }, planOf(SECOND_ROOM));
+    expect(waiting).toEqual({ afterRow: [0], most: 0, reuseCount: 1, rowsWaited: 0 });
   });
 });
 

@@ -44,6 +44,7 @@ describe('changing to metric', () => {
       minPiece: 8,
       minRip: 2,
       kerf: 0.125,
+      play: 0.25,
       markingStep: 0.0625,
       alignedDistance: 2,
     };

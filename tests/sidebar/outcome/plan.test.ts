@@ -66,7 +66,7 @@ describe('the numbers', () => {
   test('say when the percentage rule would have left the floor short', () => {
     const { summary } = smallTakeoff;
     const counted = { ...smallTakeoff, summary: { ...summary, boxCount: null, tenPercentBoxes: null } };
-    expect(numberLines(counted).find(({ name }) => name.startsWith('Area'))).toMatchObject({
+    expect(numberLines(counted).find(({ name }) => name.startsWith('Usual rule'))).toMatchObject({
       remark: '2 planks short',
     });
   });

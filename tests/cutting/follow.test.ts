@@ -1,0 +1,95 @@
+/** Laws of a plan that people can follow, on random floors with and without play. */
+import { describe, expect, test } from 'vitest';
+import type { CutJob, CutPlan } from '../../src/cutting/job';
+import { checkCutPlan, ledgerOf } from '../../src/cutting/plan/ledger';
+import { planCuts } from '../../src/cutting/search';
+import { FLOOR_KINDS, randomJob } from '../support/randomJobs';
+
+const FLOORS: readonly CutJob[] = FLOOR_KINDS.flatMap((kind) =>
+  [11, 12].map((seed) => {
+    const job = randomJob(kind, seed);
+    // 1/4 in and 6 mm.
+    return { ...job, play: job.plankLength < 1000 ? 4 : 6 };
+  }),
+);
+const PLANNED = FLOORS.map((job) => ({ job, plan: planCuts(job) }));
+
+/** Pieces of each plank in laying order, strips left out: which row, how long, and whether it ends at a wall. */
+function cutsOf(plan: CutPlan) {
+  const planks = new Map<number, { row: number; length: number; endsAtWall: boolean }[]>();
+  plan.rows.forEach(({ runs }, row) => {
+    for (const run of runs) {
+      run.forEach(({ plank, length, isStrip }, i) => {
+        if (!isStrip)
+          planks.set(plank, [...(planks.get(plank) ?? []), { row, length, endsAtWall: i === run.length - 1 }]);
+      });
+    }
+  });
+  return [...planks.values()];
+}
+
+describe('with play', () => {
+  test('every plan keeps the laws', () => {
+    expect(PLANNED.flatMap(({ job, plan }) => checkCutPlan(job, plan))).toEqual([]);
+  });
+
+  test('every piece that ends at a wall can grow by the play where its plank was cut before', () => {
+    let shared = 0;
+    for (const { job, plan } of PLANNED) {
+      for (const pieces of cutsOf(plan)) {
+        const growing = pieces.slice(1).filter(({ endsAtWall }) => endsAtWall).length;
+        const taken = pieces.reduce((sum, { length }) => sum + length + job.kerf, -job.kerf);
+        expect(taken + growing * (job.play ?? 0)).toBeLessThanOrEqual(job.plankLength);
+        shared += growing;
+      }
+    }
+    expect(shared).toBeGreaterThan(20);
+  });
+
+  test('costs no more than one plank on any floor, and none on most', () => {
+    const more = PLANNED.map(
+      ({ job, plan }) => plan.plankCount - planCuts({ ...job, play: 0 }, { secondGoals: false }).plankCount,
+    );
+    expect(Math.max(...more)).toBeLessThanOrEqual(1);
+    expect(more.filter((planks) => planks > 0).length).toBeLessThan(FLOORS.length / 4);
+  });
+});
+
+describe('waiting', () => {
+  test('is what is cut already and serves a later row, counted piece by piece', () => {
+    for (const { job, plan } of PLANNED.filter(({ job }) => job.ripPairs.length === 0)) {
+      const planks = cutsOf(plan);
+      const afterRow = job.rows.map(
+        (_, row) =>
+          planks.filter((pieces) => pieces.some((p) => p.row <= row) && pieces.some((p) => p.row > row)).length,
+      );
+      expect(ledgerOf(job, plan).waiting.afterRow).toEqual(afterRow);
+    }
+  });
+
+  test('a piece is cut before what is cut from its rest', () => {
+    for (const { job, plan } of PLANNED) {
+      for (const { pieces, strips } of ledgerOf(job, plan).planks) {
+        const rows = pieces.map(({ rowIndex }) => rowIndex);
+        expect(rows).toEqual([...rows].sort((a, b) => a - b));
+        for (const { rowIndex, source } of strips) expect(source?.rowIndex).toBeLessThan(rowIndex);
+      }
+    }
+  });
+
+  test('is little on most floors, and less where planks are to spare', () => {
+    const most = PLANNED.map(({ job, plan }) => ledgerOf(job, plan).waiting.most).sort((a, b) => a - b);
+    expect(most[Math.floor(most.length / 2)]).toBeLessThanOrEqual(4);
+    for (const { job, plan } of PLANNED.slice(0, 12)) {
+      const within = plan.plankCount + 4;
+      const easy = planCuts(job, { easyWithin: within });
+      expect(checkCutPlan(job, easy)).toEqual([]);
+      expect(easy.plankCount).toBeLessThanOrEqual(within);
+      expect(ledgerOf(job, easy).waiting.most).toBeLessThanOrEqual(ledgerOf(job, plan).waiting.most);
+    }
+  });
+
+  test('gives the same plan for the same job', () => {
+    expect(FLOORS.slice(0, 4).map((job) => planCuts(job))).toEqual(PLANNED.slice(0, 4).map(({ plan }) => plan));
+  });
+});
