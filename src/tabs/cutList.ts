@@ -26,16 +26,15 @@ import { layingRows, sawRows } from './pieceRows';
 type Row = readonly Cell[];
 
 /** A phone shows 360 pixels: the tick, the piece, its length, the end to keep, the cut and the rest. */
-const IN_VIEW = [28, 38, 58, 48, 98, 90];
+const IN_VIEW = [30, 38, 56, 52, 84, 100];
 /** Where the figures at the top stand: beside their labels, and what is behind the first view. */
 const FIGURE_COLUMN = 4;
 const OTHER_FIGURE_COLUMN = 9;
-/** Letters that fit across the page at the size of ordinary cells. */
-const LINE_LETTERS = 150;
-/** Letters that a phone shows of a line. */
-const PHONE_LETTERS = 58;
+/** Letters of an ordinary line that a phone shows, and of a bold one: columns in view would hide the rest of it. */
+const LINE_LETTERS = 54;
+const STRONG_LETTERS = 48;
 /** More rows than this kept in view would leave none to scroll. */
-const MOST_FROZEN = 9;
+const MOST_FROZEN = 12;
 
 /** How the marks of all cut lists begin. */
 export const CUT_LIST_MARK = 'cut list/';
@@ -60,8 +59,7 @@ export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): 
   const top = [
     [textCell(cutListTitle(name), TITLE)],
     ...orderRows(takeoff),
-    ...noteRows([MEASURE_FIRST], PHONE_LETTERS),
-    ...noteRows(takeoff.notes),
+    ...noteRows([MEASURE_FIRST, ...takeoff.notes]),
   ];
   const headingRow = top.length + 1;
   const rows = [
@@ -88,12 +86,11 @@ export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): 
 }
 
 /** Common practice: the wall is never where it is drawn. */
-const MEASURE_FIRST =
-  'Measure the last piece of every row in place, less the spacer that keeps the gap, before you cut it.';
+const MEASURE_FIRST = 'Measure the last piece of every row in place, less the spacer, before you cut it.';
 
 /** Width, plank, growth, marks, what waits, the room where there are several, notes: pixels. */
 function behindWidths({ rooms }: Takeoff): readonly number[] {
-  return rooms.length > 1 ? [58, 104, 58, 250, 112, 90, 112] : [58, 104, 58, 300, 120, 130];
+  return rooms.length > 1 ? [58, 118, 72, 256, 110, 90, 88] : [58, 118, 72, 330, 110, 104];
 }
 
 /** What to order at the left, how good the plan is at the right. */
@@ -162,8 +159,8 @@ function plural(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
 }
 
-function noteRows(notes: readonly string[], letters = LINE_LETTERS): Row[] {
-  return notes.flatMap((note) => brokenLines(note, letters).map((line) => [textCell(line, STRONG)]));
+function noteRows(notes: readonly string[]): Row[] {
+  return notes.flatMap((note) => brokenLines(note, STRONG_LETTERS).map((line) => [textCell(line, STRONG)]));
 }
 
 /** A plank as it lies, of cells: which end is its left one, and which edge has the tongue. */
@@ -197,10 +194,9 @@ const READING_THE_LIST = [
 ];
 
 function footRows(): Row[] {
-  return [
-    ...READING_THE_LIST.map((line) => [textCell(line)]),
-    [],
-    [textCell('Before you cut', TITLE)],
-    ...CAUTIONS.flatMap((caution) => brokenLines(caution, LINE_LETTERS).map((line) => [textCell(line)])),
-  ];
+  return [...linesOf(READING_THE_LIST), [], [textCell('Before you cut', TITLE)], ...linesOf(CAUTIONS)];
+}
+
+function linesOf(texts: readonly string[]): Row[] {
+  return texts.flatMap((text) => brokenLines(text, LINE_LETTERS).map((line) => [textCell(line)]));
 }

@@ -61,9 +61,9 @@ function layingRow(piece: FloorPiece, waiting: string, takeoff: Takeoff, kept: K
     textCell(sawCuts(piece.cuts), SMALL),
     textCell(piece.rest, SMALL),
     textCell(size.width, WRAPPED),
-    textCell(sourceText(piece), WRAPPED),
+    textCell(sourceText(piece), SMALL),
     textCell(growthText(piece, takeoff), WRAPPED),
-    textCell(piece.marks.join(' '), WRAPPED),
+    textCell(piece.marks.join(' '), SMALL),
     textCell(waiting, WRAPPED),
     textCell(piece.room, WRAPPED),
     ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
@@ -73,7 +73,7 @@ function layingRow(piece: FloorPiece, waiting: string, takeoff: Takeoff, kept: K
 
 function headingRow(headings: readonly string[], takeoff: Takeoff): Row {
   return ofRooms(
-    headings.map((heading) => textCell(heading, lookWith({ wrap: true }, HEADED))),
+    headings.map((heading) => textCell(heading, lookWith({ wrap: true, size: 8 }, HEADED))),
     takeoff,
   );
 }
@@ -159,8 +159,8 @@ function sawRow(plank: SawPlank, cut: SawPiece, list: SawList): Row {
     textCell(restText(plank, cut), SMALL),
     textCell(size.width, WRAPPED),
     numberCell(plank.plankNumber, '0', lookWith({ align: 'left' })),
-    textCell(cutText(plank, cut), WRAPPED),
-    textCell(piece.marks.join(' '), WRAPPED),
+    textCell(cutText(plank, cut), SMALL),
+    textCell(piece.marks.join(' '), SMALL),
     blankCell(),
     blankCell(),
     ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
@@ -181,7 +181,7 @@ function otherRoomRow(plank: SawPlank, cut: SawPiece, list: SawList): Row {
     textCell(restText(plank, cut), SMALL),
     blankCell(),
     numberCell(plank.plankNumber, '0', lookWith({ align: 'left' })),
-    textCell(cutText(plank, cut), WRAPPED),
+    textCell(cutText(plank, cut), SMALL),
     textCell(`See the cut list of ${room}.`, WRAPPED),
     blankCell(),
     blankCell(),

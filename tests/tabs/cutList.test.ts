@@ -70,7 +70,7 @@ describe('what to order', () => {
         ['Study', Math.ceil(planned.products[1].plankCount / 12)],
         ['Living room with closet', 'with other rooms: see Order'],
       ]);
-      const texts = blockValues(cutListBlock(planned.floors[0])).flat().join(' ');
+      const texts = blockValues(cutListBlock(planned.floors[0])).flat().join(' ').replace(/\s+/g, ' ');
       expect(texts).toContain('order from the Order tab.');
       expect(texts).not.toMatch(/\d+ box(es)? for/);
     }
@@ -334,4 +334,110 @@ describe('the tab', () => {
     expect(named.title).toBe('Cut list: =1+1');
     expect(named.cells.flat().filter((cell) => cell.value.kind === 'formula')).toEqual([]);
   });
+});
+
+describe('on a phone', () => {
+  const heading = values.findIndex((row) => row[0] === 'Laid');
+
+  test('tick, piece, length, end, cut and rest are within 360 pixels, and stay in view', () => {
+    const inView = ['Laid', 'Piece', 'Length', 'Keep factory end', 'Saw cut', 'Rest of plank'];
+    expect(values[heading].slice(0, block.frozenColumns)).toEqual(inView);
+    const width = block.columnWidths.slice(0, block.frozenColumns).reduce((sum, column) => sum + column, 0);
+    expect(width).toBeLessThanOrEqual(360);
+    const saw = values.find((row) => row[0] === 'Done');
+    expect(saw?.slice(1, 6)).toEqual(inView.slice(1));
+  });
+
+  test('measuring comes before cutting: said above the list, in lines a phone shows', () => {
+    const above = values.slice(0, heading).map((row) => String(row[0]).trim());
+    expect(above.join(' ')).toContain(
+      'Measure the last piece of every row in place, less the spacer, before you cut it.',
+    );
+    for (const text of above) expect(text.length).toBeLessThanOrEqual(48);
+  });
+});
+
+describe('where a piece comes from and what waits', () => {
+  test('a second cut is an offcut of the first; after the last piece of a row stands what waits', () => {
+    expect(line(block, '2-1')[7]).toBe('2: offcut of 1-2');
+    const waits = ['1-1', '1-2', '2-2', '3-2', '4-2'].map((label) => line(block, label)[10]);
+    expect(waits).toEqual(['', '2-1', 'none', '4-1', 'none']);
+  });
+
+  test.each([
+    [null, ''],
+    [0, 'none'],
+    [ticksOfInches(1.25), '1 1/4"'],
+  ])('may grow by %s ticks: %s', (mayGrow, shown) => {
+    expect(line(cutListBlock(withPiece('2-1', { mayGrow })), '2-1')[8]).toBe(shown);
+  });
+
+  test('a floor through two rooms has a column for them, one of one room has none', () => {
+    const joined = { ...withPiece('2-1', { room: 'Den' }), rooms: ['Den', 'Hall'] };
+    const rows = blockValues(cutListBlock(joined));
+    const column = rows.find((row) => row[0] === 'Laid')?.indexOf('Room') ?? -1;
+    expect(rows.find((row) => row[1] === '2-1')?.[column]).toBe('Den');
+    expect(values.flat()).not.toContain('Room');
+  });
+
+  test('a strip is the strip of its piece in both lists', () => {
+    const planks = smallTakeoff.planks.map((plank) => ({
+      ...plank,
+      pieces: plank.pieces.map((piece) => (piece.label === '4-2' ? { ...piece, stripOf: '1-1' } : piece)),
+    }));
+    const found = cutListBlock({ ...withPiece('4-2', { stripOf: '1-1' }), planks });
+    expect(line(found, '4-2')[7]).toBe('6: strip of 1-1');
+    expect(line(found, '4-2', 'saw')[8]).toBe('strip of 1-1');
+  });
+});
+
+test('a plank under the list shows its ends and which edge has the tongue; from a middle line the groove comes first', () => {
+  expect(values.flat()).toEqual(expect.arrayContaining(['left end', 'right end', 'far edge: groove']));
+  expect(values.flat()).toContain('start edge: tongue, towards the start wall');
+  const rows = smallTakeoff.rows.map((row, i) => ({ ...row, isReversed: i === 0 }));
+  const middle = blockValues(cutListBlock({ ...smallTakeoff, rows })).flat();
+  expect(middle).toContain('start edge: groove, towards the middle line');
+});
+
+test('ticks and notes of a list of an earlier version are found: its columns by their headings, its edges by their points', () => {
+  const angled = withPiece('4-2', { shortPoint: ticksOfInches(37.5), cuts: ['angled crosscut'] });
+  const length = '38 1/8" long point, 37 1/2" short point';
+  const old = [
+    [
+      'Row',
+      'Piece',
+      'Length',
+      'Width',
+      'From plank',
+      'End that stays',
+      'Saw cut',
+      'What to mark',
+      'Rest of plank',
+      'Laid',
+      'Your notes',
+    ],
+    [1, '1-2', '24"', '5"', '2', 'left end', 'crosscut', '', 'to 2-1', true, ''],
+    [4, '4-2', length, '2"', '6', 'left end', 'crosscut, rip', '', 'waste 9 3/4"', true, 'mind the pipe'],
+    [
+      'Plank',
+      'Piece',
+      'Length',
+      'Width',
+      'Cut',
+      'End that stays',
+      'Saw cut',
+      'What to mark',
+      'Left over',
+      'Done',
+      'Your notes',
+    ],
+    [2, '1-2', '24"', '5"', '1 of 2', 'left end', 'crosscut', '', '', true, 'done twice'],
+  ];
+  const found = cutListBlock(angled, keptMarks(old));
+  expect([line(found, '1-2')[0], line(found, '1-2', 'saw')[0], line(found, '1-2', 'saw')[11]]).toEqual([
+    true,
+    true,
+    'done twice',
+  ]);
+  expect([line(found, '4-2')[0], line(found, '4-2')[11]]).toEqual([true, 'mind the pipe']);
 });
