@@ -82,6 +82,7 @@ export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): 
     frozenColumns: IN_VIEW.length,
     showGridlines: true,
     landscape: true,
+    hasExactTickLines: true,
   };
 }
 
@@ -90,7 +91,7 @@ const MEASURE_FIRST = 'Measure the last piece of every row in place, less the sp
 
 /** Width, plank, growth, marks, what waits, the room where there are several, notes: pixels. */
 function behindWidths({ rooms }: Takeoff): readonly number[] {
-  return rooms.length > 1 ? [58, 118, 72, 256, 110, 90, 88] : [58, 118, 72, 330, 110, 104];
+  return rooms.length > 1 ? [58, 118, 80, 248, 110, 90, 88] : [58, 118, 80, 322, 110, 104];
 }
 
 /** What to order at the left, how good the plan is at the right. */
@@ -136,7 +137,7 @@ function count(number: number): Cell {
 /** Boxes of several rooms are bought together: rounded up room by room they would come to more. */
 function boxCell({ boughtWith, boxCount }: Summary): Cell {
   if (boughtWith.length > 0) return textCell('with other rooms: see Order', STRONG);
-  return boxCount === null ? textCell('planks in a box not given', STRONG) : count(boxCount);
+  return boxCount === null ? textCell('box size not given', STRONG) : count(boxCount);
 }
 
 function tenPercent({ tenPercentPlanks, tenPercentBoxes, boughtWith }: Summary): string {

@@ -73,7 +73,7 @@ function layingRow(piece: FloorPiece, waiting: string, takeoff: Takeoff, kept: K
 
 function headingRow(headings: readonly string[], takeoff: Takeoff): Row {
   return ofRooms(
-    headings.map((heading) => textCell(heading, lookWith({ wrap: true, size: 8 }, HEADED))),
+    headings.map((heading) => textCell(heading, lookWith({ wrap: true, size: 7 }, HEADED))),
     takeoff,
   );
 }

@@ -50,7 +50,7 @@ describe('what to order', () => {
   test('says when the boxes cannot be known, and when no joints lie side by side', () => {
     const summary = { ...smallTakeoff.summary, boxCount: null, tenPercentBoxes: null, tightestStagger: null };
     const texts = blockValues(cutListBlock({ ...smallTakeoff, summary })).flat();
-    expect(texts).toContain('planks in a box not given');
+    expect(texts).toContain('box size not given');
     expect(texts).toContain('5 planks');
     expect(texts).toContain('no joints side by side');
   });
