@@ -10,6 +10,7 @@ import { checkCutPlan } from '../src/cutting/plan/ledger';
 import { planCuts } from '../src/cutting/search';
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE, type Ticks } from '../src/geometry/length';
 import { RULES, RUN_LIMITS, type Rule } from '../src/layout/rules';
+import { KEPT_WORDS } from '../src/tabs/pieceRows';
 import type { RoomEntry, Typed } from '../src/takeoff/entry';
 import type { Takeoff } from '../src/takeoff/result';
 import { takeoff } from '../src/takeoff/takeoff';
@@ -87,7 +88,7 @@ describe('the walk through one room', () => {
     expect(lines.length).toBeGreaterThanOrEqual(8);
     const pieces = planned.pieces.slice(0, lines.length).map((piece) => {
       const [length, width] = [piece.length, piece.widthLeft].map((ticks) => lengthText(ticks, 'us', 'piece'));
-      return [piece.label, length, width, String(piece.plankNumber), piece.keeps, piece.rest];
+      return [piece.label, length, width, String(piece.plankNumber), KEPT_WORDS[piece.keeps], piece.rest];
     });
     expect(inReadme(pieces)).toBe(inReadme(lines));
   });
@@ -341,7 +342,7 @@ function foundIn({ summary, plan, pieces }: Takeoff): Readonly<Record<string, st
     'Area + 10 %, planks': String(summary.tenPercentPlanks),
     'Area + 10 %, boxes': String(summary.tenPercentBoxes),
     'Shortest piece': show(summary.shortestPiece),
-    'Tightest stagger': show(summary.tightestStagger ?? 0),
+    'Closest end joints': show(summary.tightestStagger ?? 0),
   };
 }
 

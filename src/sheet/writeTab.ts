@@ -206,6 +206,7 @@ function setLayout(sheet: Sheet, block: TabBlock): void {
     sheet.setRowHeightsForced(rows.firstRowNumber, rows.rowCount, block.rowHeight);
   }
   sheet.setFrozenRows(block.frozenRows);
+  sheet.setFrozenColumns(block.frozenColumns ?? 0);
   sheet.setHiddenGridlines(!block.showGridlines);
 }
 

@@ -16,9 +16,13 @@ export interface TabBlock {
   /** The rows `rowHeight` is meant for, such as those of a drawing between ordinary rows. */
   readonly heightRows?: { readonly firstRowNumber: number; readonly rowCount: number };
   readonly frozenRows: number;
+  /** Columns that stay in view, none when left out. */
+  readonly frozenColumns?: number;
   readonly showGridlines: boolean;
   /** A4/letter, rows to columns. */
   readonly landscape: boolean;
+  /** Whether a line with a box to tick is another line as soon as any of it changes: a piece of another size is not done. */
+  readonly hasExactTickLines?: true;
   /** What is remembered with the tab and never shown, such as which plan it is of. */
   readonly about?: string;
   /** `above`: put above what the tab holds, which stays as it is and moves down. Left out: in place of all of it. */

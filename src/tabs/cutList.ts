@@ -3,38 +3,38 @@
  * person at the saw, then cautions.
  */
 import type { Ticks } from '../geometry/length';
-import type { FloorPiece, SawPlank, Summary, Takeoff } from '../takeoff/result';
+import type { Summary, Takeoff } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import {
-  BAND,
   blankCell,
   type Cell,
   filledRows,
-  HEADED,
+  HEADING,
   lookWith,
   numberCell,
-  ownedCell,
   STRONG,
   type TabBlock,
   TITLE,
   textCell,
-  tickCell,
 } from './block';
 import { brokenLines } from './brokenLines';
 import { CAUTIONS } from './cautions';
-import { CUT_HEADINGS, type KeptMarks, LAY_HEADINGS, markKey, NOTHING_KEPT } from './keptMarks';
+import { type KeptMarks, NOTHING_KEPT } from './keptMarks';
+import { layingRows, sawRows } from './pieceRows';
 
 type Row = readonly Cell[];
 
-const COLUMN_WIDTHS = [46, 58, 120, 110, 62, 78, 95, 304, 112, 45, 120];
-/** Letters that fit across the page at the size of ordinary cells. */
-const LINE_LETTERS = 150;
+/** A phone shows 360 pixels: the tick, the piece, its length, the end to keep, the cut and the rest. */
+const IN_VIEW = [30, 38, 56, 52, 84, 100];
+/** Where the figures at the top stand: beside their labels, and what is behind the first view. */
+const FIGURE_COLUMN = 4;
+const OTHER_FIGURE_COLUMN = 9;
+/** Letters of an ordinary line that a phone shows, and of a bold one: columns in view would hide the rest of it. */
+const LINE_LETTERS = 54;
+const STRONG_LETTERS = 48;
 /** More rows than this kept in view would leave none to scroll. */
-const MOST_FROZEN = 9;
-
-const CENTRED = lookWith({ align: 'center' });
-const WRAPPED = lookWith({ wrap: true });
+const MOST_FROZEN = 12;
 
 /** How the marks of all cut lists begin. */
 export const CUT_LIST_MARK = 'cut list/';
@@ -55,19 +55,43 @@ export function cutListTitle(roomName: string): string {
  */
 export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): TabBlock {
   const { name } = takeoff.entry;
-  const top = [[textCell(cutListTitle(name), TITLE)], ...orderRows(takeoff), ...noteRows(takeoff.notes)];
+  const columnWidths = [...IN_VIEW, ...behindWidths(takeoff)];
+  const top = [
+    [textCell(cutListTitle(name), TITLE)],
+    ...orderRows(takeoff),
+    ...noteRows([MEASURE_FIRST, ...takeoff.notes]),
+  ];
   const headingRow = top.length + 1;
-  const rows = [...top, ...layingRows(takeoff, kept), [], ...sawRows(takeoff, kept), [], ...footRows()];
+  const rows = [
+    ...top,
+    ...layingRows(takeoff, kept),
+    [],
+    ...sketchRows(takeoff),
+    [],
+    ...sawRows(takeoff, kept),
+    [],
+    ...footRows(),
+  ];
   return {
     title: cutListTitle(name),
     mark: cutListMark(name),
-    cells: filledRows(rows, COLUMN_WIDTHS.length),
-    columnWidths: COLUMN_WIDTHS,
+    cells: filledRows(rows, columnWidths.length),
+    columnWidths,
     rowHeight: 0,
     frozenRows: headingRow <= MOST_FROZEN ? headingRow : 0,
+    frozenColumns: IN_VIEW.length,
     showGridlines: true,
     landscape: true,
+    hasExactTickLines: true,
   };
+}
+
+/** Common practice: the wall is never where it is drawn. */
+const MEASURE_FIRST = 'Measure the last piece of every row in place, less the spacer, before you cut it.';
+
+/** Width, plank, growth, marks, what waits, the room where there are several, notes: pixels. */
+function behindWidths({ rooms }: Takeoff): readonly number[] {
+  return rooms.length > 1 ? [58, 118, 80, 248, 110, 90, 88] : [58, 118, 80, 322, 110, 104];
 }
 
 /** What to order at the left, how good the plan is at the right. */
@@ -80,24 +104,30 @@ function orderRows(takeoff: Takeoff): Row[] {
     pair(
       summary.boughtWith.length > 0 ? 'Planks counted here' : 'Planks to buy',
       count(summary.planksToBuy),
-      'Area + 10 % would have been',
+      'Usual rule (area + 10 %)',
       textCell(tenPercent(summary)),
     ),
-    pair('of them spare', count(summary.planksToBuy - summary.plankCount), 'The plan', textCell(proofText(takeoff))),
+    pair('Spares included', spareCell(summary), 'The plan', textCell(proofText(takeoff))),
     pair('Boxes to buy', boxCell(summary), 'Rows', textCell(widths)),
     pair('Product', textCell(entry.product.name, STRONG), 'Shortest piece', textCell(piece(summary.shortestPiece))),
     pair(
       summary.sharedWith.length > 0 ? 'Waste together' : 'Waste',
       numberCell(summary.waste, '0.0%', lookWith({ align: 'left' }, STRONG)),
-      'Tightest stagger',
+      'Closest end joints',
       textCell(stagger),
     ),
   ];
 }
 
 function pair(label: string, value: Cell, otherLabel: string, other: Cell): Row {
-  const blank = blankCell();
-  return [textCell(label), blank, value, blank, textCell(otherLabel), blank, blank, other];
+  const blanks = (count: number) => Array.from({ length: count }, () => blankCell());
+  const left = [textCell(label), ...blanks(FIGURE_COLUMN - 1), value];
+  const space = OTHER_FIGURE_COLUMN - IN_VIEW.length - 1;
+  return [...left, ...blanks(IN_VIEW.length - left.length), textCell(otherLabel), ...blanks(space), other];
+}
+
+function spareCell({ planksToBuy, plankCount }: Summary): Cell {
+  return planksToBuy > plankCount ? count(planksToBuy - plankCount) : textCell('none', STRONG);
 }
 
 function count(number: number): Cell {
@@ -107,7 +137,7 @@ function count(number: number): Cell {
 /** Boxes of several rooms are bought together: rounded up room by room they would come to more. */
 function boxCell({ boughtWith, boxCount }: Summary): Cell {
   if (boughtWith.length > 0) return textCell('with other rooms: see Order', STRONG);
-  return boxCount === null ? textCell('planks in a box not given', STRONG) : count(boxCount);
+  return boxCount === null ? textCell('box size not given', STRONG) : count(boxCount);
 }
 
 function tenPercent({ tenPercentPlanks, tenPercentBoxes, boughtWith }: Summary): string {
@@ -131,145 +161,43 @@ function plural(number: number, one: string, many = `${one}s`): string {
 }
 
 function noteRows(notes: readonly string[]): Row[] {
-  return notes.flatMap((note) => brokenLines(note, LINE_LETTERS).map((line) => [textCell(line, STRONG)]));
+  return notes.flatMap((note) => brokenLines(note, STRONG_LETTERS).map((line) => [textCell(line, STRONG)]));
 }
 
-function headingRow(headings: readonly string[]): Row {
-  return headings.map((heading) => textCell(heading, lookWith({ wrap: true }, HEADED)));
-}
-
-function layingRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
-  return [headingRow(LAY_HEADINGS), ...takeoff.pieces.map((piece) => layingRow(piece, takeoff, kept))];
-}
-
-function layingRow(piece: FloorPiece, { units }: Takeoff, kept: KeptMarks): Row {
-  const size = sizeOf(piece, units);
-  const mark = kept.get(markKey('lay', piece.label, size.length, size.width));
-  const plank = piece.stripOf === '' ? `${piece.plankNumber}` : `${piece.plankNumber}, strip of ${piece.stripOf}`;
-  const cells = [
-    numberCell(piece.rowNumber, '0', CENTRED),
-    textCell(piece.label, lookWith({ bold: true, align: 'center' })),
-    textCell(size.length, WRAPPED),
-    textCell(size.width, WRAPPED),
-    textCell(plank, lookWith({ align: 'center', wrap: true })),
-    textCell(keptEnd(piece.keeps), CENTRED),
-    textCell(sawCuts(piece), WRAPPED),
-    textCell(piece.marks.join(' '), WRAPPED),
-    textCell(piece.rest, WRAPPED),
-    tickCell(mark?.ticked ?? false, CENTRED),
-    ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
+/** A plank as it lies, of cells: which end is its left one, and which edge has the tongue. */
+function sketchRows({ rows }: Takeoff): Row[] {
+  // From a middle line the grooves of both sides meet, and the rows of one side are turned round.
+  const isFromMiddle = rows.some((row) => row.isReversed);
+  const [start, far] = isFromMiddle ? ['groove', 'tongue'] : ['tongue', 'groove'];
+  const begin = isFromMiddle ? 'middle line' : 'start wall';
+  const wood = lookWith({ background: HEADING });
+  const plank = [
+    textCell('left end', wood),
+    blankCell(wood),
+    blankCell(wood),
+    textCell('plank, face up', wood),
+    textCell('right end', lookWith({ align: 'right' }, wood)),
   ];
-  return banded(cells, piece.rowNumber % 2 === 0);
-}
-
-function sizeOf(piece: FloorPiece, units: Takeoff['units']): { readonly length: string; readonly width: string } {
-  const shown = (ticks: Ticks) => lengthText(ticks, units, 'piece');
-  const { length, shortPoint, widthLeft, widthRight } = piece;
-  const short = shortPoint === 0 ? 'the other edge runs out' : `${shown(shortPoint)} short point`;
-  return {
-    length: length === shortPoint ? shown(length) : `${shown(length)} long point, ${short}`,
-    width: widthLeft === widthRight ? shown(widthLeft) : `${shown(widthLeft)} left, ${shown(widthRight)} right`,
-  };
-}
-
-function keptEnd(keeps: FloorPiece['keeps']): string {
-  return keeps === 'no end' ? 'none' : keeps;
-}
-
-function sawCuts(piece: FloorPiece): string {
-  return piece.cuts.length > 0 ? piece.cuts.join(', ') : 'none';
-}
-
-/** The planks that meet the saw, a line a cut; those laid as they come are counted. */
-function sawRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
-  const pieces = new Map(takeoff.pieces.map((piece) => [piece.label, piece]));
-  const list: SawList = { takeoff, pieces, kept };
-  const cut = takeoff.planks.filter((plank) => plank.pieces.length > 1 || sawCuts(ownPiece(plank, 0, list)) !== 'none');
-  const rows = cut.flatMap((plank, i) =>
-    plank.pieces.map(({ room }, order) => {
-      const row = room === '' ? sawRow(plank, order, list) : otherRoomRow(plank, order, list);
-      return banded(row, i % 2 === 1);
-    }),
-  );
-  const whole = takeoff.planks.length - cut.length;
-  const wholeRow = whole > 0 ? [[textCell(`${plural(whole, 'plank')} laid whole, without a cut.`)]] : [];
-  return [[textCell('The same cuts by plank, for the saw', TITLE)], headingRow(CUT_HEADINGS), ...rows, ...wholeRow];
-}
-
-interface SawList {
-  readonly takeoff: Takeoff;
-  readonly pieces: ReadonlyMap<string, FloorPiece>;
-  readonly kept: KeptMarks;
-}
-
-function ownPiece(plank: SawPlank, order: number, { pieces }: SawList): FloorPiece {
-  const { label } = plank.pieces[order];
-  const piece = pieces.get(label);
-  if (piece) return piece;
-  throw new Error(`Internal: plank ${plank.plankNumber} gives a piece ${label} that the floor does not have.`);
-}
-
-function sawRow(plank: SawPlank, order: number, list: SawList): Row {
-  const piece = ownPiece(plank, order, list);
-  const size = sizeOf(piece, list.takeoff.units);
-  const mark = list.kept.get(markKey('saw', piece.label, size.length, size.width));
   return [
-    numberCell(plank.plankNumber, '0', CENTRED),
-    textCell(piece.label, lookWith({ bold: true, align: 'center' })),
-    textCell(size.length, WRAPPED),
-    textCell(size.width, WRAPPED),
-    ...cutCells(plank, order),
-    textCell(sawCuts(piece), WRAPPED),
-    textCell(piece.marks.join(' '), WRAPPED),
-    textCell(leftOver(plank, order, list), WRAPPED),
-    tickCell(mark?.ticked ?? false, CENTRED),
-    ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
+    [textCell(`A plank as it lies, the ${begin} behind you`, STRONG)],
+    [blankCell(), blankCell(), textCell(`far edge: ${far}`)],
+    [blankCell(), ...plank, blankCell()],
+    [blankCell(), blankCell(), textCell(`start edge: ${start}, towards the ${begin}`)],
   ];
 }
 
-/** What a shared plank gives another room: marked and ticked in that room's list alone, so that it is cut once. */
-function otherRoomRow(plank: SawPlank, order: number, list: SawList): Row {
-  const { room, label, length } = plank.pieces[order];
-  const name = `for ${room} ${label}`;
-  const size = lengthText(length, list.takeoff.units, 'piece');
-  return [
-    numberCell(plank.plankNumber, '0', CENTRED),
-    textCell(name, lookWith({ align: 'center', wrap: true })),
-    textCell(size, WRAPPED),
-    blankCell(),
-    ...cutCells(plank, order),
-    blankCell(),
-    textCell(`See the cut list of ${room}.`, WRAPPED),
-    textCell(leftOver(plank, order, list), WRAPPED),
-    blankCell(),
-    ownedCell(textCell(list.kept.get(markKey('saw', name, size, ''))?.notes ?? '', WRAPPED), 'person'),
-  ];
-}
-
-function cutCells({ pieces }: SawPlank, order: number): Row {
-  return [textCell(`${order + 1} of ${pieces.length}`, CENTRED), textCell(keptEnd(pieces[order].keeps), CENTRED)];
-}
-
-/** Told at the last cut of a plank. */
-function leftOver(plank: SawPlank, order: number, { takeoff: { units } }: SawList): string {
-  if (order < plank.pieces.length - 1) return '';
-  return plank.leftOver > 0 ? lengthText(plank.leftOver, units, 'piece') : 'nothing';
-}
+const READING_THE_LIST = [
+  'Keep factory end: this end of the plank stays on the piece, cut from the other side. Whole: the plank as it comes.',
+  'Rest of plank: write the number on it; that is the piece it will be. Waiting after the row: the rests that must still lie ready.',
+  'May grow: how much longer than drawn a piece may be cut, where it comes from an offcut. None: check the offcut before you cut.',
+  'Widths are measured on the face, the tongue not counted. Longer edge: to the long point of an angled end.',
+  'Ticks and notes stay at pieces that stay the same when this tab is filled again. What you write elsewhere is kept too, beside its line or at the foot.',
+];
 
 function footRows(): Row[] {
-  const notes = [
-    'An end that stays is a factory end: the tongue or groove there is needed, cut from the other side.',
-    'Ticks and notes stay at pieces that stay the same when this tab is filled again. What you write elsewhere is kept too, beside its line or at the foot.',
-  ];
-  return [
-    ...notes.map((line) => [textCell(line)]),
-    [],
-    [textCell('Before you cut', TITLE)],
-    ...CAUTIONS.flatMap((caution) => brokenLines(caution, LINE_LETTERS).map((line) => [textCell(line)])),
-  ];
+  return [...linesOf(READING_THE_LIST), [], [textCell('Before you cut', TITLE)], ...linesOf(CAUTIONS)];
 }
 
-function banded(cells: Row, isBand: boolean): Row {
-  if (!isBand) return cells;
-  return cells.map((cell) => ({ ...cell, look: { ...cell.look, background: BAND } }));
+function linesOf(texts: readonly string[]): Row[] {
+  return texts.flatMap((text) => brokenLines(text, LINE_LETTERS).map((line) => [textCell(line)]));
 }

@@ -69,13 +69,21 @@ interface FreshLine {
   /** Without what is the person's, and without inputs. */
   readonly base: readonly string[];
   readonly all: readonly string[];
+  /** Whether it is the line of an old one only where all of it is the same. */
+  readonly isExact: boolean;
 }
 
-function freshLines({ cells }: TabBlock): readonly FreshLine[] {
+function freshLines({ cells, hasExactTickLines }: TabBlock): readonly FreshLine[] {
   return cells.map((line, row) => {
     const ours = line.filter(({ owner }) => owner !== 'person');
     const tokens = (some: readonly Cell[]) => some.map(cellToken).filter((token) => token !== '');
-    return { row, all: tokens(ours), base: tokens(ours.filter(({ owner }) => owner === undefined)) };
+    const base = tokens(ours.filter(({ owner }) => owner === undefined));
+    return {
+      row,
+      all: tokens(ours),
+      base,
+      isExact: hasExactTickLines === true && line.some(({ value }) => value.kind === 'tick'),
+    };
   });
 }
 
@@ -113,7 +121,7 @@ function rowFor({ ours }: OldLine, fresh: readonly FreshLine[], seen: Map<string
     (tokens: readonly string[]) => tokens[0] === wanted[0],
     (tokens: readonly string[]) => tokens.includes(longest),
   ]) {
-    const found = fresh.filter(({ all }) => has(all));
+    const found = fresh.filter(({ all, isExact }) => !isExact && has(all));
     if (found.length === 1) return found[0].row;
   }
   return null;

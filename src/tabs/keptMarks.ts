@@ -3,31 +3,36 @@ import { dateText, isDate } from './dates';
 import { placeKey } from './keptCells';
 import { aboveKept } from './oldTab';
 
+/** The first six hold all that a plain cut needs, and stay in view on a phone. */
 export const LAY_HEADINGS = [
-  'Row',
+  'Laid',
   'Piece',
   'Length',
+  'Keep factory end',
+  'Saw cut',
+  'Rest of plank',
   'Width',
   'From plank',
-  'End that stays',
-  'Saw cut',
+  'May grow',
   'What to mark',
-  'Rest of plank',
-  'Laid',
+  'Waiting after the row',
+  'Room',
   'Your notes',
 ] as const;
 
 export const CUT_HEADINGS = [
-  'Plank',
+  'Done',
   'Piece',
   'Length',
-  'Width',
-  'Cut',
-  'End that stays',
+  'Keep factory end',
   'Saw cut',
+  'Rest of plank',
+  'Width',
+  'From plank',
+  'Cut',
   'What to mark',
-  'Left over',
-  'Done',
+  '',
+  '',
   'Your notes',
 ] as const;
 
@@ -42,9 +47,13 @@ export type KeptMarks = ReadonlyMap<string, KeptMark>;
 
 export const NOTHING_KEPT: KeptMarks = new Map();
 
-/** A piece stays the same when its label, its length and its width do, as they are shown. */
+/**
+ * A piece stays the same when its label, its length and its width do, as they are shown. Lists of earlier versions told
+ * the edges of an angled piece by their points.
+ */
 export function markKey(list: 'lay' | 'saw', label: string, length: string, width: string): string {
-  return [list, label, length, width].join('\n');
+  const edges = length.replace(' long point', ' longer edge').replace(' short point', ' shorter edge');
+  return [list, label, edges, width].join('\n');
 }
 
 /** A piece as it is listed in a tab that was read. */

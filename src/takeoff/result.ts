@@ -83,6 +83,8 @@ export interface FloorRow {
   readonly narrowest: Ticks;
   /** Whether its planks are turned round, tongue away from the rows before: behind a middle line. */
   readonly isReversed: boolean;
+  /** Labels of the pieces that offcuts and strips waiting after this row will be: `9-1`, or `Hall 9-1` of another room. */
+  readonly waiting: readonly string[];
   readonly polygon: readonly Point[];
 }
 
@@ -103,21 +105,28 @@ export interface FloorPiece {
   readonly widthRight: Ticks;
   readonly plankNumber: number;
   readonly keeps: 'left end' | 'right end' | 'no end' | 'both ends';
-  /** Label of the first-row piece of the same plank whose tongue-side strip it is cut from; '' if none. */
+  /** Label of the first-row piece of the same plank whose tongue-side strip it is; '' if none. */
   readonly stripOf: string;
+  /** Label of the piece cut off the same plank before it, whose rest it comes from; '' if none. */
+  readonly offcutOf: string;
+  /** By how much it may be longer than drawn: what the plank has left beyond it. Null where it needs no such room. */
+  readonly mayGrow: Ticks | null;
+  /** Of a floor through several rooms the one it lies in, `Den + Hall` across both; '' in a floor of one room. */
+  readonly room: string;
+  /** In the order in which they are made. */
   readonly cuts: readonly CutKind[];
   readonly polygon: readonly Point[];
   /** Holes in it, and parts that a cut-out divides off. */
   readonly holes: readonly (readonly Point[])[];
   /** What to mark on it, sentences: notches, angles, tapers. */
   readonly marks: readonly string[];
-  /** Where the rest of the plank goes, in words: `to 4-1`, `waste 7 1/2"`, ``. */
+  /** What to do with the rest of the plank, in words: `write 4-1 on it`, `waste 7 1/2"`, ``. */
   readonly rest: string;
 }
 
 export interface SawPlank {
   readonly plankNumber: number;
-  /** In the order in which they are cut; at least one of them is for the floor itself. */
+  /** In the order in which they are cut, strips last; at least one of them is for the floor itself. */
   readonly pieces: readonly SawPiece[];
   /** Left over after all its cuts, kerfs taken off. */
   readonly leftOver: Ticks;
@@ -130,6 +139,9 @@ export interface SawPiece {
   readonly label: string;
   readonly length: Ticks;
   readonly keeps: FloorPiece['keeps'];
+  /** As of `FloorPiece`. */
+  readonly stripOf: string;
+  readonly rest: string;
 }
 
 export interface Summary {

@@ -7,31 +7,33 @@ export interface ListedPiece {
   readonly length: number;
   readonly plankNumber: number;
   readonly from: KeptEnd;
+  readonly isStrip: boolean;
 }
 
 const KEPT: Readonly<Record<string, KeptEnd>> = {
-  'both ends': 'whole',
-  'left end': 'left',
-  'right end': 'right',
-  'no end': 'middle',
+  whole: 'whole',
+  left: 'left',
+  right: 'right',
+  none: 'middle',
 };
 
 /** Reads the pieces out of a filled cut list: the lines under the first heading, columns found by their names. */
 export function listedPieces(tab: readonly (readonly string[])[]): ListedPiece[] {
-  const headingIndex = tab.findIndex((row) => row[0] === 'Row');
+  const headingIndex = tab.findIndex((row) => row[0] === 'Laid');
   const heading = tab[headingIndex] ?? [];
   const column = (name: string) => {
     const index = heading.findIndex((cell) => cell.replace(/\s+/g, ' ') === name);
     if (index < 0) throw new Error(`The cut list has no column ${name}`);
     return index;
   };
-  const [length, plank, end] = [column('Length'), column('From plank'), column('End that stays')];
+  const [piece, length, plank, end] = ['Piece', 'Length', 'From plank', 'Keep factory end'].map(column);
   const below = tab.slice(headingIndex + 1);
-  const lastIndex = below.findIndex((row) => !/^\d+$/.test(row[0] ?? ''));
+  const lastIndex = below.findIndex((row) => !/^\d+-\d+$/.test(row[piece] ?? ''));
   return below.slice(0, lastIndex < 0 ? undefined : lastIndex).map((row) => ({
-    rowNumber: Number(row[0]),
+    rowNumber: Number.parseInt(row[piece] ?? '', 10),
     length: sixteenths(row[length] ?? ''),
-    plankNumber: Number(row[plank]),
+    plankNumber: Number.parseInt(row[plank] ?? '', 10),
+    isStrip: (row[plank] ?? '').includes('strip of'),
     from: KEPT[row[end] ?? ''] ?? 'middle',
   }));
 }
@@ -49,7 +51,14 @@ export function planOf(pieces: readonly ListedPiece[], job: CutJob): CutPlan {
     runs: [
       pieces
         .filter((piece) => piece.rowNumber === i + 1)
-        .map(({ length, plankNumber, from }): PlannedPiece => ({ length, plank: plankNumber - 1, from })),
+        .map(
+          ({ length, plankNumber, from, isStrip }): PlannedPiece => ({
+            length,
+            plank: plankNumber - 1,
+            from,
+            ...(isStrip && { isStrip: true }),
+          }),
+        ),
     ],
   }));
   const plankCount = new Set(pieces.map((piece) => piece.plankNumber)).size;

@@ -26,6 +26,7 @@ export class FakeSheet {
   rowCount = 1000;
   columnCount = 26;
   frozenRows = 0;
+  frozenColumns = 0;
   hasGridlines = true;
   widths: number[] = [];
   heights: number[] = [];
@@ -178,6 +179,9 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     setRowHeightsForced: (from: number, count: number, height: number) => fill(sheet.heights, from, count, height),
     setFrozenRows: (count: number) => {
       sheet.frozenRows = count;
+    },
+    setFrozenColumns: (count: number) => {
+      sheet.frozenColumns = count;
     },
     setHiddenGridlines: (areHidden: boolean) => {
       sheet.hasGridlines = !areHidden;

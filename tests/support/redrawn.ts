@@ -125,14 +125,14 @@ function slantCut(mark: string, box: Box): Region {
   if (corner) return [triangle(box, corner[1], corner[2], lengthOf(corner[3]), lengthOf(corner[4]))];
   const angled = match(
     mark,
-    `Angle the ${END} end, [\\d.]+° off square: long point at the ${EDGE} edge, ${LENGTH} shorter at the ${EDGE} edge\\.`,
+    `Angle the ${END} end, [\\d.]+° off square: the longer edge \\(long point\\) is the ${EDGE} edge, the ${EDGE} edge is ${LENGTH} shorter\\.`,
   );
-  return angled ? [triangle(box, angled[1], angled[4], lengthOf(angled[3]), width)] : [];
+  return angled ? [triangle(box, angled[1], angled[3], lengthOf(angled[4]), width)] : [];
 }
 
 function notchCut(mark: string, box: Box, envelope: Region): Region {
   if (/^(Rip|Cut off|Angle|Mark every)/.test(mark)) return [];
-  if (/corners told from/.test(mark)) return [listedCorners(mark, box)];
+  if (/join these corners/.test(mark)) return [listedCorners(mark, box)];
   if (/^Round/.test(mark)) return [roundCut(mark, box)];
   return [corners(squareCut(mark, box, envelope))];
 }
@@ -147,7 +147,7 @@ function roundCut(mark: string, box: Box): Point[] {
   const [, kind, diameter, fromEnd, isBeyondEnd, end, fromEdge, isBeyondEdge, edge] =
     match(
       mark,
-      `Round (hole|notch in the (?:start edge|far edge|left end|right end)), ${LENGTH} across: centre ${LENGTH} (?:from|(beyond)) the ${END} end, ${LENGTH} (?:from|(beyond)) the ${EDGE} edge\\..*`,
+      `Round (hole|notch in the (?:start edge|far edge|left end|right end)), ${LENGTH} across: cent(?:er|re) ${LENGTH} (?:from|(beyond)) the ${END} end, ${LENGTH} (?:from|(beyond)) the ${EDGE} edge\\..*`,
     ) ?? [];
   if (!kind) throw new Error(mark);
   const signedEnd = isBeyondEnd ? -lengthOf(fromEnd) : lengthOf(fromEnd);

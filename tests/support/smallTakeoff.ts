@@ -68,11 +68,11 @@ interface HandPiece {
 
 const PIECES: readonly HandPiece[] = [
   { label: '1-1', from: 0, length: 36, plankNumber: 1, keeps: 'right end', rest: 'waste 11 7/8"' },
-  { label: '1-2', from: 36, length: 24, plankNumber: 2, keeps: 'left end', rest: 'to 2-1' },
+  { label: '1-2', from: 36, length: 24, plankNumber: 2, keeps: 'left end', rest: 'write 2-1 on it' },
   { label: '2-1', from: 0, length: 23.875, plankNumber: 2, keeps: 'right end', rest: '' },
   { label: '2-2', from: 23.875, length: 36.125, plankNumber: 3, keeps: 'left end', rest: 'waste 11 3/4"' },
   { label: '3-1', from: 0, length: 34, plankNumber: 4, keeps: 'right end', rest: 'waste 13 7/8"' },
-  { label: '3-2', from: 34, length: 26, plankNumber: 5, keeps: 'left end', rest: 'to 4-1' },
+  { label: '3-2', from: 34, length: 26, plankNumber: 5, keeps: 'left end', rest: 'write 4-1 on it' },
   { label: '4-1', from: 0, length: 21.875, plankNumber: 5, keeps: 'right end', rest: '' },
   { label: '4-2', from: 21.875, length: 38.125, plankNumber: 6, keeps: 'left end', rest: 'waste 9 3/4"' },
 ];
@@ -96,6 +96,9 @@ function floorPiece({ label, from, length, plankNumber, keeps, rest }: HandPiece
     plankNumber,
     keeps,
     stripOf: '',
+    offcutOf: PIECES.find((other) => other.plankNumber === plankNumber && other.label < label)?.label ?? '',
+    mayGrow: null,
+    room: '',
     cuts: rowNumber === 4 ? ['crosscut', 'rip'] : ['crosscut'],
     polygon: corners(GAP + from, GAP + row.from, GAP + from + length, GAP + row.from + row.width),
     holes: [],
@@ -104,18 +107,23 @@ function floorPiece({ label, from, length, plankNumber, keeps, rest }: HandPiece
   };
 }
 
+/** What waits after each row: the rest of 1-2 goes straight into row 2, that of 3-2 into row 4. */
+const WAITING: readonly (readonly string[])[] = [['2-1'], [], ['4-1'], []];
+
 function floorRow(place: (typeof ROW_PLACES)[number], index: number): FloorRow {
   const width = ticksOfInches(place.width);
   const polygon = corners(GAP, GAP + place.from, GAP + RUN, GAP + place.from + place.width);
-  return { rowNumber: index + 1, width, narrowest: width, isReversed: false, polygon };
+  return { rowNumber: index + 1, width, narrowest: width, isReversed: false, waiting: WAITING[index], polygon };
 }
 
 function sawPlank(leftOver: number, index: number): SawPlank {
-  const pieces = PIECES.filter((piece) => piece.plankNumber === index + 1).map(({ label, length, keeps }) => ({
+  const pieces = PIECES.filter((piece) => piece.plankNumber === index + 1).map(({ label, length, keeps, rest }) => ({
     room: '',
     label,
     length: ticksOfInches(length),
     keeps,
+    stripOf: '',
+    rest,
   }));
   return { plankNumber: index + 1, pieces, leftOver: ticksOfInches(leftOver) };
 }

@@ -35,14 +35,14 @@ const valueBeside = (label: string, columns: number) => {
 describe('what to order', () => {
   // Worked by hand beside the fixture: seven planks with the spare, four in a box.
   test.each([
-    ['Planks to buy', 2, 7],
-    ['of them spare', 2, 1],
-    ['Boxes to buy', 2, 2],
-    ['Area + 10 % would have been', 3, '2 boxes for 5 planks'],
+    ['Planks to buy', 4, 7],
+    ['Spares included', 4, 1],
+    ['Boxes to buy', 4, 2],
+    ['Usual rule (area + 10 %)', 3, '2 boxes for 5 planks'],
     ['The plan', 3, '6 planks, cannot be done with fewer'],
     ['Rows', 3, '4: first 5", last 2"'],
     ['Shortest piece', 3, '21 7/8"'],
-    ['Tightest stagger', 3, '10 1/8"'],
+    ['Closest end joints', 3, '10 1/8"'],
   ])('%s', (label, columns, wanted) => {
     expect(valueBeside(label, columns)).toBe(wanted);
   });
@@ -50,7 +50,7 @@ describe('what to order', () => {
   test('says when the boxes cannot be known, and when no joints lie side by side', () => {
     const summary = { ...smallTakeoff.summary, boxCount: null, tenPercentBoxes: null, tightestStagger: null };
     const texts = blockValues(cutListBlock({ ...smallTakeoff, summary })).flat();
-    expect(texts).toContain('planks in a box not given');
+    expect(texts).toContain('box size not given');
     expect(texts).toContain('5 planks');
     expect(texts).toContain('no joints side by side');
   });
@@ -62,7 +62,7 @@ describe('what to order', () => {
     for (const { planned } of [plan, apart]) {
       const boxes = planned.floors.map((floor) => {
         const rows = blockValues(cutListBlock(floor));
-        return [floor.entry.name, rows.find(([label]) => label === 'Boxes to buy')?.[2]];
+        return [floor.entry.name, rows.find(([label]) => label === 'Boxes to buy')?.[4]];
       });
       // Study alone has ash: 49 planks at most, twelve in a box.
       expect(boxes).toEqual([
@@ -70,7 +70,7 @@ describe('what to order', () => {
         ['Study', Math.ceil(planned.products[1].plankCount / 12)],
         ['Living room with closet', 'with other rooms: see Order'],
       ]);
-      const texts = blockValues(cutListBlock(planned.floors[0])).flat().join(' ');
+      const texts = blockValues(cutListBlock(planned.floors[0])).flat().join(' ').replace(/\s+/g, ' ');
       expect(texts).toContain('order from the Order tab.');
       expect(texts).not.toMatch(/\d+ box(es)? for/);
     }
@@ -89,22 +89,25 @@ describe('what to order', () => {
 
 describe('a line a piece', () => {
   test('in laying order, each with its plank, its end, its cut and a box to tick', () => {
-    const heading = values.findIndex((row) => row[0] === 'Row');
+    const heading = values.findIndex((row) => row[0] === 'Laid');
     expect(values.slice(heading + 1, heading + 9).map((row) => row[1])).toEqual(
       smallTakeoff.pieces.map((piece) => piece.label),
     );
-    expect(line(block, '1-2')).toEqual([1, '1-2', '24"', '5"', '2', 'left end', 'crosscut', '', 'to 2-1', false, '']);
+    const first = [false, '1-2', '24"', 'left', 'crosscut', 'write 2-1 on it', '5"', '2', '', '', '2-1', ''];
+    expect(line(block, '1-2')).toEqual(first);
+    // The last row is ripped: cut to length before, as what is left of the plank is waste but 38 in are easily ripped.
     expect(line(block, '4-2')).toEqual([
-      4,
+      false,
       '4-2',
       '38 1/8"',
+      'left',
+      'crosscut, then rip',
+      'waste 9 3/4"',
       '2"',
       '6',
-      'left end',
-      'crosscut, rip',
       '',
-      'waste 9 3/4"',
-      false,
+      '',
+      'none',
       '',
     ]);
   });
@@ -117,21 +120,21 @@ describe('a line a piece', () => {
       marks: ['Notch 1" by 2" at the right end.', 'Taper from 2" to 1 3/4".'],
     });
     const found = line(cutListBlock(changed), '4-2');
-    expect(found.slice(2, 4)).toEqual(['38 1/8" long point, 37 1/2" short point', '2" left, 1 3/4" right']);
-    expect(found.slice(6, 8)).toEqual([
-      'angled crosscut, rip, notch',
+    expect([found[2], found[6]]).toEqual(['38 1/8" longer edge, 37 1/2" shorter edge', '2" left, 1 3/4" right']);
+    expect([found[4], found[9]]).toEqual([
+      'angled crosscut, then rip, then notch',
       'Notch 1" by 2" at the right end. Taper from 2" to 1 3/4".',
     ]);
   });
 
-  test('a tip has no short point of 0 in', () => {
+  test('a tip has no shorter edge of 0 in', () => {
     const found = line(cutListBlock(withPiece('4-2', { shortPoint: 0, cuts: ['angled crosscut'] })), '4-2');
-    expect(found[2]).toBe('38 1/8" long point, the other edge runs out');
+    expect(found[2]).toBe('38 1/8" longer edge, the other edge runs out');
   });
 
   test('a strip names the piece it is left from; a piece from anywhere keeps no end', () => {
     const found = line(cutListBlock(withPiece('4-2', { stripOf: '1-1', keeps: 'no end' })), '4-2');
-    expect([found[4], found[5]]).toEqual(['6, strip of 1-1', 'none']);
+    expect([found[7], found[3]]).toEqual(['6: strip of 1-1', 'none']);
   });
 
   test('is in millimetres for a metric room', () => {
@@ -145,17 +148,17 @@ describe('a line a piece', () => {
 
 describe('by plank, for the saw', () => {
   test('every cut once, planks in order, what is left at the last cut', () => {
-    const heading = values.findIndex((row) => row[0] === 'Plank');
+    const heading = values.findIndex((row) => row[0] === 'Done');
     const lines = values.slice(heading + 1, heading + 9);
-    expect(lines.map((row) => [row[0], row[1], row[4], row[8]])).toEqual([
-      [1, '1-1', '1 of 1', '11 7/8"'],
-      [2, '1-2', '1 of 2', ''],
-      [2, '2-1', '2 of 2', 'nothing'],
-      [3, '2-2', '1 of 1', '11 3/4"'],
-      [4, '3-1', '1 of 1', '13 7/8"'],
-      [5, '3-2', '1 of 2', ''],
-      [5, '4-1', '2 of 2', 'nothing'],
-      [6, '4-2', '1 of 1', '9 3/4"'],
+    expect(lines.map((row) => [row[7], row[1], row[8], row[5]])).toEqual([
+      [1, '1-1', 'first cut', 'waste 11 7/8"'],
+      [2, '1-2', 'first cut', 'write 2-1 on it'],
+      [2, '2-1', 'second cut', 'nothing left'],
+      [3, '2-2', 'first cut', 'waste 11 3/4"'],
+      [4, '3-1', 'first cut', 'waste 13 7/8"'],
+      [5, '3-2', 'first cut', 'write 4-1 on it'],
+      [5, '4-1', 'second cut', 'nothing left'],
+      [6, '4-2', 'first cut', 'waste 9 3/4"'],
     ]);
   });
 
@@ -180,7 +183,7 @@ describe('two rooms cut from the same planks', () => {
   const { rooms, products, sharing } = plan.planned;
   const lists = rooms.map((room) => ({ room, rows: blockValues(cutListBlock(room)) }));
   const sawRowsOf = (rows: readonly (readonly unknown[])[]) =>
-    rows.slice(rows.findIndex((row) => row[0] === 'Plank') + 1).filter((row) => typeof row[0] === 'number');
+    rows.slice(rows.findIndex((row) => row[0] === 'Done') + 1).filter((row) => typeof row[7] === 'number');
 
   test('every piece that is cut stands at the saw, with the planks it shares', () => {
     expect(sharing).toEqual([['Den', 'Hall']]);
@@ -188,7 +191,7 @@ describe('two rooms cut from the same planks', () => {
       const own = sawRowsOf(rows).filter((row) => !String(row[1]).startsWith('for '));
       const cut = room.pieces.filter((piece) => piece.cuts.length > 0);
       expect(cut.length).toBeGreaterThan(0);
-      expect(own.map((row) => `${row[0]}: ${row[1]}`).sort()).toEqual(
+      expect(own.map((row) => `${row[7]}: ${row[1]}`).sort()).toEqual(
         cut.map((piece) => `${piece.plankNumber}: ${piece.label}`).sort(),
       );
     }
@@ -201,7 +204,7 @@ describe('two rooms cut from the same planks', () => {
     expect(fromDen.length).toBeGreaterThan(0);
     expect(inDen.map((row) => row[1]).sort()).toEqual(fromDen.map((piece) => `for Hall ${piece.label}`).sort());
     expect(inHall.every((row) => /^for Den \d+-\d+$/.test(String(row[1])))).toBe(true);
-    for (const row of [...inDen, ...inHall]) expect(row[9]).toBe('');
+    for (const row of [...inDen, ...inHall]) expect(row[0]).toBe('');
   });
 
   test('each room counts the planks begun in it, and no spare; plan and waste are of both', () => {
@@ -210,9 +213,9 @@ describe('two rooms cut from the same planks', () => {
         const row = rows.find((cells) => cells.includes(label)) ?? [];
         return row[row.indexOf(label) + columns];
       });
-    const bought = besides('Planks counted here', 2).map(Number);
+    const bought = besides('Planks counted here', 4).map(Number);
     expect(bought.reduce((sum, count) => sum + count)).toBe(products[0].plankCount);
-    expect(besides('of them spare', 2)).toEqual([0, 0]);
+    expect(besides('Spares included', 4)).toEqual(['none', 'none']);
     expect(besides('The plan', 3)).toEqual([
       `Den + Hall together: ${products[0].plankCount} planks, ${products[0].proof}`,
       `Hall + Den together: ${products[0].plankCount} planks, ${products[0].proof}`,
@@ -220,23 +223,23 @@ describe('two rooms cut from the same planks', () => {
     // Floors of 11 x 9 ft and 9.1 x 5 ft, less the usual gap of 3/8 in all round; a plank is 2 square feet.
     const gap = 0.375 / 12;
     const laid = (11 - 2 * gap) * (9 - 2 * gap) + (9.1 - 2 * gap) * (5 - 2 * gap);
-    for (const waste of besides('Waste together', 2)) {
+    for (const waste of besides('Waste together', 4)) {
       expect(waste).toBeCloseTo(1 - laid / (products[0].plankCount * 2), 6);
     }
   });
 
   test('a piece of the room itself is named without its room in where the rest goes', () => {
     const rests = lists.map(({ room }) => room.pieces.map((piece) => piece.rest).join('; '));
-    expect(rests.join('; ')).toMatch(/to \d+-\d+/);
+    expect(rests.join('; ')).toMatch(/write \d+-\d+ on it/);
     lists.forEach(({ room }, i) => {
-      expect(rests[i]).not.toContain(`to ${room.entry.name} `);
+      expect(rests[i]).not.toContain(`write ${room.entry.name} `);
     });
   });
 
   test('a note at a piece of the other room stays', () => {
     const cells: unknown[][] = blockValues(cutListBlock(rooms[0]));
     const row = cells.find((candidate) => String(candidate[1]).startsWith('for Hall')) ?? [];
-    row[10] = 'lies by the hall door';
+    row[11] = 'lies by the hall door';
     expect(blockValues(cutListBlock(rooms[0], keptMarks(cells)))).toEqual(cells);
   });
 });
@@ -246,8 +249,8 @@ describe('ticks and notes', () => {
   function worked(): unknown[][] {
     const cells: unknown[][] = blockValues(block);
     for (const row of cells) {
-      if (row[1] === '1-2') row[9] = true;
-      if (row[1] === '2-1') row[10] = 'knot, cut twice';
+      if (row[1] === '1-2') row[0] = true;
+      if (row[1] === '2-1') row[11] = 'knot, cut twice';
     }
     return cells;
   }
@@ -260,24 +263,24 @@ describe('ticks and notes', () => {
   test('go from a piece whose length or width has changed, and stay at the others', () => {
     const longer = withPiece('1-2', { length: ticksOfInches(25), shortPoint: ticksOfInches(25) });
     const again = cutListBlock(longer, keptMarks(worked()));
-    expect(line(again, '1-2')[9]).toBe(false);
-    expect(line(again, '2-1')[10]).toBe('knot, cut twice');
+    expect(line(again, '1-2')[0]).toBe(false);
+    expect(line(again, '2-1')[11]).toBe('knot, cut twice');
     const wider = cutListBlock(withPiece('2-1', { widthLeft: ticksOfInches(4) }), keptMarks(worked()));
-    expect(line(wider, '2-1')[10]).toBe('');
+    expect(line(wider, '2-1')[11]).toBe('');
   });
 
   test('a tick in one list is not one in the other', () => {
     const cells: unknown[][] = blockValues(block);
     const row = cells.find((candidate) => candidate[1] === '3-1') ?? [];
-    row[9] = true;
+    row[0] = true;
     const again = cutListBlock(smallTakeoff, keptMarks(cells));
-    expect([line(again, '3-1', 'lay')[9], line(again, '3-1', 'saw')[9]]).toEqual([true, false]);
+    expect([line(again, '3-1', 'lay')[0], line(again, '3-1', 'saw')[0]]).toEqual([true, false]);
   });
 
   test('are found after a person has put in lines and columns, and sorted the list', () => {
     const cells = worked().map((row) => [row[0], 'own column', ...row.slice(1)]);
     cells.unshift(['call the shop'], []);
-    const heading = cells.findIndex((row) => row[0] === 'Row');
+    const heading = cells.findIndex((row) => row[0] === 'Laid');
     const sorted = [
       ...cells.slice(0, heading + 1),
       ...cells.slice(heading + 1, heading + 9).reverse(),
@@ -289,11 +292,11 @@ describe('ticks and notes', () => {
   test('a date or a number as a note stays as text; an empty or foreign tab gives nothing', () => {
     const cells: unknown[][] = blockValues(block);
     for (const row of cells) {
-      if (row[1] === '1-1') row[10] = new Date(2026, 4, 8);
-      if (row[1] === '1-2') row[10] = 12;
+      if (row[1] === '1-1') row[11] = new Date(2026, 4, 8);
+      if (row[1] === '1-2') row[11] = 12;
     }
     const again = cutListBlock(smallTakeoff, keptMarks(cells));
-    expect([line(again, '1-1')[10], line(again, '1-2')[10]]).toEqual(['2026-05-08', '12']);
+    expect([line(again, '1-1')[11], line(again, '1-2')[11]]).toEqual(['2026-05-08', '12']);
     expect(keptMarks([]).size).toBe(0);
     expect(
       keptMarks([
@@ -313,7 +316,7 @@ describe('the tab', () => {
   });
 
   test('keeps the headings in view, unless notes push them down the page', () => {
-    expect(block.cells[block.frozenRows - 1][0].value).toEqual({ kind: 'text', text: 'Row' });
+    expect(block.cells[block.frozenRows - 1][0].value).toEqual({ kind: 'text', text: 'Laid' });
     const notes = Array.from({ length: 10 }, (_, i) => `Note ${i}.`);
     expect(cutListBlock({ ...smallTakeoff, notes }).frozenRows).toBe(0);
   });
@@ -331,4 +334,110 @@ describe('the tab', () => {
     expect(named.title).toBe('Cut list: =1+1');
     expect(named.cells.flat().filter((cell) => cell.value.kind === 'formula')).toEqual([]);
   });
+});
+
+describe('on a phone', () => {
+  const heading = values.findIndex((row) => row[0] === 'Laid');
+
+  test('tick, piece, length, end, cut and rest are within 360 pixels, and stay in view', () => {
+    const inView = ['Laid', 'Piece', 'Length', 'Keep factory end', 'Saw cut', 'Rest of plank'];
+    expect(values[heading].slice(0, block.frozenColumns)).toEqual(inView);
+    const width = block.columnWidths.slice(0, block.frozenColumns).reduce((sum, column) => sum + column, 0);
+    expect(width).toBeLessThanOrEqual(360);
+    const saw = values.find((row) => row[0] === 'Done');
+    expect(saw?.slice(1, 6)).toEqual(inView.slice(1));
+  });
+
+  test('measuring comes before cutting: said above the list, in lines a phone shows', () => {
+    const above = values.slice(0, heading).map((row) => String(row[0]).trim());
+    expect(above.join(' ')).toContain(
+      'Measure the last piece of every row in place, less the spacer, before you cut it.',
+    );
+    for (const text of above) expect(text.length).toBeLessThanOrEqual(48);
+  });
+});
+
+describe('where a piece comes from and what waits', () => {
+  test('a second cut is an offcut of the first; after the last piece of a row stands what waits', () => {
+    expect(line(block, '2-1')[7]).toBe('2: offcut of 1-2');
+    const waits = ['1-1', '1-2', '2-2', '3-2', '4-2'].map((label) => line(block, label)[10]);
+    expect(waits).toEqual(['', '2-1', 'none', '4-1', 'none']);
+  });
+
+  test.each([
+    [null, ''],
+    [0, 'none'],
+    [ticksOfInches(1.25), '1 1/4"'],
+  ])('may grow by %s ticks: %s', (mayGrow, shown) => {
+    expect(line(cutListBlock(withPiece('2-1', { mayGrow })), '2-1')[8]).toBe(shown);
+  });
+
+  test('a floor through two rooms has a column for them, one of one room has none', () => {
+    const joined = { ...withPiece('2-1', { room: 'Den' }), rooms: ['Den', 'Hall'] };
+    const rows = blockValues(cutListBlock(joined));
+    const column = rows.find((row) => row[0] === 'Laid')?.indexOf('Room') ?? -1;
+    expect(rows.find((row) => row[1] === '2-1')?.[column]).toBe('Den');
+    expect(values.flat()).not.toContain('Room');
+  });
+
+  test('a strip is the strip of its piece in both lists', () => {
+    const planks = smallTakeoff.planks.map((plank) => ({
+      ...plank,
+      pieces: plank.pieces.map((piece) => (piece.label === '4-2' ? { ...piece, stripOf: '1-1' } : piece)),
+    }));
+    const found = cutListBlock({ ...withPiece('4-2', { stripOf: '1-1' }), planks });
+    expect(line(found, '4-2')[7]).toBe('6: strip of 1-1');
+    expect(line(found, '4-2', 'saw')[8]).toBe('strip of 1-1');
+  });
+});
+
+test('a plank under the list shows its ends and which edge has the tongue; from a middle line the groove comes first', () => {
+  expect(values.flat()).toEqual(expect.arrayContaining(['left end', 'right end', 'far edge: groove']));
+  expect(values.flat()).toContain('start edge: tongue, towards the start wall');
+  const rows = smallTakeoff.rows.map((row, i) => ({ ...row, isReversed: i === 0 }));
+  const middle = blockValues(cutListBlock({ ...smallTakeoff, rows })).flat();
+  expect(middle).toContain('start edge: groove, towards the middle line');
+});
+
+test('ticks and notes of a list of an earlier version are found: its columns by their headings, its edges by their points', () => {
+  const angled = withPiece('4-2', { shortPoint: ticksOfInches(37.5), cuts: ['angled crosscut'] });
+  const length = '38 1/8" long point, 37 1/2" short point';
+  const old = [
+    [
+      'Row',
+      'Piece',
+      'Length',
+      'Width',
+      'From plank',
+      'End that stays',
+      'Saw cut',
+      'What to mark',
+      'Rest of plank',
+      'Laid',
+      'Your notes',
+    ],
+    [1, '1-2', '24"', '5"', '2', 'left end', 'crosscut', '', 'to 2-1', true, ''],
+    [4, '4-2', length, '2"', '6', 'left end', 'crosscut, rip', '', 'waste 9 3/4"', true, 'mind the pipe'],
+    [
+      'Plank',
+      'Piece',
+      'Length',
+      'Width',
+      'Cut',
+      'End that stays',
+      'Saw cut',
+      'What to mark',
+      'Left over',
+      'Done',
+      'Your notes',
+    ],
+    [2, '1-2', '24"', '5"', '1 of 2', 'left end', 'crosscut', '', '', true, 'done twice'],
+  ];
+  const found = cutListBlock(angled, keptMarks(old));
+  expect([line(found, '1-2')[0], line(found, '1-2', 'saw')[0], line(found, '1-2', 'saw')[11]]).toEqual([
+    true,
+    true,
+    'done twice',
+  ]);
+  expect([line(found, '4-2')[0], line(found, '4-2')[11]]).toEqual([true, 'mind the pipe']);
 });

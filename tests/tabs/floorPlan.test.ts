@@ -63,6 +63,7 @@ function plainFloor({ across, rowWidth, rowCount, pieceLength }: Rows): Takeoff 
     width,
     narrowest: width,
     isReversed: false,
+    waiting: [],
     polygon: box(0, i * rowWidth, across, (i + 1) * rowWidth),
   }));
   const room = box(0, 0, across, rowCount * rowWidth);

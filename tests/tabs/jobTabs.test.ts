@@ -70,12 +70,14 @@ describe('filling the order', () => {
     ]);
     const bedroom = valuesOf('Cut list: Bedroom').flat().map(String);
     expect(bedroom.some((text) => text.includes('Cut from the same planks as Living room with closet'))).toBe(true);
-    expect(bedroom.some((text) => text.startsWith('to Living room with closet '))).toBe(true);
+    expect(bedroom.some((text) => text.startsWith('write Living room with closet '))).toBe(true);
     for (const name of ['Cut list: Bedroom', 'Cut list: Living room with closet']) {
       const rows = valuesOf(name).map((row) => row.map(String));
-      const saw = rows.findIndex((row) => row[0] === 'Plank');
-      const laid = rows.slice(rows.findIndex((row) => row[0] === 'Row') + 1, saw).filter((row) => /^\d+$/.test(row[0]));
-      const cut = laid.filter((row) => row[6] !== 'none').map((row) => row[1]);
+      const saw = rows.findIndex((row) => row[0] === 'Done');
+      const laid = rows
+        .slice(rows.findIndex((row) => row[0] === 'Laid') + 1, saw)
+        .filter((row) => /^\d+-\d+$/.test(row[1]));
+      const cut = laid.filter((row) => row[4] !== 'none').map((row) => row[1]);
       expect(cut.length).toBeGreaterThan(20);
       expect(rows.slice(saw).map((row) => row[1])).toEqual(expect.arrayContaining(cut));
     }

@@ -22,8 +22,8 @@ const closet: RoomEntry = {
   shape: { kind: 'rectangle', length: `5' 3"`, width: `1' 9"` },
   product: { ...plainRoom.product, pricePerBox: 60 },
 };
-/** The same closet a foot longer: every piece of another length. */
-const longer: RoomEntry = { ...closet, shape: { kind: 'rectangle', length: `6' 3"`, width: `1' 9"` } };
+/** The same closet shorter, 53 1/4" a row: a whole plank would leave less than the minimum piece, so none is laid whole. */
+const shorter: RoomEntry = { ...closet, shape: { kind: 'rectangle', length: `4' 6"`, width: `1' 9"` } };
 const job: HouseEntry = {
   ...emptyHouse('us'),
   extras: ['Glue', 'Skip', 'Screws'].map((name, i) => ({
@@ -47,7 +47,7 @@ const planned = (room: RoomEntry): Takeoff => {
   if (result.status === 'problems') throw new Error(result.problems[0].text);
   return result.takeoff;
 };
-const plans = { before: planned(closet), after: planned(longer) };
+const plans = { before: planned(closet), after: planned(shorter) };
 
 function sheetNamed(name: string): FakeSheet {
   const sheet = book.sheets.find((candidate) => candidate.name === name);
@@ -169,15 +169,17 @@ describe('the cut list', () => {
 
   test('puts a tick and a note of a piece that is gone at the foot, with the line they belong to', async () => {
     const sheet = sheetNamed('Cut list: Closet');
-    sheet.at(line('1-1'), 10).value = true;
-    sheet.at(line('1-1'), 11).value = 'knot';
+    sheet.at(line('1-1'), 1).value = true;
+    sheet.at(line('1-1'), 12).value = 'knot';
     await fillCutList(store, plans.after);
+    // A piece of another size is not done.
+    expect(sheet.at(line('1-1'), 1).value).toBe(false);
     const rows = sheet.values();
     const foot = rows.slice(rows.findIndex((row) => row[0] === KEPT_HEADING) + 1);
-    expect(foot.map((row) => [row[1], row[9], row[10]])).toEqual([['1-1', true, 'knot']]);
+    expect(foot.map((row) => [row[1], row[0], row[11]])).toEqual([['1-1', true, 'knot']]);
     // And back beside its piece when that is planned again.
     await fillCutList(store, plans.before);
-    expect([sheet.at(line('1-1'), 10).value, sheet.at(line('1-1'), 11).value]).toEqual([true, 'knot']);
+    expect([sheet.at(line('1-1'), 1).value, sheet.at(line('1-1'), 12).value]).toEqual([true, 'knot']);
     expect(textsOf('Cut list: Closet')).not.toContain(KEPT_HEADING);
   });
 });

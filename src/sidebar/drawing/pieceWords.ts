@@ -4,8 +4,8 @@ import type { FloorPiece } from '../../takeoff/result';
 import { lengthText } from '../../takeoff/text/lengthText';
 
 const KEPT: Readonly<Record<FloorPiece['keeps'], string>> = {
-  'left end': 'keep its left end',
-  'right end': 'keep its right end',
+  'left end': 'keep its left factory end',
+  'right end': 'keep its right factory end',
   'both ends': 'a whole plank',
   'no end': 'both ends cut',
 };
@@ -15,19 +15,21 @@ export function pieceWords(piece: FloorPiece, units: Units): string {
   return [`Piece ${piece.label}: ${sizeWords(piece, units)}.`, sourceWords(piece), ...piece.marks].join(' ');
 }
 
-/** `From plank 7, keep its left end. The rest goes to 4-1.` */
-export function sourceWords({ plankNumber, keeps, stripOf, rest }: FloorPiece): string {
-  const strip = stripOf === '' ? '' : `, the strip left of ${stripOf}`;
-  const source = `From plank ${plankNumber}${strip}, ${KEPT[keeps]}.`;
+/** `From plank 7, keep its left factory end. The rest: write 4-1 on it.` */
+export function sourceWords({ plankNumber, keeps, stripOf, offcutOf, rest }: FloorPiece): string {
+  const offcut = offcutOf === '' ? '' : `, the offcut of ${offcutOf}`;
+  const strip = stripOf === '' ? '' : `, the strip of ${stripOf}`;
+  const source = `From plank ${plankNumber}${offcut}${strip}, ${KEPT[keeps]}.`;
   return rest === '' ? source : `${source} The rest: ${rest}.`;
 }
 
-/** `45 1/2" long, 7 1/2" wide`, with both points or both ends where they differ. */
+/** `45 1/2" long, 7 1/2" wide`, with both edges or both ends where they differ. */
 export function sizeWords(piece: FloorPiece, units: Units): string {
   const show = (ticks: Ticks) => lengthText(ticks, units, 'piece');
   const { length, shortPoint, widthLeft, widthRight } = piece;
-  const short = shortPoint === 0 ? 'the other edge runs out' : `${show(shortPoint)} to the short`;
-  const long = shortPoint === length ? `${show(length)} long` : `${show(length)} to the long point, ${short}`;
+  const short = shortPoint === 0 ? 'the other edge runs out' : `${show(shortPoint)} along the shorter`;
+  const long =
+    shortPoint === length ? `${show(length)} long` : `${show(length)} along the longer edge (long point), ${short}`;
   const wide =
     widthLeft === widthRight
       ? `${show(widthLeft)} wide`

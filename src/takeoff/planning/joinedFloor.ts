@@ -46,7 +46,8 @@ export function drawAsOne(entries: readonly RoomEntry[]): {
     return { room: null, problems: result.faults.map((fault) => joinProblem(fault, rooms, joins)) };
   }
   const through = result.joined.passages.map(({ outline }) => middleOf(outline));
-  const joined = { ...joinedRoom(rooms, result.joined.room), through };
+  const areas = result.joined.rooms.map(({ outline }, i) => ({ name: rooms[i].entry.name, outline }));
+  const joined = { ...joinedRoom(rooms, result.joined.room), through, areas };
   if (joined.floor.length > 0) return withRows(joined);
   const { rules, units, name } = joined.read;
   const text = problems.inRoom(

@@ -1,7 +1,7 @@
 /** A room as read -> its outline and what of it gets floor. Or the problems of the room. */
 import { type Ticks, toTicks } from '../../geometry/length';
 import type { Point } from '../../geometry/point';
-import { boundsOf, type Region } from '../../geometry/polygon';
+import { boundsOf, type Outline, type Region } from '../../geometry/polygon';
 import { frameOf, regionToFrame } from '../../geometry/turn';
 import { degreesOf } from '../../layout/direction';
 import { gapForSpan } from '../../layout/expansion';
@@ -31,6 +31,8 @@ export interface DrawnRoom {
   readonly through: readonly Point[];
   /** Of a floor through several rooms: the room whose product and rules count, and the others, each as drawn alone. */
   readonly others?: { readonly first: DrawnRoom; readonly rest: readonly DrawnRoom[] };
+  /** Of a floor through several rooms: where each of them lies in it. */
+  readonly areas?: readonly { readonly name: string; readonly outline: Outline }[];
 }
 
 /** Reads and draws a room: an outline and what of it gets floor. */

@@ -1,14 +1,16 @@
 /** Planned floors -> the pieces of one of them for the person who lays it, and the planks for the person at the saw. */
 import type { KeptEnd, PlannedPiece } from '../../cutting/job';
-import type { BookedPiece, PlankBooking } from '../../cutting/plan/ledger';
-import type { Ticks, Units } from '../../geometry/length';
+import type { Ticks } from '../../geometry/length';
 import { type Region, signedAreaOf } from '../../geometry/polygon';
 import { jointsOf } from '../../layout/joints';
 import { isAngledEnd, type LaidPiece, piecesOf } from '../../layout/pieces';
 import type { PlannedFloors } from '../planning/planFloors';
 import type { FloorPiece, SawPiece, SawPlank } from '../result';
-import { lengthText } from '../text/lengthText';
+import { areasOf } from './areas';
 import { marksOf } from './marks';
+import { type PlankUse, plankUses } from './offcuts';
+import { namesFor } from './pieceNames';
+import { cutsInOrder, isStripAsItIs, type SawBench, shortRipMarks } from './sawOrder';
 
 /** How each kept end is told. */
 const KEEPS: Readonly<Record<KeptEnd, FloorPiece['keeps']>> = {
@@ -26,10 +28,22 @@ export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly 
   const planOf = (piece: LaidPiece) =>
     all.markedPlan.rows[firstRow + rowIndexOf(piece)].runs[piece.runNumber - 1][piece.pieceNumber - 1];
   const size = { ...read.product, markingStep: read.rules.markingStep };
-  const strips = stripSourcesOf(all, floorIndex);
-  const rests = restsOf(all, floorIndex);
-  return numbered(piecesOf(layout, jointPlaces(all, floorIndex), size)).map(({ piece, label }): FloorPiece => {
+  const uses = plankUses(all, floorIndex);
+  const laid = numbered(piecesOf(layout, jointPlaces(all, floorIndex), size));
+  const laidAs = new Map(laid.map(({ piece }) => [planOf(piece), piece]));
+  const areaOf = areasOf(all.floors[floorIndex]);
+  return laid.map(({ piece, label }): FloorPiece => {
     const planned = planOf(piece);
+    const use = uses.get(planned);
+    if (!use) throw new Error(`Internal: piece ${label} is cut from no plank.`);
+    const bench: SawBench = {
+      use,
+      stripWidth: stripWidthOf(use, laidAs, all),
+      plankLength: all.markedJob.plankLength,
+      step: read.rules.markingStep,
+      units: read.units,
+    };
+    const cuts = cutsInOrder(piece, planned.length, bench);
     return {
       label,
       rowNumber: piece.rowNumber,
@@ -41,19 +55,37 @@ export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly 
       widthRight: piece.widthRight,
       plankNumber: planned.plank + 1,
       keeps: keptOf(planned, piece, read.rules.markingStep),
-      stripOf: planned.isStrip ? (strips.get(planned) ?? '') : '',
-      cuts: piece.cuts,
+      stripOf: use.stripOf,
+      offcutOf: use.offcutOf,
+      mayGrow: use.mayGrow,
+      room: areaOf(piece),
+      cuts,
       polygon: outerOf(piece.inRoom),
       holes: piece.inRoom.filter((outline) => outline !== outerOf(piece.inRoom)),
-      marks: marksOf(piece, layout.rows[rowIndexOf(piece)], {
-        layout,
-        startEdge: part === 'whole' ? 'tongue' : 'groove',
-        step: read.rules.markingStep,
-        units: read.units,
-      }),
-      rest: rests.get(planned) ?? '',
+      marks: [
+        ...shortRipMarks(cuts, planned.length, bench),
+        ...marksOf(piece, layout.rows[rowIndexOf(piece)], {
+          layout,
+          startEdge: part === 'whole' ? 'tongue' : 'groove',
+          step: read.rules.markingStep,
+          units: read.units,
+          strip: use.stripOf === '' ? null : isStripAsItIs(piece, bench) ? 'as it is' : 'wider',
+        }),
+      ],
+      rest: use.rest,
     };
   });
+}
+
+/** Width of the strip that ripping a straight piece of this floor leaves; null where there is none, or not of one width. */
+function stripWidthOf(
+  { stripSource }: PlankUse,
+  laidAs: ReadonlyMap<PlannedPiece, LaidPiece>,
+  { markedJob }: PlannedFloors,
+): Ticks | null {
+  const source = stripSource && laidAs.get(stripSource);
+  if (!source || source.widthLeft !== source.widthRight || source.slants.length > 0) return null;
+  return markedJob.plankWidth - source.widthLeft - markedJob.kerf;
 }
 
 /** As marked: the steps that the piece is cut shorter come off both edges. Under a step the edge runs out to a point. */
@@ -82,6 +114,7 @@ export function sawPlanksOf(
   own: readonly FloorPiece[],
 ): readonly SawPlank[] {
   const nameOf = namesFor(planned, indices[0]);
+  const uses = plankUses(planned, indices[0]);
   const ownKept = new Map(own.map(({ label, keeps }) => [label, keeps]));
   const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[indices[indices.length - 1] + 1]];
   return planned.ledger.planks
@@ -93,7 +126,8 @@ export function sawPlanksOf(
         const name = nameOf(piece);
         // A plank with an angled end gives nothing else, so it is never one that another room shares.
         const keeps = (name.room === '' ? ownKept.get(name.label) : undefined) ?? KEEPS[piece.from];
-        return { ...name, length: piece.length, keeps };
+        const use = uses.get(planned.markedPlan.rows[piece.rowIndex].runs[piece.runIndex][piece.pieceIndex]);
+        return { ...name, length: piece.length, keeps, stripOf: use?.stripOf ?? '', rest: use?.rest ?? '' };
       }),
       leftOver: booking.leftOver,
     }));
@@ -121,72 +155,6 @@ function numbered(pieces: readonly LaidPiece[]): readonly { readonly piece: Laid
     row = piece.rowNumber;
     return { piece, label: `${row}-${place}` };
   });
-}
-
-/** A piece of the plan as one of its floors calls it: its label, and its room where that is another one. */
-interface PieceName {
-  /** '' for a piece of the floor itself. */
-  readonly room: string;
-  readonly label: string;
-}
-
-type NameOf = (place: Pick<BookedPiece, 'rowIndex' | 'runIndex' | 'pieceIndex'>) => PieceName;
-
-/** How a floor calls the piece at a place of the job. Both sides of a middle line are one room. */
-function namesFor({ floors, firstRows, markedPlan }: PlannedFloors, ownIndex: number): NameOf {
-  return ({ rowIndex, runIndex, pieceIndex }) => {
-    const floorIndex = firstRows.findIndex((_, i) => rowIndex < firstRows[i + 1]);
-    const before = markedPlan.rows[rowIndex].runs.slice(0, runIndex).reduce((sum, run) => sum + run.length, 0);
-    const { layout, read } = floors[floorIndex];
-    const { rowNumber } = layout.rows[rowIndex - firstRows[floorIndex]];
-    const room = read.name === floors[ownIndex].read.name ? '' : read.name;
-    return { room, label: `${rowNumber}-${before + pieceIndex + 1}` };
-  };
-}
-
-/** `4-1`, or `Hall 4-1` for a piece of another room. */
-function labelsFor(planned: PlannedFloors, ownIndex: number): (...place: Parameters<NameOf>) => string {
-  const nameOf = namesFor(planned, ownIndex);
-  return (place) => {
-    const { room, label } = nameOf(place);
-    return room === '' ? label : `${room} ${label}`;
-  };
-}
-
-/** For each strip piece the label of the first-row piece whose strip it is. */
-function stripSourcesOf(planned: PlannedFloors, ownIndex: number): ReadonlyMap<PlannedPiece, string> {
-  const labelOf = labelsFor(planned, ownIndex);
-  const sources = new Map<PlannedPiece, string>();
-  for (const { source, rowIndex, runIndex, pieceIndex } of planned.ledger.planks.flatMap(({ strips }) => strips)) {
-    const strip = planned.markedPlan.rows[rowIndex].runs[runIndex][pieceIndex];
-    if (source) sources.set(strip, labelOf(source));
-  }
-  return sources;
-}
-
-/** Where the rest of the plank goes once a piece is cut off it, in words. */
-function restsOf(planned: PlannedFloors, ownIndex: number): ReadonlyMap<PlannedPiece, string> {
-  const { units, rules } = planned.floors[ownIndex].read;
-  const labelOf = labelsFor(planned, ownIndex);
-  const rests = new Map<PlannedPiece, string>();
-  for (const booking of planned.ledger.planks) {
-    booking.pieces.forEach((booked, i) => {
-      const { rowIndex, runIndex, pieceIndex } = booked;
-      const next = booking.pieces[i + 1];
-      const left = next ? `to ${labelOf(next)}` : wasteText(booking, units, rules.markingStep);
-      const ripped = booking.strips.filter(({ source }) => source === booked);
-      const parts = [left, ...ripped.map((strip) => `strip to ${labelOf(strip)}`)];
-      rests.set(
-        planned.markedPlan.rows[rowIndex].runs[runIndex][pieceIndex],
-        parts.filter((part) => part !== '').join(', '),
-      );
-    });
-  }
-  return rests;
-}
-
-function wasteText({ leftOver }: PlankBooking, units: Units, step: Ticks): string {
-  return leftOver < step ? '' : `waste ${lengthText(leftOver, units, 'piece')}`;
 }
 
 /** The outline round all of a piece; the others are holes in it, or parts that a cut-out divides off. */

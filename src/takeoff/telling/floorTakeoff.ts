@@ -12,6 +12,7 @@ import type { LaidFloor } from '../planning/ways';
 import type { FloorPiece, FloorRow, SawPlank, Summary, Takeoff, WayLine } from '../result';
 import { floorPiecesOf, sawPlanksOf } from './cutList';
 import { notesOf } from './notes';
+import { waitingAfterRows } from './offcuts';
 import { proofOf } from './proof';
 
 /**
@@ -40,7 +41,7 @@ export function floorTakeoffOf(
     doorways: room.doorways.map(({ doorwayNumber, from, to, floor }) => ({ doorwayNumber, from, to, floor })),
     floor: floors.flatMap(({ floor }) => floor),
     rowAngle: layout.frame.degrees,
-    rows: floors.flatMap((laid) => laid.layout.rows.map((row) => floorRowOf(row, laid))),
+    rows: indices.flatMap((i) => floorRowsOf(planned, i)),
     pieces,
     planks,
     plan: planned.plan,
@@ -50,7 +51,13 @@ export function floorTakeoffOf(
   };
 }
 
-function floorRowOf(row: Row, { layout, part }: LaidFloor): FloorRow {
+function floorRowsOf(planned: PlannedFloors<LaidFloor>, floorIndex: number): readonly FloorRow[] {
+  const laid = planned.floors[floorIndex];
+  const waiting = waitingAfterRows(planned, floorIndex);
+  return laid.layout.rows.map((row, i) => floorRowOf(row, laid, waiting[planned.firstRows[floorIndex] + i]));
+}
+
+function floorRowOf(row: Row, { layout, part }: LaidFloor, waiting: FloorRow['waiting']): FloorRow {
   const x0 = Math.min(...row.runs.map((run) => run.x0));
   const x1 = Math.max(...row.runs.map((run) => run.x1));
   const band: readonly Point[] = [
@@ -61,7 +68,8 @@ function floorRowOf(row: Row, { layout, part }: LaidFloor): FloorRow {
   ];
   const [polygon] = regionToRoom(layout.frame, [band]);
   const isReversed = part === 'behind';
-  return { rowNumber: row.rowNumber, width: row.width, narrowest: row.narrowest.width, isReversed, polygon };
+  const { rowNumber, width, narrowest } = row;
+  return { rowNumber, width, narrowest: narrowest.width, isReversed, waiting, polygon };
 }
 
 function summaryOf(

@@ -43,11 +43,15 @@ interface Laid {
   /** What differs by less is not marked. */
   readonly step: Ticks;
   readonly units: Units;
+  /** Whether it is the strip of another piece, and that is as wide as it must be; null or left out for no strip. */
+  readonly strip?: 'as it is' | 'wider' | null;
 }
 
 type Show = (length: Ticks) => string;
 
-function ripMarks(piece: LaidPiece, row: Row, { layout, startEdge, step }: Laid, show: Show): readonly string[] {
+function ripMarks(piece: LaidPiece, row: Row, laid: Laid, show: Show): readonly string[] {
+  const { layout, startEdge, step, strip } = laid;
+  if (strip === 'as it is') return [];
   const farEdge = startEdge === 'tongue' ? 'groove' : 'tongue';
   const { y0, y1 } = boundsOf(piece.shape);
   // Against the start wall planks are measured back from their far edge, elsewhere up from their start edge.
@@ -59,6 +63,9 @@ function ripMarks(piece: LaidPiece, row: Row, { layout, startEdge, step }: Laid,
   ];
   const ripped = off.filter(([, , taken]) => taken >= step);
   if (ripped.length === 0 || (ripped.length === 1 && isLoneTaper(piece, ripped[0][0]))) return [];
+  // How much comes off a strip depends on how the piece before it was ripped; its other edge is the one that was sawn.
+  if (strip && ripped.every(([edge]) => edge === 'far'))
+    return [`Rip the strip to ${show(y1 - y0)} wide, off its sawn edge (far edge).`];
   const edges = ripped.map(([edge, lock, taken]) => `${show(taken)} off the ${edge} edge (${lock})`);
   return [`Rip to ${show(y1 - y0)} wide: ${edges.join(', ')}.`];
 }
@@ -81,18 +88,18 @@ function slantMark({ kind, end, edge, along, across, degreesOffSquare }: Slant, 
   if (kind === 'corner')
     return `Cut off the ${end} corner at the ${edge} edge: ${show(along)} along, ${show(across)} across.`;
   const other = edge === 'start' ? 'far' : 'start';
-  return `Angle the ${end} end, ${angle}: long point at the ${other} edge, ${show(along)} shorter at the ${edge} edge.`;
+  return `Angle the ${end} end, ${angle}: the longer edge (long point) is the ${other} edge, the ${edge} edge is ${show(along)} shorter.`;
 }
 
 function notchMark(notch: Notch, piece: LaidPiece, { step, units }: Laid, show: Show): string {
   const { end, edge, opensTo, isSquare, round } = notch;
   const isAtEnd = notch.fromEnd < step;
   const edgeOrEnd = opensTo === 'edge' ? `${edge} edge` : `${end} end`;
-  if (round) return roundMark(round, opensTo === 'nothing' ? 'hole' : `notch in the ${edgeOrEnd}`, piece, show);
+  if (round) return roundMark(round, opensTo === 'nothing' ? 'hole' : `notch in the ${edgeOrEnd}`, piece, units);
   if (!isSquare) {
     const side = opensTo === 'edge' && isAtEnd && !notch.isFromCorner ? `${end} end` : edgeOrEnd;
     const place = opensTo === 'nothing' ? 'Hole' : `Notch in the ${side}`;
-    return `${place}, corners told from the left end and from the start edge: ${cornersText(notch.outline, units, show)}.`;
+    return `${place}, see its drawing in the sidebar, or join these corners, each from the left end and from the start edge: ${cornersText(notch.outline, units, show)}.`;
   }
   const size = `${show(notch.length)} along by ${show(notch.depth)} across`;
   const fromEdge = `${show(notch.fromEdge)} from the ${edge} edge`;
@@ -121,7 +128,8 @@ function turningPointsOf(outline: Outline): Outline {
   return straight < 0 || outline.length <= 3 ? outline : turningPointsOf(outline.filter((_, i) => i !== straight));
 }
 
-function roundMark({ centre, diameter }: Circle, what: string, piece: LaidPiece, show: Show): string {
+function roundMark({ centre, diameter }: Circle, what: string, piece: LaidPiece, units: Units): string {
+  const show = (length: Ticks) => lengthText(length, units, 'piece');
   const { y0, y1 } = boundsOf(piece.shape);
   const nearer = (low: string, high: string, fromLow: Ticks, size: Ticks) => {
     const [name, distance] = 2 * fromLow <= size ? [low, fromLow] : [high, size - fromLow];
@@ -129,7 +137,7 @@ function roundMark({ centre, diameter }: Circle, what: string, piece: LaidPiece,
   };
   const fromEnd = nearer('left end', 'right end', centre.x, piece.length);
   const fromEdge = nearer('start edge', 'far edge', centre.y, y1 - y0);
-  const mark = `Round ${what}, ${show(diameter)} across: centre ${fromEnd}, ${fromEdge}.`;
+  const mark = `Round ${what}, ${show(diameter)} across: ${units === 'us' ? 'center' : 'centre'} ${fromEnd}, ${fromEdge}.`;
   if (what !== 'hole') return mark;
   return `${mark} Cut the plank across through the middle of the hole to get it round a standing pipe.`;
 }

@@ -57,8 +57,8 @@ describe('the numbers', () => {
     expect(lines.get('First row')).toBe('5"|wide');
     expect(lines.get('Last row')).toBe('2"|wide');
     expect(lines.get('Shortest piece')).toBe('21 7/8"|');
-    expect(lines.get('Tightest stagger')).toBe('10 1/8"|');
-    expect(lines.get('Area + 10 % would order')).toBe('2 boxes|the same');
+    expect(lines.get('Closest end joints')).toBe('10 1/8"|');
+    expect(lines.get('Usual rule (area + 10 %)')).toBe('2 boxes|the same');
     // 60 in by 17 in is 1020 square inches, 7.083 square feet.
     expect(lines.get('Floor inside the gap')).toBe('7.1 sq ft|');
   });
@@ -66,14 +66,14 @@ describe('the numbers', () => {
   test('say when the percentage rule would have left the floor short', () => {
     const { summary } = smallTakeoff;
     const counted = { ...smallTakeoff, summary: { ...summary, boxCount: null, tenPercentBoxes: null } };
-    expect(numberLines(counted).find(({ name }) => name.startsWith('Area'))).toMatchObject({
+    expect(numberLines(counted).find(({ name }) => name.startsWith('Usual rule'))).toMatchObject({
       remark: '2 planks short',
     });
   });
 
   test('of a piece say its size, its plank and where the rest goes', () => {
     expect(pieceWords(smallTakeoff.pieces[1], 'us')).toBe(
-      'Piece 1-2: 24" long, 5" wide. From plank 2, keep its left end. The rest: to 2-1.',
+      'Piece 1-2: 24" long, 5" wide. From plank 2, keep its left factory end. The rest: write 2-1 on it.',
     );
   });
 });

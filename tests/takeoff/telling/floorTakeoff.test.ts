@@ -52,7 +52,7 @@ test('cuts of a floor among others count its shortened strips too', () => {
       const source = pieces.find((piece) => piece.label === strip.stripOf);
       expect(source).toMatchObject({ rowNumber: 1, plankNumber: strip.plankNumber });
       expect([strip.keeps, 'both ends']).toContain(source?.keeps);
-      expect(source?.rest).toContain(`strip to ${strip.label}`);
+      expect(source?.rest).toContain(`write ${strip.label} on the strip`);
     }
     expect(summary.cutCount).toBe(crosscutsOf(pieces));
   }

@@ -36,19 +36,19 @@ test('an end with two slants: each from the corner of the rectangle', () => {
   expect(told(mm([0, 0], [1284, 0], [1278, 50], [994, 192], [0, 192]))).toEqual([
     MARK_FIRST,
     'Cut off the right corner at the far edge: 290 mm along, 145 mm across.',
-    'Angle the right end, 6.8° off square: long point at the start edge, 23 mm shorter at the far edge.',
+    'Angle the right end, 6.8° off square: the longer edge (long point) is the start edge, the far edge is 23 mm shorter.',
   ]);
 });
 
 test('an angled corner and then a square step: the corners of what is missing, not a notch in the whole edge', () => {
   expect(told(mm([0, 0], [1220, 0], [1043, 177], [1043, 192], [0, 192]))).toEqual([
-    'Notch in the right end, corners told from the left end and from the start edge: 1: 1043 mm, 177 mm; 2: 1220 mm, 0 mm; 3: 1220 mm, 192 mm; 4: 1043 mm, 192 mm.',
+    'Notch in the right end, see its drawing in the sidebar, or join these corners, each from the left end and from the start edge: 1: 1043 mm, 177 mm; 2: 1220 mm, 0 mm; 3: 1220 mm, 192 mm; 4: 1043 mm, 192 mm.',
   ]);
 });
 
 test('a V-shaped end is told by its points', () => {
   expect(told(mm([0, 0], [1000, 0], [900, 90], [1000, 192], [0, 192]))).toEqual([
-    'Notch in the right end, corners told from the left end and from the start edge: 1: 900 mm, 90 mm; 2: 1000 mm, 0 mm; 3: 1000 mm, 192 mm.',
+    'Notch in the right end, see its drawing in the sidebar, or join these corners, each from the left end and from the start edge: 1: 900 mm, 90 mm; 2: 1000 mm, 0 mm; 3: 1000 mm, 192 mm.',
   ]);
 });
 
@@ -56,7 +56,7 @@ test('a notch in the short edge is measured from the corner which that edge has'
   // The right end is 192 shorter at the start edge: its corner is at 808. The notch ends at 614, 194 from there.
   expect(told(mm([0, 0], [494, 0], [494, 12], [614, 12], [614, 0], [808, 0], [1000, 192], [0, 192]))).toEqual([
     MARK_FIRST,
-    'Angle the right end, 45° off square: long point at the far edge, 192 mm shorter at the start edge.',
+    'Angle the right end, 45° off square: the longer edge (long point) is the far edge, the start edge is 192 mm shorter.',
     'Notch in the start edge, 120 mm along by 12 mm across: 194 mm from the right end of that edge.',
   ]);
 });
@@ -127,7 +127,7 @@ test('a notch at an angled end is marked to the end of the rectangle', () => {
   // The right end is 64 mm shorter at the far edge; the notch takes 50 mm more of that edge, 24 deep.
   expect(told(mm([0, 0], [1000, 0], [944, 168], [886, 168], [886, 192], [0, 192]))).toEqual([
     MARK_FIRST,
-    'Angle the right end, 18.4° off square: long point at the start edge, 64 mm shorter at the far edge.',
+    'Angle the right end, 18.4° off square: the longer edge (long point) is the start edge, the far edge is 64 mm shorter.',
     'Notch in the far edge, 114 mm along by 24 mm across: at the right end.',
   ]);
 });
@@ -136,7 +136,7 @@ test('a notch that ends at the corner of the short edge is told from that corner
   // The corner of the start edge is at 808; half a millimetre of the edge is left between it and the notch.
   expect(told(mm([0, 0], [687.5, 0], [687.5, 12], [807.5, 12], [807.5, 0], [808, 0], [1000, 192], [0, 192]))).toEqual([
     MARK_FIRST,
-    'Angle the right end, 45° off square: long point at the far edge, 192 mm shorter at the start edge.',
+    'Angle the right end, 45° off square: the longer edge (long point) is the far edge, the start edge is 192 mm shorter.',
     'Notch in the start edge, 120 mm along by 12 mm across: at the right end of that edge.',
   ]);
 });

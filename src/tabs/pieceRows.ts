@@ -1,0 +1,208 @@
+/** The two lists of a cut list: a line a piece in laying order, and the same cuts by plank for the person at the saw. */
+import type { Ticks } from '../geometry/length';
+import type { CutKind, FloorPiece, SawPiece, SawPlank, Takeoff } from '../takeoff/result';
+import { lengthText } from '../takeoff/text/lengthText';
+import {
+  BAND,
+  blankCell,
+  type Cell,
+  HEADED,
+  lookWith,
+  numberCell,
+  ownedCell,
+  TITLE,
+  textCell,
+  tickCell,
+} from './block';
+import { CUT_HEADINGS, type KeptMarks, LAY_HEADINGS, markKey } from './keptMarks';
+
+type Row = readonly Cell[];
+
+const CENTRED = lookWith({ align: 'center' });
+const LABEL = lookWith({ bold: true, align: 'center' });
+const WRAPPED = lookWith({ wrap: true });
+/** Cuts and rests in one line of a narrow column. */
+const SMALL = lookWith({ wrap: true, size: 9 });
+
+/** Which factory end to keep, short enough for a narrow column. */
+export const KEPT_WORDS: Readonly<Record<FloorPiece['keeps'], string>> = {
+  'left end': 'left',
+  'right end': 'right',
+  'both ends': 'whole',
+  'no end': 'none',
+};
+
+const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth'];
+
+/** The line of headings, then a line a piece. */
+export function layingRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
+  const { pieces, rows } = takeoff;
+  const waiting = new Map(rows.map((row) => [row.rowNumber, row.waiting]));
+  const lines = pieces.map((piece, i) => {
+    const isRowLaid = pieces[i + 1]?.rowNumber !== piece.rowNumber;
+    const told = isRowLaid ? waitingText(waiting.get(piece.rowNumber) ?? []) : '';
+    return layingRow(piece, told, takeoff, kept);
+  });
+  return [headingRow(LAY_HEADINGS, takeoff), ...lines];
+}
+
+function waitingText(labels: readonly string[]): string {
+  return labels.length === 0 ? 'none' : labels.join(', ');
+}
+
+function layingRow(piece: FloorPiece, waiting: string, takeoff: Takeoff, kept: KeptMarks): Row {
+  const size = sizeOf(piece, takeoff.units);
+  const mark = kept.get(markKey('lay', piece.label, size.length, size.width));
+  const cells = [
+    tickCell(mark?.ticked ?? false, CENTRED),
+    textCell(piece.label, LABEL),
+    textCell(size.length, WRAPPED),
+    textCell(KEPT_WORDS[piece.keeps], CENTRED),
+    textCell(sawCuts(piece.cuts), SMALL),
+    textCell(piece.rest, SMALL),
+    textCell(size.width, WRAPPED),
+    textCell(sourceText(piece), SMALL),
+    textCell(growthText(piece, takeoff), WRAPPED),
+    textCell(piece.marks.join(' '), SMALL),
+    textCell(waiting, WRAPPED),
+    textCell(piece.room, WRAPPED),
+    ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
+  ];
+  return banded(ofRooms(cells, takeoff), piece.rowNumber % 2 === 0);
+}
+
+function headingRow(headings: readonly string[], takeoff: Takeoff): Row {
+  return ofRooms(
+    headings.map((heading) => textCell(heading, lookWith({ wrap: true, size: 7 }, HEADED))),
+    takeoff,
+  );
+}
+
+/** Without the column of rooms where there is one room. */
+function ofRooms(cells: Row, { rooms }: Takeoff): Row {
+  const roomColumn = LAY_HEADINGS.indexOf('Room');
+  return rooms.length > 1 ? cells : cells.filter((_, column) => column !== roomColumn);
+}
+
+/** `7`, `7: offcut of 3-4`, `1: strip of 1-1`. */
+function sourceText({ plankNumber, offcutOf, stripOf }: FloorPiece): string {
+  if (stripOf !== '') return `${plankNumber}: strip of ${stripOf}`;
+  return offcutOf === '' ? `${plankNumber}` : `${plankNumber}: offcut of ${offcutOf}`;
+}
+
+function growthText({ mayGrow }: FloorPiece, { units }: Takeoff): string {
+  if (mayGrow === null) return '';
+  return mayGrow > 0 ? lengthText(mayGrow, units, 'piece') : 'none';
+}
+
+function sizeOf(piece: FloorPiece, units: Takeoff['units']): { readonly length: string; readonly width: string } {
+  const shown = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const { length, shortPoint, widthLeft, widthRight } = piece;
+  const short = shortPoint === 0 ? 'the other edge runs out' : `${shown(shortPoint)} shorter edge`;
+  return {
+    length: length === shortPoint ? shown(length) : `${shown(length)} longer edge, ${short}`,
+    width: widthLeft === widthRight ? shown(widthLeft) : `${shown(widthLeft)} left, ${shown(widthRight)} right`,
+  };
+}
+
+/** `crosscut, then rip`: cuts in their order. */
+export function sawCuts(cuts: readonly CutKind[]): string {
+  return cuts.length > 0 ? cuts.join(', then ') : 'none';
+}
+
+/** The planks that meet the saw, a line a cut; those laid as they come are counted. */
+export function sawRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
+  const pieces = new Map(takeoff.pieces.map((piece) => [piece.label, piece]));
+  const list: SawList = { takeoff, pieces, kept };
+  const cut = takeoff.planks.filter(
+    (plank) => plank.pieces.length > 1 || ownPiece(plank, plank.pieces[0], list).cuts.length > 0,
+  );
+  const rows = cut.flatMap((plank, i) =>
+    plank.pieces.map((piece) => {
+      const row = piece.room === '' ? sawRow(plank, piece, list) : otherRoomRow(plank, piece, list);
+      return banded(ofRooms(row, takeoff), i % 2 === 1);
+    }),
+  );
+  const whole = takeoff.planks.length - cut.length;
+  const wholeRow =
+    whole > 0 ? [[textCell(`${whole === 1 ? '1 plank' : `${whole} planks`} laid whole, without a cut.`)]] : [];
+  return [
+    [textCell('The same cuts by plank, for the saw', TITLE)],
+    headingRow(CUT_HEADINGS, takeoff),
+    ...rows,
+    ...wholeRow,
+  ];
+}
+
+interface SawList {
+  readonly takeoff: Takeoff;
+  readonly pieces: ReadonlyMap<string, FloorPiece>;
+  readonly kept: KeptMarks;
+}
+
+function ownPiece({ plankNumber }: SawPlank, { label }: SawPiece, { pieces }: SawList): FloorPiece {
+  const piece = pieces.get(label);
+  if (piece) return piece;
+  throw new Error(`Internal: plank ${plankNumber} gives a piece ${label} that the floor does not have.`);
+}
+
+function sawRow(plank: SawPlank, cut: SawPiece, list: SawList): Row {
+  const piece = ownPiece(plank, cut, list);
+  const size = sizeOf(piece, list.takeoff.units);
+  const mark = list.kept.get(markKey('saw', piece.label, size.length, size.width));
+  return [
+    tickCell(mark?.ticked ?? false, CENTRED),
+    textCell(piece.label, LABEL),
+    textCell(size.length, WRAPPED),
+    textCell(KEPT_WORDS[cut.keeps], CENTRED),
+    textCell(sawCuts(piece.cuts), SMALL),
+    textCell(restText(plank, cut), SMALL),
+    textCell(size.width, WRAPPED),
+    numberCell(plank.plankNumber, '0', lookWith({ align: 'left' })),
+    textCell(cutText(plank, cut), SMALL),
+    textCell(piece.marks.join(' '), SMALL),
+    blankCell(),
+    blankCell(),
+    ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
+  ];
+}
+
+/** What a shared plank gives another room: marked and ticked in that room's list alone, so that it is cut once. */
+function otherRoomRow(plank: SawPlank, cut: SawPiece, list: SawList): Row {
+  const { room, label, length } = cut;
+  const name = `for ${room} ${label}`;
+  const size = lengthText(length, list.takeoff.units, 'piece');
+  return [
+    blankCell(),
+    textCell(name, lookWith({ align: 'center', wrap: true })),
+    textCell(size, WRAPPED),
+    textCell(KEPT_WORDS[cut.keeps], CENTRED),
+    blankCell(),
+    textCell(restText(plank, cut), SMALL),
+    blankCell(),
+    numberCell(plank.plankNumber, '0', lookWith({ align: 'left' })),
+    textCell(cutText(plank, cut), SMALL),
+    textCell(`See the cut list of ${room}.`, WRAPPED),
+    blankCell(),
+    blankCell(),
+    ownedCell(textCell(list.kept.get(markKey('saw', name, size, ''))?.notes ?? '', WRAPPED), 'person'),
+  ];
+}
+
+/** `second cut` of its plank, or `strip of 1-1`. */
+function cutText({ pieces }: SawPlank, cut: SawPiece): string {
+  if (cut.stripOf !== '') return `strip of ${cut.stripOf}`;
+  const order = pieces.filter(({ stripOf }) => stripOf === '').indexOf(cut);
+  return `${ORDINALS[order] ?? `${order + 1}th`} cut`;
+}
+
+/** As in the list for laying; after the last cut it also says when nothing is left. */
+function restText({ pieces }: SawPlank, cut: SawPiece): string {
+  if (cut.rest !== '' || cut.stripOf !== '') return cut.rest;
+  return pieces.length > 1 ? 'nothing left' : '';
+}
+
+function banded(cells: Row, isBand: boolean): Row {
+  if (!isBand) return cells;
+  return cells.map((cell) => ({ ...cell, look: { ...cell.look, background: BAND } }));
+}
