@@ -75,6 +75,7 @@ function shapeOf(shape: Fields, report: Report): ShapeEntry | null {
     case 'rectangles':
       return { kind, rectangles: listAt(RECTANGLES_FIELDS, shape.rectangles, report) };
     default:
+      kind satisfies never;
       return null;
   }
 }

@@ -50,7 +50,7 @@ describe('a job as typed', () => {
   ] as const)('a price for %s without its size is told: it would be left out of the order', (at, key, label) => {
     const [problem, ...more] = problemsOf({ [at]: { ...BLANK[at], price: 12 } });
     expect(problem).toMatch(
-      new RegExp(`^${at}\\.${key} \\| ${label} is blank, so this is not ordered though it has a price\\.`),
+      new RegExp(`^${at}\\.${key} \\| ${label} is blank, so this is not ordered although it has a price\\.`),
     );
     expect(more).toEqual([]);
   });
@@ -148,7 +148,10 @@ describe('a job as typed', () => {
       { transitions: [{ ...blankItem('transitions'), stockLength: 0.1 }] },
       'transitions.0.stockLength | Bar 1, Length: 1 3/16" is not a length of trim',
     ],
-    [{ labour: [{ ...blankItem('labour'), work: 'Laying' }] }, 'labour.0.by | Laying: what the rate is for is blank.'],
+    [
+      { labour: [{ ...blankItem('labour'), work: 'Laying' }] },
+      'labour.0.by | Laying: it does not say what the rate is for.',
+    ],
     [
       { schedule: { ...BLANK.schedule, startDate: '12/5' } },
       'schedule.startDate | Dates, Start: "12/5" is not a date.',
