@@ -1,6 +1,6 @@
 /**
- * What came from the sidebar or from cells, checked to be a room entry: every field there, each of a kind that can
- * stand there. Whether a length can be read is not asked here; `readRoom` does that.
+ * Checks that something from the sidebar or from cells is a room entry: every field is there, and of a kind that may be
+ * in it. Whether a length can be read is not asked here; `readRoom` does that.
  */
 import type { EntryOf, RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
 import {

@@ -1,5 +1,5 @@
 /**
- * Work that is done: pieces a person has ticked. A room with ticks is not planned again, and its list is not given up for
+ * Finished work: pieces a person has ticked. A room with ticks is not planned again, and its list is not replaced by
  * another, unless the person says so. Every filling asks here.
  */
 import { CUT_LIST_MARK, cutListBlock, cutListMark } from './cutList';

@@ -1,6 +1,6 @@
 /**
  * Which plan a tab is of. Lists of rooms that are cut from the same planks are of one plan, and so are the list and the
- * drawing of a floor; when one of them is planned anew, the others say that they no longer hold.
+ * drawing of a floor; when one of them is planned again, the others say that they no longer hold.
  */
 import type { Takeoff } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';

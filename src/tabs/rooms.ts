@@ -1,6 +1,6 @@
 /**
- * The `Rooms` tab: one column a room, one line a field, everything as it was typed. A person may change any cell, add
- * lines of their own, and open the room again. A room that cannot be read is told, and kept as it stands.
+ * The `Rooms` tab: one column per room, one line per field, everything as it was typed. A person may change any cell, add
+ * lines of their own, and open the room again. A room that cannot be read is reported, and kept as it is.
  */
 import type { RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
 import { ENTRY_SECTIONS, type EntrySection, ROOM_LABEL } from '../takeoff/entryFields';

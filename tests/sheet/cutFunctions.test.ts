@@ -1,4 +1,7 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { RULES } from '../../src/layout/rules';
 import { PLANK_COUNT, PLANK_CUTS, PLANK_OFFCUTS } from '../../src/sheet/functions';
 import { refusalOf } from '../support/refusal';
 
@@ -266,5 +269,15 @@ describe('PLANK_CUTS', () => {
     expect(refusalOf(() => PLANK_CUTS(12, 10, 47.25, 7.5, [['lay direction', 'sideways']]))).toMatch(
       /lay direction: "sideways" is not a lay direction/,
     );
+  });
+});
+
+describe('a rule that may stand in a range', () => {
+  const source = readFileSync(join(import.meta.dirname, '../../src/sheet/cutFunctions.ts'), 'utf8');
+  const helps = [...source.matchAll(/@param \{range\} \[rules\] .*/g)].map(([line]) => line).join('\n');
+  const names = RULES.flatMap((rule) => ('inRange' in rule ? [rule.inRange] : []));
+
+  test.each(names)('%s is named in the help of the functions that take rules', (name) => {
+    expect(helps).toContain(name);
   });
 });

@@ -1,7 +1,7 @@
 /**
  * Every sentence a person can be shown when something typed cannot be used: what, where, found, wanted. `where` is
  * the name of the field or argument, with the row where it has several (`Wall 4`, `runs, row 3`); `found` is what
- * stands there, as typed.
+ * is there, as typed.
  */
 import type { Units } from '../../geometry/length';
 import type { AreaFault } from '../text/areaText';

@@ -1,4 +1,4 @@
-/** What was typed in a room that is laid as one floor with others, and does not count: in words. */
+/** In words: what was typed in a room but is not used, because the room is laid as one floor with others. */
 import type { Ticks } from '../../geometry/length';
 import { type CountRuleKey, type LengthRuleKey, RULES } from '../../layout/rules';
 import type { RulesEntry, Typed } from '../entry';

@@ -1,4 +1,4 @@
-/** What a person should know about a floor though it can be laid: sentences. */
+/** Sentences about a floor that can be laid, but of which a person should know something. */
 import type { BrokenRule } from '../../cutting/job';
 import { mmOf, type Ticks, type Units } from '../../geometry/length';
 import { overlongFloorsOf } from '../../layout/expansion';
