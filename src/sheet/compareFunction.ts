@@ -68,7 +68,7 @@ function rowsToPlan(rooms: readonly Rectangle[], products: readonly (Product | R
   return products.reduce((sum, product) => sum + ('problem' in product ? 0 : Math.ceil(depth / product.plankWidth)), 0);
 }
 
-/** Rectangles, a room a cell of the ranges; a blank row is no room. */
+/** One rectangle per row of the ranges; a blank row is not a room. */
 function rectanglesIn(length: unknown, width: unknown, units: Units): readonly Rectangle[] {
   const table = {
     length: { given: length, read: withTyped(lengthAbove0('room')) },

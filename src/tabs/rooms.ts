@@ -50,7 +50,7 @@ const BLANK_WALL = '(blank)';
 const AS_BLANK_WALL = /^\(+blank\)+$/;
 const GUIDE = 'Every room as it was typed. Change a cell, then open the room again in the sidebar and fill its tabs.';
 
-/** The tab of these rooms, a column each, in this order. */
+/** The tab of these rooms, one column each, in this order. */
 export function roomsBlock(columns: readonly RoomColumn[]): TabBlock {
   const labels = labelsInOrder(columns.flatMap((column) => [...column.keys()]));
   const lines = labels.map((label): Cell[] => {

@@ -127,7 +127,7 @@ describe('What is wrong with a job is said in words', () => {
     [
       'rooms mixed',
       { ...ROOM, rows: [0, 1, 0].map((room) => ({ room, runs: [{ x: 0, R: 9 }] })) },
-      'has rows of room 0 apart',
+      'has other rows between those of room 0',
     ],
     ['a field in a small letter', without('T', { t: 50 }), 'has no field "t"; the nearest is "T"'],
     ['a field mistyped', without('twins', { twin: [[0, 2]] }), 'has no field "twin"; the nearest is "twins"'],
