@@ -182,7 +182,7 @@ describe('Arguments', () => {
     ['an option without its value', ['--cases', '--out', 'b.json'], '--cases needs the file of jobs to plan'],
     ['a last option without its value', ['--cases', 'a.json', '--out'], '--out needs the file to write the plans to'],
     ['an unknown option', ['--case', 'a.json'], 'There is no option "--case"'],
-    ['an option twice', ['--out', 'a', '--out', 'b'], '--out stands twice'],
+    ['an option twice', ['--out', 'a', '--out', 'b'], '--out is given twice'],
     ['an effort of none', ['--cases', 'a', '--out', 'b', '--effort', '0'], '--effort is "0"'],
     ['an effort in words', ['--cases', 'a', '--out', 'b', '--effort', 'much'], '--effort is "much"'],
   ])('%s: a sentence that says what is wanted', (_, args, sentence) => {
