@@ -1,4 +1,5 @@
 // Builds the three files of the add-on: node src/build.mjs [FOLDER]. The same sources give the same bytes in any folder.
+// Prints what each folder of the sources weighs in them.
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -26,19 +27,33 @@ const common = {
 
 /** The texts of the three files, by name. */
 export async function addOnFiles() {
+  return (await weighedFiles()).files;
+}
+
+/** Writes the three files into `folder`; gives their texts, and the bytes of each that every source folder takes up. */
+export async function buildAddOn(folder) {
+  const { files, weights } = await weighedFiles();
+  mkdirSync(folder, { recursive: true });
+  for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
+  return { files, weights };
+}
+
+async function weighedFiles() {
+  const [code, page] = [await codeFile(), await sidebarFile()];
   return {
-    'Code.js': await codeFile(),
-    'Sidebar.html': await sidebarFile(),
-    'appsscript.json': read('src/appsscript.json'),
+    files: { 'Code.js': code.text, 'Sidebar.html': page.text, 'appsscript.json': read('src/appsscript.json') },
+    weights: { 'Code.js': folderWeights(code.metafile), 'Sidebar.html': folderWeights(page.metafile) },
   };
 }
 
-/** Writes the three files into `folder` and returns their texts. */
-export async function buildAddOn(folder) {
-  const files = await addOnFiles();
-  mkdirSync(folder, { recursive: true });
-  for (const [name, text] of Object.entries(files)) writeFileSync(join(folder, name), text);
-  return files;
+/** Bytes of a bundle by the folder or package they come from, the heaviest first. */
+function folderWeights(metafile) {
+  const weights = new Map();
+  for (const [file, { bytesInOutput }] of Object.entries(Object.values(metafile.outputs)[0].inputs)) {
+    const folder = /^src\/(\w+)\//.exec(file)?.[1] ?? (file.includes('node_modules/') ? 'packages' : 'src');
+    weights.set(folder, (weights.get(folder) ?? 0) + bytesInOutput);
+  }
+  return Object.fromEntries([...weights].toSorted(([, a], [, b]) => b - a));
 }
 
 /** The server's half: one closed bundle, then a declared function, with its help, for everything that may be called. */
@@ -56,7 +71,7 @@ async function codeFile() {
     banner: { js: `/** @OnlyCurrentDoc */\n/*!\n${notices(probe.metafile)}\n*/` },
     footer: { js: exported.map((name) => outerFunction(name, declarations)).join('\n\n') },
   });
-  return result.outputFiles[0].text;
+  return { text: result.outputFiles[0].text, metafile: result.metafile };
 }
 
 /**
@@ -131,7 +146,7 @@ async function sidebarFile() {
   );
   // `<?` starts a scriptlet on the platform.
   if (filled.includes('<?')) throw new Error('Sidebar.html has "<?" in it, which the platform takes for a scriptlet');
-  return filled;
+  return { text: filled, metafile: script.metafile };
 }
 
 function insert(page, mark, text) {
@@ -173,10 +188,11 @@ function read(file) {
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
   const folder = resolve(process.argv[2] ?? join(projectFolder, 'dist'));
-  const files = await buildAddOn(folder);
+  const { files, weights } = await buildAddOn(folder);
+  const shown = (bytes) => bytes.toLocaleString('en-US');
   for (const [name, text] of Object.entries(files)) {
-    console.log(
-      `${relative(process.cwd(), join(folder, name)) || name}  ${Buffer.byteLength(text).toLocaleString('en-US')} bytes`,
-    );
+    console.log(`${relative(process.cwd(), join(folder, name)) || name}  ${shown(Buffer.byteLength(text))} bytes`);
+    const parts = Object.entries(weights[name] ?? {}).map(([part, bytes]) => `${part} ${shown(bytes)}`);
+    if (parts.length > 0) console.log(`  ${parts.join(', ')}`);
   }
 }

@@ -91,6 +91,10 @@ describe('custom functions', () => {
 });
 
 describe('Sidebar.html', () => {
+  test('is at most 450 KB', () => {
+    expect(Buffer.byteLength(page)).toBeLessThanOrEqual(450_000);
+  });
+
   test('needs nothing else: no file, no address but in words', () => {
     expect(page).not.toMatch(/<link\b|<img\b[^>]*src=["']?http|<script[^>]*\bsrc=|@import|url\(\s*["']?http/i);
   });

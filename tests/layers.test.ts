@@ -30,6 +30,38 @@ function importsOf(file: string): string[] {
   return [...found].map((match) => match[1] ?? match[2] ?? '');
 }
 
+/** The files that an import of `file` loads when it runs; one of types alone is gone by then. */
+function loadedBy(file: string): string[] {
+  const text = readFileSync(join(source, file), 'utf8');
+  const found = text.matchAll(/(?:^|\n)(?:import|export)\s(?:([^'";]*?)\sfrom\s*)?['"](\.[^'"]+)['"]/g);
+  return [...found]
+    .filter(([, names = '']) => !isOfTypesAlone(names))
+    .map(([, , name]) => `${relative(source, resolve(source, dirname(file), name)).replaceAll('\\', '/')}.ts`);
+}
+
+function isOfTypesAlone(names: string): boolean {
+  if (names.startsWith('type ')) return true;
+  const listed = /^\{([\s\S]*)\}$/
+    .exec(names.trim())?.[1]
+    .split(',')
+    .map((name) => name.trim());
+  return listed?.every((name) => name === '' || name.startsWith('type ')) ?? false;
+}
+
+/** The shortest way from a file back to itself along what the files load; null where there is none. */
+function circleThrough(start: string, loads: ReadonlyMap<string, readonly string[]>): readonly string[] | null {
+  const ways = [[start]];
+  const seen = new Set<string>();
+  for (const way of ways) {
+    for (const next of loads.get(way[way.length - 1]) ?? []) {
+      if (next === start) return [...way, start];
+      if (!seen.has(next)) ways.push([...way, next]);
+      seen.add(next);
+    }
+  }
+  return null;
+}
+
 /** The file without its comments and the words of its texts, so that only code is looked at. */
 function codeOf(file: string): string {
   return readFileSync(join(source, file), 'utf8')
@@ -69,6 +101,56 @@ test('no two files of the planner lead back to each other, by whatever way', () 
   };
   expect(cutting.length).toBeGreaterThan(30);
   expect(cutting.filter((file) => reachedFrom(file).has(file))).toEqual([]);
+});
+
+describe('a circle of files', () => {
+  const loads = new Map(files.map((file) => [file, loadedBy(file)]));
+
+  test('is nowhere: no file loads itself through others', () => {
+    expect(files.map((file) => circleThrough(file, loads)?.join(' -> ') ?? '').filter((way) => way !== '')).toEqual([]);
+  });
+
+  test('would be seen', () => {
+    const made = new Map([
+      ['a', ['b']],
+      ['b', ['c', 'd']],
+      ['c', []],
+      ['d', ['a']],
+    ]);
+    expect(['a', 'c', 'd'].map((file) => circleThrough(file, made)?.join(' ') ?? '')).toEqual([
+      'a b d a',
+      '',
+      'd a b d',
+    ]);
+    expect([...loads.values()].flat().length).toBeGreaterThan(files.length);
+    const unknown = [...loads.values()].flat().filter((name) => !loads.has(name));
+    expect(unknown.filter((name) => !name.endsWith('.mjs.ts'))).toEqual([]);
+  });
+});
+
+test('every function and value that is exported is used in another file, and not by tests alone', () => {
+  const folders = ['../src', '.'].map((folder) => resolve(import.meta.dirname, folder));
+  const texts = new Map(
+    folders.flatMap((folder) =>
+      readdirSync(folder, { recursive: true, encoding: 'utf8' })
+        .filter((name) => /\.(?:ts|mjs)$/.test(name))
+        .map((name) => [join(folder, name), readFileSync(join(folder, name), 'utf8')] as const),
+    ),
+  );
+  const usedIn = new Map<string, string[]>();
+  for (const [path, text] of texts) {
+    for (const word of new Set(text.match(/\w+/g))) usedIn.set(word, [...(usedIn.get(word) ?? []), path]);
+  }
+  const exported = files.flatMap((file) =>
+    [...codeOf(file).matchAll(/^export (?:async )?(?:function\*?|const) (\w+)/gm)].map(([, name]) => ({ file, name })),
+  );
+  const unused = exported.filter(({ file, name }) => {
+    const others = usedIn.get(name)?.filter((path) => path !== join(source, file)) ?? [];
+    const isUsedHere = (codeOf(file).match(new RegExp(`\\b${name}\\b`, 'g')) ?? []).length > 1;
+    return others.length === 0 || !(isUsedHere || others.some((path) => path.startsWith(source)));
+  });
+  expect(unused.map(({ file, name }) => `${file}: ${name}`)).toEqual([]);
+  expect(exported.length).toBeGreaterThan(500);
 });
 
 test('sheet and sidebar never import each other', () => {

@@ -12,6 +12,7 @@ import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE, type Ticks } from '../
 import { RULES, RUN_LIMITS, type Rule } from '../src/layout/rules';
 import { KEPT_WORDS } from '../src/tabs/pieceRows';
 import type { RoomEntry, Typed } from '../src/takeoff/entry';
+import { SHAPE_KIND_FIELDS } from '../src/takeoff/entryFields';
 import type { Takeoff } from '../src/takeoff/result';
 import { takeoff } from '../src/takeoff/takeoff';
 import { lengthText, readLength } from '../src/takeoff/text/lengthText';
@@ -193,6 +194,16 @@ describe('a message that is explained', () => {
     expect(text).toMatch(/\w{4}/);
     expect(sourceLines.some((line) => pattern.test(line))).toBe(true);
   });
+});
+
+describe('a way to measure a room', () => {
+  test.each(SHAPE_KIND_FIELDS.fields[0].choices.map(([kind, words]) => [words, kind]))(
+    '%s is told in the README, and its room file in the guide',
+    (words, kind) => {
+      expect(readme.replace(/\s+/g, ' ')).toContain(`*${words}*`);
+      expect(developers.split('\n').find((line) => line.startsWith('| `shape` |'))).toContain(`\`${kind}\``);
+    },
+  );
 });
 
 test('every npm command that is told is there', () => {

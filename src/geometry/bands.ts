@@ -1,4 +1,4 @@
-/** Things by where they lie along an axis, so that few are looked at to find those that reach over a place. */
+/** Things sorted by where they lie along an axis, so that finding those over a place looks at few of them. */
 
 /** Fewer things than this are looked at faster than sorted. */
 const FEWEST_TO_SORT = 64;

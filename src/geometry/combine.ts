@@ -3,7 +3,7 @@
  *
  * The edges of both are cut where they meet (`arrange`); a segment stays when what lies on its left is wanted and what
  * lies on its right is not, or the other way round; what stays is joined to outlines with the inside on the left.
- * Cost: for each of n segments those beside, above or below it, n^2 at most. Any outlines will do: crossing themselves, overlapping, touching, running back on
+ * Cost: each of n segments is held against those beside, above or below it, at most n^2. Any outlines will do: crossing themselves, overlapping, touching, running back on
  * themselves. A place is inside an operand when its outlines turn round it (winding number not 0).
  */
 import { arrange, type Segment, type SourceEdge, segmentOf } from './arrangement';

@@ -1,7 +1,7 @@
 /**
  * The expansion gap: a region less everything nearer to its edges than a distance.
  *
- * From the region every edge's strip of that width is taken away, mitred where the edges turn round an obstacle, so
+ * A strip of that width is taken off along every edge of the region, mitred where the edges turn round an obstacle, so
  * that the gap round a square column is square. What is left may fall apart or vanish. Where an edge is open (the end
  * of the floor in a doorway) nothing is taken.
  */

@@ -23,7 +23,7 @@ export function degreesOf(direction: LayDirection, walls: readonly Wall[]): numb
 }
 
 /** Degrees of a wall, 0 up to 180: exact for level and upright walls. */
-export function degreesAlong({ from, to }: Wall): number {
+function degreesAlong({ from, to }: Wall): number {
   const dx = to.x - from.x;
   const dy = to.y - from.y;
   if (dy === 0) return 0;

@@ -1,4 +1,4 @@
-/** The notches and holes of a piece: what is missing of its rectangle beside what its slanted cuts take off. */
+/** The notches and holes of a piece: what is missing from its rectangle besides what its slanted cuts take off. */
 import { intersect, subtract } from '../geometry/combine';
 import { insetOf } from '../geometry/inset';
 import type { Ticks } from '../geometry/length';

@@ -1,4 +1,4 @@
-/** Runs cut at their end joints: every piece with its true shape and what to mark on it. Knows no planks in a box. */
+/** Runs cut at their end joints: every piece with its true shape and what to mark on it. Knows nothing of boxes. */
 import type { Ticks } from '../geometry/length';
 import type { Region } from '../geometry/polygon';
 import { uprightStripOf } from '../geometry/strip';

@@ -65,7 +65,7 @@ export const RULES = [
     label: 'Minimum stagger',
     use: 'plank',
     blank: inches(8, 200),
-    help: 'Least distance of end joints in neighbouring rows.',
+    help: 'Least distance between end joints in neighbouring rows.',
     inRange: 'minimum stagger',
     source: `common practice; the National Wood Flooring Association's 2008 guidelines, as quoted in a trade magazine, have 8" to 10" for planks of 3" to 5"`,
   },
@@ -123,7 +123,7 @@ export const RULES = [
     label: 'Marking step',
     use: 'step',
     blank: inches(1 / 16, 1),
-    help: 'Pieces are cut to the nearest.',
+    help: 'Pieces are cut to whole steps of this.',
     inRange: 'marking step',
     source: 'our choice: what a tape shows and a pencil marks',
   },
@@ -243,11 +243,12 @@ export type RuleKey = AnyRule['key'];
 /** Rules that are lengths with a default. */
 export type LengthRuleKey = Extract<AnyRule, { readonly blank: readonly [Ticks, Ticks] }>['key'];
 
-/** The rules of one floor: lengths in ticks; exactly the least that a rule asks is enough. */
-export interface Rules extends Readonly<Record<LengthRuleKey, Ticks>> {
+/** Rules that are counted. */
+export type CountRuleKey = Extract<AnyRule, { readonly use: 'count' }>['key'];
+
+/** The rules of one floor: lengths in ticks, and counts; exactly the least that a rule asks is enough. */
+export interface Rules extends Readonly<Record<LengthRuleKey, Ticks>>, Readonly<Record<CountRuleKey, number>> {
   readonly layDirection: LayDirection;
-  /** Whole planks bought on top of those the plan uses. */
-  readonly spare: number;
 }
 
 /** The most that a rule may ask, ticks. */

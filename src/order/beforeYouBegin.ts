@@ -57,7 +57,7 @@ function acclimatiseLine(product: string, hours: number | null): BeforeLine {
     return line(
       'ask',
       'Acclimatise',
-      `${product}: how long the boxes must lie in the room is not entered; see the box.`,
+      `${product}: how long the boxes must lie in the room has not been entered; see the box.`,
     );
   }
   return line(
@@ -77,7 +77,7 @@ function flatnessLine(units: Units, { terms, product, takeoff }: LaidRoom): Befo
   return line(
     'do',
     'Flatness',
-    `${productTitle(product.name)}: its own figure is not entered. Published for such floors: ${published}.`,
+    `${productTitle(product.name)}: its own figure has not been entered. Published for such floors: ${published}.`,
   );
 }
 
@@ -86,7 +86,7 @@ function filmLines({ units, site }: House, { product, terms, film }: LaidRoom): 
   const title = productTitle(product.name);
   if (terms.fastening === 'glued') {
     return film
-      ? [line('stop', 'Film', `${title}: planks glued to a film are not held by the subfloor. Leave it out.`)]
+      ? [line('stop', 'Film', `${title}: planks glued to a film are not held to the subfloor. Leave the film out.`)]
       : [];
   }
   if (film) {
@@ -97,7 +97,7 @@ function filmLines({ units, site }: House, { product, terms, film }: LaidRoom): 
   if (site.subfloor !== 'concrete' || terms.fastening === 'nailed') return [];
   const why =
     terms.film === 'no'
-      ? 'no film, as entered. Over concrete that is only right where its instructions name another barrier'
+      ? 'no film, as entered. Over concrete that is right only if its instructions name another barrier'
       : 'no vapour film is entered for a concrete subfloor; see what its instructions ask for';
   return [line('ask', 'Film', `${title}: ${why}.`)];
 }

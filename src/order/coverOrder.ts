@@ -44,7 +44,7 @@ function coverOrder(house: House, goods: RollGoods | null, rooms: readonly LaidR
   const line = orderLine({
     part: 'underlay',
     item: goods.name,
-    reason: `${strips.length} strips, ${lengthText(total, house.units, 'room')} in all, a strip cut from any roll`,
+    reason: `${strips.length} strips, ${lengthText(total, house.units, 'room')} in all, each strip cut from any roll`,
     basis: rolls,
     unit: 'rolls',
     packName: 'roll',

@@ -26,7 +26,7 @@ export function fitLines(
       const height = heightOf(rooms, appliance.room);
       if (height === null) return [];
       const missing = applianceShortage(height, appliance.opening, appliance.height);
-      const short = `${exactText(missing, house.units)} too little room under the counter: raise it or leave the floor out below.`;
+      const short = `${exactText(missing, house.units)} too little room under the counter: raise the counter, or leave the floor out under it.`;
       return [
         {
           fits: missing === 0,
@@ -49,7 +49,7 @@ function stairText(floorAt: 'foot' | 'head', { riser, spread }: StairCheck, unit
   const { riserSpread, lowestRiser, highestRiser } = heightLimits(units);
   const show = (length: Ticks) => exactText(length, units);
   if (riser <= 0)
-    return `The new floor is as high as the riser at the ${floorAt}: nothing is left of it. Measure again.`;
+    return `The new floor is as high as the riser at the ${floorAt}: nothing is left of the riser. Measure again.`;
   return (
     `Riser at the ${floorAt} becomes ${show(riser)} (${show(lowestRiser)} to ${show(highestRiser)}), ` +
     `${show(spread)} off the others (at most ${show(riserSpread)} in a flight).`

@@ -74,10 +74,10 @@ function prepareLines({ timing, rooms, doorways }: Order): readonly string[] {
   const by = timing.dayBefore === null ? 'the day before' : dayText(timing.dayBefore);
   const doors = doorways.filter((doorway) => doorway.doorTrim).length;
   return [
-    `Clear these rooms of furniture, curtains to the floor and breakables by ${by}: ${names}.`,
-    'Heat and air the rooms as you will when you live on the floor, from when the boxes arrive.',
-    ...(doors > 0 ? [`Doors that are taken off and shortened: ${doors}. Keep the way to them free.`] : []),
-    'Keep children and pets out of the rooms: there is noise, dust and sharp tools.',
+    `By ${by}, clear these rooms of furniture, long curtains and breakables: ${names}.`,
+    'From the day the boxes arrive, heat and air the rooms as you will when you live on the floor.',
+    ...(doors > 0 ? [`Doors to be taken off and shortened: ${doors}. Keep the way to them clear.`] : []),
+    'Keep children and pets out of the rooms: there will be noise, dust and sharp tools.',
   ];
 }
 
@@ -85,7 +85,7 @@ function cautionLines({ house, rooms }: Order): readonly string[] {
   const wood = rooms.some(({ takeoff }) => /wood/.test(takeoff.entry.product.kind));
   return [
     ...(wood ? ['Wood moves with the seasons: fine gaps in dry months are normal and close again.'] : []),
-    'The floor needs its gap at every wall: do not fix cabinets or door stops through it.',
+    'The floor needs its gap at every wall to move: do not fix cabinets or door stops through the floor.',
     ...(mayHoldAsbestos(house) ? [testLine('asbestos in old floors', house.site.asbestosTest)] : []),
     ...(mayHoldLead(house) ? [testLine('lead in old paint', house.site.leadTest)] : []),
   ];

@@ -205,7 +205,7 @@ export interface PlannedHouse {
   /** The floors as they are laid: a room each, or several joined through doorways. */
   readonly floors: readonly Takeoff[];
   readonly products: readonly PlannedProduct[];
-  /** Names of the floors that are cut from the same planks, a line a group. */
+  /** Names of the floors that are cut from the same planks, one line per group. */
   readonly sharing: readonly (readonly string[])[];
 }
 

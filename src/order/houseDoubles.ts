@@ -1,4 +1,4 @@
-/** What is entered twice in one job: of two lines for one thing the second would be dropped without a word. */
+/** What is entered twice in one job: the second of two lines for one thing would be dropped without a word. */
 import type { Problem } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
 import type { House } from './house';

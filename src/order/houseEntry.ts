@@ -1,7 +1,7 @@
 /**
  * What a person types for the whole job, as typed: plain JSON, shared by the sheet, the sidebar and the `Job` tab.
- * Rooms and their products stand in `RoomEntry`; here is the rest. Nothing has been read yet: `readHouse.ts` does that
- * once. A blank field is never filled in silently: what is missing is told, and totals say so.
+ * Rooms and their products are in `RoomEntry`; the rest is here. Nothing has been read yet: `readHouse.ts` does that
+ * once. A blank field is never filled in silently: what is missing is listed, and totals say so.
  */
 import type { Units } from '../geometry/length';
 import type { Typed } from '../takeoff/entry';

@@ -1,6 +1,6 @@
 /**
  * Every field of a job, in the order of the `Job` tab, with the words it goes by, how it is read, and what a blank one
- * stands for: the one table from which a job is checked, read, written into cells and told about.
+ * stands for: this one table is what checks a job, reads it, writes it into cells and names its fields.
  */
 import { inchesOf, mmOf } from '../geometry/length';
 import { usualLength } from '../layout/rules';

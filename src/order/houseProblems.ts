@@ -1,11 +1,11 @@
 /** The sentences that only a job of several rooms can need; those of one room are in `takeoff/reading/problems.ts`. */
 export const houseProblems = {
   rollTooSmall: (where: string, width: string, length: string) =>
-    `${where}: ${width} by ${length} is no roll: it is under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all. Check the unit: a bare number here is in feet or metres.`,
+    `${where}: a roll of ${width} by ${length} is too small: under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all. Check the unit: a bare number here is in feet or metres.`,
 
   /** A stick that walls could not be cut from. */
   stickSize: (where: string, found: string) =>
-    `${where}: ${found} is no stick of trim: it is under 1 ft (300 mm), or thicker than half its length. Check the unit: a bare length is in feet or metres, a bare thickness in inches or millimetres.`,
+    `${where}: ${found} is not a length of trim: a stick is at least 1 ft (300 mm) long, and no thicker than half its length. Check the unit: a bare length is in feet or metres, a bare thickness in inches or millimetres.`,
 
   /** @param differing what differs, as `plank width 5" (6" there)` */
   productsDiffer: (product: string, room: string, otherRoom: string, differing: readonly string[]) =>
@@ -13,7 +13,7 @@ export const houseProblems = {
 
   /** Goods are ordered once their size is typed: a price alone would be left out without a word. */
   priceWithoutSize: (where: string) =>
-    `${where} is blank, so this is not ordered though it has a price. Type the size, or clear the price.`,
+    `${where} is blank, so this is not ordered although it has a price. Type the size, or clear the price.`,
 
   /** The same thing entered in two places of the job: the second would have no effect. */
   enteredTwice: (where: string, what: string, first: string) =>
@@ -27,7 +27,7 @@ export const houseProblems = {
     `${where}: no room is named, so what is entered for it has no effect. Name its room, or take it out.`,
 
   noRoll: (product: string, goods: string) =>
-    `${product}: ${goods} is to be laid and none is ordered, because the size of its roll is not entered.`,
+    `${product}: ${goods} is to be laid but none is ordered, because the size of its roll is not entered.`,
 
   /** A note in the cut list of a room that shares its planks. */
   sharedPlanks: (otherRooms: readonly string[]) =>
@@ -44,5 +44,6 @@ export const houseProblems = {
   noSuchRoom: (room: string, known: readonly string[]) =>
     `${room}: no room of this name is saved. Saved are ${known.join(', ')}.`,
 
-  labourBy: (where: string) => `${where}: what the rate is for is blank. Choose area, piece, hour, trim, door or job.`,
+  labourBy: (where: string) =>
+    `${where}: it does not say what the rate is for. Choose area, piece, hour, trim, door or job.`,
 };

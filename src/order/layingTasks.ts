@@ -19,7 +19,7 @@ const TOOLS: Readonly<Record<Fastening, readonly string[]>> = {
 /** Tools for laying, each way of fastening once. */
 export function layingTools(house: House, rooms: readonly LaidRoom[]): readonly string[] {
   const { trowel } = house.adhesive;
-  const notched = `notched trowel (${trowel || 'the notch stands on the pail'})`;
+  const notched = `notched trowel (${trowel || 'the notch is on the pail'})`;
   const felt = rooms.some((room) => room.felt !== null) ? ['stapler and knife for the felt'] : [];
   const ways = fasteningsOf(rooms).flatMap((way) => (way === 'glued' ? [notched, ...TOOLS.glued] : TOOLS[way]));
   return [...ways, ...felt];

@@ -5,7 +5,7 @@
  *
  * Hailwood and Horrobin's equation with two hydrates, coefficients for Fahrenheit from W. T. Simpson, "Equilibrium
  * moisture content of wood in outdoor locations in the United States and worldwide", USDA Forest Products Laboratory
- * FPL-RN-0268 (1998). Against the printed table it is out by 0.5 points at most from 35 to 180 F and 20 to 80 %.
+ * FPL-RN-0268 (1998). It differs from the printed table by 0.5 points at most from 35 to 180 F and 20 to 80 %.
  *
  * @param fahrenheit air temperature
  * @param humidity relative humidity as a fraction, 0 to 1

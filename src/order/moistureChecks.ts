@@ -75,11 +75,7 @@ function concreteLine({ units, site }: House, room: LaidRoom): BeforeLine {
   if (measured === null) return told('ask', room, `have the concrete measured ${way}: ${most}.`);
   const found = `concrete at ${percentText(measured)} (${most})`;
   if (measured < BETWEEN_MEASURES !== limit < BETWEEN_MEASURES) {
-    return told(
-      'ask',
-      room,
-      `${found}. These are not the same measure: relative humidity is one, per cent by weight another.`,
-    );
+    return told('ask', room, `${found}. These are two different measures: relative humidity, and per cent by weight.`);
   }
   if (measured <= limit) return told('do', room, `${found}.`);
   return told(

@@ -30,9 +30,9 @@ export function movementLines(house: House, room: LaidRoom): readonly BeforeLine
 /** Common practice: boards of wood fibre follow the humidity both ways, vinyl the temperature. */
 const NOT_WOOD = {
   laminate:
-    'no coefficient of wood holds for laminate: it grows in length and width with humidity. Keep the gap its instructions ask for.',
+    'coefficients of wood do not apply to laminate, which grows in length and width with humidity. Keep the gap its instructions ask for.',
   'rigid vinyl':
-    'no coefficient of wood holds for vinyl: it grows with warmth. Keep the gap its instructions ask for, more in the sun.',
+    'coefficients of wood do not apply to vinyl, which grows with warmth. Keep the gap its instructions ask for, more in the sun.',
 } as const;
 
 function told(state: BeforeState, { name }: LaidRoom, text: string): BeforeLine {
@@ -52,7 +52,11 @@ function reckonedLines(house: House, room: LaidRoom, coefficient: number): Befor
   const one = smallLengthText(widthChange(room.product.plankWidth, coefficient, dry, damp), house.units);
   const all = smallLengthText(widthChange(across, coefficient, dry, damp), house.units);
   return [
-    told('do', room, `${span}. A plank's width changes by ${one}, that of all rows by ${all} if nothing holds them.`),
+    told(
+      'do',
+      room,
+      `${span}. A plank's width changes by ${one}, and all rows together by ${all} if nothing holds them.`,
+    ),
   ];
 }
 

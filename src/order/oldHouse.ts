@@ -29,7 +29,7 @@ const PRESUMED = {
 /** Source: 40 CFR 745.83, minor repair: painted surface disturbed in one room, within 30 days, square feet. */
 const PAINTED_SURFACE_LIMIT = 6;
 
-const ELSEWHERE = 'Years and limits differ by country: ask what holds where the house stands.';
+const ELSEWHERE = 'Years and limits differ by country: ask what applies where the house is.';
 
 /** Whether the house is old enough, or of unknown age. */
 export function mayHoldAsbestos({ units, site }: House): boolean {
@@ -68,7 +68,7 @@ function asbestosLine({ units, site }: House): BeforeLine {
     return told('stop', 'Asbestos', `${of}: found by test. A licensed firm deals with it before anybody works here.`);
   }
   const where = units === 'us' ? '' : ` ${ELSEWHERE}`;
-  const text = `presume asbestos in old resilient floors, mastic and backing until a test is entered that found none. Do not sand, scrape or break them.`;
+  const text = `presume asbestos in old resilient floors, mastic and backing until you enter a test that found none. Do not sand, scrape or break them.`;
   return told('stop', 'Asbestos', `${of}: ${text}${where}`);
 }
 

@@ -1,4 +1,4 @@
-/** What wood that moves is told by, read alike in the job and in the custom functions. */
+/** Species, coefficients and moisture, read in the same way for the job and the custom functions. */
 import type { Units } from '../geometry/length';
 import type { Typed } from '../takeoff/entry';
 import { problems } from '../takeoff/reading/problems';

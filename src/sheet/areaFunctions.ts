@@ -13,7 +13,7 @@ import { walledArea } from './wallsRange';
  * Area of a rectangular room, with an allowance for waste: length x width x (1 + waste).
  * Answers square feet, or square metres with units "metric".
  * Example: PLANK_AREA(12, 10, 10%) is 132. PLANK_AREA("12' 6""", 10) is 125.
- * Any argument may be a range: ranges of one size go together, a blank row answers blank.
+ * Any argument may be a range: ranges of the same size go row by row, a blank row answers blank.
  *
  * @param {number|string|range} length Length of the room: feet (metres with "metric"), or text such as 12' 6 1/2" or 3.81 m.
  * @param {number|string|range} width Width of the room: feet (metres), or text with its own units.
@@ -47,7 +47,7 @@ export function PLANK_AREA(
  * Answers square feet, or square metres with units "metric".
  * Example: PLANK_ROOM_AREA(A2:B7, 10%) for an L-shaped room of six walls, A2:A7 their lengths, B2:B7 the turns.
  *
- * @param {range} walls Two columns, a row a wall: its length in feet (metres) or as text such as 12' 6 1/2", and the turn at its end: R, L, or degrees to the right (left negative). Blank rows at the end are ignored.
+ * @param {range} walls Two columns, one row per wall: its length in feet (metres) or as text such as 12' 6 1/2", and the turn at its end: R, L, or degrees to the right (left negative). Blank rows at the end are ignored.
  * @param {number|string|range} [waste] Waste on top: 10%, 0.1 or 10 all mean ten per cent. Blank means none.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
  * @return {number} Area in square feet or square metres.

@@ -94,11 +94,6 @@ export function smallRule(key: 'expansionGap' | 'kerf'): Reader<FineTicks> {
   };
 }
 
-/** Reads lengths of 0 or more, such as a gap, ticks. */
-export function length0OrMore(scale: LengthScale): Reader<Ticks> {
-  return rounded(exactLength0OrMore(scale));
-}
-
 /** Reads lengths that may be negative, such as a change of width, as typed. */
 export function fineLengthEitherWay(scale: LengthScale): Reader<FineTicks> {
   return fine((cell, units) => exactLength(cell, scale, units));

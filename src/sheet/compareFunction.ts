@@ -20,13 +20,13 @@ const MOST_PRODUCTS = 20;
 const MOST_ROWS_COMPARED = 1500;
 
 /**
- * Plans the same rectangular rooms with several products and answers a table, a line a product: planks, boxes, waste
+ * Plans the same rectangular rooms with several products and answers a table, one line per product: planks, boxes, waste
  * (a fraction), shortest piece (inches, or millimetres with units "metric"), price, note. Rooms share their planks.
  * Example: PLANK_COMPARE(B9:B11, C9:C11, A20:E23) for three rooms and four products.
  *
  * @param {number|string|range} length Length of the room, or of each room: feet (metres with "metric"), or text such as 12' 6 1/2".
  * @param {number|string|range} width Width of the room, or of each room: feet (metres), or text with its own units.
- * @param {range} products A row a product, three to five columns: name, plank length and plank width in inches (millimetres) or as text, planks in a box, price of a box. At most 20. Blank rows are left blank.
+ * @param {range} products One row per product, three to five columns: name, plank length and plank width in inches (millimetres) or as text, planks in a box, price of a box. At most 20. Blank rows are left blank.
  * @param {range} [rules] Two columns, name and value, as for PLANK_CUTS.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
  * @return {range} The table, with a heading.
@@ -68,7 +68,7 @@ function rowsToPlan(rooms: readonly Rectangle[], products: readonly (Product | R
   return products.reduce((sum, product) => sum + ('problem' in product ? 0 : Math.ceil(depth / product.plankWidth)), 0);
 }
 
-/** Rectangles, a room a cell of the ranges; a blank row is no room. */
+/** One rectangle per row of the ranges; a blank row is not a room. */
 function rectanglesIn(length: unknown, width: unknown, units: Units): readonly Rectangle[] {
   const table = {
     length: { given: length, read: withTyped(lengthAbove0('room')) },

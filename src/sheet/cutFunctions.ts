@@ -41,7 +41,7 @@ export function PLANK_OFFCUTS(runs: unknown, plank_length: unknown, rules?: unkn
  * Example: PLANK_COUNT(A2:A20, 47.25) with the length of every row in feet in A2:A20.
  *
  * @param {range} runs Length to be covered in each row: feet (metres with "metric"), or text such as 12' 6 1/2". One column or one row of cells, none blank between them, at most 500.
- * @param {number|string|range} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m. A range compares plank lengths, an answer each.
+ * @param {number|string|range} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m. A range compares plank lengths, one answer each.
  * @param {range} [rules] Two columns, name and value, as for PLANK_OFFCUTS; spare adds whole planks.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
  * @param {string} [proof] "yes" puts beside each number whether fewer planks are possible. Blank means "no": the number alone, in one cell.
@@ -81,7 +81,7 @@ export function PLANK_COUNT(
 }
 
 /**
- * The whole cut list of a rectangular room: a line a piece, in the order of laying: row, piece, length, width, plank
+ * The whole cut list of a rectangular room: one line per piece, in the order of laying: row, piece, length, width, plank
  * it is cut from, end it keeps, where the rest of the plank goes, notes. Lengths are inches, or millimetres with units
  * "metric".
  * Rows lie along the length unless the rules say otherwise; the first row is a full plank wide unless the last would

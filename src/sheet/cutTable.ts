@@ -1,4 +1,4 @@
-/** A rectangle as the table that `PLANK_CUTS` answers: a heading, a line a piece, then what there is to say. */
+/** A rectangle as the table that `PLANK_CUTS` answers: a heading, one line per piece, then what there is to say. */
 import type { Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
 import { planFloors } from '../takeoff/planning/planFloors';

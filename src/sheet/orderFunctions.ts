@@ -25,10 +25,10 @@ import { typedLengthNumber, typedLengthText } from './lengthFunctions';
 const MOST_TRIM_PIECES = 5000;
 
 /**
- * Rolls of underlay or film for a rectangular room: strips side by side, along whichever way takes fewer rolls, a strip
- * cut from any roll, a strip longer than the roll joined end to end.
+ * Rolls of underlay or film for a rectangular room: strips side by side, in whichever direction takes fewer rolls. A
+ * strip may be cut from any roll; one longer than the roll is joined end to end.
  * Example: PLANK_UNDERLAY(20, 12, 4, 25) is 3: three strips of 20 feet, one from each roll of 25.
- * Any argument may be a range: ranges of one size go together, a blank row answers blank.
+ * Any argument may be a range: ranges of the same size go row by row, a blank row answers blank.
  *
  * @param {number|string|range} length Length of the room: feet (metres with "metric"), or text such as 12' 6 1/2" or 3.81 m.
  * @param {number|string|range} width Width of the room: feet (metres), or text with its own units.
@@ -59,10 +59,10 @@ export function PLANK_UNDERLAY(
 
 /**
  * Fewest sticks of trim that give all lengths, with the saw cut between pieces. A length longer than a stick is made of
- * whole sticks and a rest; where the rest would be under a foot, it and the stick before it are made alike.
+ * whole sticks and a rest; where the rest would be under a foot, it and the stick before it are cut equal.
  * Example: PLANK_TRIM(A2:A9, 16) for the walls of a room and sticks of 16 feet.
  *
- * @param {range} lengths Lengths wanted, a cell each: feet (metres with "metric"), or text such as 12' 6 1/2" or 3.81 m. Blank cells are ignored.
+ * @param {range} lengths Lengths wanted, one per cell: feet (metres with "metric"), or text such as 12' 6 1/2" or 3.81 m. Blank cells are ignored.
  * @param {number|string} stock_length Length of a stick: feet (metres), or text.
  * @param {number|string} [kerf] Width of the saw cut: inches (millimetres), or text such as 1/8". Blank means 1/8 in (3 mm).
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
@@ -89,7 +89,7 @@ export function PLANK_TRIM(lengths: unknown, stock_length: unknown, kerf?: unkno
  * How much a board's width changes between two moisture contents: width x coefficient x (to - from). Negative when it
  * shrinks. For wood across the grain, between 6 and 14 per cent (USDA Wood Handbook, equation 13-2).
  * Example: PLANK_MOVEMENT(5, "white oak", 6, 9) is 0.05475 inches.
- * Any argument may be a range: ranges of one size go together, a blank row answers blank.
+ * Any argument may be a range: ranges of the same size go row by row, a blank row answers blank.
  *
  * @param {number|string|range} width Width of the board: inches (millimetres with "metric"), or text such as 5 1/4" or 130 mm.
  * @param {string|number|range} species_or_coefficient A species such as white oak, black cherry or sugar maple, flat-sawn unless "quarter-sawn" is added; or its coefficient such as 0.0037.
@@ -121,10 +121,10 @@ export function PLANK_MOVEMENT(
 }
 
 /**
- * Moisture content that wood comes to in air of a temperature and humidity, per cent of its dry weight (USDA Forest
+ * Moisture content that wood settles at in air of a temperature and humidity, per cent of its dry weight (USDA Forest
  * Products Laboratory, FPL-RN-0268).
  * Example: PLANK_EMC(70, 50) is 9.2 when rounded: wood in a room at 70 degrees Fahrenheit and 50 per cent humidity.
- * Any argument may be a range: ranges of one size go together, a blank row answers blank.
+ * Any argument may be a range: ranges of the same size go row by row, a blank row answers blank.
  *
  * @param {number|range} temperature Air temperature: 30 to 270 degrees Fahrenheit (-1 to 132 Celsius with "metric").
  * @param {number|string|range} humidity Relative humidity: 50, 50% or 0.5; 100 for saturated air, as 1 could be either.

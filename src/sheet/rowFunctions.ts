@@ -81,13 +81,13 @@ export function PLANK_ROWS(
 
 /**
  * Whether the end joints of each row are far enough from those of the row before, when all rows start at the same
- * wall: a verdict a row, OK or which joint is too near which and by how much.
+ * wall. One verdict per row: OK, or which joint is too near which and by how much.
  * Example: PLANK_STAGGER(A2:A10, 47.25, 8, 12.5) with the first pieces of nine rows in A2:A10, the rows 12 1/2 feet long.
  *
  * @param {range} first_pieces Length of the first piece in each row: inches (millimetres with "metric"), or text such as 23 5/8". One column or one row of cells.
  * @param {number|string|range} plank_length Length of a plank: inches (millimetres), or text such as 47 1/4" or 1.2 m.
  * @param {number|string|range} [min_stagger] Least distance between joints of neighbouring rows: inches (millimetres); exactly this is far enough. Blank means 8 in (200 mm).
- * @param {number|string|range} [run] Length to be covered in the rows: feet (metres), or text. With it the last joints are counted as they fall; blank follows the rows until their joints repeat.
+ * @param {number|string|range} [run] Length to be covered in the rows: feet (metres), or text. It says where the last joint of a row falls; blank follows the rows until their joints repeat.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
  * @return {range} A verdict for each row; blank for a blank row, and none on the row after it.
  * @customfunction

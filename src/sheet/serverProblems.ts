@@ -5,7 +5,7 @@ export const serverProblems = {
 
   noSuchTab: (name: string) => `There is no tab "${shortened(name)}" any more. Fill it again.`,
 
-  noTab: () => 'What came from the page is not a tab. Reload the spreadsheet and open the sidebar again.',
+  noTab: () => 'The sidebar sent something that is not a tab. Reload the spreadsheet and open the sidebar again.',
 };
 
 function shortened(found: string): string {

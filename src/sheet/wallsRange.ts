@@ -1,4 +1,4 @@
-/** The `walls` argument: two columns, a row a wall, its length and the turn at its end. */
+/** The `walls` argument: two columns, one row per wall: its length and the turn at its end. */
 import type { Units } from '../geometry/length';
 import { signedAreaOf } from '../geometry/polygon';
 import type { MeasuredWall } from '../room/measured';

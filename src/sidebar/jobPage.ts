@@ -46,7 +46,7 @@ export function startJobPage(units: Units, spreadsheet: Spreadsheet | null): Job
 const PAUSE = 250;
 
 const SAVED_ALREADY =
-  'A job is saved in this spreadsheet already. Open it and lose what is typed here, or go on typing: then this job is saved over it.';
+  'A job is saved in this spreadsheet already. Open it and lose what is typed here, or go on typing: this job will then replace it.';
 
 /** Holds what is typed and what is wrong with it. */
 class JobPage implements JobPart {
@@ -278,7 +278,7 @@ class JobPage implements JobPart {
     const lines = await changedJob(store, this.job, this.saved);
     if (lines.length === 0) return true;
     const said = `The job was changed in its tab since it was opened here: ${lines.join('; ')}.`;
-    const chosen = await asked(this.question, said, ['Open it as it stands there', 'Write over it', 'Neither']);
+    const chosen = await asked(this.question, said, ['Open it as it is there', 'Write over it', 'Neither']);
     if (chosen === 1) return true;
     this.told.textContent = 'Nothing was filled.';
     if (chosen === 0) {
@@ -288,7 +288,7 @@ class JobPage implements JobPart {
     return false;
   }
 
-  /** Work that is done is not planned anew unless the person says so. */
+  /** Work that is done is not planned again unless the person says so. */
   private readonly mayReplan = async (lists: readonly TickedList[]): Promise<boolean> =>
     (await asked(this.question, stakeWords(lists), ['Leave them as they are', 'Fill all the same'])) === 1;
 
@@ -304,7 +304,7 @@ class JobPage implements JobPart {
     const pay =
       toPay === ''
         ? ''
-        : ` The homeowner pays ${toPay}${missing.length > 0 ? ', too little while these are missing:' : '.'}`;
+        : ` The homeowner pays ${toPay}${missing.length > 0 ? '. That is too low until these are filled in:' : '.'}`;
     this.told.textContent = `${tabs.length === 1 ? '1 tab' : `${tabs.length} tabs`} filled in ${secondsText(ms)}.${pay}`;
     const besides = [...left, ...besidesWords(replaced, kept)];
     const say = (words: string) => {

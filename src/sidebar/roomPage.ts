@@ -306,7 +306,7 @@ class RoomPage {
     await this.readSaved();
     if (said.length > 0) return said;
     if (this.opened && nameKey(this.opened.name) === nameKey(name)) this.opened = null;
-    return [`${name} is no longer saved. What was typed of it stays here until you open or begin another room.`];
+    return [`${name} is no longer saved. What you typed for it stays here until you open or begin another room.`];
   }
 
   private savedAgain(answer: WrittenTab | readonly string[]): readonly string[] {

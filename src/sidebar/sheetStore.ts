@@ -77,5 +77,5 @@ function call(run: ScriptRun, name: ServerFunction, ...values: readonly unknown[
 }
 
 function noAnswer(patience: number): string {
-  return `The spreadsheet has not answered for ${numberText(patience / 60_000, 1)} minutes. Look whether the tab was filled all the same.`;
+  return `The spreadsheet has not answered for ${numberText(patience / 60_000, 1)} minutes. Check whether the tab was filled all the same.`;
 }

@@ -1,6 +1,6 @@
 /**
- * What came from the sidebar or from cells, checked to be a room entry: every field there, each of a kind that can
- * stand there. Whether a length can be read is not asked here; `readRoom` does that.
+ * Checks that something from the sidebar or from cells is a room entry: every field is there, and of a kind that may be
+ * in it. Whether a length can be read is not asked here; `readRoom` does that.
  */
 import type { EntryOf, RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
 import {
@@ -75,6 +75,7 @@ function shapeOf(shape: Fields, report: Report): ShapeEntry | null {
     case 'rectangles':
       return { kind, rectangles: listAt(RECTANGLES_FIELDS, shape.rectangles, report) };
     default:
+      kind satisfies never;
       return null;
   }
 }

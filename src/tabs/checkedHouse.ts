@@ -1,6 +1,6 @@
 /**
- * What came from the sidebar or from cells, checked to be a job: every field there, each of a kind that can stand
- * there. Whether a length or a price can be read is not asked here; `readHouse` does that.
+ * Checks that something from the sidebar or from cells is a job: every field is there, and of a kind that may be in
+ * it. Whether a length or a price can be read is not asked here; `readHouse` does that.
  */
 
 import type { HouseEntry } from '../order/houseEntry';

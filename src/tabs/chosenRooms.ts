@@ -1,4 +1,4 @@
-/** The rooms of a job out of those that are saved. A room that cannot be read is told: left out, the price would be too low. */
+/** The saved rooms that a job is for. A room that cannot be read is reported: without it the price would be too low. */
 import { houseProblems } from '../order/houseProblems';
 import type { RoomEntry } from '../takeoff/entry';
 import { problems } from '../takeoff/reading/problems';

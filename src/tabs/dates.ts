@@ -1,4 +1,4 @@
-/** A date, whatever world it was made in. */
+/** A date, whichever JavaScript realm it was made in. */
 export function isDate(cell: unknown): boolean {
   return Object.prototype.toString.call(cell) === '[object Date]';
 }

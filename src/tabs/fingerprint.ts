@@ -2,7 +2,7 @@
 const START = 0x811c9dc5;
 
 /**
- * A number that is another one for another text, nearly always.
+ * A number that nearly always differs for different texts.
  *
  * @param start another one gives another number for the same text
  *

@@ -11,9 +11,9 @@ import { type FloorShapes, withLevelRows } from './levelRows';
 /** What a cell shows: the index of a piece (0 up), or one of the places below. */
 export type GridPlace = number;
 
-export const OUTSIDE: GridPlace = -1;
+const OUTSIDE: GridPlace = -1;
 /** In the room, but no floor: the gap at a wall, or a part left out. */
-export const BARE: GridPlace = -2;
+const BARE: GridPlace = -2;
 export const CUTOUT: GridPlace = -3;
 export const WALL: GridPlace = -4;
 /** Doorway 1 is -10, doorway 2 is -11, and so on. */

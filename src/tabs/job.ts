@@ -1,5 +1,5 @@
 /**
- * The `Job` tab: one line a field of the whole job, as it was typed, so that a person can read it, change a cell and
+ * The `Job` tab: one line per field of the whole job, as it was typed, so that a person can read it, change a cell and
  * open it again. It holds prices and the margin, and is for the person who does the job.
  */
 

@@ -1,6 +1,6 @@
 /**
- * What a person wrote in a tab of ours is never erased by filling it again. Where its line still exists it stands beside
- * that line as before; where it does not, the whole line is put at the foot, under `Kept from before`.
+ * What a person wrote in a tab of ours is never erased by filling it again. If its line still exists it stays beside
+ * that line; if not, the whole line is put at the bottom, under `Kept from before`.
  */
 import {
   blankCell,

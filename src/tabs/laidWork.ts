@@ -1,5 +1,5 @@
 /**
- * Work that is done: pieces a person has ticked. A room with ticks is not planned anew, and its list is not given up for
+ * Finished work: pieces a person has ticked. A room with ticks is not planned again, and its list is not replaced by
  * another, unless the person says so. Every filling asks here.
  */
 import { CUT_LIST_MARK, cutListBlock, cutListMark } from './cutList';
@@ -15,7 +15,7 @@ export interface TickedList {
   readonly mark: string;
   /** Pieces ticked, in the list for laying or in that for the saw. */
   readonly tickedCount: number;
-  /** Of those, pieces that would be gone or of another size. */
+  /** Of those, pieces that would disappear or change size. */
   readonly changedCount: number;
   /** Whether it would be given up: the floor is planned as part of another, or a room it shares planks with is. */
   readonly isGivenUp: boolean;
@@ -67,6 +67,6 @@ export function stakeWords(lists: readonly TickedList[]): string {
 function stakeOf({ tab, tickedCount, changedCount, isGivenUp }: TickedList): string {
   const ticked = `${tab}: ${tickedCount === 1 ? '1 piece is' : `${tickedCount} pieces are`} ticked.`;
   if (isGivenUp) return `${ticked} This list would no longer hold.`;
-  if (changedCount === 0) return `${ticked} Those stay as they are, but the rest is planned anew.`;
-  return `${ticked} Of those, ${changedCount} would be gone or of another size.`;
+  if (changedCount === 0) return `${ticked} Those stay as they are, but the rest is planned again.`;
+  return `${ticked} Of those, ${changedCount} would disappear or change size.`;
 }

@@ -15,7 +15,7 @@ const LETTERS = 'BCDFGHJKLMNPQRSTVWXZ';
 const NUMBER_LETTERS = 6;
 
 /** The first words of the line on top of an older page: a page that begins with them is marked already. */
-export const OLDER_PAGE = 'This page is older than the order.';
+const OLDER_PAGE = 'This page is older than the order.';
 const WHAT_TO_DO = "Fill the homeowner's page again before it is handed over.";
 const WARNING = lookWith({ bold: true, background: '#ffd9cc' });
 /** Letters that fit across the narrowest page, a little early. */

@@ -1,7 +1,7 @@
 /**
- * The `Order` tab: a line an item, from what the plan needs to what it costs. The sums stand as ordinary formulas, so
+ * The `Order` tab: one line per item, from what the plan needs to what it costs. The sums are ordinary formulas, so
  * that a changed price, allowance or rate changes the totals; none of them calls a function of ours, so the tab goes on
- * reckoning in any spreadsheet it is copied or downloaded to.
+ * working in any spreadsheet it is copied or downloaded to.
  */
 import { areaUnit } from '../order/coverOrder';
 import type { MarginOf } from '../order/money';

@@ -1,6 +1,6 @@
 /**
- * The formulas of the `Order` tab. A cell a person may change can come to hold anything: a formula that meets something
- * it cannot reckon with says `missing` or `check ...` in place of a number, and passes that on to the end of its line.
+ * The formulas of the `Order` tab. A person may type anything into a cell that may be changed: a formula that meets something
+ * it cannot use says `missing` or `check ...` in place of a number, and passes that on to the end of its line.
  *
  * Only functions that every spreadsheet has, none of ours, and nothing a person typed.
  */

@@ -1,6 +1,6 @@
 /**
  * The coloured cells of the `Order` tab. What a person has typed into one holds when the order is filled again, for the
- * line of the same item, and the totals on the page are reckoned with it too.
+ * line of the same item, and the totals on the page use it too.
  */
 import { type Totals, totalsOf } from '../order/money';
 import type { Order } from '../order/order';

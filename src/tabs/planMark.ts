@@ -1,6 +1,6 @@
 /**
  * Which plan a tab is of. Lists of rooms that are cut from the same planks are of one plan, and so are the list and the
- * drawing of a floor; when one of them is planned anew, the others say that they no longer hold.
+ * drawing of a floor; when one of them is planned again, the others say that they no longer hold.
  */
 import type { Takeoff } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
@@ -83,7 +83,7 @@ function isSameFloor(a: PlanMark, b: PlanMark): boolean {
 }
 
 /** Tabs that no longer hold once these floors are filled, and the floor that replaces what they say. */
-export function replacedTabs(
+function replacedTabs(
   tabs: readonly OurTab[],
   fresh: readonly FreshFloor[],
   filled: readonly string[],
@@ -114,12 +114,12 @@ function replacedWords({ mark }: OurTab, { takeoff, mark: now }: FreshFloor, old
   const { name } = takeoff.entry;
   const tab = `"Cut list: ${name}"`;
   if (!/^(cut list|floor plan)\//.test(mark)) {
-    return `This order no longer holds: ${name} was planned anew, see ${tab}. Fill the order again.`;
+    return `This order no longer holds: ${name} was planned again, see ${tab}. Fill the order again.`;
   }
   const what = mark.startsWith('cut list') ? 'list' : 'floor plan';
   const isHere = old.rooms.some((room) => now.rooms.includes(room));
-  if (isHere) return `This ${what} no longer holds: the floor was planned anew, see ${tab}.`;
-  return `This ${what} no longer holds: it cuts planks for ${name}, which was planned anew, see ${tab}. Fill this room or the order again.`;
+  if (isHere) return `This ${what} no longer holds: the floor was planned again, see ${tab}.`;
+  return `This ${what} no longer holds: it cuts planks for ${name}, which was planned again, see ${tab}. Fill this room or the order again.`;
 }
 
 /** Two fingerprints from different starts. */

@@ -1,6 +1,6 @@
 /**
- * The `Rooms` tab: one column a room, one line a field, everything as it was typed. A person may change any cell, add
- * lines of their own, and open the room again. A room that cannot be read is told, and kept as it stands.
+ * The `Rooms` tab: one column per room, one line per field, everything as it was typed. A person may change any cell, add
+ * lines of their own, and open the room again. A room that cannot be read is reported, and kept as it is.
  */
 import type { RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
 import { ENTRY_SECTIONS, type EntrySection, ROOM_LABEL } from '../takeoff/entryFields';
@@ -50,7 +50,7 @@ const BLANK_WALL = '(blank)';
 const AS_BLANK_WALL = /^\(+blank\)+$/;
 const GUIDE = 'Every room as it was typed. Change a cell, then open the room again in the sidebar and fill its tabs.';
 
-/** The tab of these rooms, a column each, in this order. */
+/** The tab of these rooms, one column each, in this order. */
 export function roomsBlock(columns: readonly RoomColumn[]): TabBlock {
   const labels = labelsInOrder(columns.flatMap((column) => [...column.keys()]));
   const lines = labels.map((label): Cell[] => {

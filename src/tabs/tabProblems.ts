@@ -4,7 +4,7 @@ export const tabProblems = {
   keptChanging: (title: string) =>
     `Somebody else keeps changing the tab "${shortened(title)}". Wait a moment, then try again.`,
 
-  noEntry: () => 'What came is not a room entry. Open the sidebar again and type the room there.',
+  noEntry: () => 'The sidebar sent something that is not a room. Open the sidebar again and type the room there.',
 
   noRoomName: () => 'Room name is blank. Type a name such as Living room: the tabs are named after it.',
 
@@ -25,28 +25,27 @@ export const tabProblems = {
   longText: (where: string, length: number, most: number) =>
     `${where} has ${length} characters. At most ${most} are kept; type it shorter.`,
 
-  longList: (where: string, count: number, most: number) => `${where}: ${count} were given. At most ${most} are taken.`,
+  longList: (where: string, count: number, most: number) => `${where}: there are ${count}. At most ${most} are taken.`,
 
   fourWalls: (count: number) =>
-    `Walls: ${count} were given to a room measured as four walls. Keep four, or measure it as walls in order, with turns.`,
+    `Walls: the room is measured as four walls, but ${count} are typed. Keep four, or measure it as walls in order, with turns.`,
 
   noList: (where: string) => `${where}: a list is wanted. Open the sidebar again and type the room there.`,
 
   /** The `Rooms` tab, by whichever name it goes now. */
   noRoomLine: (label: string) =>
-    `The tab with the saved rooms has no line "${label}" in its first column, so the rooms in it cannot be read. Put the line back: the label in the first column, the names of the rooms to the right of it.`,
+    `The tab with the saved rooms has no line "${label}" in its first column, so the rooms in it cannot be read. Put the line back, with its label in the first column and what belongs to each room to the right.`,
 
   lineTwice: (label: string) => `The line "${shortened(label)}" is there twice. The upper one is read.`,
 
-  savedTwice: (name: string) =>
-    `"${shortened(name)}" is saved twice. The left one is read; give the other another name.`,
+  savedTwice: (name: string) => `"${shortened(name)}" is saved twice. The left one is read; rename the other.`,
 
   /** The homeowner's page and the order, whichever was filled last. */
   olderPage: () =>
     "The homeowner's page is older than this order, and says so on its top line. Fill it again before it is handed over.",
 
   orderDiffers: (inOrder: string, onPage: string) =>
-    `The Order tab comes to ${inOrder} and this page to ${onPage}: the job or a room has changed since the order was filled, or a cell of the order that the page does not reckon with. Fill the order, then fill the page again.`,
+    `The Order tab comes to ${inOrder} and this page to ${onPage}: the job or a room has changed since the order was filled, or a cell of the order that the page does not use. Fill the order, then fill the page again.`,
 
   /** A saved room that cannot be read, said at the room. */
   inRoom: (name: string, sentence: string) => `${name === '' ? 'A room without a name' : shortened(name)}: ${sentence}`,

@@ -5,7 +5,7 @@
  */
 
 /** A legal copy of a value. @throws TypeError where the platform would refuse it @param what named in the message */
-export function legalCopy(value: unknown, what: string): unknown {
+function legalCopy(value: unknown, what: string): unknown {
   return copy(value, what, []);
 }
 

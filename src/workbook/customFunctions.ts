@@ -56,7 +56,7 @@ export function passCell(cell: EngineCell): string | number | boolean | Date {
 }
 
 /** The instant of a sheet's date, in the workbook's time zone (UTC). */
-export function dateOf(serial: number): Date {
+function dateOf(serial: number): Date {
   return new Date(Math.round((serial - UNIX_EPOCH_SERIAL) * MILLISECONDS_PER_DAY));
 }
 

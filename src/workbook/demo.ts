@@ -17,7 +17,7 @@ interface DemoPart {
 const TAB = 'Estimate';
 
 /** What is typed; formulas point at the cells that hold the entries. */
-export const DEMO_PARTS: readonly DemoPart[] = [
+const DEMO_PARTS: readonly DemoPart[] = [
   { at: 'A1', rows: [['Floor estimate: small house, three rooms']], kind: 'title' },
   { at: 'A2', rows: [['Change any yellow cell: the answers follow.']] },
 

@@ -23,7 +23,7 @@ export function codeOf(error: unknown): string {
   const plain: Readonly<Record<string, string>> = {
     ENOENT: 'there is no such file',
     EISDIR: 'it is a folder',
-    ENOTDIR: 'a part of its path is no folder',
+    ENOTDIR: 'a part of its path is not a folder',
     EACCES: 'it may not be opened',
     EPERM: 'it may not be opened',
     EROFS: 'nothing can be written there',

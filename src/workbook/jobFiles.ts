@@ -196,7 +196,7 @@ function roomProblems(rows: Instance['rows']): string[] {
   for (let i = 1; i < rows.length; i++) {
     if (rows[i].room === rows[i - 1].room) continue;
     left.add(rows[i - 1].room);
-    if (left.has(rows[i].room)) return [`has rows of room ${rows[i].room} apart from one another, at row ${i + 1}`];
+    if (left.has(rows[i].room)) return [`has other rows between those of room ${rows[i].room}, at row ${i + 1}`];
   }
   return [];
 }

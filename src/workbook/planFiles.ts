@@ -62,7 +62,7 @@ export function readPlanRequest(args: readonly string[]): PlanRequest {
   for (let i = 0; i < args.length; i += 2) {
     const option = args[i];
     if (!Object.hasOwn(OPTIONS, option)) throw new Error(`There is no option "${option}". ${USAGE}`);
-    if (values.has(option)) throw new Error(`${option} stands twice. ${USAGE}`);
+    if (values.has(option)) throw new Error(`${option} is given twice. ${USAGE}`);
     const value = args[i + 1];
     if (value === undefined || Object.hasOwn(OPTIONS, value))
       throw new Error(`${option} needs ${OPTIONS[option]}. ${USAGE}`);

@@ -49,7 +49,7 @@ const ANY_SHAPE: Known = new Map(Object.values(SHAPES).flatMap((known) => [...kn
 /** Everything in a file that has no place in one, or another form than its place. */
 export function fieldProblems(file: unknown): readonly Problem[] {
   if (!isFields(file)) {
-    return [told('', `Found ${kindOf(file)} where a room should stand, such as { "entry": { ... } }.`)];
+    return [told('', `Found ${kindOf(file)} where a room is wanted, such as { "entry": { ... } }.`)];
   }
   const remarks = [
     ...problemsOfFields('expect', file.expect, EXPECTED),
@@ -59,7 +59,7 @@ export function fieldProblems(file: unknown): readonly Problem[] {
   const isSeveral = 'rooms' in file;
   if (!isOne && !isSeveral) return [...remarks, ...problemsOfRoom('', file, BARE_ROOM)];
   const own = [...remarks, ...problemsOfNames('', file, FILE)];
-  if (isOne && isSeveral) return [...own, told('rooms', 'Both "entry" and "rooms" stand here. Keep one of them.')];
+  if (isOne && isSeveral) return [...own, told('rooms', 'The file has both "entry" and "rooms". Keep one of them.')];
   return [...own, ...(isOne ? problemsOfRoom('entry', file.entry, ROOM) : problemsOfRooms(file.rooms))];
 }
 

@@ -17,7 +17,7 @@ const PORT = 8600;
 /** Set by hosts that give out a port. */
 const port = Number(process.env.PORT ?? PORT);
 
-const files = await buildAddOn(join(projectFolder, 'dist'));
+const { files } = await buildAddOn(join(projectFolder, 'dist'));
 const workbook = createNodeWorkbook(addOnOf(files));
 fillDemo(workbook);
 await printCutList();

@@ -8,6 +8,9 @@ import type { Book, BookSettings, HtmlPage, LockHolder, LockName, MenuEntry } fr
 import { htmlService } from './services/html';
 import { lockService } from './services/lock';
 import { propertiesService } from './services/properties';
+import { rangeOf } from './services/range';
+import { sheetOf } from './services/sheet';
+import { spreadsheetOf } from './services/spreadsheet';
 import { spreadsheetApp } from './services/spreadsheetApp';
 import { loggers, sessionService, utilitiesService } from './services/surroundings';
 
@@ -100,7 +103,7 @@ function createBook({ engine, runtime, addOn, settings, onScreen }: WorkbookOpti
     change();
     onScreen?.();
   };
-  return {
+  const book: Book = {
     engine,
     settings,
     access: createAccess(),
@@ -117,7 +120,13 @@ function createBook({ engine, runtime, addOn, settings, onScreen }: WorkbookOpti
       showSidebar: (page) => shown(() => (screen.sidebar = page)),
       setMenu: (menu) => shown(() => (screen.menu = menu)),
     },
+    objects: {
+      spreadsheet: () => spreadsheetOf(book),
+      sheet: (tabId) => sheetOf(book, tabId),
+      range: (tabId, zone) => rangeOf(book, tabId, zone),
+    },
   };
+  return book;
 }
 
 /** Everything global that the script finds, by name. */

@@ -206,6 +206,6 @@ test.each([
 ] as const)('%s that a product is to be laid on, without a roll to take it from, is missing', (goods, terms) => {
   const floors = [{ ...blankItem('floors'), product: 'plain oak', ...terms }];
   expect(orderFor([roomWith('Den', [])], { floors }).missing).toEqual([
-    `Plain oak: ${goods} is to be laid and none is ordered, because the size of its roll is not entered.`,
+    `Plain oak: ${goods} is to be laid but none is ordered, because the size of its roll is not entered.`,
   ]);
 });

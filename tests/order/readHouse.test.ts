@@ -50,7 +50,7 @@ describe('a job as typed', () => {
   ] as const)('a price for %s without its size is told: it would be left out of the order', (at, key, label) => {
     const [problem, ...more] = problemsOf({ [at]: { ...BLANK[at], price: 12 } });
     expect(problem).toMatch(
-      new RegExp(`^${at}\\.${key} \\| ${label} is blank, so this is not ordered though it has a price\\.`),
+      new RegExp(`^${at}\\.${key} \\| ${label} is blank, so this is not ordered although it has a price\\.`),
     );
     expect(more).toEqual([]);
   });
@@ -128,14 +128,14 @@ describe('a job as typed', () => {
     [{ underlay: { ...BLANK.underlay, width: 4 } }, 'underlay.length | Underlay, Length of the roll is blank.'],
     [
       { underlay: { ...ROLL, width: '1"' } },
-      'underlay.width | Underlay, Width of the roll: 1" by 50\' 0" is no roll: it is under 4 in',
+      'underlay.width | Underlay, Width of the roll: a roll of 1" by 50\' 0" is too small: under 4 in',
     ],
     [{ film: { ...ROLL, overlap: '4 ft' } }, 'film.overlap | Film, Overlap: 48" is more than half of the roll'],
     [{ trims: [{ ...blankItem('trims'), name: 'Shoe' }] }, 'trims.0.stockLength | Trim 1, Length of a stick is blank.'],
     [{ trims: [{ ...blankItem('trims'), stockLength: 0 }] }, 'trims.0.stockLength | Trim 1, Length of a stick is 0.'],
     [
       { trims: [{ ...blankItem('trims'), stockLength: '11"' }] },
-      'trims.0.stockLength | Trim 1, Length of a stick: 11" is no stick of trim: it is under',
+      'trims.0.stockLength | Trim 1, Length of a stick: 11" is not a length of trim: a stick is at least',
     ],
     [{ underlay: { ...ROLL, width: 'x' } }, 'underlay.width | Underlay, Width of the roll: "x" is not a length.'],
     [{ film: { ...ROLL, length: '12-6' } }, 'film.length | Film, Length of the roll: "12-6" is not a length.'],
@@ -146,9 +146,12 @@ describe('a job as typed', () => {
     [{ trims: [{ ...blankItem('trims'), stockLength: 8, thickness: 50 }] }, 'thicker than half its length'],
     [
       { transitions: [{ ...blankItem('transitions'), stockLength: 0.1 }] },
-      'transitions.0.stockLength | Bar 1, Length: 1 3/16" is no stick of trim',
+      'transitions.0.stockLength | Bar 1, Length: 1 3/16" is not a length of trim',
     ],
-    [{ labour: [{ ...blankItem('labour'), work: 'Laying' }] }, 'labour.0.by | Laying: what the rate is for is blank.'],
+    [
+      { labour: [{ ...blankItem('labour'), work: 'Laying' }] },
+      'labour.0.by | Laying: it does not say what the rate is for.',
+    ],
     [
       { schedule: { ...BLANK.schedule, startDate: '12/5' } },
       'schedule.startDate | Dates, Start: "12/5" is not a date.',

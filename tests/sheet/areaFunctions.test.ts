@@ -204,7 +204,7 @@ describe('PLANK_ROOM_AREA', () => {
         [4, 'R', 1],
         [4, 'R', 1],
       ],
-      /^walls: 2 rows and 3 columns came/,
+      /^walls: the range has 2 rows and 3 columns/,
     ],
     [
       'all blank',

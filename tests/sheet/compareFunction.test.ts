@@ -48,5 +48,5 @@ test('more rows than are planned in time are told, and a few products for a few 
         Array.from({ length: 20 }, () => oak),
       ),
     ),
-  ).toMatch(/^products: about 32000 rows would be planned in one call\. At most 1500 are/);
+  ).toMatch(/^products: about 32000 rows would be planned in one call\. The most is 1500/);
 });

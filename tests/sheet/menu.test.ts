@@ -160,7 +160,7 @@ describe('filling tabs', () => {
     ['a block without a mark', { title: 'Den', mark: '', looks: [], cells: [[0]] }],
     ['a block without cells', { title: 'Den', mark: 'x', looks: [], cells: [] }],
   ])('%s is told, and no tab is touched', (_, block) => {
-    expect(() => menu.fillTab(block, '')).toThrow('What came from the page is not a tab.');
+    expect(() => menu.fillTab(block, '')).toThrow('The sidebar sent something that is not a tab.');
     expect(names()).toEqual(['Estimate']);
     expect(lock.waits).toBe(0);
   });

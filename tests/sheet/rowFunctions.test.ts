@@ -29,7 +29,7 @@ describe('PLANK_LAST_ROW', () => {
 
   test('a plank wider than the room is told', () => {
     expect(refusalOf(() => PLANK_LAST_ROW('6"', 7.5, 0))).toBe(
-      'plank_width: a plank of 7 1/2" is wider than the 6" to be laid, so no row is a full plank. One row is ripped to fit.',
+      'plank_width: a plank of 7 1/2" is wider than the 6" to be laid, so there is no full row, only one row ripped to fit.',
     );
   });
 });
@@ -74,7 +74,7 @@ describe('PLANK_ROWS', () => {
       ['', '', '', ''],
       [1, 6, 6, 'one row, ripped'],
     ]);
-    expect(refusalOf(() => PLANK_ROWS([[10, 11]], 7.5))).toMatch(/^depth: 1 row and 2 columns came/);
+    expect(refusalOf(() => PLANK_ROWS([[10, 11]], 7.5))).toMatch(/^depth: the range has 1 row and 2 columns/);
   });
 });
 
@@ -107,7 +107,7 @@ describe('PLANK_STAGGER', () => {
       'a row after a blank one lies beside that one, not beside the row before it',
       column(40, '', 36, 20),
       [48],
-      ['OK', '', 'Row 2 is blank, so this row has nothing to be held against.', 'OK'],
+      ['OK', '', 'Row 2 is blank, so this row cannot be judged.', 'OK'],
     ],
     // By hand: joints 10, 58, 106 and 30, 66, 102: 4 in apart in the third pair.
     [
@@ -159,7 +159,7 @@ describe('PLANK_STAGGER', () => {
         ],
         48,
       ],
-      'first_pieces: 2 rows and 2 columns came. Give a single column, or a single row, of cells.',
+      'first_pieces: the range has 2 rows and 2 columns. Give a single column, or a single row, of cells.',
     ],
     [
       'of a tiny plank',

@@ -67,7 +67,7 @@ describe('lengths', () => {
   });
 
   test.each(['9-14 1/4', '9\' 8" 5/4', '9\' 13" 1/4'])('%s is none', (text) => {
-    expect(refusalOf(() => PLANK_LENGTH(text))).toMatch(/is not a length|the smaller part makes a whole one/);
+    expect(refusalOf(() => PLANK_LENGTH(text))).toMatch(/is not a length|has too many of the smaller unit/);
   });
 });
 

@@ -267,7 +267,7 @@ describe('problems', () => {
     await expect.poll(heard).toContain('Width: "12-6" is not a length.');
     // All at once they are counted, not read out one by one.
     await page.locator('#fill-button').click();
-    await expect.poll(heard).toMatch(/Room name is blank\..* more to put right\.$/);
+    await expect.poll(heard).toMatch(/Room name is blank\..* more to fix\.$/);
   });
 
   test('at the last field in view come out from under the pane', async () => {
@@ -389,7 +389,7 @@ describe('the saved rooms', () => {
     await press('Fill the tabs');
     await page.waitForSelector(`text=/Den was changed in the tab of rooms since it was opened here: Length: 13'/`);
     expect(await page.evaluate(() => window.sheet.written)).toEqual([]);
-    await press('Open it as it stands there');
+    await press('Open it as it is there');
     await expect.poll(() => field('shape.length').inputValue()).toBe(`13'`);
     await planned();
     await press('Fill the tabs');
@@ -444,9 +444,7 @@ describe('a cut list with ticks', () => {
     }, about);
     await fillPlain();
     await page.locator('#fill-button').click();
-    await page.waitForSelector(
-      'text=/Cut list: Plain: 1 piece is ticked. Of those, 1 would be gone or of another size/',
-    );
+    await page.waitForSelector('text=/Cut list: Plain: 1 piece is ticked. Of those, 1 would disappear or change size/');
   }
   const titles = () => page.evaluate(() => window.sheet.written.map(({ title }) => title));
 
@@ -460,7 +458,7 @@ describe('a cut list with ticks', () => {
   test('is filled with the new plan when the person says so, and keeps the tick at its foot', async () => {
     await fillTicked();
     await page.getByRole('button', { name: 'Fill all the same' }).click();
-    await page.waitForSelector('text=/3 tabs filled.*at the foot of "Cut list: Plain"/');
+    await page.waitForSelector('text=/3 tabs filled.*at the bottom of "Cut list: Plain"/');
     expect(await titles()).toEqual(['Rooms', 'Cut list: Plain', 'Floor plan: Plain']);
   });
 });
@@ -716,7 +714,7 @@ describe('the saved job', () => {
     await pressSave();
     await page.waitForSelector('text=/changed in its tab since it was opened here: Job, Currency sign: sk/');
     expect(await page.evaluate(() => window.sheet.written)).toEqual([]);
-    await page.getByRole('button', { name: 'Open it as it stands there' }).click();
+    await page.getByRole('button', { name: 'Open it as it is there' }).click();
     await expect.poll(() => currency().inputValue(), { timeout: 10_000 }).toBe('sk');
   });
 

@@ -179,7 +179,7 @@ describe('a saved room that cannot be read', () => {
     ['Kind of floor', new Date(2026, 4, 8), 'Study: Kind of floor is a date'],
     ['Kerf', new Date(2026, 4, 8), 'Study: Kerf is a date'],
     ['Units', '', 'Study: Units is blank.'],
-    ['Room', 'bedroom', '"bedroom" is saved twice. The left one is read; give the other another name.'],
+    ['Room', 'bedroom', '"bedroom" is saved twice. The left one is read; rename the other.'],
     ['Room', '', 'Room name is blank.'],
   ])('%s = %s is told, and nothing is ordered without it', async (label, value, words) => {
     spoil(label, 'Study', value);

@@ -82,7 +82,7 @@ describe('a room with ticks', () => {
     ).toHaveLength(2);
   });
 
-  test('is not planned anew unless the person says so', async () => {
+  test('is not planned again unless the person says so', async () => {
     const before = [shown('Cut list: Parlor'), shown('Floor plan: Parlor')];
     // 53 1/4" a row: beside a whole plank there is no room for the minimum piece, so that none is laid whole any more.
     const shorter = room('Parlor', `4' 6"`, `1' 6 3/4"`);
@@ -91,7 +91,7 @@ describe('a room with ticks', () => {
       { tab: 'Cut list: Parlor', tickedCount: 2, changedCount: 2, isGivenUp: false },
     ]);
     expect(stakeWords(refused.asked)).toBe(
-      'Cut list: Parlor: 2 pieces are ticked. Of those, 2 would be gone or of another size.',
+      'Cut list: Parlor: 2 pieces are ticked. Of those, 2 would disappear or change size.',
     );
     expect(refused.left).toEqual(['"Cut list: Parlor" is left as it is: 2 pieces are ticked in it.']);
     expect([shown('Cut list: Parlor'), shown('Floor plan: Parlor')]).toEqual(before);
@@ -204,9 +204,9 @@ describe('one plan', () => {
     const { replaced } = await fill(den);
     expect([...replaced].sort()).toEqual(['Cut list: Parlor', 'Floor plan: Parlor', 'Order']);
     expect(first('Cut list: Parlor')).toBe(
-      'This list no longer holds: it cuts planks for Den, which was planned anew, see "Cut list: Den". Fill this room or the order again.',
+      'This list no longer holds: it cuts planks for Den, which was planned again, see "Cut list: Den". Fill this room or the order again.',
     );
-    expect(first('Order')).toMatch(/^This order no longer holds: Den was planned anew/);
+    expect(first('Order')).toMatch(/^This order no longer holds: Den was planned again/);
     expect(first('Cut list: Den')).toBe('Cut list: Den');
     sheetNamed('Cut list: Parlor').at(1, 5).value = 'ask Den first';
     // Filled again, all of them hold, and nothing of those lines is kept but what a person wrote beside one.
@@ -234,7 +234,7 @@ describe('one plan', () => {
     expect(lists).toEqual(['Cut list: Parlor', 'Cut list: Den', 'Cut list: Den + Parlor']);
     for (const name of ['Parlor', 'Den']) {
       expect(first(`Cut list: ${name}`)).toBe(
-        'This list no longer holds: the floor was planned anew, see "Cut list: Den + Parlor".',
+        'This list no longer holds: the floor was planned again, see "Cut list: Den + Parlor".',
       );
       expect(first(`Floor plan: ${name}`)).toMatch(/^This floor plan no longer holds/);
     }

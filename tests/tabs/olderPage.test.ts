@@ -139,7 +139,7 @@ describe('the homeowner’s page filled beside an order', () => {
     const answer = await fillHomeowner(store, priced);
     const paid = answer.status === 'filled' ? answer.toPay : '';
     expect(notesOf(answer)).toEqual([
-      `The Order tab comes to $1,234.50 and this page to ${paid}: the job or a room has changed since the order was filled, or a cell of the order that the page does not reckon with. Fill the order, then fill the page again.`,
+      `The Order tab comes to $1,234.50 and this page to ${paid}: the job or a room has changed since the order was filled, or a cell of the order that the page does not use. Fill the order, then fill the page again.`,
     ]);
     await fillOrder(store, priced);
     expect(notesOf(await fillHomeowner(store, priced))).toEqual([]);

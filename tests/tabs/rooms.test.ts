@@ -123,13 +123,13 @@ describe('an entry from outside', () => {
       'too many doorways',
       { ...smallEntry, doorways: new Array(501).fill({}) },
       'doorways',
-      /Doorways: 501 were given. At most 500/,
+      /Doorways: there are 501. At most 500/,
     ],
     [
       'five walls in four',
       { ...smallEntry, shape: { kind: 'four walls', walls: [12, 10, 12, 10, 3], diagonal: 15 } },
       'shape.walls',
-      /Walls: 5 were given to a room measured as four walls/,
+      /Walls: the room is measured as four walls, but 5 are typed/,
     ],
     ['a page of text', { ...smallEntry, name: 'x'.repeat(201) }, 'name', /Room has 201 characters. At most 200/],
   ])('%s is told at its field', (_, given, field, sentence) => {
@@ -169,7 +169,7 @@ describe('the Rooms tab', () => {
     column.set('Wall 5', 3);
     const { rooms, problems } = entriesFromCells(blockValues(roomsBlock([column])));
     expect(rooms[0].entry).toBeNull();
-    expect(problems).toEqual([expect.stringContaining('Walls: 5 were given to a room measured as four walls.')]);
+    expect(problems).toEqual([expect.stringContaining('Walls: the room is measured as four walls, but 5 are typed.')]);
   });
 
   test('an empty tab has no rooms and nothing to say', () => {
@@ -251,7 +251,7 @@ describe('the Rooms tab', () => {
     const saved = entriesFromCells(blockValues(roomsBlock([roomColumn(named('Den'))]))).rooms;
     expect(withRoom(saved, named(' den '))).toEqual([roomColumn(named(' den '))]);
     const twice = entriesFromCells(blockValues(roomsBlock([roomColumn(named('Den')), roomColumn(named('DEN'))])));
-    expect(twice.problems).toEqual(['"DEN" is saved twice. The left one is read; give the other another name.']);
+    expect(twice.problems).toEqual(['"DEN" is saved twice. The left one is read; rename the other.']);
     expect(twice.rooms.map((room) => room.entry)).toEqual([named('Den'), null]);
   });
 
@@ -261,7 +261,7 @@ describe('the Rooms tab', () => {
     const read = entriesFromCells(values);
     expect(read.problems).toEqual([
       'The line "Kerf" is there twice. The upper one is read.',
-      '"Cupboard" is saved twice. The left one is read; give the other another name.',
+      '"Cupboard" is saved twice. The left one is read; rename the other.',
     ]);
     expect(read.rooms.map((room) => room.entry)).toEqual([smallEntry, null]);
   });

@@ -61,7 +61,7 @@ describe('a box told by its planks and by its area', () => {
 describe('marking steps', () => {
   test.each(['12"', '1 1/16"', '0.2 mm', '26 mm'])('a step of %s is refused at its field', (markingStep) => {
     const [problem] = problemsOf({ rules: { markingStep } });
-    expect(problem).toMatch(/^rules\.markingStep \| Marking step: .* is no step to mark cuts in\./);
+    expect(problem).toMatch(/^rules\.markingStep \| Marking step: .* cannot be used as a marking step\./);
   });
 
   test.each(['1"', '0.25 mm'])('a step of %s, the coarsest or the finest, is used', (markingStep) => {
@@ -73,7 +73,7 @@ describe('marking steps', () => {
       product: { plankLength: '100 mm', plankWidth: '20 mm', planksPerBox: '' },
       rules: { markingStep: '1"', firstRow },
     });
-    expect(problem).toContain('rules.markingStep | Plain room: no row is as wide as a marking step of 1".');
+    expect(problem).toContain('rules.markingStep | Plain room: no row would be even one marking step, 1", wide.');
   });
 
   test('a floor that its first row divides into less than a step has no row, start line or not', () => {
@@ -82,7 +82,7 @@ describe('marking steps', () => {
     for (const startSide of ['near', 'middle', 'best'] as const) {
       const problems = problemsOf({ shape, rules: { markingStep: '1"', firstRow: '3/4"', startSide } });
       expect(problems).toHaveLength(1);
-      expect(problems[0]).toContain('no row is as wide');
+      expect(problems[0]).toContain('no row would be even one marking step');
     }
   });
 });

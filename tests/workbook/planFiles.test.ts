@@ -157,7 +157,7 @@ describe('What is wrong with a job is said in words', () => {
     [
       'rooms mixed',
       { ...ROOM, rows: [0, 1, 0].map((room) => ({ room, runs: [{ x: 0, R: 9 }] })) },
-      'has rows of room 0 apart',
+      'has other rows between those of room 0',
     ],
     ['a field in a small letter', without('T', { t: 50 }), 'has no field "t"; the nearest is "T"'],
     ['a field mistyped', without('twins', { twin: [[0, 2]] }), 'has no field "twin"; the nearest is "twins"'],
@@ -212,7 +212,7 @@ describe('Arguments', () => {
     ['an option without its value', ['--cases', '--out', 'b.json'], '--cases needs the file of jobs to plan'],
     ['a last option without its value', ['--cases', 'a.json', '--out'], '--out needs the file to write the plans to'],
     ['an unknown option', ['--case', 'a.json'], 'There is no option "--case"'],
-    ['an option twice', ['--out', 'a', '--out', 'b'], '--out stands twice'],
+    ['an option twice', ['--out', 'a', '--out', 'b'], '--out is given twice'],
     ['an effort of none', ['--cases', 'a', '--out', 'b', '--effort', '0'], '--effort is "0"'],
     ['an effort in words', ['--cases', 'a', '--out', 'b', '--effort', 'much'], '--effort is "much"'],
   ])('%s: a sentence that says what is wanted', (_, args, sentence) => {

@@ -69,7 +69,7 @@ describe('a folder of files', () => {
     expect(lines).toEqual([
       'attic: The file cannot be read: it is a folder.',
       expect.stringMatching(/^room 7: This is not JSON, as a room file is: /),
-      'room 8: Found an empty list where a room should stand, such as { "entry": { ... } }.',
+      'room 8: Found an empty list where a room is wanted, such as { "entry": { ... } }.',
       expect.stringMatching(/^room 9: Length: "long" is not a length\./),
       '17 of 21 floors planned. Written to floors.json.',
     ]);
@@ -207,7 +207,7 @@ describe('a field of another form than its place is told', () => {
     [
       'one room and several',
       { entry: CLOSET, rooms: [CLOSET] },
-      'Both "entry" and "rooms" stand here. Keep one of them.',
+      'The file has both "entry" and "rooms". Keep one of them.',
     ],
     [
       'another way to lay',

@@ -109,7 +109,7 @@ class TabFilling {
     } else this.failures.push(...(answer ?? []));
   }
 
-  /** Work that is done is not planned anew unless the person says so. */
+  /** Work that is done is not planned again unless the person says so. */
   private async mayFill(floor: FreshFloor): Promise<boolean> {
     const stake = await ticksAtStake(this.store, [floor]);
     if (stake.length === 0 || (await (this.talk.mayReplan ?? leaveTicked)(stake))) return true;

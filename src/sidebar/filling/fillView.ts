@@ -88,7 +88,7 @@ export function fillPart(spreadsheet: Spreadsheet | null, events: FillEvents): F
 
 /** The first answer, and what is meant when none is given. */
 const LEAVE = 'Leave them as they are';
-const OVER_ANSWERS = ['Open it as it stands there', 'Write over it', 'Neither'];
+const OVER_ANSWERS = ['Open it as it is there', 'Write over it', 'Neither'];
 /** Our choice: more lines than this are only counted. */
 const MOST_LINES = 6;
 
@@ -116,7 +116,7 @@ export function besidesWords(replaced: readonly string[], kept: readonly string[
   const names = (tabs: readonly string[]) => tabs.map((tab) => `"${tab}"`).join(', ');
   return [
     ...(replaced.length > 0 ? [`No longer true, and marked so: ${names(replaced)}.`] : []),
-    ...(kept.length > 0 ? [`What you wrote there and has lost its place stands at the foot of ${names(kept)}.`] : []),
+    ...(kept.length > 0 ? [`What you wrote beside lines that are gone is now at the bottom of ${names(kept)}.`] : []),
   ];
 }
 

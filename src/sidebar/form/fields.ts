@@ -65,10 +65,6 @@ export function formField(field: EntryField, units: Units): FormField {
   };
 }
 
-export function formFields(fields: readonly EntryField[], units: Units): readonly FormField[] {
-  return fields.map((field) => formField(field, units));
-}
-
 /** The tabs of a room are named after it. */
 export const [NAME_FIELD, UNITS_FIELD] = NAME_FIELDS.fields;
 export const [SHAPE_KIND_FIELD] = SHAPE_KIND_FIELDS.fields;

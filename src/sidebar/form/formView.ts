@@ -39,17 +39,18 @@ const LENGTHS_HELP = {
   metric: `Lengths as you write them: 3.81 m, 381 cm, 12' 6". A plain number is metres for the room, millimetres for planks and rules.`,
 };
 const WALLS_HELP =
-  'Walls go by the numbers W1, W2 in the drawing. Along is from where a wall starts, going to the right all round.';
+  'Walls are numbered W1, W2 in the drawing. Along is measured from where a wall starts, going round to the right.';
 const DIAGONALS_HELP =
   'Out of square? Add diagonals from corner to corner: a room of 6 walls needs 3 of them. Corner 1 is where wall 1 starts.';
 const BOWS_HELP =
-  'Stretch a string from corner to corner and measure how far the wall lies off it, at some places along it. A bay or a round wall: how far the curve rises in the middle.';
+  'Stretch a string from corner to corner and measure how far the wall lies off it, at a few places along it. For a bay or a round wall, how far the curve rises in the middle.';
 const SHAPE_HELP: Readonly<Record<Draft['kind'], string>> = {
-  rectangle: 'Length is along the far and the near wall, width along the sides. Stand so that you face the far wall.',
-  'four walls': 'For a room out of square. Wall 1 is the far one, then to the right all round.',
+  rectangle: 'Stand so that you face the far wall. Length is along the far and near walls, width along the sides.',
+  'four walls': 'For a room out of square. Wall 1 is the far one; the others follow round to the right.',
   'walls in order':
-    'Wall 1 is the far one, from left to right; then to the right all round. The last turn may be blank.',
-  rectangles: 'Each one is placed by its near left corner, from one corner of your choice. Minus lies left or nearer.',
+    'Wall 1 is the far one, from left to right; the others follow round to the right. The last turn may be blank.',
+  rectangles:
+    'Each is placed by its near left corner, measured from any one corner you choose. Minus is to the left, or nearer.',
 };
 
 /** The sections, ready to be put into the page. */
@@ -66,7 +67,7 @@ export function formSections(state: FormState, events: FormEvents): readonly HTM
     section('Shape', 'shape', shapeParts(state, events)),
     shut('Walls that bow or curve', 'bows', state, events, [note(BOWS_HELP), ...listParts(BOWS, state, events)]),
     section('Cut-outs', 'cutouts', [
-      note(`Columns, hearths, islands: what gets no floor. ${WALLS_HELP}`),
+      note(`Columns, hearths, islands: anything that gets no floor. ${WALLS_HELP}`),
       ...listParts(CUTOUTS, state, events),
     ]),
     section('Doorways', 'doorways', [

@@ -80,7 +80,7 @@ export function jobFormField([key, kind, label, blank]: HouseField, units: Units
     return {
       ...shown,
       isWide: true,
-      help: 'Divided by semicolons; a name that has one of its own goes between double marks.',
+      help: 'Separated by semicolons; put a name that has a semicolon in it in double quotes.',
     };
   if (kind === 'text') return { ...shown, isWide: true };
   return { ...shown, blank: blankWords(kind as FieldKind, blank, units) };

@@ -68,7 +68,7 @@ function firstSection(section: HouseSection, state: JobFormState, events: JobFor
 
 /** Which rooms there are to be named. */
 export function roomsWords(rooms: readonly string[]): string {
-  return rooms.length === 0 ? 'No room is saved yet.' : `Blank takes every saved room: ${wordsText(rooms)}.`;
+  return rooms.length === 0 ? 'No room is saved yet.' : `Blank means every saved room: ${wordsText(rooms)}.`;
 }
 
 function shutSection(section: HouseSection, state: JobFormState, events: JobFormEvents): HTMLElement {

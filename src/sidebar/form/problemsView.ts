@@ -40,7 +40,7 @@ export function announceNew(
   const now = ready.flatMap(([, sentences]) => sentences);
   const fresh = now.filter((sentence) => !before.has(sentence));
   const more = fresh.length - MOST_READ_OUT;
-  const rest = more > 0 ? [`${more} more to put right.`] : [];
+  const rest = more > 0 ? [`${more} more to fix.`] : [];
   if (fresh.length > 0) byId('announced').textContent = [...fresh.slice(0, MOST_READ_OUT), ...rest].join(' ');
   return new Set(now);
 }

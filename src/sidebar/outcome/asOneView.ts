@@ -21,6 +21,6 @@ function offer(names: string, isChosen: boolean, chosen: (isAsOne: boolean) => v
   box.addEventListener('change', () => chosen(box.checked));
   const label = element('label', { for: box.id }, `Lay as one floor with ${names}`);
   const help =
-    'The rows run through. Product, rules and direction are those of this room; the tabs carry all the names.';
+    'The rows run through. The product, rules and direction of this room are used; the tabs carry the names of all.';
   return [element('div', { class: 'radio' }, box, label), element('p', { class: 'help' }, help)];
 }

@@ -38,7 +38,7 @@ export function showPlan(plan: Takeoff, taken: (way: ToldWay) => void): void {
 export function showSketch(sketch: Sketch | null): void {
   const hint = element('p', { class: 'help' }, 'The floor is drawn here as you type.');
   byId('drawing').replaceChildren(sketch ? drawingElement(drawingOf(sketch, PAPER), null, 'small') : hint);
-  const later = 'They stand here as soon as the room and the product are typed.';
+  const later = 'They appear here as soon as the room and the product are typed.';
   byId('numbers').replaceChildren(element('p', { class: 'help' }, later));
   byId('piece').replaceChildren();
   sayHeadline('');

@@ -2,7 +2,7 @@
 import { element } from './dom';
 
 /** Said when nothing was filled because of what stands in the form: it holds until that is put right. */
-export const NOT_FILLED = 'Not filled yet: put right what is marked above.';
+export const NOT_FILLED = 'Not filled yet: fix what is marked above.';
 
 /** A line whose words are heard as well, and come into view: it may lie under the edge of a low page. */
 export function toldLine(): HTMLElement {

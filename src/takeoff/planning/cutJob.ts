@@ -31,7 +31,7 @@ export interface StretchRow {
 }
 
 /** A plank's length, ticks as typed, divided into units no longer than the marking step. */
-export function gridOf(plankLength: number, markingStep: Ticks): Grid {
+function gridOf(plankLength: number, markingStep: Ticks): Grid {
   const plankUnits = Math.max(1, Math.ceil(plankLength / markingStep));
   return { unit: plankLength / plankUnits, markingStep, plankLength, plankUnits };
 }

@@ -1,4 +1,4 @@
-/** Whether the end joints of two neighbouring rows keep their distance, told from the first pieces alone. */
+/** Whether the end joints of two neighbouring rows keep their distance, worked out from the first pieces alone. */
 import { type FineTicks, fineTicksOf, LONGEST_SIDE } from '../../geometry/length';
 
 /** A row that starts at the same wall as its neighbours, lengths as typed. */

@@ -25,12 +25,12 @@ export function joinFaultText(
       const { room, toRoom } = joins[fault.joinNumber - 1];
       // Rooms that other doorways have turned apart miss each other by no length at all.
       if (!Number.isFinite(fault.by)) {
-        return `The doorways between ${names[room - 1]} and ${names[toRoom - 1]} do not face each other as the rooms lie by their other doorways. Check which walls they are in.`;
+        return `The doorways between ${names[room - 1]} and ${names[toRoom - 1]} do not face each other, going by how the other doorways place the rooms. Check which walls they are in.`;
       }
-      return `The doorways between ${names[room - 1]} and ${names[toRoom - 1]} miss each other by ${show(fault.by)}; ${show(fault.allowed)} would be let pass. Check their places and the wall thickness.`;
+      return `The doorways between ${names[room - 1]} and ${names[toRoom - 1]} miss each other by ${show(fault.by)}; up to ${show(fault.allowed)} is accepted. Check their places and the wall thickness.`;
     }
     case 'rooms overlap':
-      return `${names[fault.roomNumbers[0] - 1]} and ${names[fault.roomNumbers[1] - 1]} would lie one over the other. Check which walls the doorways are in.`;
+      return `${names[fault.roomNumbers[0] - 1]} and ${names[fault.roomNumbers[1] - 1]} would overlap. Check which walls the doorways are in.`;
     case 'joined side too long':
       return `The joined rooms are ${show(fault.found)} from end to end. At most ${show(fault.longest)} can be laid out as one floor.`;
   }

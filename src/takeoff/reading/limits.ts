@@ -1,4 +1,4 @@
-/** What is refused as a slip of units, or would not be planned in time. Every figure is our choice. */
+/** Limits beyond which a number is taken for a slip of units, or a plan would take too long. Every figure is our choice. */
 import { TICKS_PER_FOOT, TICKS_PER_INCH, TICKS_PER_METRE, TICKS_PER_MM, type Ticks } from '../../geometry/length';
 
 /** A plank shorter or narrower than 10 mm would make millions of pieces. */

@@ -1,7 +1,7 @@
 /**
  * Every sentence a person can be shown when something typed cannot be used: what, where, found, wanted. `where` is
  * the name of the field or argument, with the row where it has several (`Wall 4`, `runs, row 3`); `found` is what
- * stands there, as typed.
+ * is there, as typed.
  */
 import type { Units } from '../../geometry/length';
 import type { AreaFault } from '../text/areaText';
@@ -70,7 +70,7 @@ export const problems = {
   },
 
   coefficientRange: (where: string, found: Found) =>
-    `${where}: ${quoted(found)} is not a coefficient of wood. Type one between 0 and 0.02 for each point of moisture, such as 0.0037.`,
+    `${where}: ${quoted(found)} is not a coefficient of wood. Type one between 0 and 0.02 per point of moisture, such as 0.0037.`,
 
   moistureRange: (where: string, found: Found, driest: number, wettest: number) =>
     `${where}: ${quoted(found)} is outside ${driest} to ${wettest} per cent, where the published coefficients hold. Type a moisture content in that range.`,
@@ -85,17 +85,17 @@ export const problems = {
     `${where}${found === '' ? ' is blank' : `: ${quoted(found)} is not a temperature`}. Type degrees such as 70.`,
 
   tooManyPieces: (where: string, count: number, most: number) =>
-    `${where}: about ${count} pieces would be cut. At most ${most} are; check the unit of the stick's length.`,
+    `${where}: about ${count} pieces would be cut. The most is ${most}; check the unit of the stick's length.`,
 
   /** A blank cell in a list that would come out short without it. */
   blankBetween: (where: string) =>
     `${where} is blank between filled rows. Type a length in every row; a merged cell holds its value in its first row only.`,
 
   tooManyJoints: (where: string, count: number, most: number) =>
-    `${where}: about ${count} joints would be compared. At most ${most} are; check the units of plank_length and run, or give fewer rows.`,
+    `${where}: about ${count} joints would be compared. The most is ${most}; check the units of plank_length and run, or give fewer rows.`,
 
   /** A verdict in the place of a row whose neighbour is not known. */
-  blankRowBefore: (rowNumber: number) => `Row ${rowNumber} is blank, so this row has nothing to be held against.`,
+  blankRowBefore: (rowNumber: number) => `Row ${rowNumber} is blank, so this row cannot be judged.`,
 
   tooManyStrips: (where: string, count: number, most: number) =>
     `${where}: the floor would take about ${count} strips. At most ${most} are laid out; check the roll's width and length.`,
@@ -104,23 +104,24 @@ export const problems = {
   inRoom: (room: string, sentence: string) => `${room}: ${sentence}`,
 
   productsColumns: (size: string) =>
-    `products: ${size} came. Give three to five columns: name, plank length, plank width, planks in a box, price of a box.`,
+    `products: the range has ${size}. Give three to five columns: name, plank length, plank width, planks in a box, price of a box.`,
 
   tooManyProducts: (found: number, most: number) =>
-    `products: ${found} were given. At most ${most} are compared at once; give fewer rows.`,
+    `products: the range has ${found} products. At most ${most} are compared at once; give fewer rows.`,
 
   units: (found: Found) => `units: ${quoted(found)} is not a system of units. Type us (feet and inches) or metric.`,
 
-  yesOrNo: (where: string, found: Found) => `${where}: ${quoted(found)} is neither yes nor no. Type one of them.`,
+  yesOrNo: (where: string, found: Found) => `${where}: ${quoted(found)} is neither yes nor no. Type yes or no.`,
 
   /** Two ranges given together that differ in size. */
   unequalRanges: (where: string, size: string, otherWhere: string, otherSize: string) =>
     `${where} has ${size}, but ${otherWhere} has ${otherSize}. Give ranges of the same size, or single cells.`,
 
-  oneCell: (where: string, size: string) => `${where}: ${size} came, and one value is wanted. Give a single cell.`,
+  oneCell: (where: string, size: string) =>
+    `${where}: the range has ${size}, but one value is wanted. Give a single cell.`,
 
   oneColumn: (where: string, size: string) =>
-    `${where}: ${size} came. Give a single column, or a single row, of cells.`,
+    `${where}: the range has ${size}. Give a single column, or a single row, of cells.`,
 
   emptyList: (where: string) => `${where} is blank. Give at least one row.`,
 
@@ -128,24 +129,24 @@ export const problems = {
     `${where} has ${rowCount} rows. At most ${most} are planned at once; split the floor into rooms.`,
 
   rulesColumns: (size: string) =>
-    `rules: ${size} came. Give two columns, the name of a rule and its value, such as kerf and 1/8".`,
+    `rules: the range has ${size}. Give two columns, the name of a rule and its value, such as kerf and 1/8".`,
 
   unknownRule: (where: string, found: Found, known: readonly string[]) =>
     `${where}: ${quoted(found)} is not a rule. The rules are ${known.join(', ')}.`,
 
   ruleWithoutName: (where: string) =>
-    `${where}: a value stands beside a blank name. Type the name of the rule it is for.`,
+    `${where}: there is a value beside a blank name. Type the name of the rule it is for.`,
 
   ruleTwice: (where: string, name: string) => `${where}: ${name} is given a second time. Give each rule once.`,
 
   markingStep: (where: string, found: Found, units: Units) =>
-    `${where}: ${quoted(found)} is no step to mark cuts in. Type a length from 0.25 mm to 1 in, such as ${units === 'us' ? '1/16"' : '1 mm'}.`,
+    `${where}: ${quoted(found)} cannot be used as a marking step. Type a length from 0.25 mm to 1 in, such as ${units === 'us' ? '1/16"' : '1 mm'}.`,
 
   layDirection: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is not a lay direction. Type length, width, a wall such as wall 3, or degrees such as 45.`,
 
   wallsColumns: (size: string) =>
-    `walls: ${size} came. Give two columns: the length of each wall, and the turn at its end (R, L, or degrees to the right).`,
+    `walls: the range has ${size}. Give two columns: the length of each wall, and the turn at its end (R, L, or degrees to the right).`,
 
   turn: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is not a turn. Type R or L, or degrees: right positive, left negative.`,
@@ -194,7 +195,7 @@ export const problems = {
 
   /** Rows of all rooms and products, or runs of all plank lengths, that one call would plan. */
   tooMuchToPlan: (where: string, count: number, most: number) =>
-    `${where}: about ${count} rows would be planned in one call. At most ${most} are; give fewer at once.`,
+    `${where}: about ${count} rows would be planned in one call. The most is ${most}; give fewer at once.`,
 
   productsWithoutName: () =>
     'products: the first column holds lengths. Give the name first, then plank length and plank width.',
@@ -208,7 +209,7 @@ export const problems = {
 
   /** A floor, or planks, narrower than one step. */
   noRow: (where: string, step: string) =>
-    `${where}: no row is as wide as a marking step of ${step}. Type a smaller step, or check the first row and the sizes of plank and room.`,
+    `${where}: no row would be even one marking step, ${step}, wide. Type a smaller step, or check the first row and the sizes of plank and room.`,
 
   gapEatsRoom: (where: string, gap: string) =>
     `${where}: a gap of ${gap} at every wall leaves no floor to lay. Type a smaller gap, or check the room.`,
@@ -232,7 +233,7 @@ export const problems = {
     `${where}: a gap of ${gap} at both walls leaves nothing to lay of ${depth}. Type a smaller gap, or check the depth.`,
 
   noFullRow: (where: string, plankWidth: string, laid: string) =>
-    `${where}: a plank of ${plankWidth} is wider than the ${laid} to be laid, so no row is a full plank. One row is ripped to fit.`,
+    `${where}: a plank of ${plankWidth} is wider than the ${laid} to be laid, so there is no full row, only one row ripped to fit.`,
 
   /** A job without a legal plan, where a number was wanted. */
   noLegalPlan: (brokenRule: string, plankCount: number) =>
@@ -276,7 +277,7 @@ const lengthSentences: Readonly<
   blank: (where, _, wanted) => `${where} is blank. Type ${wanted}.`,
   date: (where) =>
     `${where} is a date: the spreadsheet turns 5/8 into one. Type 5/8" with the inch mark, or 0.625, and clear the date format.`,
-  'error value': (where, found) => `${where}: the cell holds the error ${found}. Put that right first.`,
+  'error value': (where, found) => `${where}: the cell holds the error ${found}. Fix that cell first.`,
   'not finite': (where, _, wanted) => `${where} is not a finite number. Type ${wanted}.`,
   'not a length': (where, found, wanted) => `${where}: ${found} is not a length. Type ${wanted}.`,
   'space missing': (where, found) =>
@@ -284,7 +285,7 @@ const lengthSentences: Readonly<
   'two readings': (where, found) =>
     `${where}: ${found} can be read in two ways. Type 1234 or 1.234: no comma before three digits.`,
   'part too big': (where, found) =>
-    `${where}: in ${found} the smaller part makes a whole one of the larger. Type inches below 12 after feet, or inches alone.`,
+    `${where}: ${found} has too many of the smaller unit. Type fewer than 12 inches after feet, or inches alone.`,
   'unknown unit': (where, found, wanted) => `${where}: ${found} has a unit that is not one of length. Type ${wanted}.`,
   negative: (where, found) => `${where}: ${found} is negative. Type a length of 0 or more.`,
   'too long': (where, found, _, bareUnit) =>

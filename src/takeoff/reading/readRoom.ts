@@ -274,7 +274,7 @@ function limitsOf({ longestAlong, longestAcross, gapBySpan }: ReadRules, { produ
 }
 
 /** `length` (also blank), `width`, `wall 3`, or degrees anticlockwise from the room's length; null for anything else. */
-export function layDirectionOf(typed: Typed): LayDirection | null {
+function layDirectionOf(typed: Typed): LayDirection | null {
   const text = plainText(String(typed));
   if (text === '' || text === 'length') return { along: 'length' };
   if (text === 'width') return { along: 'width' };

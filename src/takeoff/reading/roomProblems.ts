@@ -28,7 +28,7 @@ const sentences: SentenceFor = {
     `Wall ${wallNumber}: the turn at its end is blank. Type R or L, or degrees: right positive, left negative.`,
 
   'turns do not add up': ({ found, wanted }) =>
-    `The turns add up to ${numberText(found, 2)} degrees; all the way round a room they make ${wanted}. Check where R and L stand.`,
+    `The turns add up to ${numberText(found, 2)} degrees; all the way round a room it is ${wanted}. Check where R and L stand.`,
 
   'does not close': ({ right, far, by, allowed, advised }, show) =>
     `The walls do not meet: the last ends ${show(by)} from the start of wall 1 (${sideways(right, far, show)}). Up to ${show(allowed)} is spread over the walls; check their lengths and turns.${adviceText(advised)}`,
@@ -42,10 +42,10 @@ const sentences: SentenceFor = {
     `The diagonal is ${show(found)}. With these walls it is more than ${show(moreThan)} and less than ${show(lessThan)}.`,
 
   'diagonals disagree': ({ found, wanted, by }, show) =>
-    `The other diagonal is ${show(found)}; the walls and the first diagonal make it ${show(wanted)}, ${show(by)} off. Measure both again.`,
+    `The other diagonal is ${show(found)}; by the walls and the first diagonal it should be ${show(wanted)}, a difference of ${show(by)}. Measure both again.`,
 
   'measure off': ({ what, number, found, drawn, by }, show) =>
-    `${what === 'wall' ? 'Wall' : 'Diagonal'} ${number} is ${show(found)}; the other measures make it ${show(drawn)}, ${show(Math.abs(by))} ${by > 0 ? 'more' : 'less'}. Measure it again.`,
+    `${what === 'wall' ? 'Wall' : 'Diagonal'} ${number} is ${show(found)}; by the other measures it should be ${show(drawn)}, ${show(Math.abs(by))} ${by > 0 ? 'more' : 'less'}. Measure it again.`,
 
   'no such corner': ({ diagonalNumber, found, cornerCount }) =>
     `Diagonal ${diagonalNumber} goes to corner ${found}, but the room has ${cornerCount} corners. Corner 1 is where wall 1 starts.`,
@@ -54,7 +54,7 @@ const sentences: SentenceFor = {
     `Diagonal ${diagonalNumber} goes from a corner to itself. Type two different corners.`,
 
   'turn and diagonals disagree': ({ wallNumber }) =>
-    `The turn at the end of wall ${wallNumber} goes the other way than the measures make it. Check the turn, and between which corners each diagonal was measured.`,
+    `The turn at the end of wall ${wallNumber} goes the other way from what the measures say. Check the turn, and between which corners each diagonal was measured.`,
 
   'side too long': ({ found, longest }, show) =>
     `The room is ${show(found)} from end to end. At most ${show(longest)} can be laid out; check the unit of the lengths.`,

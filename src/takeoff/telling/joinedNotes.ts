@@ -1,6 +1,6 @@
-/** What was typed in a room that is laid as one floor with others, and does not count: in words. */
+/** In words: what was typed in a room but is not used, because the room is laid as one floor with others. */
 import type { Ticks } from '../../geometry/length';
-import { type LengthRuleKey, RULES } from '../../layout/rules';
+import { type CountRuleKey, type LengthRuleKey, RULES } from '../../layout/rules';
 import type { RulesEntry, Typed } from '../entry';
 import type { DrawnRoom } from '../reading/drawRoom';
 import { lengthText } from '../text/lengthText';
@@ -41,6 +41,11 @@ const LENGTH_RULES: readonly (readonly [key: LengthRuleKey, name: string])[] = R
   'blank' in rule && typeof rule.blank === 'object' ? [[rule.key, rule.label.toLowerCase()] as const] : [],
 );
 
+/** Rules that are counted, by the names they have in a `rules` range. */
+const COUNT_RULES: readonly (readonly [key: CountRuleKey, name: string])[] = RULES.flatMap((rule) =>
+  rule.use === 'count' ? [[rule.key, rule.inRange] as const] : [],
+);
+
 function rulesOf(other: Read, first: Read, show: Show): string[] {
   // A gap by span has taken the place of the gap as typed: then the two spans are held against each other.
   const bySpan = other.read.limits.gapPerMetre > 0 || first.read.limits.gapPerMetre > 0;
@@ -67,7 +72,7 @@ function layingOf(other: Read, first: Read): string[] {
     ['startSide', 'first row at the side', other.read.start.startSide, first.read.start.startSide],
     ['firstRow', 'first row', other.read.start.firstRow, first.read.start.firstRow],
     ['reuseStrips', 'strips of the first row in the last', other.read.start.reuseStrips, first.read.start.reuseStrips],
-    ['spare', 'spare', other.read.rules.spare, first.read.rules.spare],
+    ...COUNT_RULES.map(([key, name]) => [key, name, other.read.rules[key], first.read.rules[key]] as const),
   ];
   return told
     .filter(([key, , own, used]) => isTyped(other, key) && own !== used)

@@ -1,4 +1,4 @@
-/** What a person should know about a floor though it can be laid: sentences. */
+/** Sentences about a floor that can be laid, but of which a person should know something. */
 import type { BrokenRule } from '../../cutting/job';
 import { mmOf, type Ticks, type Units } from '../../geometry/length';
 import { overlongFloorsOf } from '../../layout/expansion';
@@ -64,17 +64,17 @@ function roomNote(note: RoomNote, units: Units): string {
   const show = (length: Ticks) => lengthText(length, units, 'piece');
   switch (note.code) {
     case 'misfit spread':
-      return `The walls missed their start by ${show(note.by)}; each took its share. Measure again if that is more than your tape allows.`;
+      return `The walls missed their start by ${show(note.by)}; the miss was spread over them. Measure again if it is more than your tape allows.`;
     case 'diagonals spread':
-      return `The two diagonals disagree by ${show(note.by)} with the walls; all six took their share.`;
+      return `The two diagonals differ from the walls by ${show(note.by)}; the difference was spread over all six lengths.`;
     case 'measures spread':
-      return `The measures do not quite agree; each took its share: ${residualsText(note.residuals, show)}. Measure again whatever is further off than your tape.`;
+      return `The measures do not quite agree, so each was changed a little: ${residualsText(note.residuals, show)}. Measure again any that is further off than your tape allows.`;
     case 'held by turns':
-      return 'Too few diagonals to hold the room: the rest was drawn with the turns as typed. Measure more diagonals to be sure.';
+      return 'Too few diagonals to fix the shape of the room: the rest was drawn with the turns as typed. Measure more diagonals to be sure.';
     case 'taken as square':
-      return 'The diagonal is that of a square corner to within a tape reading: the room is taken as square.';
+      return 'The diagonal fits a square corner to within a tape reading, so the room is drawn square.';
     case 'cut-out reaches outside':
-      return `Cut-out ${note.cutoutNumber} reaches outside the room; the part inside counts.`;
+      return `Cut-out ${note.cutoutNumber} reaches outside the room; only the part inside counts.`;
     case 'floor in parts':
       return `The cut-outs divide the floor into ${note.partCount} parts.`;
   }

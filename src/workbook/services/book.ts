@@ -17,6 +17,14 @@ export interface Book {
   /** Files that belong to the script, by name without extension. */
   readonly htmlFiles: ReadonlyMap<string, string>;
   inside<Value>(value: Value): Value;
+  readonly objects: ServiceObjects;
+}
+
+/** What a service hands out of another one: a range its tab, a tab its spreadsheet. So they need not import each other. */
+export interface ServiceObjects {
+  spreadsheet(): GoogleAppsScript.Spreadsheet.Spreadsheet;
+  sheet(tabId: string): GoogleAppsScript.Spreadsheet.Sheet;
+  range(tabId: string, zone: Zone): GoogleAppsScript.Spreadsheet.Range;
 }
 
 export interface BookSettings {

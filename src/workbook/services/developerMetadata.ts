@@ -1,5 +1,4 @@
 import type { Book, MetadataEntry } from './book';
-import { sheetOf } from './sheet';
 import { strict } from './strict';
 
 type Metadata = GoogleAppsScript.Spreadsheet.DeveloperMetadata;
@@ -43,7 +42,7 @@ function metadataOf(book: Book, entry: MetadataEntry): Metadata {
 
 function locationOf(book: Book, { tabId }: MetadataEntry): Location {
   return strict<Location>(book, 'DeveloperMetadataLocation', {
-    getSheet: () => (tabId === null ? null : sheetOf(book, tabId)),
+    getSheet: () => (tabId === null ? null : book.objects.sheet(tabId)),
   } satisfies Partial<Location>);
 }
 

@@ -1,6 +1,5 @@
 import type { Zone } from '../engine';
 import { type Book, extrasOf, type ProtectionEntry } from './book';
-import { rangeOf } from './range';
 import { strict } from './strict';
 
 type Protection = GoogleAppsScript.Spreadsheet.Protection;
@@ -26,7 +25,7 @@ export function protectionOf(book: Book, tabId: string, entry: ProtectionEntry):
     getUnprotectedRanges: () => entry.unprotected,
     setUnprotectedRanges: (ranges: GoogleAppsScript.Spreadsheet.Range[]) =>
       change(() => (entry.unprotected = [...ranges])),
-    getRange: () => rangeOf(book, tabId, entry.zone ?? whole),
+    getRange: () => book.objects.range(tabId, entry.zone ?? whole),
     remove: () => {
       const extras = extrasOf(book, tabId);
       extras.protections = extras.protections.filter((kept) => kept !== entry);

@@ -4,7 +4,6 @@ import { engineRule } from './dataValidation';
 import { protection } from './protection';
 import { rangeFormats, rangeLooks } from './rangeFormats';
 import { mapCells, type RangePlace, rangeNotes, rangePosition, rangeValues } from './rangeValues';
-import { sheetOf } from './sheet';
 import { strict } from './strict';
 import { checkShape } from './typedValues';
 
@@ -63,7 +62,7 @@ function rangeShape(place: RangePlace) {
     return place.self();
   };
   return {
-    getSheet: () => sheetOf(book, tabId),
+    getSheet: () => book.objects.sheet(tabId),
     offset: (...[rows, columns, height, width]: Offset) => {
       const top = zone.top + rows;
       const left = zone.left + columns;

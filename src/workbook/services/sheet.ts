@@ -5,7 +5,6 @@ import { engineConditionalRule } from './conditionalFormat';
 import { metadataMembers } from './developerMetadata';
 import { protection, protectionOf } from './protection';
 import { placeOf, rangeOf } from './range';
-import { spreadsheetOf } from './spreadsheet';
 import { strict } from './strict';
 import { renameTab } from './tabNames';
 
@@ -69,7 +68,7 @@ function sheetIdentity({ book, tabId, self, tab, edit }: TabPlace) {
     getSheetName: () => tabName(book, tab().id),
     getSheetId: () => extrasOf(book, tabId).gid,
     getIndex: () => book.engine.tabs().findIndex(({ id }) => id === tabId) + 1,
-    getParent: () => spreadsheetOf(book),
+    getParent: () => book.objects.spreadsheet(),
     isSheetHidden: () => tab().hidden,
     hideSheet: () => edit({ kind: 'tab visibility', tabId, visible: false }),
     showSheet: () => edit({ kind: 'tab visibility', tabId, visible: true }),

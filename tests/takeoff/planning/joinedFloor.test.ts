@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { TICKS_PER_INCH } from '../../../src/geometry/length';
 import { boundsOf } from '../../../src/geometry/polygon';
+import { RULES, type Rule } from '../../../src/layout/rules';
 import { drawAsOne, takeoffAsOne } from '../../../src/takeoff/planning/joinedFloor';
 import { doorwayIn, plainEntry } from '../../support/bareTakeoff';
 
@@ -42,6 +43,26 @@ describe('a second room of one floor with a product or rules of its own', () => 
     ]);
   });
 
+  /** A value of each kind of rule that no rule has as its default. */
+  const unusual: Readonly<Record<Rule['use'], string>> = {
+    plank: '1/4"',
+    step: '1/8"',
+    'first row': '4"',
+    'gap by span': '1/4"',
+    room: "30'",
+    count: '2',
+    choice: '',
+    direction: 'width',
+  };
+  const otherChoice = ({ choices = [] }: Rule) => choices.map(([value]) => value).findLast((value) => value !== '');
+
+  test.each(RULES.map((rule: Rule) => [rule.label, rule] as const))('is told of its own: %s', (_, rule) => {
+    const typed = rule.use === 'choice' ? otherChoice(rule) : unusual[rule.use];
+    expect(notesWith({}, { [rule.key]: typed })).toEqual([
+      expect.stringContaining('What was typed in Hall is not used: '),
+    ]);
+  });
+
   test('is told nothing where it says the same, or nothing', () => {
     expect(notesWith({}, {})).toEqual([]);
     // The default stagger said outright, and in the other units: 8 in are 203.2 mm.
@@ -70,7 +91,7 @@ test('two doorways between the same rooms that cannot both face each other are t
     { ...hall, doorways: [...hall.doorways, doorwayIn(2, 3, 2, 'goes on')] },
   ]);
   expect(result.status === 'problems' && result.problems.map(({ text }) => text)).toEqual([
-    'The doorways between Den and Hall do not face each other as the rooms lie by their other doorways. Check which walls they are in.',
+    'The doorways between Den and Hall do not face each other, going by how the other doorways place the rooms. Check which walls they are in.',
   ]);
 });
 

@@ -263,7 +263,7 @@ describe('every reason why a length, area or percentage cannot be read', () => {
     ['12-6', '"12-6" is not a length'],
     ['1,234"', 'can be read in two ways'],
     ['71/2"', 'Type 7 1/2 with a space'],
-    ['12\' 14"', 'the smaller part makes a whole one of the larger'],
+    ['12\' 14"', 'has too many of the smaller unit'],
     ['3 kg', 'has a unit that is not one of length'],
     [-3, '-3 is negative'],
     [1e6, '1000000 is longer than 100 m'],

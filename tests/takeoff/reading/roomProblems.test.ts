@@ -77,10 +77,10 @@ const WAYS: Readonly<Record<Exclude<RoomFault['code'], 'not above 0'>, readonly 
     { shape: fourWalls(25) },
     /^The diagonal is 25' 0"\. With these walls it is more than 2' 0" and less than 22' 0"\./,
   ],
-  'diagonals disagree': [{ shape: fourWalls('15\' 7 1/2"', 12) }, /^The other diagonal is 12' 0"; .* make it 15' 7/],
+  'diagonals disagree': [{ shape: fourWalls('15\' 7 1/2"', 12) }, /^The other diagonal is 12' 0"; .* should be 15' 7/],
   'measure off': [
     { shape: taped([1, 3, 15.62], [2, 4, 17]) },
-    /^Diagonal 2 is 17' 0"; the other measures make it 15' 7 .*, 1' 4 .* less\. Measure it again\.$/,
+    /^Diagonal 2 is 17' 0"; by the other measures it should be 15' 7 .*, 1' 4 .* less\. Measure it again\.$/,
   ],
   'no such corner': [{ shape: taped([1, 5, 15]) }, /^Diagonal 1 goes to corner 5, but the room has 4 corners\./],
   'diagonal of one corner': [{ shape: taped([2, 2, 15]) }, /^Diagonal 1 goes from a corner to itself\./],
