@@ -106,7 +106,7 @@ function sizeOf(piece: FloorPiece, units: Takeoff['units']): { readonly length: 
 }
 
 /** `crosscut, then rip`: cuts in their order. */
-export function sawCuts(cuts: readonly CutKind[]): string {
+function sawCuts(cuts: readonly CutKind[]): string {
   return cuts.length > 0 ? cuts.join(', then ') : 'none';
 }
 

@@ -31,6 +31,7 @@ function blockOf(cells: readonly (readonly Cell[])[], changes: Partial<TabBlock>
     columnWidths: cells[0].map(() => 80),
     rowHeight: 0,
     frozenRows: 1,
+    frozenColumns: 2,
     showGridlines: false,
     landscape: false,
     ...changes,
@@ -93,7 +94,7 @@ describe('a new tab', () => {
     expect(sheet.at(1, 3)).toMatchObject({ value: true, box: 'box to tick' });
     expect(sheet.widths.slice(1)).toEqual([40, 40, 90, 90]);
     expect(sheet.heights[1]).toBe(13);
-    expect([sheet.frozenRows, sheet.hasGridlines]).toEqual([1, false]);
+    expect([sheet.frozenRows, sheet.frozenColumns, sheet.hasGridlines]).toEqual([1, 2, false]);
   });
 
   test.each(['=1+1', '5/8', '+x', '-y', '@y', "'quoted", "''twice", '12', '2026-05-08', '🙂', ' spaced ', 'TRUE', ''])(

@@ -39,7 +39,6 @@ export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly 
     const bench: SawBench = {
       use,
       stripWidth: stripWidthOf(use, laidAs, all),
-      plankLength: all.markedJob.plankLength,
       step: read.rules.markingStep,
       units: read.units,
     };

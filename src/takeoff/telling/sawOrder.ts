@@ -12,7 +12,6 @@ export interface SawBench {
   readonly use: PlankUse;
   /** Width of the strip that it is cut from, null when it is none or the strip is not of one width. */
   readonly stripWidth: Ticks | null;
-  readonly plankLength: Ticks;
   /** What differs by less is not cut. */
   readonly step: Ticks;
   readonly units: Units;
