@@ -97,6 +97,7 @@ describe('planks from lengths', () => {
     const rules = [
       ['minimum stagger', 0],
       ['kerf', 0],
+      ['play', 0],
     ];
     expect(PLANK_COUNT(bed, "8'", rules)).toBe(5);
     expect(PLANK_COUNT(Array.from({ length: 10 }, () => bed).flat(), "8'", rules)).toBe(50);

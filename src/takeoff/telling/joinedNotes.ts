@@ -72,6 +72,7 @@ function layingOf(other: Read, first: Read): string[] {
     ['startSide', 'first row at the side', other.read.start.startSide, first.read.start.startSide],
     ['firstRow', 'first row', other.read.start.firstRow, first.read.start.firstRow],
     ['reuseStrips', 'strips of the first row in the last', other.read.start.reuseStrips, first.read.start.reuseStrips],
+    ['aim', 'plan for', other.read.start.aim, first.read.start.aim],
     ...COUNT_RULES.map(([key, name]) => [key, name, other.read.rules[key], first.read.rules[key]] as const),
   ];
   return told

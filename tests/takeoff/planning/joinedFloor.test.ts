@@ -45,7 +45,7 @@ describe('a second room of one floor with a product or rules of its own', () => 
 
   /** A value of each kind of rule that no rule has as its default. */
   const unusual: Readonly<Record<Rule['use'], string>> = {
-    plank: '1/4"',
+    plank: '5/16"',
     step: '1/8"',
     'first row': '4"',
     'gap by span': '1/4"',
