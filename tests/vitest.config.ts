@@ -17,8 +17,8 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     // The last line says how many passed: CI and people read the same one.
     reporters: ['default', 'tests/support/closingLine.ts'],
-    // A small machine has two cores, and the browser's tests mostly wait: a third worker keeps both busy.
-    maxWorkers: 3,
+    // Two cores are all a small machine has: both work.
+    maxWorkers: '100%',
     // Long enough for a busy machine: a test that fails, fails by what it finds, not by its time.
     testTimeout: 60_000,
     hookTimeout: 120_000,
