@@ -1,15 +1,21 @@
-export type AddOnFiles = Record<'Code.js' | 'Sidebar.html' | 'appsscript.json', string>;
+export type AddOnFiles = Record<'Code.js' | 'Sidebar.html' | 'Check.html' | 'appsscript.json', string>;
 
-/** The texts of the three files, by name. */
+/** The texts of the four files, by name. */
 export function addOnFiles(): Promise<AddOnFiles>;
+
+/** Code.js with no fields shortened but these. */
+export function codeShortening(names: readonly string[]): Promise<string>;
+
+/** Sidebar.html with no fields shortened but these. */
+export function pageShortening(names: readonly string[]): Promise<string>;
 
 /** Bytes of a file by the source folder they come from, the heaviest first. */
 export type FolderWeights = Readonly<Record<string, number>>;
 
-/** Writes the three files into `folder`. */
+/** Writes the four files into `folder`. */
 export function buildAddOn(folder: string): Promise<{
   readonly files: AddOnFiles;
-  readonly weights: Readonly<Record<'Code.js' | 'Sidebar.html', FolderWeights>>;
+  readonly weights: Readonly<Record<'Code.js' | 'Sidebar.html' | 'Check.html', FolderWeights>>;
 }>;
 
 /** The folder of this project. */

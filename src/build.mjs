@@ -1,11 +1,16 @@
-// Builds the three files of the add-on: node src/build.mjs [FOLDER]. The same sources give the same bytes in any folder.
+// Builds the four files of the add-on: node src/build.mjs [FOLDER]. The same sources give the same bytes in any folder.
 // Prints what each folder of the sources weighs in them.
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { minify } from '@swc/core';
 import { parse } from 'acorn';
 import { build, transform } from 'esbuild';
 import { lengthUnitsOnly } from './lengthUnitsOnly.mjs';
+import { namedOnce } from './namedOnce.mjs';
+import { commentsLookedLike, plainScript, troublesIn, withPlusSigns } from './plainScript.mjs';
+import { attributeNames, knownDeclarations, patternOf, shortenableNames } from './shortNames.mjs';
+import { onlyReadEntries } from './unreadEntries.mjs';
 
 /** The folder of this project: the nearest one upwards with a package.json, wherever the running script lies in it. */
 export const projectFolder = nearestPackage(import.meta.dirname);
@@ -17,20 +22,63 @@ const common = {
   bundle: true,
   write: false,
   metafile: true,
-  charset: 'utf8',
+  charset: 'ascii',
   // The platform's parser is older than its engine: no optional chaining, class fields, private names or `1n`.
   target: 'es2019',
   legalComments: 'none',
+  define: { 'Number.POSITIVE_INFINITY': 'Infinity' },
   logLevel: 'error',
   plugins: [lengthUnitsOnly],
 };
 
-/** The texts of the three files, by name. */
+/** What passes between page and server, is kept with a tab or written to a file is named in these: their words stay. */
+const NAMED_OUTSIDE = [
+  'src/cutting/judge/jobFile.ts',
+  ...['src/tabs/block.ts', 'src/tabs/packed.ts', 'src/tabs/tabStore.ts', 'src/tabs/triedCalls.ts'],
+  ...['src/sheet/menu.ts', 'src/sheet/ownedTabs.ts', 'src/sheet/writeTab.ts'],
+];
+
+/** The same of the page, with what it makes fingerprints of, its way to the platform and the attributes of its elements. */
+const NAMED_OUTSIDE_THE_PAGE = [
+  ...NAMED_OUTSIDE,
+  ...[
+    'src/cutting/job.ts',
+    'src/tabs/planMark.ts',
+    'src/tabs/olderPage.ts',
+    'src/takeoff/entry.ts',
+    'src/order/houseEntry.ts',
+  ],
+  ...[
+    'src/sidebar/sheetStore.ts',
+    'src/sidebar/largePage.ts',
+    'src/sidebar/drawing/largeView.ts',
+    'src/sidebar/parts/dom.ts',
+  ],
+];
+
+let made;
+
+/** The texts of the four files, by name; worked out once, from the sources as they are then. */
 export async function addOnFiles() {
-  return (await weighedFiles()).files;
+  made ??= weighedFiles().catch((error) => {
+    // What failed once is tried again the next time.
+    made = undefined;
+    throw error;
+  });
+  return (await made).files;
 }
 
-/** Writes the three files into `folder`; gives their texts, and the bytes of each that every source folder takes up. */
+/** Code.js with no fields shortened but these: with none it must do what it does as it is built. */
+export async function codeShortening(names) {
+  return (await codeFile(names)).text;
+}
+
+/** Sidebar.html with no fields shortened but these. */
+export async function pageShortening(names) {
+  return (await sidebarFile(names)).text;
+}
+
+/** Writes the four files into `folder`; gives their texts, and the bytes of each that every source folder takes up. */
 export async function buildAddOn(folder) {
   const { files, weights } = await weighedFiles();
   mkdirSync(folder, { recursive: true });
@@ -39,39 +87,89 @@ export async function buildAddOn(folder) {
 }
 
 async function weighedFiles() {
-  const [code, page] = [await codeFile(), await sidebarFile()];
+  const [code, page, check] = [await codeFile(), await sidebarFile(), await checkFile()];
   return {
-    files: { 'Code.js': code.text, 'Sidebar.html': page.text, 'appsscript.json': read('src/appsscript.json') },
-    weights: { 'Code.js': folderWeights(code.metafile), 'Sidebar.html': folderWeights(page.metafile) },
+    files: {
+      'Code.js': code.text,
+      'Sidebar.html': page.text,
+      'Check.html': check.text,
+      'appsscript.json': read('src/appsscript.json'),
+    },
+    weights: {
+      'Code.js': folderWeights(code),
+      'Sidebar.html': folderWeights(page),
+      'Check.html': folderWeights(check),
+    },
   };
 }
 
-/** Bytes of a bundle by the folder or package they come from, the heaviest first. */
-function folderWeights(metafile) {
+/** Bytes of a script by the folder or package they come from, the heaviest first; what was saved at the end, in proportion. */
+function folderWeights({ metafile, script }) {
+  const [{ bytes, inputs }] = Object.values(metafile.outputs);
   const weights = new Map();
-  for (const [file, { bytesInOutput }] of Object.entries(Object.values(metafile.outputs)[0].inputs)) {
+  for (const [file, { bytesInOutput }] of Object.entries(inputs)) {
     const folder = /^src\/(\w+)\//.exec(file)?.[1] ?? (file.includes('node_modules/') ? 'packages' : 'src');
-    weights.set(folder, (weights.get(folder) ?? 0) + bytesInOutput);
+    weights.set(folder, (weights.get(folder) ?? 0) + (bytesInOutput * script.length) / bytes);
   }
-  return Object.fromEntries([...weights].toSorted(([, a], [, b]) => b - a));
+  const shown = [...weights].map(([folder, weight]) => [folder, Math.round(weight)]);
+  return Object.fromEntries(shown.toSorted(([, a], [, b]) => b - a));
 }
 
 /** The server's half: one closed bundle, then a declared function, with its help, for everything that may be called. */
-async function codeFile() {
+async function codeFile(shortened) {
   const probe = await build({ ...common, entryPoints: ['src/main.ts'], format: 'esm', outfile: 'Code.js' });
   const declarations = await declaredFunctions(Object.keys(probe.metafile.inputs));
   const exported = Object.values(probe.metafile.outputs)[0].exports.toSorted();
+  const parameters = exported.flatMap((name) => declarations.get(name)?.parameters ?? []);
   const result = await build({
     ...common,
+    plugins: [...common.plugins, onlyReadEntries(probe.outputFiles[0].text, projectFolder)],
     entryPoints: ['src/main.ts'],
     format: 'iife',
     globalName: INNER_NAME,
     minify: true,
     outfile: 'Code.js',
-    banner: { js: `/** @OnlyCurrentDoc */\n/*!\n${notices(probe.metafile)}\n*/` },
-    footer: { js: exported.map((name) => outerFunction(name, declarations)).join('\n\n') },
+    mangleProps: patternOf(shortened ?? (await shortNamesOf(probe, parameters))),
   });
-  return { text: result.outputFiles[0].text, metafile: result.metafile };
+  const head = `/** @OnlyCurrentDoc */\n/*!\n${notices(probe.metafile)}\n*/`;
+  const declared = exported.map((name) => outerFunction(name, declarations)).join('\n\n');
+  const script = plainScript(await smaller(result.outputFiles[0].text));
+  const text = `${head}\n${script}\n${declared}\n`;
+  refuse(troublesIn('Code.js', text));
+  return { text, script, metafile: result.metafile };
+}
+
+/** The fields of Code.js that nobody outside it knows. */
+async function shortNamesOf(probe, parameters) {
+  return shortenableNames({
+    ...textsOf(probe),
+    // The parameters of a function are the fields of its table of arguments, and stand in its sentences.
+    kept: [...NAMED_OUTSIDE.map(read), ...parameters],
+    declarations: await knownDeclarations(projectFolder),
+  });
+}
+
+/** The fields of the page that are no attributes of elements. */
+async function shortNamesOfPage(probe) {
+  const declarations = await knownDeclarations(projectFolder, 'browser');
+  const kept = [...NAMED_OUTSIDE_THE_PAGE.map(read), ...attributeNames(declarations)];
+  return shortenableNames({ ...textsOf(probe), kept, declarations });
+}
+
+function textsOf({ outputFiles, metafile }) {
+  const packages = Object.keys(metafile.inputs).filter((file) => file.includes('node_modules/'));
+  return { code: outputFiles[0].text, packages: packages.map(read) };
+}
+
+/** A second opinion on what is superfluous: joins statements and values that are used once. @param code a minified script */
+async function smaller(code) {
+  const format = { asciiOnly: true };
+  // Functions are left where they are: written out where they are called, they win nothing. Nobody asks one for its
+  // prototype, so those that do not ask who calls them become arrow functions.
+  const compress = { passes: 3, inline: 0, ecma: 2019, unsafe_arrows: true };
+  const joined = await minify(code, { compress, mangle: false, format });
+  const named = await minify(namedOnce(withPlusSigns(joined.code)), { compress: false, mangle: true, format });
+  return named.code.trim();
 }
 
 /**
@@ -120,37 +218,75 @@ async function parametersOf(source) {
   return names;
 }
 
-/** The browser's half: the page with its style and script in it, so that it needs nothing else. */
-async function sidebarFile() {
-  const script = await build({
+/** The browser's half. */
+function sidebarFile(shortened) {
+  return pageFile('Sidebar', 'src/sidebar', 'sidebar', shortened);
+}
+
+/** The page that checks a spreadsheet. Its names are few, and some are those of services: none is shortened. */
+function checkFile() {
+  return pageFile('Check', 'src/sidebar/check', 'check', []);
+}
+
+/** A page with its style and script in it, so that it needs nothing else. */
+async function pageFile(name, folder, script, shortened) {
+  const options = {
     ...common,
-    entryPoints: ['src/sidebar/sidebar.ts'],
-    format: 'iife',
-    minify: true,
-    outfile: 'sidebar.js',
+    entryPoints: [`${folder}/${script}.ts`],
+    outfile: `${script}.js`,
+    // A browser reads it, not the platform's own parser.
+    target: 'es2022',
     // The service that serves the page cuts what looks like a comment out of a template literal.
     supported: { 'template-literal': false },
+  };
+  const probe = await build({ ...options, format: 'esm' });
+  const built = await build({
+    ...options,
+    plugins: [...common.plugins, onlyReadEntries(probe.outputFiles[0].text, projectFolder)],
+    format: 'iife',
+    minify: true,
+    mangleProps: patternOf(shortened ?? (await shortNamesOfPage(probe))),
   });
   const style = await build({
     ...common,
-    entryPoints: ['src/sidebar/sidebar.css'],
+    entryPoints: [`${folder}/${script}.css`],
     minify: true,
-    outfile: 'sidebar.css',
+    outfile: `${script}.css`,
   });
-  const page = read('src/sidebar/Sidebar.html');
-  const notice = notices(script.metafile);
+  const source = `${folder}/${name}.html`;
+  const notice = notices(built.metafile);
+  const plain = plainScript(await smaller(built.outputFiles[0].text));
   const filled = insert(
-    insert(page, '<!-- style -->', `<style>${style.outputFiles[0].text.trim()}</style>`),
+    source,
+    insert(
+      source,
+      read(source),
+      '<!-- style -->',
+      `<style>${style.outputFiles[0].text.trim().replaceAll('}', '}\n')}</style>`,
+    ),
     '<!-- script -->',
-    `${notice && `<!--\n${notice.replaceAll('--', '- -')}\n-->\n`}<script>${script.outputFiles[0].text.trim()}</script>`,
+    `${notice && `<!--\n${notice.replaceAll('--', '- -')}\n-->\n`}<script id="page-script" data-built="${sumOf(`\n${plain}`)}">\n${plain}</script>`,
   );
+  refuse([...troublesIn(`${name}.html`, filled), ...commentsLookedLike(`${name}.html`, plain)]);
   // `<?` starts a scriptlet on the platform.
-  if (filled.includes('<?')) throw new Error('Sidebar.html has "<?" in it, which the platform takes for a scriptlet');
-  return { text: filled, metafile: script.metafile };
+  if (filled.includes('<?')) throw new Error(`${name}.html has "<?" in it, which the platform takes for a scriptlet`);
+  return { text: filled, script: plain, metafile: built.metafile };
 }
 
-function insert(page, mark, text) {
-  if (page.split(mark).length !== 2) throw new Error(`src/sidebar/Sidebar.html must have ${mark} exactly once`);
+/** Length and FNV-1a of a text, as `tabs/fingerprint.ts` has it: a page can say whether it has arrived as it was built. */
+function sumOf(text) {
+  let hash = 0x811c9dc5;
+  for (let i = 0; i < text.length; i++) hash = Math.imul(hash ^ text.charCodeAt(i), 0x01000193);
+  return `${text.length}-${hash >>> 0}`;
+}
+
+/** The platform, an editor or a browser on the way might change what stands there without a word. */
+function refuse(troubles) {
+  if (troubles.length > 0) throw new Error(`The build would not arrive as it is:\n${troubles.slice(0, 5).join('\n')}`);
+}
+
+function insert(source, page, mark, text) {
+  if (page.split(mark).length !== 2) throw new Error(`${source} must have ${mark} exactly once`);
   return page.replace(mark, () => text);
 }
 

@@ -1,8 +1,9 @@
 // Makes a fresh clone ready: node src/ensure.mjs [--browser]. Installs what is missing and nothing else.
+import './nodeVersion.mjs';
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { findBrowser, findProgram } from './findBrowser.mjs';
+import { BROWSER_SHELL, findBrowser, findProgram } from './findBrowser.mjs';
 
 const root = resolve(import.meta.dirname, '..');
 
@@ -16,7 +17,11 @@ function ensurePackages() {
     stdio: ['ignore', 2, 2],
     shell: process.platform === 'win32',
   });
-  if (status !== 0) stop('The packages could not be installed: npm ci failed, its messages stand above.');
+  if (status !== 0) {
+    stop(
+      'The packages could not be installed: npm ci failed, its messages stand above. It needs the network; once the packages are there, npm start does not.',
+    );
+  }
 }
 
 /** The lock file that npm leaves in node_modules lists what is really there. */
@@ -32,23 +37,29 @@ function packagesOf(file) {
   return JSON.parse(readFileSync(join(root, file), 'utf8')).packages;
 }
 
-/** Installs Debian's Chromium when there is no browser and we may; tells what to do when we may not. */
+/**
+ * Installs Debian's Chromium when there is no browser and we may; tells what to do when we may not. CI gets the shell
+ * without windows even where another Chromium is: that one was seen to start and never show a page.
+ */
 function ensureBrowser() {
-  if (findBrowser()) return;
   const mayInstall = process.getuid?.() === 0 && findProgram('apt-get');
+  const isGoodEnough = findProgram(BROWSER_SHELL) || process.env.CHROMIUM_PATH || !process.env.CI || !mayInstall;
+  if (findBrowser() && isGoodEnough) return;
   if (!mayInstall) {
     stop(
       'The tests need Chromium and found none. Install it (Debian, Ubuntu: sudo apt-get install chromium) or set CHROMIUM_PATH to its file, then run npm test again.',
     );
   }
   console.error('Installing Chromium with apt-get ...');
+  aptGet('update', '-qq');
+  aptGet('install', '-y', '-qq', '--no-install-recommends', BROWSER_SHELL);
+  if (!findBrowser()) aptGet('install', '-y', '-qq', '--no-install-recommends', 'chromium');
+  if (!findBrowser()) stop('The tests need Chromium, and apt-get could not install it: its messages stand above.');
+}
+
+function aptGet(...args) {
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
-  const options = { stdio: ['ignore', 2, 2], env };
-  spawnSync('apt-get', ['update', '-qq'], options);
-  const { status } = spawnSync('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], options);
-  if (status !== 0 || !findBrowser()) {
-    stop('The tests need Chromium, and apt-get could not install it: its messages stand above.');
-  }
+  spawnSync('apt-get', args, { stdio: ['ignore', 2, 2], env });
 }
 
 function stop(sentence) {

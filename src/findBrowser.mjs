@@ -2,7 +2,10 @@
 import { existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 
-const NAMES = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
+/** Chromium without windows: starts in half the time, with half the processes. Debian's name of file and package. */
+export const BROWSER_SHELL = 'chromium-headless-shell';
+
+const NAMES = [BROWSER_SHELL, 'chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable'];
 
 /** The file named by CHROMIUM_PATH if it exists, else the first Chromium on the PATH; undefined when there is none. */
 export function findBrowser() {

@@ -6,8 +6,10 @@ export const UNIT_CLASS_FILE: string;
 /** Goes straight to the class and leaves it whole: for running in Node. */
 export const unitClassOnly: Plugin;
 
-/** Leaves of the class what lengths and areas need: for the bundles. */
+/** Puts the sizes of lengths and areas in place of the library: for the bundles. */
 export const lengthUnitsOnly: Plugin;
 
-/** The source of the unit class with nothing but lengths and areas in it. */
-export function prunedUnits(source: string): string;
+type Sizes = readonly (readonly [name: string, size: number])[];
+
+/** Every unit by its name: lengths in millimetres, areas in square millimetres. */
+export function unitTables(projectFolder: string): Promise<{ readonly LENGTHS: Sizes; readonly AREAS: Sizes }>;

@@ -1,125 +1,93 @@
-// Leaves of the unit library's one big class what turns a unit of length or area into another: its tables of mass, time,
-// electricity and so on, and its formatting, are three quarters of its code, and this add-on never asks for them. Works
-// on the syntax tree and stops the build when the library is no longer built as it expects.
-import { readFileSync } from 'node:fs';
+// Puts into the bundles what the unit library answers, in place of the library: the millimetres in every unit of length
+// that it knows by a word, and the square millimetres in every unit of area. The library is asked when building; its class
+// would be 12 KB of each bundle for some seventy numbers.
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { parse } from 'acorn';
+import { build } from 'esbuild';
 
-const KEPT_METHODS = [
-  ...['constructor', 'type', 'isUnit', 'clone', 'valueType', '_isDerived', '_normalize', '_denormalize'],
-  ...['hasBase', 'equalBase', 'to', 'toNumber', 'toNumeric'],
-];
-const KEPT_STATICS = ['parse', 'isValuelessUnit', 'typeConverters', '_getNumberConverter', 'isValidAlpha'];
-const KEPT_BASES = ['NONE', 'LENGTH', 'SURFACE'];
-const DROPPED_FUNCTIONS = [
-  ...['getNumericIfUnitless', 'one', 'formatBest', 'handleVAandVARUnits', 'applyBestPrefixIfNeeded'],
-  ...['calculateAngleValues', 'assertUnitNameIsValid'],
-];
+const CLASS_FILE = 'node_modules/mathjs/lib/esm/type/unit/Unit.js';
 
 /** Where the class stands: the package's own front door would bring in all of it. */
-export const UNIT_CLASS_FILE = fileURLToPath(
-  new URL('../node_modules/mathjs/lib/esm/type/unit/Unit.js', import.meta.url),
-);
+export const UNIT_CLASS_FILE = fileURLToPath(new URL(`../${CLASS_FILE}`, import.meta.url));
 
-/** The esbuild plugin that goes straight to the class, and leaves it whole: for running in Node. */
-export const unitClassOnly = {
-  name: 'unit class only',
-  setup(build) {
-    build.onResolve({ filter: /^mathjs$/ }, ({ importer }) =>
-      importer.endsWith('unitLibrary.ts') ? { path: UNIT_CLASS_FILE } : undefined,
-    );
-  },
-};
+/** The esbuild plugin that goes straight to the class: for running in Node. */
+export const unitClassOnly = classAt(UNIT_CLASS_FILE);
 
-/** The esbuild plugin for the bundles. */
+function classAt(path) {
+  return {
+    name: 'unit class only',
+    setup(build) {
+      build.onResolve({ filter: /^mathjs$/ }, ({ importer }) =>
+        importer.endsWith('unitLibrary.ts') ? { path } : undefined,
+      );
+    },
+  };
+}
+
+/** The esbuild plugin for the bundles. The table stands where the class did, so that the bundle keeps its notice. */
 export const lengthUnitsOnly = {
   name: 'length units only',
   setup(build) {
-    build.onLoad({ filter: /mathjs[\\/]lib[\\/]esm[\\/]type[\\/]unit[\\/]Unit\.js$/ }, ({ path }) => ({
-      contents: prunedUnits(readFileSync(path, 'utf8')),
+    // This file may itself have been bundled into another folder.
+    const folder = build.initialOptions.absWorkingDir;
+    classAt(join(folder, CLASS_FILE)).setup(build);
+    build.onLoad({ filter: /[\\/]takeoff[\\/]text[\\/]unitLibrary\.ts$/ }, () => ({ contents: DOOR }));
+    build.onLoad({ filter: /mathjs[\\/]lib[\\/]esm[\\/]type[\\/]unit[\\/]Unit\.js$/ }, async () => ({
+      contents: await tablesAsSource(folder),
     }));
   },
 };
 
-/** The source of the unit class with nothing but lengths and areas in it. */
-export function prunedUnits(source) {
-  const body = factoryBody(parse(source, { ecmaVersion: 2022, sourceType: 'module' }));
-  const tables = Object.fromEntries(
-    ['PREFIXES', 'BASE_UNITS', 'UNITS', 'ALIASES', 'UNIT_SYSTEMS'].map((name) => [name, tableNamed(body, name)]),
+/** Does what `unitLibrary.ts` does, with the tables. */
+const DOOR = `
+import { LENGTHS, AREAS } from 'mathjs';
+export const millimetresPer = (unitName) => LENGTHS.get(unitName);
+export const squareMillimetresPer = (unitName) => AREAS.get(unitName);
+`;
+
+let source;
+
+/** The module of both tables, worked out once. */
+function tablesAsSource(projectFolder) {
+  source ??= unitTables(projectFolder).then((tables) =>
+    Object.entries(tables)
+      .map(([name, entries]) => `export const ${name} = /* @__PURE__ */ new Map(${JSON.stringify(entries)});`)
+      .join('\n'),
   );
-  const units = tables.UNITS.properties.filter((unit) =>
-    KEPT_BASES.includes(entryOf(unit.value, 'base').property.name),
-  );
-  const unitNames = units.map(keyOf);
-  const prefixes = new Set(['NONE', ...units.map((unit) => entryOf(unit.value, 'prefixes').property.name)]);
-  if (unitNames.length < 20 || prefixes.size < 4) throw new Error('the unit library has another form than expected');
-  const cuts = [
-    ...body.filter(isDropped(prefixes)),
-    ...tables.UNITS.properties.filter((unit) => !units.includes(unit)),
-    ...tables.BASE_UNITS.properties.filter((base) => !KEPT_BASES.includes(keyOf(base))),
-    ...tables.PREFIXES.properties.filter((prefix) => !prefixes.has(keyOf(prefix))),
-    ...tables.ALIASES.properties.filter((alias) => !unitNames.includes(alias.value.value)),
-    ...tables.UNIT_SYSTEMS.properties,
-  ];
-  // The copy helper is what the language itself has; without it no other package comes along.
-  return without(source, cuts)
-    .replace('var UNIT_SYSTEMS = {', 'var UNIT_SYSTEMS = { auto: {},')
-    .replaceAll('_extends(', 'Object.assign(');
+  return source;
 }
 
-/** Statements of the class that only what is left out needs. */
-function isDropped(prefixes) {
-  return (statement) => {
-    if (statement.type === 'FunctionDeclaration') return DROPPED_FUNCTIONS.includes(statement.id.name);
-    if (statement.type === 'VariableDeclaration') return statement.declarations[0].id.name === 'currentUnitSystem';
-    if (statement.type === 'IfStatement') return statement.test.name === 'on';
-    if (statement.type !== 'ExpressionStatement') return false;
-    const { expression } = statement;
-    if (expression.type === 'CallExpression') return DROPPED_FUNCTIONS.includes(expression.callee.name);
-    if (expression.type !== 'AssignmentExpression') return false;
-    const [root, second, third] = pathOf(expression.left);
-    if (root === 'UNIT_SYSTEMS') return true;
-    if (root === 'PREFIXES') return !prefixes.has(second);
-    if (root !== 'Unit') return false;
-    return second === 'prototype' ? !KEPT_METHODS.includes(third) : !KEPT_STATICS.includes(second);
-  };
+/** Name and size of every unit: `LENGTHS` in millimetres, `AREAS` in square millimetres. */
+export async function unitTables(projectFolder) {
+  const [{ Unit }, { millimetresPer, squareMillimetresPer }] = [await import('mathjs'), await ourDoor(projectFolder)];
+  const names = wordsFor(Unit);
+  const sizes = (sizeOf) => names.flatMap((name) => (sizeOf(name) === undefined ? [] : [[name, sizeOf(name)]]));
+  const tables = { LENGTHS: sizes(millimetresPer), AREAS: sizes(squareMillimetresPer) };
+  if (tables.LENGTHS.length < 40 || tables.AREAS.length < 10)
+    throw new Error('the unit library has another form than expected');
+  return tables;
 }
 
-/** The statements inside the library's `createUnitClass = factory(name, dependencies, (...) => { ... })`. */
-function factoryBody(program) {
-  for (const { declaration } of program.body) {
-    const made = declaration?.declarations?.[0];
-    if (made?.id.name === 'createUnitClass') return made.init.arguments[2].body.body;
-  }
-  throw new Error('the unit library has no createUnitClass');
+/** Every word that the library takes for a length or an area a room could be measured in. */
+function wordsFor({ UNITS }) {
+  const units = Object.entries(UNITS).filter(([, { base }]) => ['LENGTH', 'SURFACE'].includes(base?.key));
+  const words = units.flatMap(([name, { prefixes }]) => {
+    // Prefixes of a thousandth to a thousand: no room is measured in nanometres.
+    const used = Object.values(prefixes).filter(({ value }) => value >= 1e-3 && value <= 1e3);
+    return used.map((prefix) => prefix.name + name);
+  });
+  return words.filter((word) => /^[a-z]+$/.test(word));
 }
 
-function tableNamed(body, name) {
-  const declared = body.find((s) => s.type === 'VariableDeclaration' && s.declarations[0].id.name === name);
-  if (declared?.declarations[0].init.type !== 'ObjectExpression')
-    throw new Error(`the unit library has no table ${name}`);
-  return declared.declarations[0].init;
-}
-
-function pathOf(node) {
-  return node.type === 'MemberExpression' ? [...pathOf(node.object), node.property.name] : [node.name];
-}
-
-function entryOf(object, key) {
-  return object.properties.find((property) => keyOf(property) === key).value;
-}
-
-function keyOf({ key }) {
-  return key.name ?? key.value;
-}
-
-/** The text without these parts of it; a comma behind one goes with it. */
-function without(text, parts) {
-  let left = '';
-  let at = 0;
-  for (const { start, end } of parts.toSorted((a, b) => a.start - b.start)) {
-    left += text.slice(at, start);
-    at = text[end] === ',' ? end + 1 : end;
-  }
-  return left + text.slice(at);
+/** `unitLibrary.ts` as it is, with the library behind it. */
+async function ourDoor(projectFolder) {
+  const { outputFiles } = await build({
+    entryPoints: [join(projectFolder, 'src/takeoff/text/unitLibrary.ts')],
+    plugins: [classAt(join(projectFolder, CLASS_FILE))],
+    bundle: true,
+    write: false,
+    format: 'esm',
+    logLevel: 'error',
+  });
+  return import(`data:text/javascript,${encodeURIComponent(outputFiles[0].text)}`);
 }

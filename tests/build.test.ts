@@ -1,22 +1,36 @@
-/** The unit library as it is bundled: pruned to lengths and areas, held to the whole library. */
+/** The unit library as it is bundled: a table of lengths and areas, held to the whole library. */
 
-import { readFileSync } from 'node:fs';
-import { transformSync } from 'esbuild';
 import { unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { addOnFiles } from '../src/build.mjs';
-import { prunedUnits, UNIT_CLASS_FILE } from '../src/lengthUnitsOnly.mjs';
+import { addOnFiles, projectFolder } from '../src/build.mjs';
+import { unitTables } from '../src/lengthUnitsOnly.mjs';
 
-describe('the pruned unit class', () => {
-  const whole = readFileSync(UNIT_CLASS_FILE, 'utf8');
+describe('the table of units', async () => {
+  const { LENGTHS, AREAS } = await unitTables(projectFolder);
 
-  test('is a third of the whole, and still a program', () => {
-    const size = (source: string) => transformSync(source, { minify: true }).code.length;
-    expect(size(prunedUnits(whole))).toBeLessThan(size(whole) / 2);
+  test('has the size of every unit as the library has it', () => {
+    for (const [name, size] of LENGTHS) expect([name, size]).toEqual([name, unit(1, name).toNumber('mm')]);
+    for (const [name, size] of AREAS) expect([name, size]).toEqual([name, unit(1, name).toNumber('mm^2')]);
   });
 
-  test('a library of another form stops the build', () => {
-    expect(() => prunedUnits('export var other = 1;')).toThrow('the unit library has no createUnitClass');
+  // Sources: the international yard of 1959 is 0.9144 m; NIST Handbook 44, appendix C: a rod is 16.5 ft, a chain 66 ft.
+  // A hectare is 10,000 m2 (SI brochure, table 8).
+  test.each([
+    ['yard', 914.4],
+    ['rods', 5029.2],
+    ['chain', 20_116.8],
+    ['centimeters', 10],
+    ['hectare', 1e10],
+    ['sqyd', 836_127.36],
+  ])('a %s', (name, size) => {
+    const [, found] = [...LENGTHS, ...AREAS].find(([known]) => known === name) ?? [];
+    expect(found).toBeCloseTo(size, 4);
+  });
+
+  test('has no name that is not one of them', () => {
+    const names = [...LENGTHS, ...AREAS].map(([name]) => name);
+    expect(new Set(names).size).toBe(names.length);
+    for (const name of ['nanometer', 'kg', 'constructor', 'l']) expect(names).not.toContain(name);
   });
 });
 

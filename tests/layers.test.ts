@@ -1,9 +1,8 @@
-/** Who may import whom: a file imports its own folder or one to the left of it. */
+/** Who may import whom, and what the core does without; each rule is shown to see a file that breaks it. */
 import { readdirSync, readFileSync } from 'node:fs';
-import { dirname, join, relative, resolve } from 'node:path';
+import { dirname, join, posix } from 'node:path';
 import { describe, expect, test } from 'vitest';
 
-const source = resolve(import.meta.dirname, '../src');
 const CORE = ['geometry', 'room', 'layout', 'cutting', 'takeoff', 'order'];
 /** From left to right; `sheet` and `sidebar` stand side by side and never see each other. */
 const ORDER: Readonly<Record<string, number>> = {
@@ -14,71 +13,59 @@ const ORDER: Readonly<Record<string, number>> = {
   workbook: CORE.length + 2,
 };
 /** The one core file that may use a package, and the package. */
-const PACKAGE_FILE = { file: 'takeoff/text/unitLibrary.ts', name: 'mathjs' };
+const PACKAGE_FILE = 'takeoff/text/unitLibrary.ts: mathjs';
 
-const files = readdirSync(source, { recursive: true, encoding: 'utf8' })
-  .map((name) => name.replaceAll('\\', '/'))
-  .filter((name) => name.endsWith('.ts') && name.includes('/'));
+/** Texts of files by their names below the sources, `cutting/job.ts`. */
+type Files = ReadonlyMap<string, string>;
+
+const source = join(import.meta.dirname, '../src');
+const readAll = (folder: string, ending: RegExp): Files =>
+  new Map(
+    readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((name) => ending.test(name))
+      .map((name) => [name.replaceAll('\\', '/'), readFileSync(join(folder, name), 'utf8')]),
+  );
+const inSource = readAll(source, /\.(?:ts|mjs)$/);
+const files: Files = new Map([...inSource].filter(([name]) => /\/.*\.ts$/.test(name)));
+/** The sources with one file more, or one of them changed. */
+const withFile = (name: string, text: string): Files => new Map([...files, [name, text]]);
 
 const folderOf = (file: string) => file.split('/')[0] ?? '';
 
-function importsOf(file: string): string[] {
-  const text = readFileSync(join(source, file), 'utf8');
+function importsOf(text: string): string[] {
   const found = text.matchAll(
     /(?:^|\n)\s*(?:import|export)\s[^'"]*?from\s*['"]([^'"]+)['"]|import\(\s*['"]([^'"]+)['"]/g,
   );
   return [...found].map((match) => match[1] ?? match[2] ?? '');
 }
 
-/** The files that an import of `file` loads when it runs; one of types alone is gone by then. */
-function loadedBy(file: string): string[] {
-  const text = readFileSync(join(source, file), 'utf8');
-  const found = text.matchAll(/(?:^|\n)(?:import|export)\s(?:([^'";]*?)\sfrom\s*)?['"](\.[^'"]+)['"]/g);
-  return [...found]
-    .filter(([, names = '']) => !isOfTypesAlone(names))
-    .map(([, , name]) => `${relative(source, resolve(source, dirname(file), name)).replaceAll('\\', '/')}.ts`);
-}
-
-function isOfTypesAlone(names: string): boolean {
-  if (names.startsWith('type ')) return true;
-  const listed = /^\{([\s\S]*)\}$/
-    .exec(names.trim())?.[1]
-    .split(',')
-    .map((name) => name.trim());
-  return listed?.every((name) => name === '' || name.startsWith('type ')) ?? false;
-}
-
-/** The shortest way from a file back to itself along what the files load; null where there is none. */
-function circleThrough(start: string, loads: ReadonlyMap<string, readonly string[]>): readonly string[] | null {
-  const ways = [[start]];
-  const seen = new Set<string>();
-  for (const way of ways) {
-    for (const next of loads.get(way[way.length - 1]) ?? []) {
-      if (next === start) return [...way, start];
-      if (!seen.has(next)) ways.push([...way, next]);
-      seen.add(next);
-    }
-  }
-  return null;
+/** What `file` imports of ours, without an ending, for types alone too: a type belongs in the lower of two files. */
+function importedBy(file: string, text: string): string[] {
+  return importsOf(text)
+    .filter((name) => name.startsWith('.'))
+    .map((name) => posix.join(dirname(file), name));
 }
 
 /** The file without its comments and the words of its texts, so that only code is looked at. */
-function codeOf(file: string): string {
-  return readFileSync(join(source, file), 'utf8')
+function codeOf(text: string): string {
+  return text
     .replace(/\/\*[\s\S]*?\*\//g, '')
     .replace(/(^|\s)\/\/.*$/gm, '$1')
     .replace(/'(?:[^'\\\n]|\\.)*'/g, "''");
 }
 
-test('every folder of the sources has its place in the order', () => {
-  expect([...new Set(files.map(folderOf))].filter((folder) => !(folder in ORDER))).toEqual([]);
-});
+/** Names of the files of some folders in whose code something is found. */
+function filesWith(all: Files, pattern: RegExp, isLookedAt: (folder: string) => boolean): string[] {
+  return [...all].filter(([file, text]) => isLookedAt(folderOf(file)) && pattern.test(codeOf(text))).map(([f]) => f);
+}
 
-test('every file imports only its own folder or one to the left', () => {
-  const wrong = files.flatMap((file) =>
-    importsOf(file)
-      .filter((name) => name.startsWith('.'))
-      .map((name) => relative(source, resolve(source, dirname(file), name)).replaceAll('\\', '/'))
+function strangeFolders(all: Files): string[] {
+  return [...new Set([...all.keys()].map(folderOf))].filter((folder) => !(folder in ORDER));
+}
+
+function wrongImports(all: Files): string[] {
+  return [...all].flatMap(([file, text]) =>
+    importedBy(file, text)
       // The build is the workbook's business, not a folder of its own.
       .filter((target) => !(folderOf(file) === 'workbook' && target === 'build.mjs'))
       .filter((target) => {
@@ -87,118 +74,155 @@ test('every file imports only its own folder or one to the left', () => {
       })
       .map((target) => `${file} -> ${target}`),
   );
-  expect(wrong).toEqual([]);
-});
+}
 
-test('no two files of the planner lead back to each other, by whatever way', () => {
-  const cutting = files.filter((file) => folderOf(file) === 'cutting');
-  const imported = (file: string): string[] =>
-    importsOf(file).map((name) => join(dirname(file), name).replaceAll('\\', '/').concat('.ts'));
-  const reachedFrom = (file: string): Set<string> => {
-    const reached = new Set(imported(file));
-    for (const next of reached) if (cutting.includes(next)) for (const further of imported(next)) reached.add(further);
-    return reached;
-  };
-  expect(cutting.length).toBeGreaterThan(30);
-  expect(cutting.filter((file) => reachedFrom(file).has(file))).toEqual([]);
-});
+/** For every file that needs itself the shortest way back to it along what files import. */
+function circles(all: Files): string[] {
+  const needs = new Map([...all].map(([file, text]) => [file, importedBy(file, text).map((name) => `${name}.ts`)]));
+  return [...needs.keys()].map((file) => circleThrough(file, needs)?.join(' -> ') ?? '').filter((way) => way !== '');
+}
 
-describe('a circle of files', () => {
-  const loads = new Map(files.map((file) => [file, loadedBy(file)]));
+function circleThrough(start: string, needs: ReadonlyMap<string, readonly string[]>): readonly string[] | null {
+  const ways = [[start]];
+  const seen = new Set<string>();
+  for (const way of ways) {
+    for (const next of needs.get(way[way.length - 1]) ?? []) {
+      if (next === start) return [...way, start];
+      if (!seen.has(next)) ways.push([...way, next]);
+      seen.add(next);
+    }
+  }
+  return null;
+}
 
-  test('is nowhere: no file loads itself through others', () => {
-    expect(files.map((file) => circleThrough(file, loads)?.join(' -> ') ?? '').filter((way) => way !== '')).toEqual([]);
-  });
+const EXPORTED = /^export (?:async )?(?:function\*?|const) (\w+)/gm;
 
-  test('would be seen', () => {
-    const made = new Map([
-      ['a', ['b']],
-      ['b', ['c', 'd']],
-      ['c', []],
-      ['d', ['a']],
-    ]);
-    expect(['a', 'c', 'd'].map((file) => circleThrough(file, made)?.join(' ') ?? '')).toEqual([
-      'a b d a',
-      '',
-      'd a b d',
-    ]);
-    expect([...loads.values()].flat().length).toBeGreaterThan(files.length);
-    const unknown = [...loads.values()].flat().filter((name) => !loads.has(name));
-    expect(unknown.filter((name) => !name.endsWith('.mjs.ts'))).toEqual([]);
-  });
-});
-
-test('every function and value that is exported is used in another file, and not by tests alone', () => {
-  const folders = ['../src', '.'].map((folder) => resolve(import.meta.dirname, folder));
-  const texts = new Map(
-    folders.flatMap((folder) =>
-      readdirSync(folder, { recursive: true, encoding: 'utf8' })
-        .filter((name) => /\.(?:ts|mjs)$/.test(name))
-        .map((name) => [join(folder, name), readFileSync(join(folder, name), 'utf8')] as const),
-    ),
-  );
+/** What is exported and used in no other file, or by tests alone. */
+function unusedExports(all: Files): string[] {
+  const tests = [...readAll(import.meta.dirname, /\.(?:ts|mjs)$/)].map(([name, text]) => [`tests/${name}`, text]);
+  const texts = new Map([...inSource, ...all, ...(tests as [string, string][])]);
   const usedIn = new Map<string, string[]>();
   for (const [path, text] of texts) {
     for (const word of new Set(text.match(/\w+/g))) usedIn.set(word, [...(usedIn.get(word) ?? []), path]);
   }
-  const exported = files.flatMap((file) =>
-    [...codeOf(file).matchAll(/^export (?:async )?(?:function\*?|const) (\w+)/gm)].map(([, name]) => ({ file, name })),
-  );
-  const unused = exported.filter(({ file, name }) => {
-    const others = usedIn.get(name)?.filter((path) => path !== join(source, file)) ?? [];
-    const isUsedHere = (codeOf(file).match(new RegExp(`\\b${name}\\b`, 'g')) ?? []).length > 1;
-    return others.length === 0 || !(isUsedHere || others.some((path) => path.startsWith(source)));
+  const isUnused = (file: string, name: string, code: string) => {
+    const others = usedIn.get(name)?.filter((path) => path !== file) ?? [];
+    const isUsedHere = (code.match(new RegExp(`\\b${name}\\b`, 'g')) ?? []).length > 1;
+    return others.length === 0 || !(isUsedHere || others.some((path) => !path.startsWith('tests/')));
+  };
+  return [...all].flatMap(([file, text]) => {
+    const code = codeOf(text);
+    const names = [...code.matchAll(EXPORTED)].map(([, name]) => name);
+    return names.filter((name) => isUnused(file, name, code)).map((name) => `${file}: ${name}`);
   });
-  expect(unused.map(({ file, name }) => `${file}: ${name}`)).toEqual([]);
-  expect(exported.length).toBeGreaterThan(500);
-});
+}
 
-test('sheet and sidebar never import each other', () => {
-  const wrong = files.filter((file) => {
-    const other = { sheet: 'sidebar', sidebar: 'sheet' }[folderOf(file)];
-    return other !== undefined && importsOf(file).some((name) => name.includes(`/${other}/`));
-  });
-  expect(wrong).toEqual([]);
-});
-
-test('only the unit library uses a package, outside the embedded workbook', () => {
-  const used = files
-    .filter((file) => folderOf(file) !== 'workbook')
-    .flatMap((file) =>
-      importsOf(file)
+function packagesUsed(all: Files): string[] {
+  return [...all]
+    .filter(([file]) => folderOf(file) !== 'workbook')
+    .flatMap(([file, text]) =>
+      importsOf(text)
         .filter((name) => !name.startsWith('.'))
-        .map((name) => ({ file, name })),
+        .map((name) => `${file}: ${name}`),
     );
-  expect(used).toEqual([PACKAGE_FILE]);
+}
+
+const inCore = (folder: string) => CORE.includes(folder);
+const CLASS_CHECK = /\binstanceof\s+(?:Date|Array|Object|Map|Set)\b/;
+/** Dates of a cell are made in another world than ours. */
+const classChecks = (all: Files) =>
+  filesWith(all, CLASS_CHECK, (folder) => folder !== 'workbook' && folder !== 'sidebar');
+const defaultExports = (all: Files) => filesWith(all, /\bexport\s+default\b/, () => true);
+const tooLong = (all: Files) => [...all].filter(([, text]) => text.split('\n').length > 401).map(([file]) => file);
+
+/** Of each rule: what it finds in any files, and a file that breaks it. */
+const RULES: readonly (readonly [string, (all: Files) => readonly string[], readonly [string, string], string])[] = [
+  ['every folder of the sources has its place in the order', strangeFolders, ['helpers/list.ts', ''], 'helpers'],
+  [
+    'every file imports only its own folder or one to the left',
+    wrongImports,
+    ['layout/made.ts', "import { planCuts } from '../cutting/search';"],
+    'layout/made.ts -> cutting/search',
+  ],
+  [
+    'sheet and sidebar never import each other',
+    wrongImports,
+    ['sidebar/made.ts', "import { onOpen } from '../sheet/menu';"],
+    'sidebar/made.ts -> sheet/menu',
+  ],
+  [
+    'a type is imported from the left as well',
+    wrongImports,
+    ['room/made.ts', "import type { CutJob } from '../cutting/job';"],
+    'room/made.ts -> cutting/job',
+  ],
+  [
+    'no file needs itself through others, not for a type either',
+    circles,
+    ['cutting/job.ts', "import type { Searched } from './search';"],
+    'cutting/job.ts -> cutting/search.ts -> cutting/job.ts',
+  ],
+  [
+    'every function and value that is exported is used in another file',
+    unusedExports,
+    ['room/made.ts', `export function ${'nobody'}Calls() {}`],
+    `room/made.ts: ${'nobody'}Calls`,
+  ],
+  [
+    'and not by tests alone',
+    unusedExports,
+    ['room/made.ts', 'export const unusedExports = 1;'],
+    'room/made.ts: unusedExports',
+  ],
+  [
+    'only the unit library uses a package, outside the embedded workbook',
+    (all) => packagesUsed(all).filter((used) => used !== PACKAGE_FILE),
+    ['takeoff/made.ts', "import { sum } from 'mathjs';"],
+    'takeoff/made.ts: mathjs',
+  ],
+  [
+    'no class checks by realm stand in what runs on the platform',
+    classChecks,
+    ['sheet/made.ts', 'export const isDay = (cell: unknown) => cell instanceof Date;'],
+    'sheet/made.ts',
+  ],
+  ['no file is longer than 400 lines', tooLong, ['room/made.ts', 'a();\n'.repeat(401)], 'room/made.ts'],
+  ['everything is exported by name', defaultExports, ['sidebar/made.ts', 'export default 1;'], 'sidebar/made.ts'],
+];
+
+describe.each(RULES)('%s', (_, rule, [name, text], told) => {
+  test('now', () => {
+    expect(rule(files)).toEqual([]);
+  });
+
+  test('and a file that breaks it is told', () => {
+    expect(rule(withFile(name, text))).toContain(told);
+  });
+});
+
+test('the rules have read the sources', () => {
+  expect(packagesUsed(files)).toEqual([PACKAGE_FILE]);
+  expect([...files].flatMap(([file, text]) => importedBy(file, text)).length).toBeGreaterThan(files.size);
+  expect([...files.values()].flatMap((text) => [...codeOf(text).matchAll(EXPORTED)]).length).toBeGreaterThan(500);
 });
 
 describe('the core', () => {
-  const core = files.filter((file) => CORE.includes(folderOf(file)));
-
   test.each([
-    ['a clock', /\bDate\b|\bperformance\b/],
-    ['chance', /Math\.random/],
-    ['the console', /\bconsole\b/],
-    ['a page', /\bdocument\b|\bwindow\b/],
+    ['a clock', /\bDate\b|\bperformance\b/, 'const now = Date.now();'],
+    ['chance', /Math\.random/, 'const any = Math.random();'],
+    ['the console', /\bconsole\b/, 'console.log(1);'],
+    ['a page', /\bdocument\b|\bwindow\b/, 'const { title } = document;'],
     [
       'a service',
       /\b(?:SpreadsheetApp|PropertiesService|HtmlService|LockService|Session|Utilities|Logger|GoogleAppsScript)\b/,
+      'const open = SpreadsheetApp.getActive();',
     ],
-  ])('does not use %s', (_, pattern) => {
-    expect(core.filter((file) => pattern.test(codeOf(file)))).toEqual([]);
+  ])('does not use %s, and would be told', (_, pattern, planted) => {
+    expect(filesWith(files, pattern, inCore)).toEqual([]);
+    for (const folder of CORE) {
+      expect(filesWith(withFile(`${folder}/made.ts`, planted), pattern, inCore)).toEqual([`${folder}/made.ts`]);
+    }
+    const spoken = `/* ${planted} */\n// ${planted}\nconst told = '${planted}';`;
+    expect(filesWith(withFile('room/made.ts', spoken), pattern, inCore)).toEqual([]);
   });
-});
-
-test('no class checks by realm stand in what runs on the platform', () => {
-  const inBundle = files.filter((file) => folderOf(file) !== 'workbook' && folderOf(file) !== 'sidebar');
-  expect(inBundle.filter((file) => /\binstanceof\s+(?:Date|Array|Object|Map|Set)\b/.test(codeOf(file)))).toEqual([]);
-});
-
-test('no file is longer than 400 lines', () => {
-  const long = files.filter((file) => readFileSync(join(source, file), 'utf8').split('\n').length > 401);
-  expect(long).toEqual([]);
-});
-
-test('everything is exported by name', () => {
-  expect(files.filter((file) => /\bexport\s+default\b/.test(codeOf(file)))).toEqual([]);
 });

@@ -16,7 +16,7 @@ import { SHAPE_KIND_FIELDS } from '../src/takeoff/entryFields';
 import type { Takeoff } from '../src/takeoff/result';
 import { takeoff } from '../src/takeoff/takeoff';
 import { lengthText, readLength } from '../src/takeoff/text/lengthText';
-import { findCustomFunctions } from '../src/workbook/customFunctions';
+import { findCellFunctions } from '../src/workbook/customFunctions';
 import { readJobFile } from '../src/workbook/jobFiles';
 import { addOnOf, createNodeWorkbook } from '../src/workbook/nodeWorkbook';
 import { readRoomFile } from '../src/workbook/roomFiles';
@@ -119,7 +119,8 @@ describe('an example of a function', () => {
   test('stands under the heading of every function, with its arguments in order', () => {
     const headings = [...readme.matchAll(/^### (PLANK_\w+)\((.*)\)\n([\s\S]*?)(?=^##)/gm)];
     const told = headings.map(([, name, list]) => `${name}(${list})`);
-    const functions = findCustomFunctions(files['Code.js']).map(
+    const shown = findCellFunctions(files['Code.js']).filter(({ isHidden }) => !isHidden);
+    const functions = shown.map(
       ({ name, parameters }) =>
         `${name}(${parameters.map((parameter) => (parameter.optional ? `[${parameter.name}]` : parameter.name)).join(', ')})`,
     );

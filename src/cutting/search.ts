@@ -2,8 +2,8 @@
  * FRONT DOOR of the planner: the fewest planks a floor can be laid with, and which pieces share them.
  *
  * One plan, from top to bottom: the job is made ready (`prepareJob`), every run is laid where the load is least
- * (`layFromNothing`), search and bound take turns until they meet or their steps run out (`fewestPlanks`), second goals
- * are met with the planks found (`polish`, then `follow`), pieces are booked to planks (`pairPieces`), and the plan is judged.
+ * (`layFromNothing`), search and bound take turns until they meet or their steps run out (`layFewest`), second goals
+ * are met with the planks found (`fewestWaiting`), pieces are booked to planks (`pairPieces`), and the plan is judged.
  *
  * The parts of this folder, each standing on those before it:
  *
@@ -17,60 +17,36 @@
  * - `plan` which pieces share a plank; the books
  * - `follow` few offcuts waiting, and room to grow: planks are shared anew, runs alike change places
  *
+ * `limits.ts`, `layFewest.ts` and `fewestWaiting.ts` put them together.
+ *
+ * - `onward` the rest of a floor of which rows lie, with offcuts in hand: the second front door, above this one
+ *
  * `trim` stands apart: plain one-dimensional cutting, for pieces whose ends are all alike.
  */
-import { type Bound, boundOf, fewestPossible, stepsOfBound } from './bound/bound';
-import { tryEveryPlan } from './exact/everyPlan';
-import { type Followed, follow, STEPS_A_MOVE } from './follow/follow';
-import { layNaturally } from './follow/natural';
-import type { Shared } from './follow/sharing';
-import { polish } from './goals/polish';
+import { fewestPossible } from './bound/bound';
+import { FEW_OFFCUTS, fewestWaiting, maySavePlanks, SOME_OFFCUTS, type Waiting } from './fewestWaiting';
+import type { Followed } from './follow/follow';
+import { layFromBehind } from './follow/fromBehind';
+import { pinnings } from './follow/pinned';
 import type { CutJob, CutPlan } from './job';
 import { judged } from './judge/judged';
+import { type LaidFloor, layFewest } from './layFewest';
+import type { WorkOptions } from './limits';
 import { ledgerOf } from './plan/ledger';
-import { brokenRules, pairPieces, sharedOf } from './plan/pairing';
-import { isLaidItself, type PreparedJob, prepareJob } from './runs/prepared';
-import { chainOf, layChain } from './search/chains';
-import { emptyMoveMemory } from './search/levelling';
-import { layFromNothing, levelTo } from './search/starts';
-import { emptyTrial, layAll, plankCountOf, type Trial } from './search/trial';
+import { brokenRules, pairPieces } from './plan/pairing';
+import { isLaidItself } from './runs/prepared';
 
-/** Places visited at effort 1: some for every job, more for each run, and no more than the most. */
-const STEPS = { least: 2_800_000, forRun: 60_000, most: 60_000_000 };
-/** Moves of the search for a plan that people can follow, in the same way. */
-const MOVES = { least: 1000, forRun: 1000, most: 500_000 };
-/** Moves of the polish before it: enough to take most aligned joints out. The most places they may visit. */
-const POLISH = { least: 4, forRun: 2, places: 1_500_000 };
-/**
- * Search and bound take turns, each with a larger share of its limit: most floors reach the cheap bound at once, and
- * neither is let run on for what the other would have shown sooner.
- */
-const TURNS = [
-  { bound: 0, steps: 0.04, triesEveryPlan: false },
-  { bound: 0.1, steps: 0.12, triesEveryPlan: true },
-  { bound: 0.4, steps: 0.3, triesEveryPlan: false },
-  { bound: 1, steps: 1, triesEveryPlan: true },
-];
-/** Steps of one such trying of every plan, as a multiple of the limit of steps: it gives up far sooner if it is hopeless. */
-const TRIES = 2;
-/** What a move costs where scripts are not compiled, in places visited: measured on halls of 500 rows. */
-const STEPS_UNCOMPILED = 10 * STEPS_A_MOVE;
-/** Larger floors have more plans than could ever be tried. */
-const MOST_RUNS_TO_TRY = 60;
+/** Planks beyond those that are bought anyway that an easy plan may take where more than a few offcuts wait. */
+const MOST_BEYOND = 3;
 
-export interface PlanOptions {
-  /** Multiplies the limits of steps, and above 1 those of the bound too; > 0, 1 where it is missing. */
-  readonly effort?: number;
-  /**
-   * Lowers the effort so that no more than about so many steps are taken in all, second goals, bound and a second try
-   * included; but for the first start, which every plan needs.
-   */
-  readonly mostSteps?: number;
+export interface PlanOptions extends WorkOptions {
   /** False leaves the plan as it was when the count was found: for whoever wants the count alone. */
   readonly secondGoals?: boolean;
+  /** False gives another plan of the floor: changed until few offcuts wait, and not laid row by row. */
+  readonly isRowByRow?: boolean;
   /**
    * Planks that are bought anyway where so many are the fewest: up to so many are used where that makes the floor easier
-   * to lay. Missing: the plan takes the fewest planks.
+   * to lay, and a few more where more than three offcuts would wait. Missing: the plan takes the fewest planks.
    */
   readonly easyWithin?: (fewest: number) => number;
 }
@@ -83,19 +59,24 @@ export interface PlanOptions {
  * @throws RangeError if a number of the job is not whole, a run is not longer than 0, or the effort is not above 0
  */
 export function planCuts(job: CutJob, options: PlanOptions = {}): CutPlan {
-  return judged(job, planUnjudged(job, options));
+  const asked: Asked = { ...options, means: { fromBehind: layFromBehind, pin: pinnings } };
+  const plan = planWithStrips(job, asked);
+  return judged(job, options.easyWithin && job.ripPairs.length > 0 ? easierOf(job, plan, asked) : plan);
 }
 
-function planUnjudged(job: CutJob, options: PlanOptions): CutPlan {
-  const effort = options.effort ?? 1;
+/** The same where there is no time for the last few offcuts, nor strips to save up: in cells. */
+export function planCutsQuickly(job: CutJob, options: PlanOptions = {}): CutPlan {
+  return judged(job, planWithStrips(job, options));
+}
+
+interface Asked extends PlanOptions {
+  readonly means?: Waiting['means'];
+}
+
+function planWithStrips(job: CutJob, options: Asked): CutPlan {
+  const { effort = 1 } = options;
   if (!(effort > 0 && effort < Number.POSITIVE_INFINITY))
     throw new RangeError(`The effort must be above 0, found ${effort}.`);
-  const plan = planWithStrips(job, options);
-  const { easyWithin } = options;
-  return easyWithin && job.ripPairs.length > 0 ? easierOf(job, plan, { ...options, easyWithin }) : plan;
-}
-
-function planWithStrips(job: CutJob, options: PlanOptions): CutPlan {
   const laid = layFewest(job, 'laid alike', options);
   const plan = planOf(laid, options);
   const isDone = plan.broken.length === 0 && laid.planks === laid.bound;
@@ -104,116 +85,39 @@ function planWithStrips(job: CutJob, options: PlanOptions): CutPlan {
 }
 
 /** A plan within the planks that are bought anyway, or one that saves no strips up: those wait from the first row to the last. */
-function easierOf(
-  job: CutJob,
-  plan: CutPlan,
-  options: PlanOptions & Required<Pick<PlanOptions, 'easyWithin'>>,
-): CutPlan {
-  const other = planUnjudged({ ...job, ripPairs: [] }, options);
+function easierOf(job: CutJob, plan: CutPlan, options: Asked): CutPlan {
+  const other = planWithStrips({ ...job, ripPairs: [] }, options);
   const mostOf = (one: CutPlan): number => ledgerOf(job, one).waiting.most;
-  const isWithin = other.plankCount <= Math.max(plan.plankCount, options.easyWithin(plan.bound));
-  if (!isWithin || other.broken.length > plan.broken.length || mostOf(other) >= mostOf(plan)) return plan;
+  const isWithin = other.plankCount <= Math.max(plan.plankCount, options.easyWithin?.(plan.bound) ?? 0);
+  const isWorthIt = isWithin || (mostOf(plan) > FEW_OFFCUTS && mostOf(other) <= FEW_OFFCUTS);
+  if (!isWorthIt || other.broken.length > plan.broken.length || mostOf(other) >= mostOf(plan)) return plan;
   // What strips might save is still in the bound.
   const { bound } = plan;
   return { ...other, bound, stop: bound === other.plankCount ? 'proved fewest' : 'step limit' };
 }
 
-/** Where each part of the work stops. */
-interface Limits {
-  readonly steps: number;
-  /** Moves of the polish. */
-  readonly polish: number;
-  /** Moves of the search for a plan that people can follow. */
-  readonly moves: number;
-  readonly boundEffort: number;
-  /** Every plan is tried within so many steps; 0 for floors that have more plans than could ever be tried. */
-  readonly tries: number;
-}
-
-function limitsOf(prepared: PreparedJob, { effort = 1, mostSteps }: PlanOptions): Limits {
-  const { runs, plankLength } = prepared;
-  const steps = Math.min(STEPS.most, STEPS.least + STEPS.forRun * runs.length) * effort;
-  const polish = Math.min(POLISH.least + POLISH.forRun * runs.length, POLISH.places / plankLength) * effort;
-  const moves = Math.min(MOVES.most, MOVES.least + MOVES.forRun * runs.length) * effort;
-  const boundEffort = Math.max(1, effort);
-  const tries = runs.length > MOST_RUNS_TO_TRY ? 0 : steps * TRIES;
-  const share = mostSteps === undefined ? 1 : Math.min(1, mostSteps / allSteps());
-  return {
-    steps: steps * share,
-    polish: Math.ceil(polish * share),
-    moves: Math.ceil(moves * share),
-    boundEffort: boundEffort * share,
-    tries: tries * share,
-  };
-
-  /** With or without second goals: the count of a floor is the count of its plan. */
-  function allSteps(): number {
-    const goals = polish * plankLength + STEPS_UNCOMPILED * moves;
-    // With play the floor may be levelled a second time, and made to fit.
-    const natural = prepared.kerf === prepared.job.kerf ? 0 : steps + STEPS_UNCOMPILED * moves;
-    const all = steps + goals + natural + boundEffort * stepsOfBound(prepared.job) + 2 * tries;
-    return prepared.runs.every(isLaidItself) ? all : 2 * all;
-  }
-}
-
-/** A floor laid with the fewest planks found. */
-interface LaidFloor {
-  readonly trial: Trial;
-  readonly limits: Limits;
-  readonly followed: Followed;
-  readonly planks: number;
-  readonly bound: number;
-}
-
-/** With play, every second piece of a plank is given it at first; where that costs planks, the natural way may save them. */
-function layFewest(job: CutJob, lastRows: 'laid alike' | 'laid freely', options: PlanOptions): LaidFloor {
-  const prepared = prepareJob(job, lastRows, 'play everywhere');
-  const limits = limitsOf(prepared, options);
-  const trial = emptyTrial(prepared);
-  const { at, count: planks, bound } = fewestPlanks(trial, limits);
-  const followed = { at, shared: sharedOf(prepared, at), most: 0, rowsWaited: 0, fits: true };
-  const laid = { trial, limits, followed, planks, bound };
-  // Where the stagger cannot be kept, the nearest plan is wanted, not one of fewer planks.
-  const isStaggered = trial.stagger.every((kept) => kept >= job.minStagger);
-  if (prepared.kerf === job.kerf || planks === bound || !isStaggered) return laid;
-  const goal = { planks, bound, steps: limits.steps, moves: limits.moves };
-  const natural = layNaturally(prepareJob(job, lastRows), at, goal);
-  return natural ? { ...natural, limits, bound } : laid;
-}
-
-/** Planks shared anew after a short polish of joints and cuts; pieces that were made to fit their planks stay as they are. */
-function polished({ trial, limits, followed, planks }: LaidFloor): Shared {
-  const { prepared } = trial;
-  layAll(trial, followed.at);
-  if (prepared.kerf < prepared.job.kerf + (prepared.job.play ?? 0)) return followed.shared;
-  trial.at.set(polish(trial, planks, limits.polish));
-  return sharedOf(prepared, trial.at);
-}
-
-/** Whether any plank gives two end pieces, or a strip. */
-function sharesPlanks({ plankOf, strips }: Shared): boolean {
-  const planks = plankOf.filter((plank) => plank >= 0);
-  return strips.length > 0 || new Set(planks).size < planks.length;
-}
-
-function planOf(laid: LaidFloor, { secondGoals = true, easyWithin }: PlanOptions): CutPlan {
-  const { trial, limits, planks } = laid;
+function planOf(laid: LaidFloor, { secondGoals = true, isRowByRow = true, easyWithin, means }: Asked): CutPlan {
+  const { trial, planks } = laid;
   const { prepared } = trial;
   const spare = Math.max(0, (easyWithin?.(planks) ?? planks) - planks);
-  // With play a plank may still be saved on the way: the count of a floor is the count of its plan.
-  const maySavePlanks = (prepared.job.play ?? 0) > 0 && planks > laid.bound;
-  const isFollowed = secondGoals || maySavePlanks;
-  const within = (more: number): Followed => {
-    const shared = polished(laid);
-    // Where no two pieces share a plank nothing waits, and the joints are polished.
-    if (!maySavePlanks && !sharesPlanks(shared)) return { ...laid.followed, at: trial.at.slice(), shared };
-    return follow(trial, shared, { moves: limits.moves, spare: more });
-  };
-  const fewest = isFollowed ? within(0) : laid.followed;
-  // More planks than the fewest only where fewer offcuts wait for them.
-  const easy = spare > 0 && isFollowed && fewest.most > 0 ? within(spare) : fewest;
-  const followed = easy.most < fewest.most ? easy : fewest;
-  const { rows, plankCount } = pairPieces(prepared, followed.at, followed.shared.plankOf);
+  const isFollowed = secondGoals || maySavePlanks(laid);
+  const enough = easyWithin ? FEW_OFFCUTS : SOME_OFFCUTS;
+  const within = (more: number): Followed =>
+    isFollowed ? fewestWaiting(laid, more, { enough, isRowByRow, means }) : laid.followed;
+  let followed = within(0);
+  let used = 0;
+  // More planks only where fewer offcuts wait for them: those that are bought anyway, and then as few as it takes.
+  const most = !easyWithin || !isFollowed ? 0 : followed.shared.strips.length > 0 ? spare : spare + MOST_BEYOND;
+  for (let more = spare; more <= most && followed.most > (more > spare ? FEW_OFFCUTS : 0); more++) {
+    const other = more === 0 ? followed : within(more);
+    if (other.most >= followed.most) continue;
+    followed = other;
+    used = more;
+  }
+  const paired = pairPieces(prepared, followed.at, followed.shared.plankOf);
+  // Now and then what is easier to lay takes a plank more: that is never worth it.
+  const isDearer = paired.plankCount > planks + used;
+  const { rows, plankCount } = isDearer ? pairPieces(prepared, laid.followed.at, laid.followed.shared.plankOf) : paired;
   const broken = brokenRules(prepared.job, rows);
   const bound = broken.length > 0 ? fewestPossible(prepared.job, { upTo: 0 }) : laid.bound;
   const stop = bound === plankCount ? 'proved fewest' : 'step limit';
@@ -229,60 +133,4 @@ function betterOf(a: CutPlan, b: CutPlan): CutPlan {
   const bound = Math.max(...bounds);
   const stop = bound === plan.plankCount ? 'proved fewest' : 'step limit';
   return { ...plan, bound, stop, steps: a.steps + b.steps };
-}
-
-/** The best choice of first pieces found: one plank fewer, until the bound or the limit of steps is reached. */
-function fewestPlanks(trial: Trial, limits: Limits): Fewest {
-  const { job, plankLength } = trial.prepared;
-  const chain = chainOf(trial.prepared);
-  const atLeast = boundOf(job);
-  const memory = emptyMoveMemory(plankLength);
-  layFromNothing(trial, memory);
-  // A chain with play everywhere is not the fewest: the natural way needs none.
-  const chained = chain && trial.prepared.kerf === job.kerf ? chain.planks : 0;
-  const best: Fewest = { at: trial.at.slice(), count: plankCountOf(trial), bound: chained };
-  const keepBest = (): void => {
-    if (plankCountOf(trial) >= best.count) return;
-    best.at = trial.at.slice();
-    best.count = plankCountOf(trial);
-  };
-  TURNS.forEach((turn, i) => {
-    if (i === 1 && chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
-    const boundEffort = turn.bound * limits.boundEffort;
-    if (best.count > best.bound)
-      best.bound = Math.max(best.bound, atLeast.raise({ upTo: best.count, effort: boundEffort }));
-    layAll(trial, best.at);
-    const limit = limits.steps * turn.steps;
-    while (best.count > best.bound && levelTo(trial, memory, best.count - 1, limit)) keepBest();
-    if (turn.triesEveryPlan) tryToBeat(trial, best, atLeast, limits.tries);
-  });
-  return best;
-}
-
-/** The best choice so far and what is known of the fewest planks. */
-interface Fewest {
-  at: Int32Array;
-  count: number;
-  bound: number;
-}
-
-/** Tries every plan of fewer planks; where all are tried and none is found, the best is the fewest. */
-function tryToBeat(trial: Trial, best: Fewest, atLeast: Bound, stepLimit: number): void {
-  const { prepared } = trial;
-  if (best.count === best.bound || stepLimit === 0) return;
-  const guide = atLeast.guide();
-  if (!guide) return;
-  const tried = emptyTrial(prepared);
-  while (best.count > best.bound) {
-    const answer = tryEveryPlan(tried, guide, { planks: best.count - 1, stepLimit });
-    if (answer === 'found') {
-      best.at = tried.at.slice();
-      best.count = plankCountOf(tried);
-    }
-    // Which strip serves which piece is not tried in every way, nor the natural way to keep the play.
-    else if (answer === 'none' && guide.runs.rowsLeftOut.size === 0 && prepared.kerf === prepared.job.kerf)
-      best.bound = best.count;
-    if (answer !== 'found') break;
-  }
-  trial.steps += tried.steps;
 }

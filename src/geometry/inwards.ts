@@ -16,25 +16,16 @@ export function inwards(value: number, towards: number): Ticks {
 }
 
 /**
- * `inwards` of dividend / divisor without a rounding error: both are whole, the divisor > 0, the dividend under 2^53.
+ * `inwards` of dividend / divisor without a rounding error: both are whole, the divisor > 0, the dividend under 2^53,
+ * `towards` not 0.
  */
 function inwardsQuotient(dividend: number, divisor: number, towards: number): Ticks {
-  let quotient = Math.floor(dividend / divisor);
-  let rest = dividend - quotient * divisor;
-  // The division may have been rounded across a whole number; the rest is exact and tells.
-  if (rest < 0) {
-    quotient -= 1;
-    rest += divisor;
-  } else if (rest >= divisor) {
-    quotient += 1;
-    rest -= divisor;
-  }
-  if (rest === 0) return quotient;
-  if (towards === 0) return 2 * rest >= divisor ? quotient + 1 : quotient;
-  return towards > 0 ? quotient + 1 : quotient;
+  // A quotient in doubles is rounded onto or across a whole number only where whole number x divisor is 2^53 or more.
+  const quotient = Math.floor(dividend / divisor);
+  return towards > 0 && dividend > quotient * divisor ? quotient + 1 : quotient;
 }
 
-/** x of the edge a -> b (inside on its left, not level) at height y, exact and rounded inwards. */
+/** x of the edge a -> b (inside on its left, not level) at height y, exact and rounded inwards. Ticks. */
 export function xAtHeight(a: Point, b: Point, y: Ticks): Ticks {
   const towards = a.y - b.y;
   const rise = Math.abs(towards);
@@ -42,7 +33,7 @@ export function xAtHeight(a: Point, b: Point, y: Ticks): Ticks {
   return a.x + inwardsQuotient(dividend, rise, towards);
 }
 
-/** y of the edge a -> b (inside on its left, not upright) at x, exact and rounded inwards. */
+/** y of the edge a -> b (inside on its left, not upright) at x, exact and rounded inwards. Ticks. */
 export function yAtWidth(a: Point, b: Point, x: Ticks): Ticks {
   const towards = b.x - a.x;
   const dividend = (b.y - a.y) * (b.x > a.x ? x - a.x : a.x - x);

@@ -11,7 +11,7 @@ export type Ticks = number;
  *
  * So 1 in is 762,000,000 of them, and every inch or millimetre of up to six decimals (7.09"), every foot of up to six,
  * every 1/128 in and every third of those are whole. Sums and multiples of typed lengths are then whole numbers too and
- * compare as typed: 25 x 7.09" is 178" - 3/4", where ticks of 1/640 mm would drift by half a tick a row. Whole up to
+ * compare as typed: 25 x 7.09" is 178" - 3/4", where ticks of 1/640 mm would drift by half a tick per row. Whole up to
  * 3,000 lengths of 100 m (9 x 10^15); only for sums along a line, never for products.
  */
 export type FineTicks = number;

@@ -8,12 +8,12 @@ import { type Outline, type Region, signedAreaOf } from './polygon';
 /** A cutting line: upright at x, or level at y. */
 export type CutLine = { readonly x: Ticks } | { readonly y: Ticks };
 
-/** The part of a region between two heights. */
+/** The part of a region between two heights. Heights in ticks. */
 export function levelStripOf(region: Region, y0: Ticks, y1: Ticks): Region {
   return sideOfLine(sideOfLine(region, { y: y0 }, 1), { y: y1 }, -1);
 }
 
-/** The part of a region between two widths. */
+/** The part of a region between two widths. Widths in ticks. */
 export function uprightStripOf(region: Region, x0: Ticks, x1: Ticks): Region {
   return sideOfLine(sideOfLine(region, { x: x0 }, 1), { x: x1 }, -1);
 }

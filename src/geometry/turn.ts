@@ -15,7 +15,10 @@ export interface Frame {
 /** Corners turned by an angle are rounded once, so a level edge may come out this much off level. */
 const TURN_ROUNDING: Ticks = 2;
 
-/** The frame at an angle whose origin is the lowest x and y of a region: in it the region starts at 0 on both axes. */
+/**
+ * The frame at an angle whose origin is the lowest x and y of a region: in it the region starts at 0 on both axes.
+ * Degrees anticlockwise from x.
+ */
 export function frameOf(region: Region, degrees: number): Frame {
   const turned = { ...unitOf(degrees), left: 0, low: 0 };
   const { x0, y0 } = boundsOf(region.map((outline) => outline.map((p) => toFrame(turned, p))));
@@ -50,7 +53,7 @@ export function regionToRoom(frame: Frame, region: Region): Region {
   return region.map((outline) => outline.map((p) => toRoom(frame, p)));
 }
 
-/** Sine and cosine of an angle, exact for whole right angles; the angle itself comes back in 0 up to 360. */
+/** Sine and cosine of an angle, exact for whole right angles; the angle itself comes back in 0 up to 360. Degrees. */
 export function unitOf(degrees: number): { readonly degrees: number; readonly cosine: number; readonly sine: number } {
   const turn = ((degrees % 360) + 360) % 360;
   if (turn % 90 === 0) return { degrees: turn, cosine: [1, 0, -1, 0][turn / 90], sine: [0, 1, 0, -1][turn / 90] };

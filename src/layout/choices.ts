@@ -1,8 +1,9 @@
-/** Ways to lay a floor that are worth planning: direction, start wall, width of the first row. */
+/** The ways to lay a floor that are worth planning: by direction, start wall and width of the first row. */
 import { type FineTicks, fineTicksOf, floorToStep, type Ticks, ticksOf } from '../geometry/length';
 import type { Region } from '../geometry/polygon';
 import { rowsAcross } from './rips';
 import { meetingRows, narrowRunsOf, type RowLayout, rowsOf } from './rows';
+import type { LeaveOff } from './strips';
 
 export interface LayChoice {
   readonly degrees: number;
@@ -35,9 +36,14 @@ export interface ChoiceOptions {
   readonly kerf: Ticks;
   /** First rows are ripped to whole steps of this. */
   readonly markingStep: Ticks;
+  /** As of `RowOptions`. */
+  readonly squareCut?: Ticks;
+  readonly leaveOff?: LeaveOff;
   /** Directions to try, degrees. */
   readonly directions: readonly number[];
   readonly startSides: readonly ('near' | 'far')[];
+  /** The rows with an automatic first row, where there is one direction and side and they are laid already. */
+  readonly plain?: RowLayout;
   /** Most widths of the first row to keep for each direction and side; the best by narrow runs, rows and narrowest. */
   readonly widthCount: number;
 }
@@ -67,7 +73,7 @@ function choicesOneWay(
   options: ChoiceOptions,
 ): LayChoice[] {
   const lay = (firstRow: Ticks | 'auto') => rowsOf(floor, { ...options, degrees, startSide, firstRow, body });
-  const plain = lay('auto');
+  const plain = options.plain ?? lay('auto');
   const widths = new Map<Ticks, LayChoice['reason']>([[plain.firstWidth, 'as the rule says']]);
   for (const [width, reason] of widthsFor(plain, options)) {
     if (width > 0 && width <= options.plankWidth && width <= plain.depth && !widths.has(width))

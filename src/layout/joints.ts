@@ -11,7 +11,7 @@ export interface Stagger {
   readonly before: Ticks;
 }
 
-/** Places of the end joints of a run whose pieces have these lengths, from its left end `x0`. */
+/** Places of the end joints of a run whose pieces have these lengths, from its left end `x0`. Ticks. */
 export function jointsOf(x0: Ticks, lengths: readonly Ticks[]): readonly Ticks[] {
   let x = x0;
   return lengths.slice(0, -1).map((length) => {
@@ -20,7 +20,7 @@ export function jointsOf(x0: Ticks, lengths: readonly Ticks[]): readonly Ticks[]
   });
 }
 
-/** The two nearest joints of neighbouring rows; null when no two neighbours have joints. */
+/** The two nearest joints of neighbouring rows; null when no two neighbours have joints. Ticks. */
 export function tightestStagger(rows: readonly (readonly Ticks[])[]): Stagger | null {
   let tightest: Stagger | null = null;
   for (let i = 1; i < rows.length; i++) {
@@ -34,7 +34,7 @@ export function tightestStagger(rows: readonly (readonly Ticks[])[]): Stagger | 
   return tightest;
 }
 
-/** How many joints have one nearer than `distance` two rows before: the eye takes them for a line. */
+/** How many joints have one nearer than `distance` two rows before: the eye takes them for a line. `distance` in ticks. */
 export function alignedJointCount(rows: readonly (readonly Ticks[])[], distance: Ticks): number {
   let count = 0;
   for (let i = 2; i < rows.length; i++) {

@@ -5,6 +5,7 @@
  */
 import type { Ticks } from '../geometry/length';
 import { boundsOf, type Region } from '../geometry/polygon';
+import type { Bend, Unbend, Unbent } from './bends';
 import { type Notch, notchesOf } from './notches';
 import { longEdgesOf, markableOf, type Slant, type Stretch, slantsOf } from './slants';
 
@@ -20,27 +21,49 @@ export interface Marking {
   readonly longEdges: Readonly<Record<Slant['edge'], Stretch>>;
   readonly slants: readonly Slant[];
   readonly notches: readonly Notch[];
+  /** Edges and ends that are scribed, besides slants and notches. */
+  readonly bends: readonly Bend[];
+  /** How much of each end they cut off. */
+  readonly offEnd: Unbent['offEnd'];
 }
 
-/** @param step cuts that change nothing by as much as this cannot be marked and are left out */
-export function markingOf(shape: Region, step: Ticks): Marking {
+/**
+ * @param step cuts that change nothing by as much as this cannot be marked and are left out
+ * @param unbend how bends are found; a plain rectangle has none
+ */
+export function markingOf(shape: Region, step: Ticks, unbend?: Unbend): Marking {
   const { x0, y0, x1, y1 } = boundsOf(shape);
   const moved = shape.map((outline) => outline.map(({ x, y }) => ({ x: x - x0, y: y - y0 })));
-  const [length, width] = [x1 - x0, y1 - y0];
-  const size = { length, width };
-  const all = slantsOf(moved, size, step);
+  const size = { length: x1 - x0, width: y1 - y0 };
+  const unbent = unbend?.(moved, size, step);
+  const rest = unbent?.rest ?? moved;
+  const all = slantsOf(rest, size, step);
   const slants = markableOf(all, size, step);
-  const longEdges = longEdgesOf(slants, size);
-  const taken = (end: Slant['end']) =>
-    slants.reduce((sum, { kind, end: at, across }) => sum + (kind === 'taper' && at === end ? across : 0), 0);
-  const { start, far } = longEdges;
+  const { start, far } = longEdgesOf(slants, size);
+  const longEdges = {
+    start: asFarAs(start, unbent?.longEdges.start),
+    far: asFarAs(far, unbent?.longEdges.far),
+  };
+  const widthAt = (end: Slant['end']) =>
+    slants.reduce(
+      (left, { kind, end: at, across }) => left - (kind === 'taper' && at === end ? across : 0),
+      size.width - (unbent?.narrower[end] ?? 0),
+    );
   return {
-    length,
-    shortPoint: Math.min(start.to - start.from, far.to - far.from),
-    widthLeft: Math.max(0, width - taken('left')),
-    widthRight: Math.max(0, width - taken('right')),
+    length: size.length,
+    shortPoint: Math.min(longEdges.start.to - longEdges.start.from, longEdges.far.to - longEdges.far.from),
+    widthLeft: Math.max(0, widthAt('left')),
+    widthRight: Math.max(0, widthAt('right')),
     longEdges,
     slants,
-    notches: notchesOf({ shape: moved, size, all, marked: slants, step }),
+    notches: notchesOf({ shape: rest, size, all, marked: slants, step }),
+    bends: unbent?.bends ?? [],
+    offEnd: unbent?.offEnd ?? { left: 0, right: 0 },
   };
+}
+
+/** What of a long edge both leave. */
+function asFarAs({ from, to }: Stretch, other: Stretch = { from, to }): Stretch {
+  const start = Math.max(from, other.from);
+  return { from: start, to: Math.max(start, Math.min(to, other.to)) };
 }

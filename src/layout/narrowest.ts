@@ -1,7 +1,7 @@
 /** The narrowest place of a run or piece. */
 import { type Ticks, toTicks } from '../geometry/length';
 import type { Point } from '../geometry/point';
-import type { Part } from '../geometry/polygon';
+import type { Part, Region } from '../geometry/polygon';
 
 /** A width across the rows and where along them it is. */
 export interface Place {
@@ -23,6 +23,7 @@ export function isSteep(dx: number, dy: number): boolean {
  *
  * Our choice: a wedge that forks off and runs out within a plank's width along the row does not count: it is the side
  * of a notch (the floor beside a pipe that reaches over the row's line), held by the wood behind it and never ripped.
+ * Ticks.
  */
 export function narrowestOf(part: Part, plankWidth: Ticks): Place {
   const all = strandsOf(part);
@@ -36,8 +37,66 @@ export function narrowestOf(part: Part, plankWidth: Ticks): Place {
   return { width, x };
 }
 
+/** A stretch along the row that is narrower than asked all along. */
+export interface ThinStretch {
+  readonly from: Ticks;
+  readonly to: Ticks;
+  /** At its widest. */
+  readonly width: Ticks;
+  /** Whether it widens without a step at one of its ends: the tip of a taper. */
+  readonly isTip: boolean;
+  readonly outlines: Region;
+}
+
+/** Where a part is narrower across the rows than `least`, angled ends and short wedges beside notches not counted. */
+export function thinStretchesOf(part: Part, plankWidth: Ticks, least: Ticks): readonly ThinStretch[] {
+  const strands = strandsOf(part).filter((strand) => !isShortWedge(strand, plankWidth));
+  return strands.flatMap((strand) => {
+    // Places stand in pairs: both ends of a stretch without corners.
+    const merged: ThinStretch[] = [];
+    for (const next of strand.flatMap((from, i) => (i % 2 === 0 ? thinPartOf(from, strand[i + 1], least) : []))) {
+      const last = merged[merged.length - 1];
+      if (last?.to === next.from) merged[merged.length - 1] = asOne(last, next);
+      else merged.push(next);
+    }
+    return merged;
+  });
+}
+
+function asOne(one: ThinStretch, next: ThinStretch): ThinStretch {
+  return {
+    from: one.from,
+    to: next.to,
+    width: Math.max(one.width, next.width),
+    isTip: one.isTip || next.isTip,
+    outlines: [...one.outlines, ...next.outlines],
+  };
+}
+
+function thinPartOf(from: StrandPlace, to: StrandPlace, least: Ticks): readonly ThinStretch[] {
+  if (from.isEnd || Math.min(from.width, to.width) >= least) return [];
+  const share = (least - from.width) / (to.width - from.width);
+  const crossing = from.x + share * (to.x - from.x);
+  const x0 = from.width < least ? from.x : Math.ceil(crossing);
+  const x1 = to.width < least ? to.x : Math.floor(crossing);
+  if (x1 <= x0) return [];
+  const at = (key: 'low' | 'high', x: Ticks) => from[key] + ((to[key] - from[key]) * (x - from.x)) / (to.x - from.x);
+  const corner = (key: 'low' | 'high', x: Ticks) => ({
+    x,
+    y: key === 'low' ? Math.floor(at(key, x)) : Math.ceil(at(key, x)),
+  });
+  const outline = [corner('low', x0), corner('low', x1), corner('high', x1), corner('high', x0)];
+  const widthAt = (x: Ticks) => Math.round(at('high', x) - at('low', x));
+  const isTip = Math.max(from.width, to.width) >= least;
+  return [{ from: x0, to: x1, width: Math.max(widthAt(x0), widthAt(x1)), isTip, outlines: [outline] }];
+}
+
 /** `isEnd`: an angled end runs past there. */
-type StrandPlace = Place & { readonly isEnd: boolean };
+interface StrandPlace extends Place {
+  readonly isEnd: boolean;
+  readonly low: number;
+  readonly high: number;
+}
 
 /** Places from left to right between which the wood neither forks nor joins. */
 type Strand = StrandPlace[];
@@ -78,8 +137,11 @@ function placesBetween(across: readonly Edge[], x0: Ticks, x1: Ticks): readonly 
   const inOrder = [...across].sort((p, q) => heightAt(p, middle) - heightAt(q, middle));
   const stretches: Strand[] = [];
   for (let i = 0; i + 1 < inOrder.length; i += 2) {
-    const widthAt = (x: Ticks) => toTicks(Math.max(0, heightAt(inOrder[i + 1], x) - heightAt(inOrder[i], x)));
-    stretches.push([x0, x1].map((x) => ({ width: widthAt(x), x, isEnd })));
+    const placeAt = (x: Ticks): StrandPlace => {
+      const [low, high] = [heightAt(inOrder[i], x), heightAt(inOrder[i + 1], x)];
+      return { width: toTicks(Math.max(0, high - low)), x, isEnd, low, high };
+    };
+    stretches.push([x0, x1].map(placeAt));
   }
   return stretches;
 }

@@ -2,14 +2,18 @@
  * A floor divided into rows, and rows into runs.
  *
  * The laying frame: rows run along x, row 1 lies at the bottom against the start wall, and pieces are laid from left to
- * right as one looks away from that wall. Common practice: planks lie with the tongue side to the start wall.
+ * right as one looks away from that wall. Common practice: planks lie with the tongue side to the start wall, unless the
+ * lock wants the groove there.
  */
 import { type FineTicks, fineTicksOf, OUTLINE_ROUNDING, type Ticks, ticksOf } from '../geometry/length';
-import { boundsOf, type Part, partsOf, type Region } from '../geometry/polygon';
+import { boundsOf, type Outline, type Part, partsOf, type Region } from '../geometry/polygon';
 import { levelStripOf } from '../geometry/strip';
-import { type Frame, frameOf, regionToFrame } from '../geometry/turn';
-import { narrowestOf, type Place } from './narrowest';
+import { type Frame, frameOf, regionToFrame, regionToRoom } from '../geometry/turn';
+import { besideOneAnother, type RowPart } from './beside';
+import { narrowestOf, type Place, type ThinStretch } from './narrowest';
 import { rowsAcross, rowsAfterFirst } from './rips';
+import { squaredOff } from './square';
+import { type LeaveOff, type Strip, withoutStrips } from './strips';
 
 export interface RowOptions {
   readonly plankWidth: Ticks;
@@ -32,6 +36,15 @@ export interface RowOptions {
    * the first row starts at the wall and not in a doorway. The whole floor when not given.
    */
   readonly body?: Region;
+  /** Ends out of square by less are squared off at their shorter side; 0 = none by default. */
+  readonly squareCut?: Ticks;
+  /**
+   * The saw cut. Parts of a row on either side of a wall that begin and end together and lie at least so far apart are one
+   * run: the same planks give both. Each is a run of its own when not given.
+   */
+  readonly kerf?: Ticks;
+  /** Strips that are not laid, with the room as it is; none by default. */
+  readonly leaveOff?: LeaveOff;
 }
 
 export interface RowLayout {
@@ -48,6 +61,8 @@ export interface RowLayout {
   readonly lastWidth: Ticks;
   /** In laying order. A doorway deeper than the planks reach gets rows of its own. */
   readonly rows: readonly Row[];
+  /** Strips that are not laid, since trim covers their place. */
+  readonly leftOff: readonly Strip[];
 }
 
 export interface Row {
@@ -72,7 +87,11 @@ export interface Run {
   readonly x0: Ticks;
   readonly x1: Ticks;
   readonly part: Part;
+  /** What lies behind a wall beside it and is cut from the same planks, from the start side on. */
+  readonly beside: readonly Part[];
   readonly narrowest: Place;
+  /** The most that squaring its ends adds to the gap at a wall. */
+  readonly squaredBy: Ticks;
 }
 
 /** More rows than this are a plank width misread. */
@@ -85,23 +104,42 @@ const MOST_ROWS = 20_000;
  * @throws RangeError for a plank without width, or more than 20,000 rows: a caller's mistake, not a user's
  */
 export function rowsOf(floor: Region, options: RowOptions): RowLayout {
-  const { plankWidth, markingStep: step = 1, typedWidth = fineTicksOf(plankWidth) } = options;
+  const { plankWidth, typedWidth = fineTicksOf(plankWidth) } = options;
   const body = options.body && options.body.length > 0 ? options.body : floor;
   const frame = frameOf(body, options.degrees + (options.startSide === 'far' ? 180 : 0));
   const turned = regionToFrame(frame, floor);
   const { x1: length, y1: depth } = boundsOf(regionToFrame(frame, body));
-  if (depth <= 0) return { frame, floor: [], depth, length, plankWidth, firstWidth: 0, lastWidth: 0, rows: [] };
+  if (depth <= 0)
+    return { frame, floor: [], depth, length, plankWidth, firstWidth: 0, lastWidth: 0, rows: [], leftOff: [] };
   const widths = wallRowsOf(depth, typedWidth, options);
-  const rows = rowsIn(turned, bandsOf(turned, widths.first, typedWidth), plankWidth, step);
+  const { leaveOff } = options;
+  const own = { ...options, leaveOff: leaveOff && { ...leaveOff, bare: regionToFrame(frame, leaveOff.bare) } };
+  const { rows, leftOff } = rowsIn(turned, bandsOf(turned, widths.first, typedWidth), own);
   const [firstWidth, lastWidth] = [ticksOf(widths.first), ticksOf(widths.last)];
-  return { frame, floor: turned, depth, length, plankWidth, firstWidth, lastWidth, rows };
+  return { frame, floor: turned, depth, length, plankWidth, firstWidth, lastWidth, rows, leftOff };
 }
 
-/** Widths of the rows at the two walls, fine ticks; a last row narrower than a step is not laid, the one before it is. */
+/** The band of a row in the room, from its first run to its last. */
+export function bandOf({ y0, y1, runs }: Row, frame: Frame): Outline {
+  const x0 = Math.min(...runs.map((run) => run.x0));
+  const x1 = Math.max(...runs.map((run) => run.x1));
+  const corners = [
+    { x: x0, y: y0 },
+    { x: x1, y: y0 },
+    { x: x1, y: y1 },
+    { x: x0, y: y1 },
+  ];
+  return regionToRoom(frame, [corners])[0];
+}
+
+/**
+ * Widths of the rows at the two walls, fine ticks; a last row narrower than a step, or left off under trim, is not laid,
+ * the one before it is.
+ */
 function wallRowsOf(
   depth: Ticks,
   plankWidth: FineTicks,
-  { minRip, firstRow, markingStep: step = 1 }: RowOptions,
+  { minRip, firstRow, markingStep: step = 1, leaveOff }: RowOptions,
 ): { readonly first: FineTicks; readonly last: FineTicks } {
   const first =
     firstRow === 'auto'
@@ -111,10 +149,10 @@ function wallRowsOf(
         }).first
       : Math.min(firstRow >= ticksOf(plankWidth) ? plankWidth : fineTicksOf(firstRow), fineTicksOf(depth));
   const { last } = rowsAfterFirst(first + meetingRows(fineTicksOf(depth) - first, plankWidth), plankWidth, first);
-  return { first, last: last < fineTicksOf(step) ? plankWidth : last };
+  return { first, last: last < fineTicksOf(Math.max(step, leaveOff?.under ?? 0)) ? plankWidth : last };
 }
 
-/** A depth that is short of whole rows by no more than its own rounding is that many rows. */
+/** A depth that is short of whole rows by no more than its own rounding is that many rows. Fine ticks. */
 export function meetingRows(depth: FineTicks, plankWidth: FineTicks): FineTicks {
   const missing = (plankWidth - (depth % plankWidth)) % plankWidth;
   return depth > 0 && missing <= fineTicksOf(OUTLINE_ROUNDING) ? depth + missing : depth;
@@ -138,39 +176,78 @@ function bandsOf(floor: Region, first: FineTicks, plankWidth: FineTicks): readon
 function rowsIn(
   floor: Region,
   bands: readonly (readonly [Ticks, Ticks])[],
-  plankWidth: Ticks,
-  step: Ticks,
-): readonly Row[] {
+  options: RowOptions,
+): Pick<RowLayout, 'rows' | 'leftOff'> {
   const rows: Row[] = [];
+  const leftOff: Strip[] = [];
   for (const [y0, y1] of bands) {
-    const runs = runsOf(levelStripOf(floor, y0, y1), plankWidth, step);
+    // At the ends of the floor no wood lies beyond.
+    const levels = [y0, y1].filter((y) => y > bands[0][0] && y < bands[bands.length - 1][1]);
+    const strip = runsOf(levelStripOf(floor, y0, y1), levels, options);
+    const { runs } = strip;
+    const rowNumber = Math.max(1, rows.length + (runs.length > 0 ? 1 : 0));
+    leftOff.push(...strip.leftOff.map(({ from, to, width }) => ({ rowNumber, from, to, width })));
     if (runs.length === 0) continue;
-    const width = fullWidthOr(Math.max(...runs.map((run) => heightOf(run.part))), plankWidth);
+    const width = fullWidthOr(Math.max(...runs.map(heightOf)), options.plankWidth);
     const narrowest = runs.map((run) => run.narrowest).reduce((a, b) => (b.width < a.width ? b : a));
-    rows.push({ rowNumber: rows.length + 1, y0, y1, width, narrowest, runs });
+    rows.push({ rowNumber, y0, y1, width, narrowest, runs });
   }
-  return rows;
+  return { rows, leftOff };
 }
 
-function runsOf(strip: Region, plankWidth: Ticks, step: Ticks): readonly Run[] {
-  return partsOf(strip)
-    .map((part) => ({ part, ...boundsOf([part.outline]) }))
-    .filter(({ x0, x1, y0, y1 }) => x1 - x0 >= step && y1 - y0 >= step)
-    .sort((a, b) => a.x0 - b.x0 || a.y0 - b.y0)
-    .map(({ part, x0, x1 }, i) => ({ runNumber: i + 1, x0, x1, part, narrowest: narrowestOf(part, plankWidth) }));
+function runsOf(
+  strip: Region,
+  levels: readonly Ticks[],
+  { plankWidth, markingStep: step = 1, squareCut = 0, leaveOff, kerf = Infinity }: RowOptions,
+): { readonly runs: readonly Run[]; readonly leftOff: readonly ThinStretch[] } {
+  const leftOff: ThinStretch[] = [];
+  const parts = partsOf(strip)
+    .flatMap(({ outline, holes }) => {
+      const { region, most } = squaredOff([outline, ...holes], { levels, uprights: [] }, squareCut);
+      const squared = partsOf(region).flatMap((part) => {
+        if (!leaveOff) return [part];
+        const kept = withoutStrips(part, plankWidth, leaveOff);
+        leftOff.push(...kept.leftOff);
+        return kept.parts;
+      });
+      return squared.map((part) => ({ part, squaredBy: most, ...boundsOf([part.outline]) }));
+    })
+    .filter(({ x0, x1, y0, y1 }) => x1 - x0 >= step && y1 - y0 >= step);
+  const groups = besideOneAnother(parts, Math.max(kerf, step), Math.max(squareCut, step));
+  return { runs: groups.map((group, i) => runOf(group, i + 1, plankWidth)), leftOff };
 }
 
-/** The width of a plank where a row or piece lies within rounding of it. */
+function runOf(group: readonly RowPart[], runNumber: number, plankWidth: Ticks): Run {
+  const [part, ...beside] = group.map((one) => one.part);
+  const narrowest = group.map((one) => narrowestOf(one.part, plankWidth)).reduce((a, b) => (b.width < a.width ? b : a));
+  return {
+    runNumber,
+    x0: Math.min(...group.map(({ x0 }) => x0)),
+    x1: Math.max(...group.map(({ x1 }) => x1)),
+    ...{ part, beside, narrowest },
+    squaredBy: Math.max(...group.map(({ squaredBy }) => squaredBy)),
+  };
+}
+
+/** The width of a plank where a row or piece lies within rounding of it. Ticks. */
 export function fullWidthOr(width: Ticks, plankWidth: Ticks): Ticks {
   return Math.abs(width - plankWidth) <= OUTLINE_ROUNDING ? plankWidth : width;
 }
 
-function heightOf({ outline }: Part): Ticks {
-  const { y0, y1 } = boundsOf([outline]);
+function heightOf(run: Run): Ticks {
+  const { y0, y1 } = boundsOf(partsOfRun(run).map(({ outline }) => outline));
   return y1 - y0;
 }
 
-/** Runs whose narrowest place is under the minimum rip by more than rounding: the person has to know before the planks are cut. */
+/** All that is cut from the planks of a run. */
+export function partsOfRun({ part, beside }: Pick<Run, 'part' | 'beside'>): readonly Part[] {
+  return [part, ...beside];
+}
+
+/**
+ * Runs whose narrowest place is under the minimum rip by more than rounding: the person has to know before the planks
+ * are cut. Ticks.
+ */
 export function narrowRunsOf(
   layout: RowLayout,
   minRip: Ticks,

@@ -5,12 +5,15 @@
  */
 import { type Ticks, ticksOfInches, ticksOfMm, type Units } from '../geometry/length';
 
-/** Rows along the room's length (x), its width (y), one of its walls (counted from 1), or turned by an angle. */
+/** Rows lengthwise, across that, half way between the two long walls, along one of the walls (counted from 1), or turned by an angle. */
 export type LayDirection =
-  | { readonly along: 'length' | 'width' }
+  | { readonly along: 'length' | 'width' | 'shared taper' }
   | { readonly along: 'wall'; readonly wallNumber: number }
-  /** Degrees anticlockwise from the room's length. */
+  /** Degrees anticlockwise from wall 1 as drawn. */
   | { readonly along: 'angle'; readonly degrees: number };
+
+/** A long edge of a plank. */
+export type LongEdge = 'tongue' | 'groove';
 
 /**
  * One rule: a field of every room, and where `inRange` is set a line that may stand in a `rules` range.
@@ -19,6 +22,8 @@ export interface Rule {
   readonly key: string;
   /** What a person reads. */
   readonly label: string;
+  /** What the form calls it where that is shorter or says more. */
+  readonly formLabel?: string;
   /**
    * How it is read: a length of the small kind (`plank`, `step`, `first row`, `gap by span`) or the large (`room`), a
    * count, a choice, or a lay direction.
@@ -44,7 +49,8 @@ export interface Rule {
   readonly source: string;
 }
 
-const inches = (us: number, metric: number) => [ticksOfInches(us), ticksOfMm(metric)] as const;
+/** A length of its own in either kind of units: inches, and millimetres in a metric job. */
+export const inches = (us: number, metric: number) => [ticksOfInches(us), ticksOfMm(metric)] as const;
 
 /** Every rule, in the order in which it is shown. A rule that is added here is known everywhere. */
 export const RULES = [
@@ -65,7 +71,7 @@ export const RULES = [
     label: 'Minimum stagger',
     use: 'plank',
     blank: inches(8, 200),
-    help: 'Least distance between end joints in neighbouring rows.',
+    help: 'Least distance between end joints of rows side by side.',
     inRange: 'minimum stagger',
     source: `common practice; the National Wood Flooring Association's 2008 guidelines, as quoted in a trade magazine, have 8" to 10" for planks of 3" to 5"`,
   },
@@ -86,6 +92,34 @@ export const RULES = [
     help: 'Narrowest row you would lay.',
     inRange: 'minimum rip',
     source: 'common practice',
+  },
+  {
+    key: 'squareCut',
+    label: 'Square-cut tolerance',
+    use: 'plank',
+    blank: inches(3 / 16, 5),
+    // A tolerance wider than trim is a slip of units.
+    most: ticksOfInches(1),
+    help: 'Ends and edges out of square, or bent, by less are cut square; 0 cuts each to its angle.',
+    source:
+      'our choice: what a layer leaves to the gap under the trim rather than set the saw to an angle; 0 cuts every angle',
+  },
+  {
+    key: 'trimCover',
+    label: 'Trim covers',
+    use: 'plank',
+    blank: inches(3 / 4, 20),
+    help: 'How far baseboard, shoe or casing reaches over the gap, from the wall.',
+    source: 'common practice: quarter round and base shoe are 1/2" to 3/4" thick, baseboard alone about 1/2"',
+  },
+  {
+    key: 'leastStrip',
+    label: 'Least strip',
+    use: 'plank',
+    blank: inches(3 / 4, 20),
+    help: 'Narrower strips are not made: left off under trim, or the first row is moved; 0 makes them all.',
+    source:
+      'our choice: a lock takes about 3/8" of each edge of a plank (common practice), so a narrower rip is all lock and cannot be held at the saw; 0 makes every strip',
   },
   {
     key: 'kerf',
@@ -134,14 +168,15 @@ export const RULES = [
     choices: [
       ['', 'along the length'],
       ['width', 'along the width'],
+      ['shared', 'along the length, taper shared by both walls'],
       ['best', 'whichever way is best'],
     ],
     own: { words: 'along a wall, or at an angle', label: 'Wall or degrees' },
-    help: 'Such as wall 3, or 45: degrees anticlockwise from the length.',
+    help: 'Such as wall 3, or 45: degrees anticlockwise from wall 1.',
     inRange: 'lay direction',
     isLaying: true,
     isWide: true,
-    source: '`length`, `width`, `wall 3`, or degrees such as `45`',
+    source: '`length`, `width`, `shared`, `wall 3`, or degrees such as `45`',
   },
   {
     // The side of the floor as seen along the rows. `middle`: rows both ways from a line through a doorway that the
@@ -156,6 +191,7 @@ export const RULES = [
       ['middle', 'in the middle, rows both ways'],
       ['best', 'wherever is best'],
     ],
+    help: 'With rows along the length, near is beside wall 3 and far beside wall 1.',
     isLaying: true,
     isWide: true,
     source: 'our choice',
@@ -175,17 +211,33 @@ export const RULES = [
     source: 'common practice: no sliver at either wall',
   },
   {
-    key: 'reuseStrips',
-    label: 'Strips of the first row in the last',
+    key: 'startEdge',
+    label: 'Edge at the start wall',
     use: 'choice',
     choices: [
-      ['', 'where they serve'],
-      ['yes', ''],
-      ['no', 'no: they are waste'],
+      ['', 'the tongue'],
+      ['tongue', ''],
+      ['groove', 'the groove'],
     ],
+    help: 'As the lock wants it; from a middle line the grooves meet.',
     isLaying: true,
     isWide: true,
-    source: 'our choice: a strip that keeps its tongue may be the last row',
+    source: 'common practice: the tongue; published guides contradict each other, since it depends on the lock',
+  },
+  {
+    key: 'reuseStrips',
+    label: 'Strips of the first row in the last',
+    formLabel: 'What is ripped off the first row',
+    use: 'choice',
+    choices: [
+      ['', 'goes into the last row where it fits'],
+      ['yes', ''],
+      ['no', 'is waste'],
+    ],
+    help: 'A strip that keeps its lock can be the last row.',
+    isLaying: true,
+    isWide: true,
+    source: 'our choice: a strip that keeps its lock may be the last row',
   },
   {
     key: 'aim',
@@ -195,7 +247,7 @@ export const RULES = [
       ['', 'the fewest planks'],
       ['easy', 'the easiest laying, in the boxes bought'],
     ],
-    help: 'Easiest: as few offcuts waiting as can be, with no box more than the fewest planks need.',
+    help: 'Easiest: as few offcuts waiting as can be, with no box more than the fewest planks need, unless more than three would wait.',
     isLaying: true,
     isWide: true,
     source: 'our choice: a plank saved from a box that is bought anyway saves nothing',
@@ -205,6 +257,7 @@ export const RULES = [
     label: 'Spare planks',
     use: 'count',
     blank: 0,
+    help: 'On top of the plan: planks break, and repairs come.',
     // A truck load.
     most: 10_000,
     inRange: 'spare',
@@ -215,6 +268,7 @@ export const RULES = [
     label: 'Longest floor along the rows',
     use: 'room',
     hint: 'by kind',
+    help: 'As the product says; a longer floor needs an expansion joint.',
     isWide: true,
     source: 'the product; see `RUN_LIMITS`',
   },
@@ -223,6 +277,7 @@ export const RULES = [
     label: 'Longest floor across the rows',
     use: 'room',
     hint: 'by kind',
+    help: 'As the product says; a longer floor needs an expansion joint.',
     isWide: true,
     source: 'the product; see `RUN_LIMITS`',
   },

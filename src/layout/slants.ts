@@ -38,7 +38,7 @@ export interface Stretch {
 /** A line with the piece on its left. */
 export type Line = Pick<Slant, 'from' | 'to'>;
 
-/** Corners of a slanted wall were rounded one by one, so they may lie this far off its line. */
+/** Corners of a slanted wall were rounded one by one, so they may lie this far off its line. Ticks. */
 export const ROUNDING: Ticks = 2;
 
 export function rectangleOf({ length, width }: Size): Outline {
@@ -55,7 +55,10 @@ export function envelopeOf(slants: readonly Slant[], size: Size): Outline {
   return slants.reduce((outline, { from, to }) => outlineLeftOf(outline, from, to), rectangleOf(size));
 }
 
-/** Slanted edges that nothing of the piece lies beyond, the longest first; a line that a notch has divided counts once. */
+/**
+ * Slanted edges that nothing of the piece lies beyond, the longest first; a line that a notch has divided counts
+ * once. `step` is the marking step, ticks.
+ */
 export function slantsOf(shape: Region, size: Size, step: Ticks): readonly Slant[] {
   const corners = shape.flat();
   const edges = shape
@@ -69,7 +72,7 @@ export function slantsOf(shape: Region, size: Size, step: Ticks): readonly Slant
   return lines.map((line) => slantOf(line, size, step));
 }
 
-/** Slants that take as much off what the longer ones leave as can be marked. */
+/** Slants that take as much off what the longer ones leave as can be marked. `step` is the marking step, ticks. */
 export function markableOf(slants: readonly Slant[], size: Size, step: Ticks): readonly Slant[] {
   const kept: Slant[] = [];
   for (const slant of slants) {

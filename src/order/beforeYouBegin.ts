@@ -3,6 +3,7 @@ import type { Units } from '../geometry/length';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { numberText } from '../takeoff/text/numberText';
+import type { BeforeLine, BeforeState } from './beforeLine';
 import type { DoorwayPlan } from './doorways';
 import { fasteningLinesOf } from './fasteningChecks';
 import { type House, type LaidRoom, productTitle } from './house';
@@ -10,16 +11,6 @@ import { moistureLines } from './moistureChecks';
 import { movementLines } from './movementChecks';
 import { oldHouseLines } from './oldHouse';
 import type { TrimOfRoom } from './trimOrder';
-
-/** `stop`: a limit is passed. `ask`: a number is missing. `do`: settled, or simply to be done. */
-export type BeforeState = 'do' | 'ask' | 'stop';
-
-export interface BeforeLine {
-  readonly state: BeforeState;
-  /** `Moisture`, `Flatness` */
-  readonly subject: string;
-  readonly text: string;
-}
 
 /** Everything to settle before laying; the product's instructions and the local code come first. */
 export function beforeYouBegin(

@@ -49,6 +49,8 @@ function coverOrder(house: House, goods: RollGoods | null, rooms: readonly LaidR
     unit: 'rolls',
     packName: 'roll',
     price: goods.price,
+    supplier: goods.supplier,
+    article: goods.article,
   });
   return [{ goods, rooms: rooms.map(({ name }, i) => ({ room: name, plan: plans[i] })), rolls, line }];
 }
@@ -70,6 +72,8 @@ export function tapeLines(house: House, covers: readonly CoverOrder[]): readonly
       pack: roomMeasure(house.tape.length, house.units),
       packName: 'roll',
       price: house.tape.price,
+      supplier: house.tape.supplier,
+      article: house.tape.article,
     }),
   ];
 }

@@ -90,14 +90,17 @@ export function dayList(
   const tasks: (readonly [number, string])[] = [
     ...(orderBy === null ? [] : [[orderBy, `Order by today: delivery takes ${deliveryDays} days.`] as const]),
     [delivered, lying],
-    [dayBefore, 'Measure flatness and moisture; see before you begin.'],
+    [dayBefore, 'Measure flatness and moisture: see Before you begin.'],
     [dayBefore, `Clear and sweep the rooms: ${rooms.map((room) => room.name).join(', ')}.`],
     ...trims.map((part) => [dayBefore, trimTask(part)] as const),
     ...doorways.flatMap((doorway) => doorTasks(house, doorway)).map((text) => [dayBefore, text] as const),
     ...rooms.flatMap((room) => casingTask(house, room)).map((text) => [dayBefore, text] as const),
     [dayBefore, 'Mix planks from several boxes; put aside any that are damaged.'],
-    [0, `Tools for the cuts of these lists: ${[...toolsFor(floors), ...layingTools(house, rooms)].join(', ')}.`],
-    [0, 'On: eye and ear protection, dust mask, knee pads. Saw guards stay on; cut outside or with extraction.'],
+    [
+      0,
+      `Tools for the cuts of these lists: ${[...toolsFor(floors, house.units), ...layingTools(house, rooms)].join(', ')}.`,
+    ],
+    [0, 'Wear eye and ear protection, a dust mask and knee pads. Saw guards stay on; cut outside or with extraction.'],
     ...[...tearOutTasks(house, rooms), ...layingTasks(house, rooms)].map((text) => [0, text] as const),
   ];
   return tasks
@@ -136,18 +139,21 @@ function casingTask(house: House, room: LaidRoom): string[] {
 }
 
 const TOOLS: Readonly<Record<CutKind, string>> = {
-  crosscut: 'mitre saw or fine handsaw for crosscuts',
+  crosscut: 'miter saw or fine handsaw for crosscuts',
   rip: 'table saw or circular saw with a guide for rips',
   'angled crosscut': 'bevel gauge for angled ends',
   notch: 'jigsaw for notches',
 };
 
-function toolsFor(floors: readonly Takeoff[]): string[] {
+function toolsFor(floors: readonly Takeoff[], units: House['units']): string[] {
   const cuts = floors.flatMap((floor) => floor.pieces).flatMap((piece) => piece.cuts);
   const kinds = Object.keys(TOOLS) as CutKind[];
   const counted = kinds.map((kind) => [kind, cuts.filter((cut) => cut === kind).length] as const);
   const tools = counted
     .filter(([, count]) => count > 0)
-    .map(([kind, count]) => `${TOOLS[kind]} (${numberText(count, 0)})`);
+    .map(
+      ([kind, count]) =>
+        `${units === 'us' ? TOOLS[kind] : TOOLS[kind].replace('miter', 'mitre')} (${numberText(count, 0)})`,
+    );
   return [...tools, 'tape, square, pencil'];
 }

@@ -1,6 +1,6 @@
 /**
  * Which doorways of two rooms are one opening. A bar lies in an opening once, so the two entries for it must be read
- * together: where they contradict each other that is said, never settled by which room comes first.
+ * together: where they contradict each other, that is said, and not settled by whichever room comes first.
  */
 import type { Ticks } from '../geometry/length';
 import type { DoorwayMark } from '../takeoff/result';

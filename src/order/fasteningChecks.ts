@@ -1,7 +1,7 @@
 /** Whether a product may be fastened as it is entered, and what the fastening still wants to know. */
 import type { ProductKind } from '../takeoff/entry';
 import { lengthText } from '../takeoff/text/lengthText';
-import type { BeforeLine, BeforeState } from './beforeYouBegin';
+import type { BeforeLine, BeforeState } from './beforeLine';
 import { type House, type LaidRoom, productTitle } from './house';
 
 /** What is wrong, or missing, about nails, glue and what lies under them. */

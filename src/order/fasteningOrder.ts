@@ -52,14 +52,17 @@ function adhesiveLine({ units, adhesive }: House, rooms: readonly LaidRoom[]): O
       pack: adhesive.coverage,
       packName: 'pail',
       price: adhesive.price,
+      supplier: adhesive.supplier,
+      article: adhesive.article,
     }),
   ];
 }
 
 function nailLine(house: House, rooms: readonly LaidRoom[], floors: readonly Takeoff[]): OrderLine[] {
   if (rooms.length === 0) return [];
-  const { name, apart, perBox, allowance, price } = house.fasteners;
-  const common = { part: 'other', item: name, unit: 'nails', pack: perBox, packName: 'box', allowance, price } as const;
+  const { name, apart, perBox, allowance, price, supplier, article } = house.fasteners;
+  const packing = { pack: perBox, packName: 'box', allowance, price, supplier, article };
+  const common = { part: 'other', item: name, unit: 'nails', ...packing } as const;
   if (!apart) return [orderLine({ ...common, basis: null, reason: 'how far apart they go is not entered' })];
   const nailed = floors.filter(({ entry }) => termsOfProduct(house, entry.product.name).fastening === 'nailed');
   const pieces = nailed.flatMap((floor) => floor.pieces);
@@ -68,7 +71,7 @@ function nailLine(house: House, rooms: readonly LaidRoom[], floors: readonly Tak
   return [orderLine({ ...common, basis, reason })];
 }
 
-/** Nails in one piece: one near either end, and none further from the next than `apart`. */
+/** Nails in one piece: one near either end, and none further from the next than `apart`. Both in ticks. */
 export function nailsIn(length: Ticks, apart: Ticks): number {
   return Math.max(FEWEST_NAILS, Math.ceil((length - 2 * FROM_END) / apart) + 1);
 }

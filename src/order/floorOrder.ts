@@ -1,6 +1,7 @@
 /** Planks -> boxes with spares by reason, and beside them what area + 10 % would have ordered. */
 import type { Ticks } from '../geometry/length';
 import { nameKey } from '../takeoff/text/names';
+import { areaNumber } from './coverOrder';
 import { type House, type LaidRoom, type PlannedProduct, type Price, productTitle, termsOfProduct } from './house';
 import { amountOf, type Cents, wholeUp } from './money';
 import { type OrderLine, orderLine } from './orderLine';
@@ -46,8 +47,19 @@ export function floorOrders(
 ): readonly FloorOrder[] {
   return products.map((product) => {
     const own = rooms.filter((room) => nameKey(room.product.name) === nameKey(product.name));
-    return floorOrder(house, own, product, prices.get(nameKey(product.name)) ?? null);
+    return floorOrder(house, own, product, boxPrice(house, own, prices.get(nameKey(product.name)) ?? null));
   });
+}
+
+/** A price list for the job comes before what the rooms say. By area, a box costs as much as it covers. */
+function boxPrice(house: House, rooms: readonly LaidRoom[], roomPrice: Price): Price {
+  const { product } = rooms[0];
+  const { price, priceFor } = termsOfProduct(house, product.name);
+  if (price === null) return roomPrice;
+  if (priceFor === 'box') return price;
+  if (product.planksPerBox === null) return null;
+  const covered = product.planksPerBox * areaNumber(plankArea(product.plankLength, product.plankWidth), house.units);
+  return Math.round(price * covered * 1e4) / 1e4;
 }
 
 function floorOrder(house: House, rooms: readonly LaidRoom[], product: PlannedProduct, price: Price): FloorOrder {
@@ -65,6 +77,10 @@ function floorOrder(house: House, rooms: readonly LaidRoom[], product: PlannedPr
     pack: perBox,
     packName: 'box',
     price,
+    supplier: terms.supplier,
+    article: terms.article,
+    remark: terms.lot === '' ? '' : `lot ${terms.lot}`,
+    weight: terms.boxWeight,
   });
   const quantity = line.quantity as number;
   const spares: SparePlanks = {

@@ -127,7 +127,7 @@ export function doorTrim(newHeight: Ticks, underside: Ticks, clearance: Ticks, u
 
 /**
  * How far the new floor lies under the top of an exterior threshold, and whether it may: no higher than the threshold,
- * and no further under it than the limit.
+ * and no further under it than the limit. Ticks.
  */
 export function thresholdDrop(
   newHeight: Ticks,
@@ -148,7 +148,7 @@ export interface StairCheck {
 
 /**
  * The riser a new floor changes: one at the foot of a stair gets lower, one at its head higher. A floor thicker than
- * the riser leaves none: `riser` is then below 0, and nothing fits.
+ * the riser leaves none: `riser` is then below 0, and nothing fits. Ticks.
  *
  * @param riser the riser at this floor, measured from the subfloor; `others` the other risers of the flight
  */

@@ -2,13 +2,20 @@
  * What the homeowner reads, as sentences: nothing in it tells what the job costs the person who does it, how long it
  * takes by the hour, or what is earned with it.
  */
-import { dayText } from '../takeoff/text/calendar';
+import { boundsOf } from '../geometry/polygon';
+import type { DayNumber } from '../takeoff/text/calendar';
+import { lengthText } from '../takeoff/text/lengthText';
 import { numberText } from '../takeoff/text/numberText';
 import { areaNumber, areaUnit } from './coverOrder';
 import type { TestResult } from './houseEntry';
-import { moneyText } from './money';
+import { amountOf, moneyText } from './money';
 import { mayHoldAsbestos, mayHoldLead } from './oldHouse';
 import type { Order } from './order';
+import type { OrderPart } from './orderLine';
+import { roomPrices } from './roomPrices';
+
+/** How a day is written in the country of the spreadsheet. */
+export type DayWords = (day: DayNumber) => string;
 
 /** One section of the page; one without lines is left out. */
 export interface PageSection {
@@ -16,62 +23,126 @@ export interface PageSection {
   readonly lines: readonly string[];
 }
 
-/** The sections in the order of the page, floor plans left out. */
-export function homeownerPage(order: Order): readonly PageSection[] {
+/** A line of the table of rooms; the price is '' where the rooms have none of their own. */
+export interface RoomLine {
+  readonly name: string;
+  readonly size: string;
+  readonly area: string;
+  readonly product: string;
+  readonly price: string;
+}
+
+/** The sections under rooms and price, in the order of the page. */
+export function homeownerPage(order: Order, day: DayWords): readonly PageSection[] {
   const { homeowner } = order.house;
   return [
-    { heading: 'Rooms', lines: roomLines(order) },
-    { heading: 'Price', lines: priceLines(order) },
-    { heading: 'Dates', lines: dateLines(order) },
-    { heading: 'What to prepare', lines: [...prepareLines(order), ...homeowner.prepare] },
+    { heading: 'Included', lines: [...includedLines(order), ...homeowner.included] },
+    { heading: 'Not included', lines: [...notIncludedLines(order), ...homeowner.notIncluded] },
+    { heading: 'Dates', lines: dateLines(order, day) },
+    { heading: 'What to prepare', lines: [...prepareLines(order, day), ...homeowner.prepare] },
     { heading: 'Good to know', lines: [...cautionLines(order), ...homeowner.remarks] },
-    { heading: 'Not included', lines: homeowner.notIncluded },
+    { heading: 'Payment', lines: [...depositLines(order), ...homeowner.payment] },
   ]
     .map((section) => ({ ...section, lines: section.lines.filter((line) => line.trim() !== '') }))
     .filter((section) => section.lines.length > 0);
 }
 
-/** Title and addresses, blank ones left out. */
-export function homeownerHead({ house: { homeowner } }: Order): readonly string[] {
-  const { homeowner: name, place, layer } = homeowner;
-  return [name && `For ${name}`, place, layer && `By ${layer}`].filter((line) => line.trim() !== '');
+/** Who it is for and who it is from, and which quote; blank ones left out. */
+export function homeownerHead({ house: { homeowner } }: Order, day: DayWords): readonly string[] {
+  const { homeowner: name, place, layer, quoteNumber, quoteDate, validUntil } = homeowner;
+  const quote = [
+    quoteNumber && `Quote ${quoteNumber}`,
+    quoteDate === null ? '' : `of ${day(quoteDate)}`,
+    validUntil === null ? '' : `valid until ${day(validUntil)}`,
+  ].filter((part) => part !== '');
+  const words = quote.join(', ').replace(', of ', ' of ');
+  const sentence = words === '' ? '' : `${words[0].toUpperCase()}${words.slice(1)}.`;
+  return [name && `For ${name}`, place, layer && `By ${layer}`, sentence].filter((line) => line.trim() !== '');
 }
 
-function roomLines({ rooms, house }: Order): readonly string[] {
-  return rooms.map(({ name, product, takeoff }) => {
-    const area = `${numberText(areaNumber(takeoff.summary.roomArea, house.units), 1)} ${areaUnit(house.units)}`;
-    return `${name}: ${product.name}, ${takeoff.entry.product.kind}, ${area}`;
-  });
+export function roomTable(order: Order): readonly RoomLine[] {
+  const { rooms, house } = order;
+  const prices = isPriced(order) && house.homeowner.priceAs === 'by room' ? roomPrices(order) : null;
+  return rooms.map(({ name, product, takeoff }, i) => ({
+    name,
+    size: sizeText(takeoff.outline, house.units),
+    area: `${numberText(areaNumber(takeoff.summary.roomArea, house.units), 1)} ${areaUnit(house.units)}`,
+    product: [product.name.trim(), takeoff.entry.product.kind].filter((word) => word !== '').join(', '),
+    price: prices ? moneyText(prices[i], house.currency) : '',
+  }));
+}
+
+/** `12' 6" by 11'`; of a room that is no rectangle over all. */
+export function sizeText(outline: Order['laid'][number]['outline'], units: Order['house']['units']): string {
+  const { x0, y0, x1, y1 } = boundsOf([outline]);
+  const size = `${lengthText(x1 - x0, units, 'room')} by ${lengthText(y1 - y0, units, 'room')}`;
+  return outline.length === 4 ? size : `${size} over all`;
+}
+
+/** Whether the page shows a price: one that is not complete is not shown. */
+export function isPriced({ house, lines, missing }: Order): boolean {
+  return house.homeowner.showPrice !== 'no' && lines.length > 0 && missing.length === 0;
+}
+
+/** The sum itself, and what it is for; no sum where there is none to show. */
+export interface PriceWords {
+  readonly sum: string;
+  readonly lines: readonly string[];
 }
 
 /**
- * A price that is not complete is not shown. Tax on materials is part of the price and has no line of its own: with its
- * rate known, it would tell what the materials cost.
+ * Tax on materials is part of the price and has no line of its own: with its rate known, it would tell what the
+ * materials cost.
  */
-function priceLines({ house, totals, missing, lines }: Order): readonly string[] {
+export function priceWords(order: Order): PriceWords | null {
+  const { house, totals, missing, lines } = order;
   const money = (cents: number) => moneyText(cents, house.currency);
-  const { showPrice, validUntil } = house.homeowner;
-  if (showPrice === 'no' || lines.length === 0) return [];
-  if (missing.length > 0) return ['The price follows: not every item is priced yet.'];
+  if (house.homeowner.showPrice === 'no' || lines.length === 0) return null;
+  if (missing.length > 0) return { sum: '', lines: ['The price follows: not every item is priced yet.'] };
   const taxed = totals.priceTax > 0;
-  const parts = taxed ? [`Before tax ${money(totals.price)}, tax ${money(totals.priceTax)}.`] : [];
-  const valid = validUntil === null ? [] : [`Valid until ${dayText(validUntil)}.`];
   const whole = lines.some(({ part }) => part === 'labour')
-    ? 'for everything on this page'
-    : 'for the materials alone: the work is not in this price';
-  return [`${money(totals.toPay)}${taxed ? ' including tax' : ''}, ${whole}.`, ...parts, ...valid];
+    ? 'For everything on this page'
+    : 'For the materials alone: the work is not in this price';
+  return {
+    sum: money(totals.toPay),
+    lines: [
+      `${whole}${taxed ? ', tax included' : ''}.`,
+      ...(taxed ? [`Before tax ${money(totals.price)}, tax ${money(totals.priceTax)}.`] : []),
+    ],
+  };
 }
 
-function dateLines({ timing: { start, delivered, finish } }: Order): readonly string[] {
+const MATERIALS: readonly (readonly [part: OrderPart, words: string])[] = [
+  ['floor', 'Planks'],
+  ['underlay', 'Under them'],
+  ['trim', 'Trim'],
+  ['transitions', 'At doorways'],
+  ['other', 'Also'],
+  ['labour', 'Work'],
+];
+
+/** What the order has lines for, by name and without a figure. */
+function includedLines({ lines }: Order): readonly string[] {
+  return MATERIALS.flatMap(([part, words]) => {
+    const items = [...new Set(lines.filter((line) => line.part === part).map(({ item }) => item))];
+    return items.length === 0 ? [] : [`${words}: ${items.join(', ')}.`];
+  });
+}
+
+function notIncludedLines({ lines }: Order): readonly string[] {
+  return lines.some(({ part }) => part === 'labour') ? [] : ['The work: this page is for the materials alone.'];
+}
+
+function dateLines({ timing: { start, delivered, finish } }: Order, day: DayWords): readonly string[] {
   if (start === null) return [];
-  const early = delivered === null ? [] : [`Boxes arrive by ${dayText(delivered)} and stay in the rooms.`];
-  const end = finish === null ? '' : `, done by ${dayText(finish)} if all goes well`;
-  return [...early, `Work starts ${dayText(start)}${end}.`];
+  const early = delivered === null ? [] : [`Boxes arrive by ${day(delivered)} and stay in the rooms.`];
+  const end = finish === null ? '' : `, done by ${day(finish)} if all goes well`;
+  return [...early, `Work starts ${day(start)}${end}.`];
 }
 
-function prepareLines({ timing, rooms, doorways }: Order): readonly string[] {
+function prepareLines({ timing, rooms, doorways }: Order, day: DayWords): readonly string[] {
   const names = rooms.map((room) => room.name).join(', ');
-  const by = timing.dayBefore === null ? 'the day before' : dayText(timing.dayBefore);
+  const by = timing.dayBefore === null ? 'the day before' : day(timing.dayBefore);
   const doors = doorways.filter((doorway) => doorway.doorTrim).length;
   return [
     `By ${by}, clear these rooms of furniture, long curtains and breakables: ${names}.`,
@@ -103,4 +174,18 @@ function testLine(what: string, result: TestResult): string {
     default:
       return `There may be ${what}: have it tested before anything old is taken up, sanded or cut. The test is not part of this job.`;
   }
+}
+
+/** In money too, where the page shows the price. */
+function depositLines(order: Order): readonly string[] {
+  const { house, totals } = order;
+  const { deposit } = house.homeowner;
+  if (deposit === null || deposit === 0) return [];
+  const percent = `${numberText(deposit * 100, 2)} %`;
+  if (!isPriced(order)) return [`Deposit on signing: ${percent} of the price; the rest when the floor is laid.`];
+  const first = amountOf(totals.toPay / 100, deposit);
+  const money = (cents: number) => moneyText(cents, house.currency);
+  return [
+    `Deposit on signing: ${percent}, ${money(first)}. The rest, ${money(totals.toPay - first)}, when the floor is laid.`,
+  ];
 }

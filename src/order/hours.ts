@@ -1,4 +1,4 @@
-/** Hours of a room by a plain model: so many minutes for each thing that takes time, the person's own minutes. */
+/** Hours of a room by a plain model: the person's own minutes for each thing that takes time. */
 
 import { nameKey } from '../takeoff/text/names';
 import { areaMeasure } from './coverOrder';
@@ -83,5 +83,5 @@ function countsOf(
 
 function paceLabel(key: keyof Pace): string {
   const fields = HOUSE_SECTIONS.find(({ at }) => at === 'pace')?.fields ?? [];
-  return fields.find(([own]) => own === key)?.[2] ?? key;
+  return fields.find((field) => field.key === key)?.label ?? key;
 }

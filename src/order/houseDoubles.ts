@@ -1,7 +1,7 @@
 /** What is entered twice in one job: the second of two lines for one thing would be dropped without a word. */
 import type { Problem } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
-import type { House } from './house';
+import type { HouseFields } from './house';
 import { houseProblems } from './houseProblems';
 
 /** One line of a list, and what it is for; a blank `what` is for nothing yet. */
@@ -14,7 +14,7 @@ interface Line {
 }
 
 /** Two lines for one product, two bars of one kind, two entries for one doorway. */
-export function enteredTwice(house: House): readonly Problem[] {
+export function enteredTwice(house: HouseFields): readonly Problem[] {
   const products = house.floors.map(({ product }, i): Line => {
     return { what: product, field: `floors.${i}.product`, where: `Product ${i + 1}` };
   });

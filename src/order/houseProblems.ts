@@ -46,4 +46,7 @@ export const houseProblems = {
 
   labourBy: (where: string) =>
     `${where}: it does not say what the rate is for. Choose area, piece, hour, trim, door or job.`,
+  nothingToReplace: (name: string, insteadOf: string) =>
+    `${name}: no room has ${insteadOf}, whose place it is to take. Type the name of a product of this job, or leave it blank for all.`,
+  alternative: (name: string, text: string) => `With ${name}: ${text}`,
 };

@@ -44,7 +44,7 @@ export function tearOutTasks({ site }: House, rooms: readonly LaidRoom[]): reado
   const names = rooms.map((room) => room.name).filter((name) => asked.includes(nameKey(name)));
   if (names.length === 0) return [];
   return [
-    `Take out the old floor: ${names.join(', ')}. First see Asbestos under before you begin; then measure flatness and moisture of what lay below it.`,
+    `Take out the old floor: ${names.join(', ')}. First read Asbestos under Before you begin. Then measure flatness and moisture of what lay below it.`,
   ];
 }
 

@@ -1,7 +1,7 @@
 /** Whether subfloor and planks are dry enough, by the product's own limit where it is entered. */
 import { TICKS_PER_FOOT, type Ticks } from '../geometry/length';
 import { numberText } from '../takeoff/text/numberText';
-import type { BeforeLine } from './beforeYouBegin';
+import type { BeforeLine } from './beforeLine';
 import { type House, type LaidRoom, productTitle } from './house';
 
 /** Source: two manufacturers' instructions, one of them citing the trade association: strip, and plank from 3 in. */

@@ -1,7 +1,7 @@
 /** How much the planks of a room move over the year, as far as anybody can say. */
 import { inchesOf, mmOf, type Units } from '../geometry/length';
 import { numberText } from '../takeoff/text/numberText';
-import type { BeforeLine, BeforeState } from './beforeYouBegin';
+import type { BeforeLine, BeforeState } from './beforeLine';
 import type { House, LaidRoom } from './house';
 import { moistureContent } from './moisture';
 import { DRIEST_MOISTURE, isOfSolidWood, WETTEST_MOISTURE, widthChange } from './movement';

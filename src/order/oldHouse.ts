@@ -1,7 +1,7 @@
 /** Asbestos in old floors and lead in old paint: what is presumed, what a test has shown, how much paint is disturbed. */
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks } from '../geometry/length';
 import { numberText } from '../takeoff/text/numberText';
-import type { BeforeLine, BeforeState } from './beforeYouBegin';
+import type { BeforeLine, BeforeState } from './beforeLine';
 import { casingCut } from './casings';
 import type { DoorwayPlan } from './doorways';
 import type { House, LaidRoom } from './house';
@@ -62,7 +62,7 @@ function told(state: BeforeState, subject: string, text: string): BeforeLine {
 }
 
 function asbestosLine({ units, site }: House): BeforeLine {
-  const of = site.builtYear === null ? 'House of unknown year' : `House of ${site.builtYear}`;
+  const of = site.builtYear === null ? 'House of unknown age' : `House built in ${site.builtYear}`;
   if (site.asbestosTest === 'none found') return told('do', 'Asbestos', `${of}: tested, none found, as entered.`);
   if (site.asbestosTest === 'found') {
     return told('stop', 'Asbestos', `${of}: found by test. A licensed firm deals with it before anybody works here.`);

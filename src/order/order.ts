@@ -4,7 +4,8 @@ import type { Takeoff } from '../takeoff/result';
 import { dayText } from '../takeoff/text/calendar';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
-import { type BeforeLine, beforeYouBegin } from './beforeYouBegin';
+import type { BeforeLine } from './beforeLine';
+import { beforeYouBegin } from './beforeYouBegin';
 import { areaMeasure, areaUnit, type CoverOrder, coverOrders, tapeLines } from './coverOrder';
 import { type DayTask, dayList, type Timing, timingOf } from './dayList';
 import { type DoorwayPlan, doorwaysOf, strayDoorways } from './doorways';
@@ -12,8 +13,9 @@ import { fasteningLines } from './fasteningOrder';
 import { type FitLine, fitLines } from './fits';
 import { type FloorOrder, floorOrders } from './floorOrder';
 import { type RoomHours, roomHours } from './hours';
-import { type House, type LaidRoom, laidRooms, type PlannedHouse, type Price, productTitle } from './house';
+import { type House, type LaidRoom, type PlannedHouse, type Price, productTitle } from './house';
 import { houseProblems } from './houseProblems';
+import { laidRooms } from './laidRooms';
 import { type Totals, totalsOf } from './money';
 import { missingIn, type OrderLine, orderLine, sumOf } from './orderLine';
 import {
@@ -56,7 +58,7 @@ export interface Order {
 
 /** FRONT DOOR: the job as read and its rooms as planned -> the order. */
 export function orderOf(house: House, planned: PlannedHouse): Order {
-  const rooms = laidRooms(house, planned.rooms);
+  const rooms = laidRooms(house, planned);
   const floors = floorOrders(house, rooms, planned.products, pricesOf(rooms));
   const covers = coverOrders(house, rooms);
   const trims = trimsOfRooms(house, rooms);
@@ -108,9 +110,10 @@ function pricesOf(rooms: readonly LaidRoom[]): ReadonlyMap<string, Price> {
 }
 
 function extraLines(house: House): readonly OrderLine[] {
-  return house.extras.map(({ name, quantity, unit, price }) =>
-    orderLine({ part: 'other', item: name, reason: 'as entered', basis: quantity, unit, price, rounding: 'none' }),
-  );
+  return house.extras.map(({ name, quantity, unit, price, supplier, article }) => {
+    const goods = { item: name, reason: 'as entered', basis: quantity, unit, price, supplier, article };
+    return orderLine({ ...goods, part: 'other', rounding: 'none' });
+  });
 }
 
 function labourLines(
@@ -129,6 +132,10 @@ function labourLines(
       basis: total(rooms.map((room) => areaMeasure(room.takeoff.summary.roomArea, house.units))),
       unit: areaUnit(house.units),
     },
+    'old floor': {
+      basis: total(tornOut(house, rooms).map((room) => areaMeasure(room.takeoff.summary.roomArea, house.units))),
+      unit: areaUnit(house.units),
+    },
     piece: { basis: total(floors.map((floor) => floor.pieces.length)), unit: 'pieces' },
     hour: { basis: known ? total(hours.map((room) => room.hours ?? 0)) : null, unit: 'hours' },
     trim: { basis: trim.length, unit: trim.unit },
@@ -144,12 +151,17 @@ function labourLines(
 
 const LABOUR_REASONS = {
   area: 'floor as measured',
+  'old floor': 'rooms where an old floor comes out',
   piece: 'pieces of the cut lists',
   hour: 'estimated hours of all rooms',
   trim: 'trim along the walls',
   door: 'doors to trim',
   job: 'the whole job',
 } as const;
+
+function tornOut({ site }: House, rooms: readonly LaidRoom[]): readonly LaidRoom[] {
+  return rooms.filter((room) => site.tearOut.some((name) => nameKey(name) === nameKey(room.name)));
+}
 
 /** Why no hours are estimated. */
 function noHoursReason(hours: readonly RoomHours[]): string {
@@ -174,7 +186,7 @@ function notOrderedOf(
     ...rollsMissing(house, rooms),
     ...round.map(({ room, trim, run }) => {
       const length = lengthText(run.roundLength, house.units, 'room');
-      return `${room}: ${trim.name.toLowerCase()} round a column, ${length} of it that bends, is not ordered.`;
+      return `${room}: ${length} of flexible ${trim.name.toLowerCase()} to go round a column is not ordered.`;
     }),
   ];
 }
@@ -191,16 +203,16 @@ function rollsMissing({ underlay, film }: House, rooms: readonly LaidRoom[]): re
 /** Names that are in no room of this order, and what was not entered at all. */
 function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomHours[]): readonly string[] {
   const names = rooms.map((room) => nameKey(room.name));
-  const products = rooms.map((room) => nameKey(room.product.name));
+  const products = [...rooms.map((room) => room.product), ...house.alternatives].map(({ name }) => nameKey(name));
   const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
   const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms), ...house.site.tearOut];
   const strayRooms = [...new Set(asked.filter((name) => name !== '' && !names.includes(nameKey(name))))];
   const strayProducts = house.floors.map((floor) => floor.product).filter((name) => !products.includes(nameKey(name)));
   return [
     ...(strayRooms.length > 0
-      ? [`Not in this order, so what is entered for it has no effect: ${strayRooms.join(', ')}.`]
+      ? [`What is entered for these rooms has no effect, because they are not in this order: ${strayRooms.join(', ')}.`]
       : []),
-    ...(strayProducts.length > 0 ? [`In no room of this order: ${strayProducts.join(', ')}.`] : []),
+    ...(strayProducts.length > 0 ? [`Products that no room of this order has: ${strayProducts.join(', ')}.`] : []),
     ...(house.labour.length === 0 ? ['No labour is entered: the price is for the materials alone.'] : []),
     ...scheduleNotes(house, hours),
     ...(house.terms.tax === null ? ['No tax is entered.'] : []),

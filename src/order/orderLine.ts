@@ -1,5 +1,6 @@
 /** One line of the order: from what the plan needs to packs and money. The Order tab writes the same sums as formulas. */
 import type { Price } from './house';
+import type { SourceEntry } from './houseEntry';
 import { amountOf, type Cents, wholeUp } from './money';
 
 export type OrderPart = 'floor' | 'underlay' | 'trim' | 'transitions' | 'other' | 'labour';
@@ -10,7 +11,7 @@ export type OrderPart = 'floor' | 'underlay' | 'trim' | 'transitions' | 'other' 
  */
 export type Rounding = 'whole' | 'packs' | 'none';
 
-export interface OrderLine {
+export interface OrderLine extends SourceEntry {
   readonly part: OrderPart;
   readonly item: string;
   /** Where the basis comes from, words. */
@@ -33,15 +34,35 @@ export interface OrderLine {
   readonly packs: number | null;
   /** Null when the price, the pack or the basis is missing. */
   readonly total: Cents | null;
+  /** What the supplier should know besides; '' for nothing. */
+  readonly remark: string;
+  /** Of a pack, pounds or kilograms; null when it is not entered. */
+  readonly weight: number | null;
 }
 
 /** What a line starts from; what is left out is nothing on top, whole packs of one. */
 export type LineDraft = Pick<OrderLine, 'part' | 'item' | 'reason' | 'basis' | 'unit' | 'price'> &
-  Partial<Pick<OrderLine, 'allowance' | 'extra' | 'rounding' | 'pack' | 'packName'>>;
+  Partial<
+    Pick<
+      OrderLine,
+      'allowance' | 'extra' | 'rounding' | 'pack' | 'packName' | 'supplier' | 'article' | 'remark' | 'weight'
+    >
+  >;
+
+const NOTHING_SAID = {
+  allowance: 0,
+  extra: 0,
+  rounding: 'whole' as Rounding,
+  packName: '',
+  supplier: '',
+  article: '',
+  remark: '',
+  weight: null,
+};
 
 /** Works a line out: basis x (1 + allowance) + extra, whole packs, price. */
 export function orderLine(draft: LineDraft): OrderLine {
-  const full = { allowance: 0, extra: 0, rounding: 'whole' as Rounding, packName: '', ...draft };
+  const full = { ...NOTHING_SAID, ...draft };
   const { basis, allowance, extra, rounding, price } = full;
   // A pack of nothing is one that is not known.
   const pack = draft.pack === undefined ? 1 : draft.pack || null;

@@ -1,14 +1,16 @@
 /** Rooms as typed -> all of them planned, and the planks each product takes. */
 
 import type { RoomEntry } from '../takeoff/entry';
-import { drawAsOne } from '../takeoff/planning/joinedFloor';
-import { type PlannedFloors, planFloors } from '../takeoff/planning/planFloors';
-import { type ChosenWay, chooseWay, type LaidFloor } from '../takeoff/planning/ways';
-import { drawRoom } from '../takeoff/reading/drawRoom';
+import { planAwayFromCorners } from '../takeoff/planning/awayFromCorners';
+import { joinDrawn } from '../takeoff/planning/joinedFloor';
+import { type PlannedFloors, startEdgeOf } from '../takeoff/planning/planFloors';
+import { type ChosenWay, chooseWay } from '../takeoff/planning/ways';
+import type { DrawnRoom, LaidFloor } from '../takeoff/reading/drawnRoom';
+import { type Drawing, drawReadRoom } from '../takeoff/reading/drawRoom';
 import { problems } from '../takeoff/reading/problems';
-import type { ReadRoom } from '../takeoff/reading/readRoom';
+import { readRoom } from '../takeoff/reading/readRoom';
 import type { Problem, Takeoff } from '../takeoff/result';
-import { takeoff } from '../takeoff/takeoff';
+import { takeoffOf } from '../takeoff/takeoff';
 import { floorTakeoffOf } from '../takeoff/telling/floorTakeoff';
 import { proofOf } from '../takeoff/telling/proof';
 import { nameKey } from '../takeoff/text/names';
@@ -34,42 +36,52 @@ export function planHouse(
   shareOffcuts: boolean,
   apart: readonly string[] = [],
 ): HousePlan {
-  const found = [...nameProblems(rooms), ...productProblems(rooms)];
+  const readings = rooms.map((entry): Reading => ({ entry, ...readRoom(entry) }));
+  const products = readings.flatMap(({ entry, room }) => (room ? [{ entry, product: room.product }] : []));
+  const found = [...nameProblems(rooms), ...productProblems(products)];
   if (found.length > 0) return { status: 'problems', problems: found };
-  const floors = connectedRooms(rooms).map(drawnFloor);
+  const drawings = readings.map(drawingOf);
+  const floors = connectedRooms(rooms).map((entries) =>
+    drawnFloor(drawings.filter(({ entry }) => entries.includes(entry))),
+  );
   const faults = floors.flatMap((floor) => floor.problems);
   if (faults.length > 0) return { status: 'problems', problems: faults };
   const ways = floors.flatMap(({ room }) => (room ? [chooseWay(room)] : []));
-  const laid = laidFloors(groupsOf(ways, shareOffcuts, apart));
-  // Groups come by product; people read by room.
-  const inOrder = ways.flatMap((way) => laid.floors.filter(({ entry }) => entry === way.planned.floors[0].entry));
-  const takeoffs = rooms.map((entry): Takeoff => {
-    const alone = laid.floors.find((floor) => floor.entry === entry);
-    // A room of a joined floor: planned alone, for its walls and an estimate of its hours.
-    return alone ?? plannedAlone(entry);
-  });
-  const products = [...new Set(rooms.map((entry) => nameKey(entry.product.name)))];
+  const drawn = drawings.flatMap(({ room }) => (room ? [room] : []));
+  const reads = readings.flatMap(({ room }) => (room ? [room] : []));
+  return { status: 'planned', planned: { ...plannedOf(drawn, ways, groupsOf(ways, shareOffcuts, apart)), reads } };
+}
+
+/** A room of the job as it was read, or what is wrong with it. */
+type Reading = ReturnType<typeof readRoom> & { readonly entry: RoomEntry };
+type DrawingOfEntry = Drawing & { readonly entry: RoomEntry };
+
+function drawingOf({ entry, room, problems: found }: Reading): DrawingOfEntry {
+  return { entry, ...(room ? drawReadRoom(entry, room) : { room, problems: found }) };
+}
+
+/** One floor, through all of these rooms. */
+function drawnFloor(drawings: readonly DrawingOfEntry[]): Drawing {
+  if (drawings.length > 1) return joinDrawn(drawings);
+  const [{ entry, room, problems: own }] = drawings;
+  return { room, problems: own.map(({ field, text }) => ({ field, text: problems.inRoom(entry.name, text) })) };
+}
+
+function plannedOf(
+  drawn: readonly DrawnRoom[],
+  ways: readonly ChosenWay[],
+  groups: readonly Group[],
+): Omit<PlannedHouse, 'reads'> {
+  const { floors, sharing } = laidFloors(groups);
+  const names = [...new Set(drawn.map(({ entry }) => nameKey(entry.product.name)))];
   return {
-    status: 'planned',
-    planned: {
-      rooms: takeoffs,
-      floors: inOrder,
-      sharing: laid.sharing,
-      products: products.map((name) => plannedProduct(laid.groups.filter((group) => productKey(group) === name))),
-    },
+    // A room of a joined floor is planned alone as well, for its walls and an estimate of its hours.
+    rooms: drawn.map((room) => floors.find(({ entry }) => entry === room.entry) ?? takeoffOf(room)),
+    // Groups come by product; people read by room.
+    floors: ways.flatMap((way) => floors.filter(({ entry }) => entry === way.planned.floors[0].entry)),
+    sharing,
+    products: names.map((name) => plannedProduct(groups.filter((group) => productKey(group) === name))),
   };
-}
-
-function drawnFloor(entries: readonly RoomEntry[]): ReturnType<typeof drawRoom> {
-  if (entries.length > 1) return drawAsOne(entries);
-  const { room, problems: own } = drawRoom(entries[0]);
-  return { room, problems: own.map(({ field, text }) => ({ field, text: problems.inRoom(entries[0].name, text) })) };
-}
-
-function plannedAlone(entry: RoomEntry): Takeoff {
-  const result = takeoff(entry);
-  if (result.status === 'problems') throw new Error(`Internal: ${entry.name} was planned with others, and cannot be.`);
-  return result.takeoff;
 }
 
 /**
@@ -102,20 +114,24 @@ function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean, apart: read
   if (!shareOffcuts) return ways.map(alone);
   const isApart = (name: string) => apart.some((other) => nameKey(other) === nameKey(name));
   const keys = ways.map(({ planned: { floors } }, i) =>
-    isApart(floors[0].entry.name) ? `apart ${i}` : shareKey(floors[0].read),
+    isApart(floors[0].entry.name) ? `apart ${i}` : shareKey(floors[0]),
   );
   return [...new Set(keys)].flatMap((key) => {
     const own = ways.filter((_, i) => keys[i] === key);
     if (own.length === 1) return own.map(alone);
-    const together = planFloors(own.flatMap(({ planned }) => planned.floors));
+    const together = planAwayFromCorners(
+      own.flatMap(({ planned }) => planned.floors),
+      {},
+    );
     const apart = own.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
     const saves = together.plan.plankCount < apart && together.markedPlan.broken.length === 0;
     return saves ? [{ planned: together, ways: own }] : own.map(alone);
   });
 }
 
-/** Floors with the same key may be cut from the same planks: one product, one set of rules. */
-function shareKey({ product, rules, start }: ReadRoom): string {
+/** Floors with the same key may be cut from the same planks: one product, one set of rules, one way round. */
+function shareKey(floor: LaidFloor): string {
+  const { product, rules, start } = floor.read;
   const { kerf, play, minPiece, minStagger, alignedDistance, markingStep } = rules;
   const numbers = [
     product.plankLength,
@@ -127,11 +143,10 @@ function shareKey({ product, rules, start }: ReadRoom): string {
     alignedDistance,
     markingStep,
   ];
-  return `${nameKey(product.name)}/${numbers.join('/')}/${start.reuseStrips}/${start.aim}`;
+  return `${nameKey(product.name)}/${numbers.join('/')}/${start.reuseStrips}/${start.aim}/${startEdgeOf(floor)}`;
 }
 
 interface LaidFloors {
-  readonly groups: readonly Group[];
   readonly floors: readonly Takeoff[];
   readonly sharing: readonly (readonly string[])[];
 }
@@ -152,7 +167,7 @@ function laidFloors(groups: readonly Group[]): LaidFloors {
       return { ...floor, notes, summary: { ...floor.summary, boughtWith } };
     }),
   );
-  return { groups, floors, sharing: groups.filter(({ ways }) => ways.length > 1).map(({ ways }) => ways.map(nameOf)) };
+  return { floors, sharing: groups.filter(({ ways }) => ways.length > 1).map(({ ways }) => ways.map(nameOf)) };
 }
 
 function togetherNotes(sharedWith: readonly string[], boughtWith: readonly string[]): readonly string[] {

@@ -8,7 +8,7 @@ import { coefficientOf, LARGEST_COEFFICIENT } from './movement';
 
 /** Why something typed cannot be used, as a sentence about the place it stands in. */
 export interface Refusal {
-  sentenceAt(where: string): string;
+  says(where: string): string;
 }
 
 /** The coefficient of a species by its name, or a coefficient as typed, above 0 and at most `LARGEST_COEFFICIENT`. */
@@ -16,19 +16,19 @@ export function readCoefficient(typed: Typed): number | Refusal {
   const given = numberIn(typed);
   if (given !== null) {
     if (given > 0 && given <= LARGEST_COEFFICIENT) return given;
-    return { sentenceAt: (where) => problems.coefficientRange(where, typed) };
+    return { says: (where) => problems.coefficientRange(where, typed) };
   }
   const found = coefficientOf(String(typed));
-  return typeof found === 'number' ? found : { sentenceAt: (where) => problems.species(where, typed, found) };
+  return typeof found === 'number' ? found : { says: (where) => problems.species(where, typed, found) };
 }
 
 /** A temperature in the degrees of the units, as Fahrenheit; it may be below 0. */
 export function readTemperature(typed: Typed, units: Units): number | Refusal {
   const degrees = numberIn(typed);
-  if (degrees === null) return { sentenceAt: (where) => problems.degrees(where, typed) };
+  if (degrees === null) return { says: (where) => problems.degrees(where, typed) };
   const fahrenheit = units === 'us' ? degrees : fahrenheitOf(degrees);
   if (fahrenheit >= COLDEST_FAHRENHEIT && fahrenheit <= HOTTEST_FAHRENHEIT) return fahrenheit;
-  return { sentenceAt: (where) => problems.temperature(where, typed, units) };
+  return { says: (where) => problems.temperature(where, typed, units) };
 }
 
 /** A number with nothing beside it but its sign; null for anything else. */

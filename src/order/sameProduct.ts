@@ -1,24 +1,23 @@
-/** Rooms whose products have one name must be laid from one sort of plank at one price: the order counts them together. */
+/** Rooms whose products have one name must have the same planks at the same price, since the order counts them together. */
 import type { Ticks } from '../geometry/length';
 import type { RoomEntry } from '../takeoff/entry';
-import { type Product, readRoom } from '../takeoff/reading/readRoom';
+import type { Product } from '../takeoff/reading/readRoom';
 import type { Problem } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { houseProblems } from './houseProblems';
 
-interface ProductInRoom {
+/** A room and the product it is laid with, as read. */
+export interface ProductInRoom {
   readonly entry: RoomEntry;
   readonly product: Product;
 }
 
 /** A room for each product that is not the same as in the first room with its name; what differs is named. */
-export function productProblems(rooms: readonly RoomEntry[]): Problem[] {
+export function productProblems(rooms: readonly ProductInRoom[]): Problem[] {
   const first = new Map<string, ProductInRoom>();
   const found: Problem[] = [];
-  for (const entry of rooms) {
-    const product = readRoom(entry).room?.product;
-    if (!product) continue;
+  for (const { entry, product } of rooms) {
     const key = nameKey(product.name);
     const before = first.get(key);
     // A price is entered in one room for all of them: a blank one is none that differs.

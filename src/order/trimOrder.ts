@@ -65,6 +65,8 @@ export function trimOrders(house: House, trims: readonly TrimOfRoom[]): readonly
       extra: trim.spare,
       packName: `stick of ${lengthText(stockLength, house.units, 'room')}`,
       price: trim.price,
+      supplier: trim.supplier,
+      article: trim.article,
     });
     return [{ name: trim.name, stockLength, cuts, line }];
   });
@@ -84,7 +86,9 @@ export function transitionOrders(house: House, doorways: readonly DoorwayPlan[])
     const lengths = own.map(({ width }, i): TrimLength => ({ label: where[i], length: width, mitres: 0 }));
     const cuts = cutTrim(lengths, stock.stockLength, kerf, 0);
     const packName = `length of ${lengthText(stock.stockLength, house.units, 'room')}`;
-    const line = orderLine({ ...common, basis: cuts.stickCount, unit: 'lengths', packName, price: stock.price });
+    const { price, supplier, article } = stock;
+    const packed = { unit: 'lengths', packName, price, supplier, article };
+    const line = orderLine({ ...common, ...packed, basis: cuts.stickCount });
     return { name: stock.kind, stockLength: stock.stockLength, cuts, line };
   });
 }
@@ -108,6 +112,8 @@ export function spacerLines(house: House, rooms: readonly LaidRoom[]): readonly 
       pack: spacers.perPack,
       packName: 'pack',
       price: spacers.price,
+      supplier: spacers.supplier,
+      article: spacers.article,
     }),
   ];
 }

@@ -90,7 +90,7 @@ function coverWith(plans: readonly StripPlan[], roll: Roll): Cover {
 
 /**
  * Rolls that give all strips, each strip cut from any roll; the kerf of a knife is nothing. Strips are read off an outline,
- * so each may be longer than what was typed by its rounding: three of 8.3 ft come out of a roll of 24.9.
+ * so each may be longer than what was typed by its rounding: three of 8.3 ft come out of a roll of 24.9. Ticks.
  */
 export function rollsFor(strips: readonly Ticks[], roll: Roll): number {
   const least = strips.map((strip) => Math.max(1, Math.min(strip, roll.length) - OUTLINE_ROUNDING));

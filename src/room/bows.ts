@@ -15,7 +15,7 @@ const CURVE_STEP: Ticks = TICKS_PER_INCH / 32;
 const MOST_PIECES = 400;
 
 /**
- * The face of every wall, wall 1 first: places in the order of walking, the corners left out.
+ * The face of every wall, wall 1 first: places in the order of walking, the corners left out. Ticks.
  *
  * @param lengths of the walls from corner to corner
  */
@@ -60,7 +60,7 @@ function inOrder(places: readonly FacePlace[]): readonly FacePlace[] {
  * An arc by its chord and its rise. Where it bulges into the room the corners stand off the arc, so that no floor is
  * drawn inside the wall; where it bulges out they lie on it.
  */
-function curveOf(rise: Ticks, chord: Ticks): readonly FacePlace[] {
+export function curveOf(rise: Ticks, chord: Ticks): readonly FacePlace[] {
   const depth = Math.abs(rise);
   if (depth === 0) return [];
   const radius = (chord * chord) / (8 * depth) + depth / 2;

@@ -1,4 +1,4 @@
-/** What every way of measuring ends in: corners of the walls in the person's order. */
+/** The corners of the walls in the person's order: what every way of measuring ends in. */
 import { TICKS_PER_INCH, type Ticks } from '../geometry/length';
 import type { Outline } from '../geometry/polygon';
 import type { RoomNote } from './faults';

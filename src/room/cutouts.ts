@@ -3,6 +3,7 @@ import { intersect, subtract } from '../geometry/combine';
 import { outlineLeftOf } from '../geometry/convex';
 import { TICKS_PER_MM, type Ticks } from '../geometry/length';
 import { anticlockwise, areaOf, boundsOf, type Outline, type Region } from '../geometry/polygon';
+import { curveOf } from './bows';
 import { bad, type Checked, good, type RoomFault, type RoomNote } from './faults';
 import type { MeasuredCutout } from './measured';
 import { placeAt, type Wall, wallNumbered } from './walls';
@@ -13,11 +14,20 @@ export const ROUND_SIDES = 16;
 /** A cut-out against a wall is let into it by this much, so that no hairline of floor is left between the two. */
 const LET_IN: Ticks = TICKS_PER_MM;
 
+/** What stands over the floor: a radiator, a toe-kick. */
+export interface Covered {
+  /** Counted from 1 among the cut-outs as typed. */
+  readonly cutoutNumber: number;
+  /** Anticlockwise, clipped to the room. */
+  readonly outline: Outline;
+}
+
 export interface Cutouts {
   /** Anticlockwise, clipped to the room. */
   readonly outlines: readonly Outline[];
   /** As they are taken away: at walls they reach into them, so that no hairline of floor is left. */
   readonly taken: readonly Outline[];
+  readonly covered: readonly Covered[];
   readonly notes: readonly RoomNote[];
 }
 
@@ -30,6 +40,7 @@ export function cutoutsOf(measured: readonly MeasuredCutout[], walls: readonly W
   const notes: RoomNote[] = [];
   const outlines: Outline[] = [];
   const taken: Outline[] = [];
+  const covered: Covered[] = [];
   const filled = fillingOf(room);
   measured.forEach((cutout, i) => {
     const cutoutNumber = i + 1;
@@ -38,15 +49,26 @@ export function cutoutsOf(measured: readonly MeasuredCutout[], walls: readonly W
       faults.push(...wall.faults);
       return;
     }
-    const whole = withinReach(outlineOf(cutout, wall.value), room);
+    const { kind, length, depth, rise = 0 } = cutout;
+    const most = Math.min(length / 2, depth);
+    if (kind === 'curved' && rise > most) {
+      faults.push({ code: 'front too curved', cutoutNumber, found: rise, most });
+      return;
+    }
+    const outline = outlineOf(cutout, wall.value);
+    const whole = withinReach(outline, room);
     const clipped = intersect([whole], room);
     if (clipped.length === 0) faults.push({ code: 'cut-out outside', cutoutNumber });
-    if (reachesOutside(cutout, clipped)) notes.push({ code: 'cut-out reaches outside', cutoutNumber });
+    if (reachesOutside(cutout, outline, clipped)) notes.push({ code: 'cut-out reaches outside', cutoutNumber });
+    if (kind === 'covered') {
+      covered.push(...clipped.map((part) => ({ cutoutNumber, outline: part })));
+      return;
+    }
     outlines.push(...clipped);
     taken.push(whole);
     if (filled(whole, areaOf(clipped))) faults.push({ code: 'cut-out fills room', cutoutNumber });
   });
-  return faults.length > 0 ? bad(...faults) : good({ outlines, taken, notes });
+  return faults.length > 0 ? bad(...faults) : good({ outlines, taken, covered, notes });
 }
 
 /**
@@ -85,8 +107,11 @@ function outlineOf(cutout: MeasuredCutout, wall: Wall): Outline {
   return anticlockwise(cutout.kind === 'round' ? roundOutline(cutout, wall) : rectangularOutline(cutout, wall));
 }
 
-/** At a slanted wall the corners go away from the middle, so the cut-out is never drawn smaller than measured. */
-function rectangularOutline({ along, off, length, depth }: MeasuredCutout, wall: Wall): Outline {
+/**
+ * At a slanted wall the corners go away from the middle, so the cut-out is never drawn smaller than measured; a curved front
+ * is drawn with straight pieces outside its arc.
+ */
+function rectangularOutline({ kind, along, off, length, depth, rise = 0 }: MeasuredCutout, wall: Wall): Outline {
   const middleAlong = along + length / 2;
   const middleOff = off + depth / 2;
   const middle = {
@@ -94,11 +119,14 @@ function rectangularOutline({ along, off, length, depth }: MeasuredCutout, wall:
     y: wall.from.y + middleAlong * wall.along.y + middleOff * wall.inward.y,
   };
   const near = off === 0 ? -LET_IN : off;
+  const front = kind === 'curved' ? curveOf(-rise, length) : [];
+  const side = kind === 'curved' ? off + depth - rise : off + depth;
   return [
     placeAt(wall, along, near, middle),
     placeAt(wall, along + length, near, middle),
-    placeAt(wall, along + length, off + depth, middle),
-    placeAt(wall, along, off + depth, middle),
+    ...(side > off ? [placeAt(wall, along + length, side, middle)] : []),
+    ...[...front].reverse().map((place) => placeAt(wall, along + place.along, side - place.out, middle)),
+    ...(side > off ? [placeAt(wall, along, side, middle)] : []),
   ];
 }
 
@@ -113,8 +141,8 @@ function roundOutline({ along, off, length: diameter }: MeasuredCutout, wall: Wa
 }
 
 /** Whether clipping took more than a hairline (2 mm along the edge) off a cut-out. */
-function reachesOutside({ kind, length, depth }: MeasuredCutout, clipped: Region): boolean {
+function reachesOutside({ kind, length, depth }: MeasuredCutout, outline: Outline, clipped: Region): boolean {
   const [whole, hairline] =
-    kind === 'round' ? [(length * length * Math.PI) / 4, 0] : [length * depth, 2 * (length + depth)];
+    kind === 'round' ? [(length * length * Math.PI) / 4, 0] : [areaOf([outline]), 2 * (length + depth)];
   return areaOf(clipped) < whole - hairline * 2 * TICKS_PER_MM;
 }

@@ -58,6 +58,8 @@ export type RoomFault =
   | { readonly code: 'bowed walls meet' }
   /** At most half a circle is taken for a wall. */
   | { readonly code: 'curve too deep'; readonly wallNumber: number; readonly found: Ticks; readonly most: Ticks }
+  /** The front of a cut-out is more than half a circle, or deeper than the cut-out itself. */
+  | { readonly code: 'front too curved'; readonly cutoutNumber: number; readonly found: Ticks; readonly most: Ticks }
   | { readonly code: 'cut-out outside'; readonly cutoutNumber: number }
   | { readonly code: 'cut-out fills room'; readonly cutoutNumber: number }
   /** The doorway begins before its wall or ends `end` along a wall of `wallLength`. */

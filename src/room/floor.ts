@@ -14,7 +14,7 @@ export function floorOf(room: Pick<Room, 'open' | 'openEnds'>, gap: Ticks): Regi
   return insetOf(room.open, gap, (from, to) => isOpenEdge(room.openEnds, from, to));
 }
 
-/** The floor without what runs into doorways: between its extremes the rows are counted out. */
+/** The floor without what runs into doorways: between its extremes the rows are counted out. The gap in ticks. */
 export function bodyOf(room: Pick<Room, 'outline' | 'taken'>, gap: Ticks): Region {
   return insetOf(subtract([room.outline], room.taken), gap);
 }

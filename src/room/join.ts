@@ -115,7 +115,10 @@ function joinPlaced(rooms: readonly Room[], placements: readonly Placement[], jo
   return { faults: null, joined: { room: mergedRoom(moved, passages), rooms: placed, passages } };
 }
 
-type MovedRoom = Pick<Room, 'outline' | 'walls' | 'cutouts' | 'taken' | 'doorways' | 'notes'>;
+type MovedRoom = Pick<
+  Room,
+  'outline' | 'walls' | 'lengthwise' | 'cutouts' | 'taken' | 'covered' | 'doorways' | 'notes'
+>;
 
 function movedRoom(room: Room, placement: Placement, left: ReadonlySet<Doorway>): MovedRoom {
   const point = (p: Point) => movedPoint(placement, p);
@@ -129,8 +132,10 @@ function movedRoom(room: Room, placement: Placement, left: ReadonlySet<Doorway>)
       along: turned(placement, wall.along),
       inward: turned(placement, wall.inward),
     })),
+    lengthwise: room.lengthwise,
     cutouts: room.cutouts.map(outline),
     taken: room.taken.map(outline),
+    covered: room.covered.map((one) => ({ ...one, outline: outline(one.outline) })),
     doorways: room.doorways
       .filter((doorway) => !left.has(doorway))
       .map((doorway) => ({
@@ -171,8 +176,11 @@ function mergedRoom(rooms: readonly MovedRoom[], passages: readonly Passage[]): 
   return {
     outline,
     walls,
+    // Room 1 is not turned, and the others are laid as it is.
+    lengthwise: rooms[0].lengthwise,
     cutouts: [...rooms.flatMap((room) => room.cutouts), ...blocks],
     taken: [...furniture, ...blocks],
+    covered: rooms.flatMap((room) => room.covered),
     doorways,
     open,
     openEnds: openEndsOf(doorways),

@@ -1,5 +1,5 @@
 /**
- * A room as measured: the numbers a person typed, read into ticks, nothing drawn yet.
+ * A room as measured: the numbers a person typed, in ticks, with nothing drawn yet.
  *
  * Wall 1 is the far wall, run left to right as you face it, and the walls follow clockwise; a walk the other way round
  * is taken as well. A rectangle's walls are 1 far, 2 right, 3 near, 4 left.
@@ -73,9 +73,13 @@ export interface MeasuredRectangle {
   readonly width: Ticks;
 }
 
-/** A part that gets no floor. */
+/** A part that gets no floor, or that stands over the floor. */
 export interface MeasuredCutout {
-  readonly kind: 'rectangle' | 'round';
+  /**
+   * `curved`: a rectangle whose front bulges into the room, an arc by its chord and rise. `covered`: a rectangle with floor
+   * under it, where planks cannot be tilted.
+   */
+  readonly kind: 'rectangle' | 'round' | 'curved' | 'covered';
   /** Counted from 1. */
   readonly wallNumber: number;
   /** From the start of the wall to its near side. */
@@ -84,8 +88,10 @@ export interface MeasuredCutout {
   readonly off: Ticks;
   /** Along the wall; the diameter of a round one. */
   readonly length: Ticks;
-  /** Away from the wall; of no meaning for a round one. */
+  /** Away from the wall, at the deepest; of no meaning for a round one. */
   readonly depth: Ticks;
+  /** Of a curved one: how much deeper it is in the middle than at its sides. */
+  readonly rise?: Ticks;
 }
 
 export interface MeasuredDoorway {

@@ -5,14 +5,14 @@ import type { Point } from '../geometry/point';
 import { areaOf, boundsOf, firstMeeting, type Outline, partsOf, type Region, signedAreaOf } from '../geometry/polygon';
 import { facesOf } from './bows';
 import type { WallCorners } from './corners';
-import { cutoutsOf } from './cutouts';
+import { type Covered, cutoutsOf } from './cutouts';
 import { type Doorway, doorwaysOf, type OpenEnd, openEndsOf, withTongues } from './doorways';
 import { bad, type Checked, good, type MeasuredPart, type RoomFault, type RoomNote } from './faults';
 import { cornersOfFourWalls } from './fourWalls';
 import type { MeasuredRoom, MeasuredShape } from './measured';
 import { cornersOfRectangles } from './rectangles';
 import { cornersOfTape } from './taped';
-import { facePointsOf, type Wall, wallsOf } from './walls';
+import { facePointsOf, lengthwiseOf, type Wall, wallsOf } from './walls';
 import { cornersOfWalk } from './wallWalk';
 
 export type { MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape } from './measured';
@@ -22,10 +22,13 @@ export interface Room {
   readonly outline: Outline;
   /** In the person's order. */
   readonly walls: readonly Wall[];
+  /** Which way is lengthwise: degrees anticlockwise from x, above -45 and up to 135. */
+  readonly lengthwise: number;
   /** Parts without floor, anticlockwise, clipped to the room. */
   readonly cutouts: readonly Outline[];
   /** The cut-outs as they are taken away: they may reach into the walls. */
   readonly taken: readonly Outline[];
+  readonly covered: readonly Covered[];
   readonly doorways: readonly Doorway[];
   /** What the floor may fill before the gap: the outline with the floor in the doorways, less the cut-outs. */
   readonly open: Region;
@@ -109,14 +112,21 @@ function furnished(shape: WallCorners, measured: MeasuredRoom): RoomResult {
     room: {
       outline,
       walls,
+      lengthwise: lengthwiseOf(walls, shapeIsWalked(measured.shape)),
       cutouts: [...shape.holes, ...cutouts.value.outlines],
       taken,
+      covered: cutouts.value.covered,
       doorways: doorways.value,
       open,
       openEnds,
       notes,
     },
   };
+}
+
+/** Measured wall by wall: nobody has said which of its sides is the length. */
+function shapeIsWalked({ kind }: MeasuredShape): boolean {
+  return kind === 'walls in order' || kind === 'taped';
 }
 
 /** Every measure that must be above 0 and is not. */

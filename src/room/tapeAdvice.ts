@@ -1,4 +1,4 @@
-/** Which distances to measure so that a room is held: the diagonals of a cutting into triangles, all inside the room. */
+/** Which distances fix the shape of a room: diagonals that divide it into triangles, all inside the room. */
 
 import { type Point, sideOf } from '../geometry/point';
 import { isOnEdge, type Outline, signedAreaOf } from '../geometry/polygon';

@@ -2,7 +2,7 @@
  * A room by tape alone: walls in order with left and right turns, and distances between its corners -> the corners that
  * fit all of them best, found from the drawn shape. A room out of square stays out of square.
  *
- * n walls and n - 3 distances hold a room; more check one another, and least squares spreads what they disagree by
+ * n walls and n - 3 distances fix the shape of a room; more check one another, and least squares spreads what they disagree by
  * (weights 1 / length, as a tape errs by the length). Where there are fewer, the turns as typed hold the rest, as loosely
  * as walls are out of square.
  */
@@ -21,7 +21,7 @@ const ALIKE = 0.01;
 const LEAST_SHARE = 0.01;
 
 /** A distance that was measured, between two corners counted from 0. */
-interface Tape {
+export interface Tape {
   readonly what: 'wall' | 'diagonal';
   readonly number: number;
   readonly from: number;
@@ -49,11 +49,7 @@ export function cornersOfTape(
   const astray = distances.map((distance, i) => astrayFault(distance, i + 1, walls.length)).find((fault) => fault);
   if (astray) return bad(astray);
   if (walls.length < 3) return bad({ code: 'too few walls', found: walls.length });
-  const tapes = tapesOf(walls, distances);
-  const drawn = drawnCorners(walls, tapes);
-  const solution = fitted(drawn, tapes, turnsOf(walls));
-  const corners = cornersOfUnknowns(solution.unknowns);
-  const slip = slipOf(tapes, solution, perimeterOf(corners));
+  const { tapes, solution, corners, slip } = tapeFitOf(walls, distances);
   if (slip) return bad({ code: 'measure off', ...slip });
   const turned = wrongTurn(corners, turnsOf(walls));
   if (turned >= 0) return bad({ code: 'turn and diagonals disagree', wallNumber: turned + 1 });
@@ -62,6 +58,23 @@ export function cornersOfTape(
   if (meeting) return bad({ code: 'walls meet', wallNumbers: [meeting[0] + 1, meeting[1] + 1] });
   const measured = walls.map((wall, i) => wall.length ?? toTicks(apart(corners, i, (i + 1) % walls.length)));
   return good({ corners: placed, measured, holes: [], notes: notesOf(tapes, solution) });
+}
+
+/** The room that comes nearest to all distances, whether they agree or not: corners in ticks, not rounded. */
+export interface TapeFit {
+  readonly tapes: readonly Tape[];
+  readonly solution: Solution;
+  readonly corners: readonly Corner[];
+  /** The measure that the others contradict, held against what they alone make it; null where they agree. */
+  readonly slip: TapeResidual | null;
+}
+
+/** At least three walls; distances between two corners of theirs. */
+export function tapeFitOf(walls: readonly TapedWall[], distances: readonly MeasuredDistance[]): TapeFit {
+  const tapes = tapesOf(walls, distances);
+  const solution = fitted(drawnCorners(walls, tapes), tapes, turnsOf(walls));
+  const corners = cornersOfUnknowns(solution.unknowns);
+  return { tapes, solution, corners, slip: slipOf(tapes, solution, perimeterOf(corners)) };
 }
 
 function astrayFault(
@@ -79,7 +92,8 @@ interface Corner {
   readonly y: number;
 }
 
-function tapesOf(walls: readonly TapedWall[], distances: readonly MeasuredDistance[]): readonly Tape[] {
+/** Every measured wall, then every distance. */
+export function tapesOf(walls: readonly TapedWall[], distances: readonly MeasuredDistance[]): readonly Tape[] {
   const along = walls.flatMap(({ length }, i): Tape[] =>
     length === null ? [] : [{ what: 'wall', number: i + 1, from: i, to: (i + 1) % walls.length, length }],
   );

@@ -51,6 +51,47 @@ export function wallsOf(
   });
 }
 
+/** Our choice: walls nearer in direction than this are out of square to each other, not a direction of their own. */
+export const OUT_OF_SQUARE_DEGREES = 5;
+
+/** A wall whose ends were rounded one by one may be this far off level or upright, ticks. */
+const LEVEL_ROUNDING: Ticks = 2;
+
+/** Direction of a wall, degrees anticlockwise from x, 0 up to 180: exact for level and upright walls. */
+export function degreesAlong({ from, to }: Wall): number {
+  const dx = to.x - from.x;
+  const dy = to.y - from.y;
+  if (Math.abs(dy) <= LEVEL_ROUNDING) return 0;
+  if (Math.abs(dx) <= LEVEL_ROUNDING) return 90;
+  const degrees = (Math.atan2(dy, dx) * 180) / Math.PI;
+  return degrees < 0 ? degrees + 180 : degrees;
+}
+
+/** Rows have no forward: the same direction above -45 and up to 135 degrees, so that what is near stays near. */
+export function rowDegrees(degrees: number): number {
+  const turn = ((degrees % 180) + 180) % 180;
+  return turn > 135 ? turn - 180 : turn;
+}
+
+/** Our choice: of walls as long as this share of the longest the one nearest to level counts as the longest. */
+const AS_LONG = 0.99;
+
+/**
+ * Which way is lengthwise, degrees as by `rowDegrees`: along the longest straight wall.
+ *
+ * @param isFree whether any wall may be it; else only one that runs along x, give or take what is out of square: in a room
+ *   that was measured as length and width it is known which way its length lies
+ */
+export function lengthwiseOf(walls: readonly Wall[], isFree: boolean): number {
+  const offLevel = (wall: Wall) => Math.min(degreesAlong(wall), 180 - degreesAlong(wall));
+  const straight = walls.filter(({ face }) => face.length === 0);
+  const open = isFree ? straight : straight.filter((wall) => offLevel(wall) <= OUT_OF_SQUARE_DEGREES);
+  const longest = Math.max(0, ...open.map(({ length }) => length));
+  const asLong = open.filter(({ length }) => length >= longest * AS_LONG);
+  const levelFirst = asLong.sort((a, b) => offLevel(a) - offLevel(b));
+  return levelFirst.length > 0 ? rowDegrees(degreesAlong(levelFirst[0])) : 0;
+}
+
 /** The wall a cut-out or doorway is measured from. */
 export function wallNumbered(
   walls: readonly Wall[],

@@ -128,7 +128,7 @@ export function listOf<T>(name: string, given: unknown, read: Reader<T>, units: 
     if (isBlank(cell)) return null;
     const value = read(cell, units);
     if (!isFault(value)) return value;
-    note(noted, value.sentenceAt(list.length > 1 ? `${name}, row ${index + 1}` : name));
+    note(noted, value.says(list.length > 1 ? `${name}, row ${index + 1}` : name));
     return null;
   });
   throwNoted(noted);
@@ -221,7 +221,7 @@ function answerCell<V, A>(call: Call, r: number, c: number, answer: (values: V, 
   if (!isGood) return '';
   const answered = answer(values as V, units as Units);
   if (!isFault(answered)) return answered;
-  note(call.noted, answered.sentenceAt(placeText(answered.argument ?? call.columns[0].name, call.shape, r, c)));
+  note(call.noted, answered.says(placeText(answered.argument ?? call.columns[0].name, call.shape, r, c)));
   return '';
 }
 
@@ -238,7 +238,7 @@ function readAndNote(call: Call, column: Column, cell: unknown, units: Units, r:
   if (blank && column.whenBlank) return column.whenBlank(units);
   const value = column.read(blank ? '' : cell, units);
   if (isFault(value)) {
-    note(call.noted, value.sentenceAt(placeText(column.name, column.isSingle ? undefined : call.shape, r, c)));
+    note(call.noted, value.says(placeText(column.name, column.isSingle ? undefined : call.shape, r, c)));
   }
   return value;
 }

@@ -19,20 +19,20 @@ import { bareNumberOf, numberOf, plainText, type Ratio, ratioOf, takeNumber } fr
 export interface Fault {
   /** The argument it is about, where the cell's own place does not tell. */
   readonly argument?: string;
-  sentenceAt(where: string): string;
+  says(where: string): string;
 }
 
 /** Reads one cell that is not blank. */
 export type Reader<T> = (cell: unknown, units: Units) => T | Fault;
 
 /** A fault about another argument than the first. */
-export function faultIn(argument: string, sentenceAt: (where: string) => string): Fault {
-  return { argument, sentenceAt };
+export function faultIn(argument: string, says: (where: string) => string): Fault {
+  return { argument, says };
 }
 
 /** Whether a value read is a fault. */
 export function isFault(value: unknown): value is Fault {
-  return typeof value === 'object' && value !== null && 'sentenceAt' in value;
+  return typeof value === 'object' && value !== null && 'says' in value;
 }
 
 /** A cell without content, an omitted argument, or text of spaces only. */
@@ -47,6 +47,12 @@ export function foundIn(cell: unknown): Found {
   return isDate(cell) ? 'a date' : '';
 }
 
+/** What is written in a cell, as it shows it; '' for a cell without words, such as one with an image. */
+export function wordsIn(cell: unknown): string {
+  const isShown = typeof cell !== 'number' || Number.isFinite(cell);
+  return isShown ? String(typedOf(cell)).trim() : '';
+}
+
 /** Reads lengths greater than 0, ticks; a bare number is in the unit of `scale`. */
 export function lengthAbove0(scale: LengthScale): Reader<Ticks> {
   return rounded(exactLengthAbove0(scale));
@@ -57,15 +63,15 @@ export function fineLengthAbove0(scale: LengthScale): Reader<FineTicks> {
   return fine(exactLengthAbove0(scale));
 }
 
-/** Reads lengths of 0 or more as typed. */
+/** Reads lengths of 0 or more as typed. Fine ticks. */
 export function fineLength0OrMore(scale: LengthScale): Reader<FineTicks> {
   return fine(exactLength0OrMore(scale));
 }
 
-/** Reads the length of a plank, as typed: of a size that is sold. */
+/** Reads the length of a plank, as typed: of a size that is sold. Fine ticks. */
 export const plankLength: Reader<FineTicks> = plankSide(LONGEST_PLANK);
 
-/** Reads the width of a plank, as typed: of a size that is sold. */
+/** Reads the width of a plank, as typed: of a size that is sold. Fine ticks. */
 export const plankWidth: Reader<FineTicks> = plankSide(WIDEST_PLANK);
 
 function plankSide(most: Ticks): Reader<FineTicks> {
@@ -74,14 +80,12 @@ function plankSide(most: Ticks): Reader<FineTicks> {
     const side = read(cell, units);
     if (isFault(side)) return side;
     if (ticksOf(side) < SMALLEST_PLANK_SIDE)
-      return { sentenceAt: (where) => problems.plankTooSmall(where, foundIn(cell), units) };
-    return ticksOf(side) <= most
-      ? side
-      : { sentenceAt: (where) => problems.plankTooLarge(where, foundIn(cell), units) };
+      return { says: (where) => problems.plankTooSmall(where, foundIn(cell), units) };
+    return ticksOf(side) <= most ? side : { says: (where) => problems.plankTooLarge(where, foundIn(cell), units) };
   };
 }
 
-/** Reads an expansion gap or a saw cut, as typed: no wider than any is. */
+/** Reads an expansion gap or a saw cut, as typed: no wider than any is. Fine ticks. */
 export function smallRule(key: 'expansionGap' | 'kerf'): Reader<FineTicks> {
   const read = fineLength0OrMore('plank');
   const most = mostOf(key);
@@ -89,12 +93,12 @@ export function smallRule(key: 'expansionGap' | 'kerf'): Reader<FineTicks> {
     const length = read(cell, units);
     if (isFault(length) || ticksOf(length) <= most) return length;
     return {
-      sentenceAt: (where) => problems.ruleTooLarge(where, foundIn(cell), lengthText(most, units, 'piece'), units),
+      says: (where) => problems.ruleTooLarge(where, foundIn(cell), lengthText(most, units, 'piece'), units),
     };
   };
 }
 
-/** Reads lengths that may be negative, such as a change of width, as typed. */
+/** Reads lengths that may be negative, such as a change of width, as typed. Fine ticks. */
 export function fineLengthEitherWay(scale: LengthScale): Reader<FineTicks> {
   return fine((cell, units) => exactLength(cell, scale, units));
 }
@@ -104,7 +108,7 @@ export function exactLengthAbove0(scale: LengthScale): Reader<Ratio> {
   const read = exactLength0OrMore(scale);
   return (cell, units) => {
     const exact = read(cell, units);
-    return !isFault(exact) && toTicks(numberOf(exact)) === 0 ? { sentenceAt: problems.lengthZero } : exact;
+    return !isFault(exact) && toTicks(numberOf(exact)) === 0 ? { says: problems.lengthZero } : exact;
   };
 }
 
@@ -134,16 +138,16 @@ export function exactLength0OrMore(scale: LengthScale): Reader<Ratio> {
   return (cell, units) => {
     const exact = exactLength(cell, scale, units);
     if (isFault(exact) || exact.n >= 0) return exact;
-    return { sentenceAt: (where) => problems.length(where, foundIn(cell), 'negative', scale, units) };
+    return { says: (where) => problems.length(where, foundIn(cell), 'negative', scale, units) };
   };
 }
 
 /** Reads an area greater than 0. */
 export function areaAbove0(cell: unknown, units: Units): Area | Fault {
-  if (isDate(cell)) return { sentenceAt: (where) => problems.area(where, '', 'date', units) };
+  if (isDate(cell)) return { says: (where) => problems.area(where, '', 'date', units) };
   const read = readArea(typedOf(cell), units);
-  if (read.ok) return read.area.count.n > 0 ? read.area : { sentenceAt: problems.areaZero };
-  return { sentenceAt: (where) => problems.area(where, foundIn(cell), read.why, units) };
+  if (read.ok) return read.area.count.n > 0 ? read.area : { says: problems.areaZero };
+  return { says: (where) => problems.area(where, foundIn(cell), read.why, units) };
 }
 
 /**
@@ -161,8 +165,8 @@ export function wastePercentage(cell: unknown): Ratio | Fault {
 
 function checkedPercentage(cell: unknown, isWaste: boolean): Ratio | Fault {
   const read = isDate(cell) ? 'date' : (bareFault(cell, isWaste) ?? ratioOfCell(cell));
-  if (typeof read === 'string') return { sentenceAt: (where) => problems.percentage(where, foundIn(cell), read) };
-  if (read.n > read.d) return { sentenceAt: (where) => problems.percentage(where, foundIn(cell), 'too large') };
+  if (typeof read === 'string') return { says: (where) => problems.percentage(where, foundIn(cell), read) };
+  if (read.n > read.d) return { says: (where) => problems.percentage(where, foundIn(cell), 'too large') };
   return read;
 }
 
@@ -181,21 +185,19 @@ function bareFault(cell: unknown, isWaste: boolean): PercentageFault | undefined
 export function count(cell: unknown): number | Fault {
   const number = typeof cell === 'string' && !isBlank(cell) ? Number(plainText(cell)) : cell;
   const isCount = typeof number === 'number' && Number.isInteger(number) && number >= 0;
-  return isCount ? number : { sentenceAt: (where) => problems.count(where, foundIn(cell)) };
+  return isCount ? number : { says: (where) => problems.count(where, foundIn(cell)) };
 }
 
 /** Reads `us` or `metric`, any case. */
 export function unitsOf(cell: unknown): Units | Fault {
   const text = typeof cell === 'string' ? cell.trim().toLowerCase() : '';
-  return text === 'us' || text === 'metric' ? text : { sentenceAt: () => problems.units(foundIn(cell)) };
+  return text === 'us' || text === 'metric' ? text : { says: () => problems.units(foundIn(cell)) };
 }
 
 /** Reads `yes` or `no`, any case. */
 export function yesOrNo(cell: unknown): boolean | Fault {
   const text = String(foundIn(cell)).trim().toLowerCase();
-  return text === 'yes' || text === 'no'
-    ? text === 'yes'
-    : { sentenceAt: (where) => problems.yesOrNo(where, foundIn(cell)) };
+  return text === 'yes' || text === 'no' ? text === 'yes' : { says: (where) => problems.yesOrNo(where, foundIn(cell)) };
 }
 
 /** A cell as typed; what is neither a number nor text is put as text that no reader takes for a number. */
@@ -204,10 +206,10 @@ export function typedOf(cell: unknown): Typed {
 }
 
 function exactLength(cell: unknown, scale: LengthScale, units: Units): Ratio | Fault {
-  if (isDate(cell)) return { sentenceAt: (where) => problems.length(where, '', 'date', scale, units) };
+  if (isDate(cell)) return { says: (where) => problems.length(where, '', 'date', scale, units) };
   const read = readExactly(typedOf(cell), scale, units);
   if (read.ok) return read.exact;
-  return { sentenceAt: (where) => problems.length(where, foundIn(cell), read.why, scale, units) };
+  return { says: (where) => problems.length(where, foundIn(cell), read.why, scale, units) };
 }
 
 function rounded(read: Reader<Ratio>): Reader<Ticks> {

@@ -9,7 +9,7 @@ import { type Product, plankSize } from '../takeoff/reading/readRoom';
 import type { Rectangle } from '../takeoff/rectangle';
 import { readAsTyped } from '../takeoff/text/lengthText';
 import { answersOf, type CellAnswer, cellsOf, singleUnits, sizeText } from './arguments';
-import { bareFloorFault, isBlank, lengthAbove0, typedOf, withTyped } from './cells';
+import { bareFloorFault, isBlank, lengthAbove0, typedOf, withTyped, wordsIn } from './cells';
 import { lengthNumber } from './lengthFunctions';
 import { roomRules } from './rulesRange';
 
@@ -85,7 +85,7 @@ function rectanglesIn(length: unknown, width: unknown, units: Units): readonly R
 
 function productIn(row: readonly unknown[], index: number, units: Units): Product | RefusedProduct {
   const typed = (column: number) => (isBlank(row[column]) ? '' : typedOf(row[column]));
-  const name = String(typed(0) || `Product ${index + 1}`);
+  const name = wordsIn(row[0]) || `Product ${index + 1}`;
   const reader = fieldReader(units);
   const plankLength = reader.plankSide('plankLength', 'Plank length', typed(1), LONGEST_PLANK);
   const plankWidth = reader.plankSide('plankWidth', 'Plank width', typed(2), WIDEST_PLANK);

@@ -56,19 +56,17 @@ export function PLANK_COUNT(
   proof?: unknown,
 ): CellAnswer | CellAnswer[][] {
   const table = { plank_length: { given: plank_length, read: plankLength } };
-  const planCount = Math.max(
-    1,
-    cellsOf(plank_length)
-      .flat()
-      .filter((cell) => !isBlank(cell)).length,
-  );
+  // A plan for each plank length; of a single one, for each of the units, which may be a range as well.
+  const lengths = cellsOf(plank_length).flat();
+  const planned = lengths.length > 1 ? lengths.filter((cell) => !isBlank(cell)) : cellsOf(units).flat();
+  const planCount = Math.max(1, planned.length);
   const isProofWanted = singleValues({ proof: { given: proof, read: yesOrNo, whenBlank: () => false } }, '').values
     .proof;
   const answers = answersOf(table, units, (given, system) => {
     const read = runRules(rules, system);
-    const planned = plannedRuns(runs, given.plank_length, read, system, { planCount, secondGoals: false });
-    const { broken, plankCount } = planned.plan;
-    if (broken.length === 0) return { planks: plankCount + read.spare, proof: proofOf(planned.plan) };
+    const { plan } = plannedRuns(runs, given.plank_length, read, system, { planCount, secondGoals: false });
+    const { broken, plankCount } = plan;
+    if (broken.length === 0) return { planks: plankCount + read.spare, proof: proofOf(plan) };
     const places = worstPlaces(broken).map((place) => brokenRuleText(place, system));
     const sentence = problems.noLegalPlan(places.join(' '), plankCount);
     return faultIn('runs', () => sentence);

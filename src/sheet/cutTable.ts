@@ -11,7 +11,16 @@ import { planNotesOf } from '../takeoff/telling/notes';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
 
-const HEADING: readonly string[] = ['row', 'piece', 'length', 'width', 'plank', 'keeps', 'rest', 'notes'];
+const HEADING: readonly string[] = [
+  'row',
+  'piece',
+  'length',
+  'width',
+  'plank',
+  'keep factory end',
+  'rest of plank',
+  'notes',
+];
 
 /** @throws Error with a sentence when the room cannot be laid */
 export function cutTable(room: Rectangle, product: Product, rules: Rules, units: Units): CellAnswer[][] {
@@ -25,7 +34,10 @@ export function cutTable(room: Rectangle, product: Product, rules: Rules, units:
 }
 
 function pieceLine(piece: FloorPiece, units: Units): CellAnswer[] {
-  const strip = piece.stripOf === '' ? [] : [`strip of ${piece.stripOf}`];
+  const source = [
+    ...(piece.offcutOf === '' ? [] : [`Offcut of ${piece.offcutOf}.`]),
+    ...(piece.stripOf === '' ? [] : [`Strip of ${piece.stripOf}.`]),
+  ];
   return [
     piece.rowNumber,
     piece.label,
@@ -34,6 +46,6 @@ function pieceLine(piece: FloorPiece, units: Units): CellAnswer[] {
     piece.plankNumber,
     piece.keeps,
     piece.rest,
-    [...strip, ...piece.marks].join(' '),
+    [...source, ...piece.marks].join(' '),
   ];
 }

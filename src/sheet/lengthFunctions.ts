@@ -44,12 +44,12 @@ export function PLANK_LENGTH_TEXT(value: unknown, units?: unknown): CellAnswer |
   return oneOrGrid(answersOf(table, units, (given, system) => typedLengthText(given.value, system)));
 }
 
-/** A typed length as it is marked on a plank, rounded once. */
+/** A typed length as it is marked on a plank, rounded once. Fine ticks come in. */
 export function typedLengthText(length: FineTicks, units: Units): string {
   return lengthText(ticksUnrounded(length), units, 'piece');
 }
 
-/** A typed length as it is told of a room, rounded once. */
+/** A typed length as it is told of a room, rounded once. Fine ticks come in. */
 export function typedRoomText(length: FineTicks, units: Units): string {
   return lengthText(ticksUnrounded(length), units, 'room');
 }

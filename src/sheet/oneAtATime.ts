@@ -14,6 +14,14 @@ export function oneAtATime<T>(work: () => T): T {
   try {
     return work();
   } finally {
+    flushQuietly();
     lock.releaseLock();
   }
+}
+
+/** Writes go out in bundles: whoever has the lock next must find them all. A failure of the work itself is the one to tell. */
+function flushQuietly(): void {
+  try {
+    SpreadsheetApp.flush();
+  } catch (_) {}
 }

@@ -156,7 +156,7 @@ function rollsOfRoom({ length, width, roll_width, roll_length, overlap }: RoomAn
   const across = Math.ceil(Math.max(length, width) / (roll_width - overlap));
   const stripCount = across * Math.ceil(Math.max(length, width) / (roll_length - overlap));
   if (stripCount > MOST_STRIPS) {
-    return { argument: 'roll_width', sentenceAt: (where) => problems.tooManyStrips(where, stripCount, MOST_STRIPS) };
+    return { argument: 'roll_width', says: (where) => problems.tooManyStrips(where, stripCount, MOST_STRIPS) };
   }
   return rollsForRectangle(length, width, roll);
 }
@@ -164,7 +164,7 @@ function rollsOfRoom({ length, width, roll_width, roll_length, overlap }: RoomAn
 /** Reads a species by name, or a coefficient. TRUE is no hickory. */
 function coefficient(cell: unknown): number | Fault {
   if (typeof cell === 'string' || typeof cell === 'number') return readCoefficient(cell);
-  return { sentenceAt: (where) => problems.species(where, foundIn(cell), []) };
+  return { says: (where) => problems.species(where, foundIn(cell), []) };
 }
 
 /** Reads a temperature in the sheet's own degrees, as Fahrenheit. */
@@ -179,6 +179,6 @@ function moisture(cell: unknown): number | Fault {
   const percent = (100 * read.n) / read.d;
   if (percent >= DRIEST_MOISTURE && percent <= WETTEST_MOISTURE) return percent;
   return {
-    sentenceAt: (where) => problems.moistureRange(where, foundIn(cell), DRIEST_MOISTURE, WETTEST_MOISTURE),
+    says: (where) => problems.moistureRange(where, foundIn(cell), DRIEST_MOISTURE, WETTEST_MOISTURE),
   };
 }

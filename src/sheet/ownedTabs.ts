@@ -17,8 +17,8 @@ const UNFINISHED = 'unfinished';
 const LONGEST_NAME = 100;
 
 /**
- * Characters that a downloaded workbook file, or a formula that names the tab, has trouble with. The colon is left:
- * it reads well, and a name that holds one is quoted in formulas anyway.
+ * Characters that a downloaded workbook file, a formula that names the tab, or another program that asks for its cells has
+ * trouble with. A colon is the worst: the service's own interface for programs takes 'Den: up'!A1 for a range.
  */
 const REPLACED: Readonly<Record<string, string>> = {
   "'": '’',
@@ -38,7 +38,19 @@ export function ownedTab(spreadsheet: Spreadsheet, mark: string, title: string):
   const found = tabsMarked(spreadsheet, mark);
   if (found.length < 2) return found[0] ?? null;
   const wanted = tabName(title);
-  return found.find((sheet) => sheet.getName() === wanted) ?? found[0];
+  return found.find((sheet) => tabName(sheet.getName()) === wanted) ?? found[0];
+}
+
+/**
+ * Gives a tab that still has the name an earlier version gave it, with a colon, the name it has now; formulas that point at it
+ * follow. A name that a person gave it stays.
+ */
+export function renameFromColon(spreadsheet: Spreadsheet, sheet: Sheet, title: string): void {
+  const name = sheet.getName();
+  const given = name.replace(/ \(\d+\)$/, '');
+  if (given.includes(':') && tabName(given) === tabName(title)) {
+    sheet.setName(freeName(spreadsheet.getSheets(), title));
+  }
 }
 
 /** Puts in a tab at the end, ours but unfinished, under a name nobody has. */
@@ -110,6 +122,7 @@ export function removeUnfinishedTabs(spreadsheet: Spreadsheet): void {
 /** A title as a tab can be named: awkward characters replaced, at most 100 characters, no half emoji at the end. */
 export function tabName(title: string, longest: number = LONGEST_NAME): string {
   const plain = title
+    .replace(/:/g, ' - ')
     .replace(/[\s\p{Cc}]+/gu, ' ')
     .replace(/['/\\[\]*?]/g, (character) => REPLACED[character])
     .trim();

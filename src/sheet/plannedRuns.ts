@@ -1,6 +1,6 @@
 /** Rows of single runs, read from a range and planned, in ticks: what `PLANK_OFFCUTS` shows and `PLANK_COUNT` counts. */
 import type { BrokenRule, CutJob, CutPlan } from '../cutting/job';
-import { type PlanOptions, planCuts } from '../cutting/search';
+import { type PlanOptions, planCutsQuickly } from '../cutting/search';
 import { type FineTicks, fineTicksOf, type Ticks, ticksOf, ticksUnrounded, type Units } from '../geometry/length';
 import type { Rules } from '../layout/rules';
 import { cutJobOfRuns, markedLengths } from '../takeoff/planning/cutJob';
@@ -30,6 +30,12 @@ interface SharedCall extends Pick<PlanOptions, 'secondGoals'> {
   readonly planCount?: number;
 }
 
+/** @throws Error where a plank has more marking steps than can be searched */
+export function checkSteps(plankLength: FineTicks, { markingStep }: Rules, units: Units): void {
+  if (ticksOf(plankLength) / markingStep <= MOST_STEPS) return;
+  throw new Error(problems.stepTooFine('marking step', lengthText(markingStep, units, 'piece'), MOST_STEPS));
+}
+
 /**
  * Reads and plans the runs of a range.
  *
@@ -43,15 +49,13 @@ export function plannedRuns(
   units: Units,
   { planCount = 1, secondGoals }: SharedCall = {},
 ): PlannedRuns {
-  if (ticksOf(plankLength) / rules.markingStep > MOST_STEPS) {
-    throw new Error(problems.stepTooFine('marking step', lengthText(rules.markingStep, units, 'piece'), MOST_STEPS));
-  }
+  checkSteps(plankLength, rules, units);
   const covered = runsIn(given, units);
   checkSize(covered, plankLength, planCount);
   const runs = covered.map((length, index) => lessGaps(length, index, rules.expansionGap, units));
   const inTicks = runs.map(ticksUnrounded);
   const { job, grid } = cutJobOfRuns(inTicks, ticksUnrounded(plankLength), rules);
-  const plan = planCuts(job, { mostSteps: STEPS_OF_A_CALL / planCount, secondGoals });
+  const plan = planCutsQuickly(job, { mostSteps: STEPS_OF_A_CALL / planCount, secondGoals });
   const stretches = inTicks.map((length) => ({ width: 0, runs: [{ x0: 0, x1: length }] }));
   const lengths = markedLengths(plan, stretches, 0, grid);
   const marked = lengths.map(([pieces]) => pieces.reduce((sum, piece) => sum + piece, 0));

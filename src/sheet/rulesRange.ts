@@ -66,7 +66,7 @@ function givenRules(given: unknown, units: Units): readonly GivenRule[] {
     const where = `rules, row ${index + 1}`;
     const rule = givenRule(name, value, where, units);
     if (rule === undefined) return;
-    if (isFault(rule)) sentences.push(rule.sentenceAt(where));
+    if (isFault(rule)) sentences.push(rule.says(where));
     else if (rules.some((other) => other.key === rule.key)) sentences.push(problems.ruleTwice(where, nameOf(rule.key)));
     else rules.push(rule);
   });
@@ -76,15 +76,15 @@ function givenRules(given: unknown, units: Units): readonly GivenRule[] {
 
 /** One row of the range; undefined if it leaves its rule at the default. */
 function givenRule(nameCell: unknown, valueCell: unknown, row: string, units: Units): GivenRule | Fault | undefined {
-  if (isBlank(nameCell)) return isBlank(valueCell) ? undefined : { sentenceAt: problems.ruleWithoutName };
+  if (isBlank(nameCell)) return isBlank(valueCell) ? undefined : { says: problems.ruleWithoutName };
   const key = keyOf(nameCell);
   if (key === undefined) {
     const known = NAMED.map(([, name]) => name);
-    return { sentenceAt: (where) => problems.unknownRule(where, foundIn(nameCell), known) };
+    return { says: (where) => problems.unknownRule(where, foundIn(nameCell), known) };
   }
   if (isBlank(valueCell)) return undefined;
   const where = `${row}, ${nameOf(key)}`;
-  if (isDate(valueCell)) return { sentenceAt: () => problems.length(where, '', 'date', 'plank', units) };
+  if (isDate(valueCell)) return { says: () => problems.length(where, '', 'date', 'plank', units) };
   return { key, where, typed: typedOf(valueCell) };
 }
 

@@ -5,6 +5,9 @@ export const serverProblems = {
 
   noSuchTab: (name: string) => `There is no tab "${shortened(name)}" any more. Fill it again.`,
 
+  picture: (rowNumber: number, columnNumber: number) =>
+    `There is a picture in row ${rowNumber}, column ${columnNumber} of the tab, which cannot be kept. Put it over the cells or move it to another tab, then fill again.`,
+
   noTab: () => 'The sidebar sent something that is not a tab. Reload the spreadsheet and open the sidebar again.',
 };
 

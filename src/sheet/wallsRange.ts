@@ -21,7 +21,9 @@ export function walledArea(given: unknown, units: Units): number {
   const walk = cornersOfWalk(wallsOf(given, units));
   if (walk.faults === null) return Math.abs(signedAreaOf(walk.value.corners));
   const [first, ...more] = walk.faults;
-  throw new Error(problems.andMore(roomFaultText(first, units), more.length));
+  // A range of walls has no place for diagonals, so none are advised.
+  const told = first.code === 'does not close' ? { ...first, advised: [] } : first;
+  throw new Error(problems.andMore(roomFaultText(told, units), more.length));
 }
 
 function wallsOf(given: unknown, units: Units): readonly MeasuredWall[] {
@@ -33,7 +35,7 @@ function wallsOf(given: unknown, units: Units): readonly MeasuredWall[] {
   const sentences: string[] = [];
   const noteOr = <T>(value: T | Fault, where: string, otherwise: T): T => {
     if (!isFault(value)) return value;
-    sentences.push(value.sentenceAt(where));
+    sentences.push(value.says(where));
     return otherwise;
   };
   const readLength = lengthAbove0('room');
@@ -49,5 +51,5 @@ function wallsOf(given: unknown, units: Units): readonly MeasuredWall[] {
 function turnOf(cell: unknown): number | null | Fault {
   if (isBlank(cell)) return null;
   const degrees = degreesOfTurn(typedOf(cell));
-  return degrees ?? { sentenceAt: (where) => problems.turn(where, foundIn(cell)) };
+  return degrees ?? { says: (where) => problems.turn(where, foundIn(cell)) };
 }

@@ -4,12 +4,20 @@
  *
  * A tab is always written aside first, whole. Only then does it take its place: a new one by its name and mark, an old
  * one by a single copy over it. So a failure on the way leaves the old tab as it was, and what other tabs say about
- * ours (`='Cut list: Den'!D2`) stays true, which it would not if the old tab were deleted.
+ * ours (`='Cut list - Den'!D2`) stays true, which it would not if the old tab were deleted.
  */
 
 import type { Cell, Look, TabBlock } from '../tabs/block';
 import { inputEntry, lineEntry, memoryOf, tokenOf } from '../tabs/lineMemory';
-import { finishTab, insertUnfinishedTab, ownedTab, remember, rememberedOf, removeUnfinishedTabs } from './ownedTabs';
+import {
+  finishTab,
+  insertUnfinishedTab,
+  ownedTab,
+  remember,
+  rememberedOf,
+  removeUnfinishedTabs,
+  renameFromColon,
+} from './ownedTabs';
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -28,43 +36,62 @@ export interface ReadTab {
   readonly cells: readonly (readonly CellContent[])[];
   /** Row and column from 0, and text. */
   readonly formulas: readonly (readonly [number, number, string])[];
+  readonly notes: ReadTab['formulas'];
   readonly memory: string;
 }
 
 /** Our tab with this mark; no rows when there is none. */
 export function readTab(spreadsheet: Spreadsheet, mark: string, title: string): ReadTab {
   const sheet = ownedTab(spreadsheet, mark, title);
-  if (!sheet) return { cells: [], formulas: [], memory: '' };
+  if (!sheet) return { cells: [], formulas: [], notes: [], memory: '' };
   const range = sheet.getDataRange();
-  const formulas = range
-    .getFormulas()
-    .flatMap((line, row) => line.flatMap((text, column) => (text === '' ? [] : [[row, column, text] as const])));
-  return { cells: range.getValues(), formulas, memory: rememberedOf(sheet).memory };
+  // A note may stand where nothing else does.
+  const notes = sheet.getRange(1, 1, sheet.getMaxRows(), sheet.getMaxColumns()).getNotes();
+  return {
+    cells: range.getValues(),
+    formulas: placed(range.getFormulas()),
+    notes: placed(notes),
+    memory: rememberedOf(sheet).memory,
+  };
+}
+
+/** The texts that are there, each with its row and column from 0. */
+function placed(texts: readonly (readonly string[])[]): ReadTab['formulas'] {
+  return texts.flatMap((line, row) => line.flatMap((text, column) => (text ? [[row, column, text] as const] : [])));
 }
 
 /**
  * Writes the block into our tab of that mark, or into a new one. To be called under the lock of `oneAtATime`.
  *
- * @returns the name of the tab
+ * @param isUnchanged asked before an old tab is written over: what a person typed while the new one was made is not lost then
+ * @returns the name of the tab; null where the old one has changed, and was left as it is
  * @throws whatever the service throws; the old tab is whole then
  */
-export function writeTab(spreadsheet: Spreadsheet, block: TabBlock): string {
+export function writeTab(spreadsheet: Spreadsheet, block: TabBlock, isUnchanged = (): boolean => true): string | null {
   removeUnfinishedTabs(spreadsheet);
   if (block.place === 'above') return writeAbove(spreadsheet, block);
   const shown = spreadsheet.getActiveSheet();
   const old = ownedTab(spreadsheet, block.mark, block.title);
   try {
     const fresh = insertUnfinishedTab(spreadsheet, block.title);
+    // A new tab comes to the front by itself. Back at once: by the end the person may have gone elsewhere.
+    quietly(() => spreadsheet.setActiveSheet(shown));
     const size = sizeFor(block, old);
     extendNew(fresh, size);
     writeCells(fresh, block);
     // The service sends writes in bundles: what is to fail shall fail before the old tab is touched.
     SpreadsheetApp.flush();
-    const remembered = { memory: memoryAsRead(fresh, block), about: block.about ?? '' };
+    const values = withoutKeptApostrophes(fresh, block);
+    const remembered = { memory: memoryAsRead(fresh, block, values), about: block.about ?? '' };
     if (old) {
+      if (!isUnchanged()) {
+        removeUnfinishedTabs(spreadsheet);
+        return null;
+      }
       copyOver(fresh, old, block, size);
       remember(old, remembered);
       removeUnfinishedTabs(spreadsheet);
+      quietly(() => renameFromColon(spreadsheet, old, block.title));
       return old.getName();
     }
     setLayout(fresh, block);
@@ -76,9 +103,6 @@ export function writeTab(spreadsheet: Spreadsheet, block: TabBlock): string {
   } catch (failure) {
     removeAfterFailure(spreadsheet);
     throw failure;
-  } finally {
-    // A new tab comes to the front by itself; the person stays where they were.
-    spreadsheet.setActiveSheet(shown);
   }
 }
 
@@ -98,8 +122,13 @@ function writeAbove(spreadsheet: Spreadsheet, block: TabBlock): string {
 
 /** The first failure is the one to tell: a second one here would hide it. What is left goes at the next filling. */
 function removeAfterFailure(spreadsheet: Spreadsheet): void {
+  quietly(() => removeUnfinishedTabs(spreadsheet));
+}
+
+/** What is only for comfort: when it fails, what was to be written is there all the same. */
+function quietly(step: () => unknown): void {
   try {
-    removeUnfinishedTabs(spreadsheet);
+    step();
   } catch (_) {}
 }
 
@@ -143,16 +172,40 @@ function writeCells(sheet: Sheet, block: TabBlock): void {
   range.setHorizontalAlignments(looks((look) => look.align));
   range.setWraps(looks((look) => look.wrap));
   setTickBoxes(sheet, block);
+  setNotes(sheet, block, { rows: cells.length, columns: columnCount });
+}
+
+/** The notes of a person, and no others; where the tab had none, nothing is asked of the service. */
+function setNotes(sheet: Sheet, { notes }: TabBlock, { rows, columns }: TabSize): void {
+  if (!notes) return;
+  const texts = Array.from({ length: rows }, () => new Array<string>(columns).fill(''));
+  for (const [row, column, text] of notes) if (row < rows && column < columns) texts[row][column] = text;
+  sheet.getRange(1, 1, rows, columns).setNotes(texts);
+}
+
+/**
+ * Should the service keep the apostrophe that marks text, as some do, the texts are written once more: their cells are
+ * plain text by now. One that would start a formula keeps its apostrophe.
+ *
+ * @returns the values as the service gives them back in the end
+ */
+function withoutKeptApostrophes(sheet: Sheet, { cells }: TabBlock): unknown[][] {
+  const range = sheet.getRange(1, 1, cells.length, cells[0].length);
+  const read = range.getValues();
+  const isKept = ({ value }: Cell, content: unknown) => value.kind === 'text' && content === `'${value.text}`;
+  if (!cells.some((row, r) => row.some((cell, c) => isKept(cell, read[r][c])))) return read;
+  const bare = (cell: Cell) => (cell.value.kind === 'text' && !/^[=+]/.test(cell.value.text) ? cell.value.text : null);
+  range.setValues(cells.map((row) => row.map((cell) => bare(cell) ?? writtenValue(cell))));
+  SpreadsheetApp.flush();
+  return range.getValues();
 }
 
 /**
  * Remembers the lines as the service gives them back, not as they went out: whatever it makes of a value, the same cell
  * is read the same way at the next filling.
  */
-function memoryAsRead(sheet: Sheet, { cells }: TabBlock): string {
-  const range = sheet.getRange(1, 1, cells.length, cells[0].length);
-  const values = range.getValues();
-  const formulas = range.getFormulas();
+function memoryAsRead(sheet: Sheet, { cells }: TabBlock, values: unknown[][]): string {
+  const formulas = sheet.getRange(1, 1, cells.length, cells[0].length).getFormulas();
   const entries = cells.flatMap((line, row) => {
     const read = line.map((cell, column) => ({ cell, token: tokenOf(values[row][column], formulas[row][column]) }));
     const ours = read.filter(({ cell, token }) => token !== '' && cell.owner !== 'person');
@@ -175,10 +228,18 @@ function writtenValue({ value }: Cell): string | number | boolean {
       if (!Number.isFinite(value.number)) throw new Error('Internal: a number of a tab is not finite.');
       return value.number;
     case 'formula':
-      return value.formula;
+      return withSemicolons(value.formula);
     case 'tick':
       return value.ticked;
   }
+}
+
+/**
+ * The service reads a formula in the syntax of the spreadsheet's country. Where 0.5 is written 0,5 a comma between
+ * arguments is an error; a semicolon is taken everywhere. Ours hold no numbers with decimals.
+ */
+function withSemicolons(formula: string): string {
+  return formula.replace(/"[^"]*"|'[^']*'|,/g, (part) => (part === ',' ? ';' : part));
 }
 
 function formatOf({ value }: Cell): string {
@@ -187,8 +248,26 @@ function formatOf({ value }: Cell): string {
 }
 
 function setTickBoxes(sheet: Sheet, { cells }: TabBlock): void {
+  const isChosen = ({ value }: Cell) => value.kind === 'tick' || (value.kind === 'text' && value.choices !== undefined);
+  if (!cells.some((row) => row.some(isChosen))) return;
   const box = SpreadsheetApp.newDataValidation().requireCheckbox().build();
-  const boxes = cells.map((row) => row.map((cell) => (cell.value.kind === 'tick' ? box : null)));
+  const lists = new Map<string, GoogleAppsScript.Spreadsheet.DataValidation>();
+  const listOf = (choices: readonly string[]) => {
+    const key = choices.join('\n');
+    const made = () =>
+      SpreadsheetApp.newDataValidation()
+        .requireValueInList([...choices])
+        .setAllowInvalid(true)
+        .build();
+    const list = lists.get(key) ?? made();
+    lists.set(key, list);
+    return list;
+  };
+  const boxes = cells.map((row) =>
+    row.map(({ value }) =>
+      value.kind === 'tick' ? box : value.kind === 'text' && value.choices ? listOf(value.choices) : null,
+    ),
+  );
   sheet.getRange(1, 1, cells.length, cells[0].length).setDataValidations(boxes);
 }
 
@@ -199,28 +278,45 @@ function setLayout(sheet: Sheet, block: TabBlock): void {
     while (to < widths.length && widths[to] === widths[from]) to++;
     sheet.setColumnWidths(from + 1, to - from, widths[from]);
   }
-  if (block.rowHeight > 0) {
-    const rows = block.heightRows ?? { firstRowNumber: 1, rowCount: block.cells.length };
-    // Rows of an earlier, taller drawing.
+  if (block.heights) {
+    // Rows of an earlier drawing.
     sheet.setRowHeightsForced(1, sheet.getMaxRows(), ORDINARY_ROW_HEIGHT);
-    sheet.setRowHeightsForced(rows.firstRowNumber, rows.rowCount, block.rowHeight);
+    for (const { firstRowNumber, rowCount, pixels } of block.heights) {
+      sheet.setRowHeightsForced(firstRowNumber, rowCount, pixels);
+    }
   }
-  sheet.setFrozenRows(block.frozenRows);
-  sheet.setFrozenColumns(block.frozenColumns ?? 0);
-  sheet.setHiddenGridlines(!block.showGridlines);
+  // The service refuses to freeze all that a person can see.
+  quietly(() => sheet.setFrozenRows(block.frozenRows));
+  quietly(() => sheet.setFrozenColumns(block.frozenColumns ?? 0));
+  quietly(() => sheet.setHiddenGridlines(!block.showGridlines));
+}
+
+/**
+ * Undoes what a person may have done to the look of a tab and what a copy would stumble over: rows that a filter hides may
+ * be left out of it, and what is merged or frozen may refuse new lines.
+ */
+function makePlain(sheet: Sheet, rows: number, columns: number): void {
+  sheet.getFilter()?.remove();
+  quietly(() => sheet.setFrozenRows(0));
+  quietly(() => sheet.setFrozenColumns(0));
+  sheet.showRows(1, rows);
+  sheet.showColumns(1, columns);
+  sheet.getRange(1, 1, rows, columns).breakApart();
 }
 
 /** One copy of the whole size replaces everything the old tab held. */
 function copyOver(fresh: Sheet, old: Sheet, block: TabBlock, size: TabSize): void {
   const rows = old.getMaxRows();
   const columns = old.getMaxColumns();
+  makePlain(old, rows, columns);
   if (rows < size.rows) old.insertRowsAfter(rows, size.rows - rows);
   if (columns < size.columns) old.insertColumnsAfter(columns, size.columns - columns);
   const target = old.getRange(1, 1, size.rows, size.columns);
   fresh.getRange(1, 1, size.rows, size.columns).copyTo(target);
-  // Whether a copy carries the tick boxes along, and takes away those of the old tab, is not documented.
+  // Whether a copy carries tick boxes and notes along, and takes away those of the old tab, is not documented.
   target.clearDataValidations();
   setTickBoxes(old, block);
+  setNotes(old, block, size);
   setLayout(old, block);
   SpreadsheetApp.flush();
 }
@@ -240,5 +336,7 @@ export function putOnTop(sheet: Sheet, words: string, before: RegExp): void {
   cell.setFontSizes([[11]]);
   cell.setFontColors([[ALARM]]);
   cell.setWraps([[false]]);
+  // Text that begins in a frozen column may be cut off where that one ends.
+  quietly(() => sheet.setFrozenColumns(0));
   SpreadsheetApp.flush();
 }

@@ -3,6 +3,7 @@ import type { Units } from '../geometry/length';
 import { blankItem, emptyHouse, type HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS } from '../order/houseFields';
 import { readHouse } from '../order/readHouse';
+import { rememberedPlan } from '../order/rememberedPlan';
 import { checkedHouse } from '../tabs/checkedHouse';
 import {
   changedJob,
@@ -14,17 +15,23 @@ import {
   saveJob,
 } from '../tabs/jobTabs';
 import { stakeWords, type TickedList } from '../tabs/laidWork';
+import type { RoomEntry } from '../takeoff/entry';
 import type { Problem } from '../takeoff/result';
+import { fillProgress } from './filling/fillProgress';
 import { besidesWords, wayTo } from './filling/fillView';
 import { fieldId } from './form/fieldView';
+import { FormProgress } from './form/formProgress';
 import { moveButtonId } from './form/itemButtons';
 import { jobItems, shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './form/job';
-import { JOB, type JobFormEvents, jobSections, roomsWords } from './form/jobFormView';
-import { shownProblems } from './form/problems';
-import { announceNew, goToFirstProblem, pathsOnPage, tellProblems, uncoverProblem } from './form/problemsView';
+import { JOB, type JobFormEvents, jobSections, roomsWords, stateId } from './form/jobFormView';
+import { namesOf, withLinesOf } from './form/jobRooms';
+import { stateOf, unneededParts } from './form/jobState';
+import { fieldOfMissing } from './form/missingField';
+import { goToFirstProblem, pathsOnPage, uncoverProblem } from './form/problemsView';
+import { withUsual } from './form/usualLines';
 import { secondsText } from './outcome/numbers';
 import { busyButton, newTurn } from './parts/busyButton';
-import { byId, element } from './parts/dom';
+import { button, byId, element } from './parts/dom';
 import { asked } from './parts/question';
 import { NOT_FILLED, takeBackNotFilled, toldLine } from './parts/toldLine';
 import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
@@ -52,25 +59,26 @@ const SAVED_ALREADY =
 class JobPage implements JobPart {
   private job: HouseEntry;
   private isOpened = false;
+  private unneeded = '';
   /** The job as it was last read from its tab or written there. */
   private saved: HouseEntry;
   /** Whether anything was typed or chosen since the page was made. */
   private isChanged = false;
-  private rooms: readonly string[] = [];
+  private rooms: readonly RoomEntry[] = [];
   private problems: readonly Problem[] = [];
   /** Whether the tab of the job could be read again. */
   private isStorable = true;
-  private leftPaths: ReadonlySet<string> = new Set();
-  private openSections: ReadonlySet<string> = new Set();
-  private isPressed = false;
-  /** Problems that were told aloud. */
-  private heard: ReadonlySet<string> = new Set();
   private timer = 0;
   private readonly form = byId('job-form');
+  private readonly reached = new FormProgress(this.form);
   private readonly told = toldLine();
   private readonly question = element('div', { class: 'question', role: 'alert' });
   private readonly results = element('div', { class: 'ways-to-tabs' });
   private readonly turn = newTurn();
+  private readonly plan = rememberedPlan();
+  private readonly progress = fillProgress((words) => {
+    this.told.textContent = words;
+  });
 
   constructor(
     units: Units,
@@ -89,7 +97,7 @@ class JobPage implements JobPart {
       at(
         'Fill the order',
         'Planning every room and filling the order',
-        (store) => fillOrder(store, this.job, this.mayReplan),
+        (store) => fillOrder(store, this.job, this.mayReplan, this.plan),
         {
           class: 'main',
         },
@@ -97,9 +105,12 @@ class JobPage implements JobPart {
       element(
         'div',
         { class: 'steps' },
-        at("Fill the homeowner's page", "Filling the homeowner's page", (store) => fillHomeowner(store, this.job)),
+        at("Fill the homeowner's page", "Filling the homeowner's page", (store) =>
+          fillHomeowner(store, this.job, this.plan),
+        ),
         at('Save', 'Saving the job', save),
       ),
+      this.progress.element,
       this.told,
       this.question,
       this.results,
@@ -122,8 +133,7 @@ class JobPage implements JobPart {
       if (isChoice && path === 'units') this.rebuild(fieldId(fieldPath));
     },
     left: (fieldPath) => {
-      // Nobody has to fill in a form in which nothing is typed yet.
-      if (this.isChanged) this.leftPaths = new Set([...this.leftPaths, fieldPath]);
+      this.reached.left(fieldPath);
       this.look();
       uncoverProblem(fieldPath);
     },
@@ -143,32 +153,54 @@ class JobPage implements JobPart {
       this.changeItems(at, withJobItemMoved(this.job, at, index, by));
       this.rebuild(moveButtonId(`${JOB}${at}`, index + by, by));
     },
-    opened: (at, isOpen) => {
-      const rest = [...this.openSections].filter((other) => other !== at);
-      this.openSections = new Set(isOpen ? [...rest, at] : rest);
+    usualWanted: (at) => {
+      this.change(withUsual(this.job, at));
+      this.rebuild('');
+      this.form.querySelector<HTMLElement>(`[data-path^="${JOB}${at}."] input`)?.focus();
     },
+    opened: (at, isOpen) => this.reached.opened(at, isOpen),
   };
 
   private itemsAt(at: string): readonly object[] {
     return HOUSE_SECTIONS.filter((section) => section.at === at).flatMap((section) => jobItems(this.job, section));
   }
 
-  /** Fields of the list count as not left yet: they go by other numbers now. */
   private changeItems(at: string, job: HouseEntry): void {
-    this.leftPaths = new Set([...this.leftPaths].filter((path) => !path.startsWith(`${JOB}${at}.`)));
+    this.reached.renumbered(`${JOB}${at}`);
     this.change(job);
   }
 
   private change(job: HouseEntry): void {
     this.job = job;
     this.isChanged = true;
+    this.reached.typed();
+    this.tellStates();
     window.clearTimeout(this.timer);
     this.timer = window.setTimeout(() => this.look(), PAUSE);
   }
 
+  private tellStates(): void {
+    for (const section of HOUSE_SECTIONS) {
+      const words = document.getElementById(stateId(section.at));
+      if (words) words.textContent = stateOf(section, this.job, this.rooms);
+    }
+    if (this.unneeded !== this.unneededNow()) this.rebuild(document.activeElement?.id ?? '');
+  }
+
+  /** The parts that stand in the fold of those not needed, or could. */
+  private unneededNow(): string {
+    return unneededParts(this.job, this.rooms)
+      .map(({ at }) => at)
+      .join();
+  }
+
   private rebuild(focusId: string): void {
-    const { job, openSections, rooms } = this;
-    this.form.replaceChildren(...jobSections({ job, openSections, rooms }, this.events));
+    const { job, rooms } = this;
+    if (rooms.length > 0) {
+      byId('room-names').replaceChildren(...namesOf(rooms).map((value) => element('option', { value })));
+    }
+    this.unneeded = this.unneededNow();
+    this.form.replaceChildren(...jobSections({ job, rooms, isOpen: (at) => this.reached.isOpen(at) }, this.events));
     this.tell();
     document.getElementById(focusId)?.focus();
   }
@@ -184,13 +216,10 @@ class JobPage implements JobPart {
 
   private tell(): void {
     const paths = pathsOnPage(this.form);
-    const { leftPaths, isPressed } = this;
     const isBlank = (path: string) =>
       document.getElementById(fieldId(path)) !== null && this.valueAt(path.slice(JOB.length)) === '';
     const placed = this.problems.map(({ field, text }) => ({ field: placeOf(`${JOB}${field}`, paths), text }));
-    const shown = shownProblems(placed, { paths, leftPaths, isPressed, isBlank });
-    tellProblems(this.form, shown);
-    this.heard = announceNew(shown, this.heard);
+    this.reached.tell(placed, isBlank);
   }
 
   private valueAt(path: string): string {
@@ -216,28 +245,33 @@ class JobPage implements JobPart {
 
   /** What was typed in the meantime is not written over without asking. */
   private async take({ entry, rooms, problems }: OpenedJob): Promise<void> {
-    this.showRooms(rooms);
+    this.rooms = rooms;
     const isSaved = JSON.stringify(entry) !== JSON.stringify(emptyHouse(entry.units));
     const keepsTyped =
       this.isChanged && (!isSaved || (await asked(this.question, SAVED_ALREADY, ['Open it', 'Keep typing'])) === 1);
-    if (!keepsTyped) this.job = entry;
+    this.job = withLinesOf(keepsTyped ? this.job : entry, rooms);
     this.saved = entry;
     this.problems = problems;
-    this.isPressed = problems.length > 0;
+    this.reached.begin(this.isChanged);
+    if (problems.length > 0) this.reached.press();
     this.rebuild(document.activeElement?.id ?? '');
   }
 
   private async readRooms(store: Spreadsheet): Promise<void> {
     try {
-      this.showRooms((await openJob(store, this.job.units)).rooms);
+      this.takeRooms((await openJob(store, this.job.units)).rooms);
     } catch (error) {
       this.told.textContent = (error as Error).message;
     }
   }
 
-  private showRooms(rooms: readonly string[]): void {
+  /** What is saved by now is there to be chosen; a form in which nothing is new stays as it stands. */
+  private takeRooms(rooms: readonly RoomEntry[]): void {
+    const isSame = JSON.stringify(rooms) === JSON.stringify(this.rooms);
     this.rooms = rooms;
-    byId('job-rooms').textContent = roomsWords(rooms);
+    this.job = withLinesOf(this.job, rooms);
+    if (!isSame) this.rebuild(document.activeElement?.id ?? '');
+    byId('job-rooms').textContent = roomsWords(namesOf(rooms));
   }
 
   private async fill(
@@ -246,7 +280,7 @@ class JobPage implements JobPart {
     mayBeHalf = false,
   ): Promise<void> {
     this.results.replaceChildren();
-    this.isPressed = true;
+    this.reached.press();
     this.look();
     // A job can be put aside half typed, as long as it can be opened again; it cannot be ordered so.
     if (this.problems.length > 0 && !(mayBeHalf && this.isStorable)) {
@@ -265,7 +299,7 @@ class JobPage implements JobPart {
       await new Promise((resolve) => window.setTimeout(resolve, 30));
       if (!(await this.mayWriteOver(this.spreadsheet))) return;
       const { job } = this;
-      const answer = await work(this.spreadsheet);
+      const answer = await this.progress.during(this.spreadsheet, 0, work);
       if (answer.status === 'filled') this.saved = job;
       this.answered(answer, performance.now() - start);
     } catch (error) {
@@ -300,7 +334,7 @@ class JobPage implements JobPart {
       goToFirstProblem(this.form);
       return;
     }
-    const { tabs, toPay, missing, notes, pdfLink, kept, replaced, left } = answer;
+    const { tabs, toPay, missing, notes, pdf, kept, replaced, left } = answer;
     const pay =
       toPay === ''
         ? ''
@@ -312,12 +346,33 @@ class JobPage implements JobPart {
     };
     const spreadsheet = this.spreadsheet;
     const ways = spreadsheet ? tabs.map((tab) => wayTo(tab, spreadsheet, say)) : [];
-    const link = element('a', { href: pdfLink, target: '_blank', rel: 'noopener' }, "PDF of the homeowner's page");
     this.results.replaceChildren(
-      ...[missing, besides, notes].flatMap(sentences),
+      ...this.missingList(missing),
+      ...[besides, notes].flatMap(sentences),
       ...ways,
-      ...(pdfLink === '' ? [] : [link]),
+      ...(pdf ? [element('a', { href: pdf.link, target: '_blank', rel: 'noopener' }, `PDF of ${pdf.tab}`)] : []),
     );
+  }
+
+  /** What is missing, each with the way to its field. */
+  private missingList(missing: readonly string[]): readonly HTMLElement[] {
+    if (missing.length === 0) return [];
+    const items = missing.map((sentence) => {
+      const path = fieldOfMissing(sentence, this.job);
+      const words = path === '' ? sentence : button(sentence, () => this.goTo(path), { class: 'way' });
+      return element('li', {}, words);
+    });
+    return [element('ul', { class: 'notes' }, ...items)];
+  }
+
+  private goTo(path: string): void {
+    const at = path.split('.')[0];
+    const box = document.getElementById(fieldId(`${JOB}${path}`));
+    const shut = box?.closest('details') ?? document.getElementById(stateId(at))?.closest('details');
+    for (let fold = shut; fold; fold = fold.parentElement?.closest('details')) fold.open = true;
+    const target = box ?? shut?.querySelector<HTMLElement>('summary');
+    target?.focus();
+    target?.scrollIntoView({ block: 'center' });
   }
 }
 

@@ -1,17 +1,20 @@
 /** The page of one room: what is typed, what follows from it, and filling its tabs. */
 import type { Units } from '../geometry/length';
-import { removeRoom, renameRoom, savedRooms } from '../tabs/roomTabs';
-import type { WrittenTab } from '../tabs/tabStore';
+import { ownWasteOf } from '../tabs/floorsLaid';
 import type { RoomEntry } from '../takeoff/entry';
 import type { Problem } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
+import { drawingPart } from './drawing/drawingPart';
 import type { RoomTabs } from './filling/fillTabs';
 import { type FillPart, fillPart } from './filling/fillView';
+import { onwardPart } from './filling/onwardView';
+import { SavedRooms } from './filling/savedRooms';
 import { type SavedPart, savedPart } from './filling/savedView';
-import { type Calculator, calculatorOf } from './form/calculator';
 import { blankDraft, draftOf, entryOf, type ListPath, nextRoom } from './form/draft';
+import { echoWords } from './form/echo';
+import { exampleRoom } from './form/exampleRoom';
 import { fieldId } from './form/fieldView';
 import { type FirstLook, firstLookAt } from './form/firstLook';
+import { FormProgress } from './form/formProgress';
 import {
   type FormState,
   freshState,
@@ -19,99 +22,122 @@ import {
   itemCount,
   withAdded,
   withField,
-  withLeft,
   withMoved,
   withOwn,
   withRemoved,
   withRules,
-  withSection,
 } from './form/formState';
-import { type FormEvents, formSections } from './form/formView';
+import { type FormEvents, formSections, type ShownForm, showSettings } from './form/formView';
 import { moveButtonId } from './form/itemButtons';
-import { shownProblems } from './form/problems';
-import { announceNew, goToFirstProblem, pathsOnPage, tellProblems, uncoverProblem } from './form/problemsView';
+import { goToField, goToFirstProblem, uncoverProblem } from './form/problemsView';
 import { otherAim } from './outcome/aims';
 import { clearAims, showAims } from './outcome/aimsView';
 import { showAsOne } from './outcome/asOneView';
-import { showPlan, showSketch, showWorking } from './outcome/outcomeView';
-import { type Plan, planOf, roomsThrough } from './outcome/plan';
+import { showNumbers, showSketchNumbers, showWorking } from './outcome/outcomeView';
+import { wrongLine } from './outcome/wrongLine';
 import { byId, element } from './parts/dom';
 import { watchPresses } from './parts/press';
-import { keepReachable } from './parts/scrollArea';
-import { NOT_CONNECTED, type Spreadsheet } from './sheetStore';
+import { type Calculator, calculatorOf } from './planning/calculator';
+import { type Plan, roomsThrough } from './planning/plan';
+import type { Planner } from './planning/planner';
+import type { PlanQuestion } from './planning/planThread';
+import type { Spreadsheet } from './sheetStore';
 
 /** Milliseconds: a second plan is worked out only when nobody is typing. */
 const BEFORE_OTHER_AIM = 700;
+/** Milliseconds: what is wrong in a field that is typed in is told when a person pauses, or leaves it. */
+const BEFORE_TOLD = 500;
 
 /** Starts the page of one room. */
-export function startRoomPage(units: Units, spreadsheet: Spreadsheet | null): void {
-  new RoomPage(units, spreadsheet).start();
+export function startRoomPage(units: Units, spreadsheet: Spreadsheet | null, planner: Planner): void {
+  new RoomPage(units, spreadsheet, planner).start();
 }
 
-/** Holds what is typed, the rooms that are saved, and the last plan. */
+/** Holds what is typed and the last plan. */
 class RoomPage {
   private state: FormState;
-  private look: FirstLook = { problems: [], sketch: null };
+  private look: FirstLook = { problems: [], sketch: null, nearly: null, walk: null };
+  /** Of changes and looks so far: a plan that was asked for before the last of them is of something else. */
+  private lookCount = 0;
   private planProblems: readonly Problem[] = [];
   private planned: RoomTabs | null = null;
+  /** On top of the area, of the floors laid so far; null before there is one. */
+  private ownWaste: number | null = null;
   private aimTimer = 0;
-  private saved: readonly RoomEntry[] = [];
+  private tellTimer = 0;
   /** The entry as it was begun, opened or saved: while the same is typed, nothing would be lost. */
   private kept: string;
-  /** The room as it was last read from its tab or written there. */
-  private opened: RoomEntry | null = null;
   private readonly form = byId('form');
+  private readonly progress = new FormProgress(this.form);
   private readonly presses = watchPresses();
   private readonly calculator: Calculator;
+  private readonly rooms: SavedRooms;
   private readonly savedPart: SavedPart;
   private readonly filling: FillPart;
-  /** Whether anything was typed since the room was begun: before that nobody has to fill anything in. */
-  private isTyped = false;
-  /** Problems that were told aloud. */
-  private heard: ReadonlySet<string> = new Set();
+  private readonly onward: HTMLElement;
+  private readonly drawing = drawingPart(byId('drawing'), { pressed: (path) => goToField(path) });
+  private readonly wrong = wrongLine(byId('wrong'));
 
   constructor(
     units: Units,
     private readonly spreadsheet: Spreadsheet | null,
+    private readonly planner: Planner,
   ) {
     this.state = freshState(blankDraft(units));
+    this.rooms = new SavedRooms(spreadsheet, {
+      read: () => this.roomsRead(),
+      renamed: (name) => this.renamed(name),
+      opened: (room) => this.begin(freshState(draftOf(room)), room),
+    });
     this.kept = this.typed();
     const look = () => this.lookAgain();
-    this.calculator = calculatorOf({ look, waits: showWorking, plan: () => this.planAgain() }, this.presses);
-    this.filling = fillPart(spreadsheet, {
+    const plan = () => this.planAgain();
+    this.calculator = calculatorOf({ look, waits: () => showWorking(this.look.sketch), plan }, this.presses);
+    this.filling = fillPart(spreadsheet, [this.drawing.foldButton, this.drawing.largeButton(spreadsheet)], {
       wanted: () => this.wanted(),
-      opened: () => this.opened,
+      opened: () => this.rooms.opened,
       saved: (room) => this.roomSaved(room),
-      reopened: (name) => void this.open(name),
+      reopened: (name) => void this.rooms.open(name),
+    });
+    this.onward = onwardPart(spreadsheet, {
+      wanted: async () => {
+        const room = await this.wanted();
+        return room && { entry: room.entry, others: this.question(room.entry).others };
+      },
+      work: (question) => planner.onward(question),
+      done: () => void this.readOwnWaste(),
     });
     this.savedPart = savedPart(() => this.typed() !== this.kept, {
-      opened: (name) => this.open(name),
-      renamed: (name, newName) => this.rename(name, newName),
-      removed: (name) => this.remove(name),
+      opened: (name) => this.rooms.open(name),
+      renamed: (name, newName) => this.rooms.rename(name, newName),
+      removed: (name) => this.rooms.remove(name),
       begun: () => this.begin(freshState(nextRoom(this.state.draft)), null),
+      example: () => this.begin(freshState(draftOf(exampleRoom(this.state.draft.units))), null),
+      thrownAway: () => this.begin(freshState(blankDraft(this.state.draft.units)), null),
     });
   }
 
   start(): void {
     this.form.addEventListener('submit', (event) => event.preventDefault());
+    this.form.addEventListener('focusin', (event) => this.drawing.mark(pathOf(event.target)));
     byId('saved').append(this.savedPart.element);
     byId('fill').append(this.filling.element);
-    keepReachable(byId('piece'), 'The piece pointed at');
-    this.rebuild(fieldId('name'));
+    byId('onward').append(this.onward);
+    this.rebuild(fieldId('shape.length'));
     this.lookAgain();
-    void this.readSaved();
+    void this.rooms.read().then(() => this.readOwnWaste());
   }
 
   private readonly events: FormEvents = {
     changed: (path, value, isChoice) => {
-      if (!isChoice) this.isTyped = true;
+      if (!isChoice) this.progress.typed();
       this.change(withField(this.state, path, value));
       if (!isChoice) return;
       this.rebuild(fieldId(path));
       if (path === 'units') byId('announced').textContent = this.state.unitsNote;
     },
     left: (path) => {
-      if (this.isTyped) this.state = withLeft(this.state, path);
+      this.progress.left(path);
       this.presses.after(() => {
         if (!this.calculator.hurry()) this.tellProblems();
         uncoverProblem(path);
@@ -127,40 +153,59 @@ class RoomPage {
       this.focusItem(list, itemCount(this.state, list) - 1);
     },
     removed: (list, index) => {
+      this.progress.renumbered(list);
       this.change(withRemoved(this.state, list, index));
       this.rebuild(`add-${list}`);
     },
     moved: (list, index, by) => {
+      this.progress.renumbered(list);
       this.change(withMoved(this.state, list, index, by));
       this.rebuild(moveButtonId(list, index + by, by));
     },
-    opened: (section, isOpen) => {
-      this.state = withSection(this.state, section, isOpen);
+    entered: (list, index) => {
+      if (index < itemCount(this.state, list) - 1) this.focusItem(list, index + 1);
+      else this.events.added(list);
     },
+    opened: (section, isOpen) => this.progress.opened(section, isOpen),
   };
 
   private change(next: FormState): void {
     this.state = next;
+    this.lookCount += 1;
     window.clearTimeout(this.aimTimer);
+    showSettings(this.form, this.shown());
     this.calculator.changed();
   }
 
   /** The entry as typed; tabs are named after the room, without spaces around its name. */
   private entry(): RoomEntry {
     const entry = entryOf(this.state.draft);
-    return { ...entry, name: entry.name.trim() };
+    return { ...entry, name: entry.name.trim() || this.rooms.freeName() };
   }
 
   private typed(): string {
-    return JSON.stringify(this.entry());
+    const entry = entryOf(this.state.draft);
+    return JSON.stringify({ ...entry, name: entry.name.trim() });
+  }
+
+  private shown(): ShownForm {
+    return {
+      state: this.state,
+      suggestedName: this.rooms.freeName(),
+      isOpen: (section) => this.progress.isOpen(section),
+    };
   }
 
   /** The form as it must look now; the keyboard goes to an element of it. */
   private rebuild(focusId: string): void {
-    this.form.replaceChildren(...formSections(this.state, this.events));
+    for (const { dataset, open } of this.form.querySelectorAll('details')) {
+      this.progress.opened(dataset.section ?? '', open);
+    }
+    this.form.replaceChildren(...formSections(this.shown(), this.events));
     this.tellProblems();
     this.showAsOne();
     document.getElementById(focusId)?.focus();
+    this.drawing.mark(pathOf(document.activeElement));
   }
 
   private focusItem(list: ListPath, index: number): void {
@@ -170,62 +215,72 @@ class RoomPage {
 
   /** @returns whether there is anything to plan */
   private lookAgain(): boolean {
-    this.look = firstLookAt(this.entry());
+    const entry = this.entry();
+    this.lookCount += 1;
+    this.look = firstLookAt(entry);
     this.planProblems = [];
     this.planned = null;
-    this.tellProblems();
+    // Half a length is no mistake yet.
+    this.tellProblems(pathOf(document.activeElement));
+    window.clearTimeout(this.tellTimer);
+    this.tellTimer = window.setTimeout(() => this.presses.after(() => this.tellProblems()), BEFORE_TOLD);
     this.showAsOne();
-    // A room without a name can be planned, and is drawn; only its tabs cannot be named.
-    const isPlannable = this.look.problems.every(({ field }) => field === 'name');
-    if (!isPlannable) showSketch(this.look.sketch);
-    return isPlannable;
+    const { sketch, nearly, walk, problems } = this.look;
+    this.drawing.show(this.question(entry), sketch ?? nearly ?? walk);
+    if (problems.length > 0) showSketchNumbers();
+    return problems.length === 0;
   }
 
-  private planAgain(): void {
+  private async planAgain(): Promise<void> {
     const entry = this.entry();
-    const plan = planOf(entry, this.state.isAsOne ? this.roomsThrough() : []);
-    if (plan.status === 'planned') {
-      this.planned = { entry, takeoff: plan.takeoff };
-      showPlan(plan.takeoff, ({ rules }) => {
-        this.change(withRules(this.state, rules));
-        this.rebuild(fieldId('rules.layDirection'));
-      });
-      clearAims();
-      this.aimTimer = window.setTimeout(
-        () => this.presses.after(() => this.compareAims(entry, plan)),
-        BEFORE_OTHER_AIM,
-      );
-      return;
+    const { lookCount } = this;
+    const plan = await this.planner.plan(this.question(entry));
+    if (plan === null || this.lookCount !== lookCount) return;
+    if (plan.status === 'problems') {
+      this.planProblems = plan.problems;
+      this.tellProblems();
+      return showSketchNumbers();
     }
-    this.planProblems = plan.problems;
+    this.planned = { entry, takeoff: plan.takeoff };
+    this.drawing.show(this.question(entry), plan.takeoff);
+    showNumbers(plan.takeoff, this.ownWaste, (rules) => this.takeRules(rules, 'rules.layDirection'));
     this.tellProblems();
-    showSketch(this.look.sketch);
+    clearAims();
+    this.aimTimer = window.setTimeout(
+      () => this.presses.after(() => void this.compareAims(entry, plan)),
+      BEFORE_OTHER_AIM,
+    );
+  }
+
+  private question(entry: RoomEntry): PlanQuestion {
+    return { entry, others: this.state.isAsOne ? this.roomsThrough() : [] };
   }
 
   /** What the floor would be if it were planned for the other aim: looked at only when a person has paused. */
-  private compareAims(entry: RoomEntry, { takeoff }: Extract<Plan, { status: 'planned' }>): void {
+  private async compareAims(entry: RoomEntry, { takeoff }: Extract<Plan, { status: 'planned' }>): Promise<void> {
     const aim = otherAim(entry.rules.aim);
-    const other = planOf({ ...entry, rules: { ...entry.rules, aim } }, this.state.isAsOne ? this.roomsThrough() : []);
-    if (other.status !== 'planned') return;
-    showAims(entry.rules.aim, takeoff, other.takeoff, (wanted) => {
-      this.change(withRules(this.state, { aim: wanted }));
-      this.rebuild(fieldId('rules.aim'));
-    });
+    const other = await this.planner.plan(this.question({ ...entry, rules: { ...entry.rules, aim } }));
+    if (other?.status !== 'planned' || this.planned?.takeoff !== takeoff) return;
+    showAims(entry.rules.aim, takeoff, other.takeoff, (wanted) => this.takeRules({ aim: wanted }, 'rules.aim'));
   }
 
-  private tellProblems(): void {
-    const { leftPaths, isPressed } = this.state;
-    const fields = { paths: pathsOnPage(this.form), leftPaths, isPressed };
-    const isBlank = (path: string) => isBlankAt(this.state, path);
+  private takeRules(rules: Partial<RoomEntry['rules']>, path: string): void {
+    this.change(withRules(this.state, rules));
+    this.rebuild('');
+    goToField(path);
+  }
+
+  private tellProblems(halfTyped = ''): void {
     const all = [...this.look.problems, ...this.planProblems];
-    const shown = shownProblems(all, { ...fields, isBlank });
-    tellProblems(this.form, shown);
-    this.heard = announceNew(shown, this.heard);
+    const isBlank = (path: string) => isBlankAt(this.state, path);
+    const shown = this.progress.tell(all, isBlank, halfTyped);
+    this.wrong.show(all, shown, this.planned?.takeoff ?? null);
+    byId('echo').textContent = echoWords(this.entry(), this.look);
     if (all.length === 0) this.filling.putRight();
   }
 
   private roomsThrough(): readonly RoomEntry[] {
-    return roomsThrough(this.entry(), this.saved);
+    return roomsThrough(this.entry(), this.rooms.all);
   }
 
   private showAsOne(): void {
@@ -234,92 +289,66 @@ class RoomPage {
   }
 
   /** The room to fill tabs with. Or none, after the page has said why. */
-  private wanted(): RoomTabs | null {
-    this.state = { ...this.state, isPressed: true };
-    this.calculator.finish();
+  private async wanted(): Promise<RoomTabs | null> {
+    this.progress.press();
+    await this.rooms.isRead;
+    await this.calculator.finish();
     this.tellProblems();
     if (this.planned && this.look.problems.length === 0) return this.planned;
     goToFirstProblem(this.form);
     return null;
   }
 
-  private async readSaved(): Promise<void> {
-    if (!this.spreadsheet) return;
-    try {
-      const { rooms, problems } = await savedRooms(this.spreadsheet);
-      this.showSaved(
-        rooms.flatMap(({ entry }) => (entry ? [entry] : [])),
-        problems,
-      );
-    } catch (error) {
-      this.showSaved(this.saved, [(error as Error).message]);
-    }
-  }
-
-  private showSaved(rooms: readonly RoomEntry[], problems: readonly string[]): void {
-    this.saved = rooms;
-    this.savedPart.show(
-      rooms.map(({ name }) => name),
-      problems,
-    );
-    byId('room-names').replaceChildren(...rooms.map(({ name }) => element('option', { value: name })));
+  private roomsRead(): void {
+    const { all, problems } = this.rooms;
+    const names = all.map(({ name }) => name);
+    this.savedPart.show(names, problems);
+    byId('room-names').replaceChildren(...names.map((value) => element('option', { value })));
+    // The name that is suggested may be taken now.
+    const box = document.getElementById(fieldId('name')) as HTMLInputElement | null;
+    if (box) box.placeholder = this.rooms.freeName();
+    showSettings(this.form, this.shown());
     this.showAsOne();
   }
 
+  /** Of the floors that are laid: shown with the next plan. Without it the page is the same but for one line. */
+  private async readOwnWaste(): Promise<void> {
+    if (this.spreadsheet) this.ownWaste = await ownWasteOf(this.spreadsheet).catch(() => null);
+  }
+
   private roomSaved(entry: RoomEntry): void {
-    this.kept = JSON.stringify(entry);
-    this.opened = entry;
-    void this.readSaved();
-  }
-
-  /** As the tab says: a cell changed there counts. @returns sentences when the room cannot be opened */
-  private async open(name: string): Promise<readonly string[]> {
-    await this.readSaved();
-    const entry = this.saved.find((room) => nameKey(room.name) === nameKey(name));
-    if (!entry) return [`${name} was not opened: see below.`];
-    this.begin(freshState(draftOf(entry)), entry);
-    return [];
-  }
-
-  private async rename(name: string, newName: string): Promise<readonly string[]> {
-    if (!this.spreadsheet) return [NOT_CONNECTED];
-    const said = this.savedAgain(await renameRoom(this.spreadsheet, name, newName));
-    await this.readSaved();
-    if (said.length > 0) return said;
-    const wanted = newName.trim();
-    if (this.opened && nameKey(this.opened.name) === nameKey(name)) {
-      const wasTyped = this.typed() !== this.kept;
-      this.opened = { ...this.opened, name: wanted };
-      this.state = withField(this.state, 'name', wanted);
-      if (!wasTyped) this.kept = this.typed();
-      this.rebuild('');
-      this.calculator.changed();
+    const named = withField(this.state, 'name', this.state.draft.name.trim() || entry.name);
+    if (named.draft.name !== this.state.draft.name) {
+      this.state = named;
+      const box = document.getElementById(fieldId('name')) as HTMLInputElement | null;
+      if (box) box.value = entry.name;
     }
-    return [
-      `${name} is ${wanted} now. Fill its tabs to write the new name in them. If the job names it, change it there.`,
-    ];
+    this.kept = JSON.stringify(entry);
+    this.rooms.saved(entry);
+    showSettings(this.form, this.shown());
   }
 
-  private async remove(name: string): Promise<readonly string[]> {
-    if (!this.spreadsheet) return [NOT_CONNECTED];
-    const said = this.savedAgain(await removeRoom(this.spreadsheet, name));
-    await this.readSaved();
-    if (said.length > 0) return said;
-    if (this.opened && nameKey(this.opened.name) === nameKey(name)) this.opened = null;
-    return [`${name} is no longer saved. What you typed for it stays here until you open or begin another room.`];
-  }
-
-  private savedAgain(answer: WrittenTab | readonly string[]): readonly string[] {
-    return 'tab' in answer ? [] : answer;
+  private renamed(name: string): void {
+    const wasTyped = this.typed() !== this.kept;
+    this.state = withField(this.state, 'name', name);
+    if (!wasTyped) this.kept = this.typed();
+    this.rebuild('');
+    this.calculator.changed();
   }
 
   /** @param opened the room it stands for in the tab of rooms; null for one that is not there */
   private begin(state: FormState, opened: RoomEntry | null): void {
     this.state = state;
-    this.opened = opened;
+    this.rooms.opened = opened;
     this.kept = this.typed();
-    this.isTyped = state.draft.name !== '';
-    this.rebuild(fieldId('name'));
+    this.progress.begin(state.draft.name !== '');
+    this.rebuild('');
+    this.form.querySelector('input')?.focus();
     this.calculator.changed();
   }
+}
+
+/** The path of the field that an element belongs to; '' for any other. */
+function pathOf(target: EventTarget | null): string {
+  return (target as Element | null)?.closest<HTMLElement>('[data-path]')?.dataset.path ?? '';
 }

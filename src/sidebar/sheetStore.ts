@@ -10,6 +10,8 @@ export interface Spreadsheet extends TabStore {
   startUnits(): Promise<Units>;
   /** Brings a tab to the front. */
   showTab(name: string): Promise<void>;
+  /** Opens a dialog over the spreadsheet with the page in it; pixels. */
+  showLargeView(data: unknown, width: number, height: number): Promise<void>;
 }
 
 /** The part of `google.script.run` that is used. */
@@ -22,7 +24,9 @@ export interface ScriptRun {
   putOnTopOfTab(mark: string, words: string): void;
   renameTab(mark: string, newMark: string, newTitle: string): void;
   startUnits(): void;
+  spreadsheetLocale(): void;
   showTab(name: string): void;
+  showLargeView(data: unknown, width: number, height: number): void;
 }
 
 type ServerFunction = Exclude<keyof ScriptRun, 'withSuccessHandler' | 'withFailureHandler'>;
@@ -33,24 +37,32 @@ export const NOT_CONNECTED =
 
 /** The spreadsheet around the page; null when the page was opened alone. */
 export function spreadsheetAround(page: unknown): Spreadsheet | null {
-  const run = (page as { google?: { script?: { run?: ScriptRun } } }).google?.script?.run;
+  const run = runnerOf(page);
   return run ? spreadsheetOver(run) : null;
+}
+
+/** The platform's runner, where it shows the page. */
+export function runnerOf(page: unknown): ScriptRun | null {
+  return (page as { google?: { script?: { run?: ScriptRun } } }).google?.script?.run ?? null;
 }
 
 /** The spreadsheet behind the platform's runner. */
 export function spreadsheetOver(run: ScriptRun): Spreadsheet {
   return {
-    startUnits: async () => ((await call(run, 'startUnits')) === 'us' ? 'us' : 'metric'),
-    showTab: async (name) => void (await call(run, 'showTab', name)),
+    startUnits: async () => ((await callServer(run, 'startUnits')) === 'us' ? 'us' : 'metric'),
+    showTab: async (name) => void (await callServer(run, 'showTab', name)),
+    showLargeView: async (data, width, height) => void (await callServer(run, 'showLargeView', data, width, height)),
     async read(mark, title) {
-      const answer = await call(run, 'readTabCells', mark, title);
+      const answer = await callServer(run, 'readTabCells', mark, title);
       const { cells, ...read } = answer as Omit<TabAsRead, 'cells'> & { readonly cells: PackedContent[][] };
       return { ...read, cells: cells.map((row) => row.map(unpackContent)) };
     },
-    write: async (block: TabBlock, version) => (await call(run, 'fillTab', packBlock(block), version)) as WriteAnswer,
-    tabs: async () => (await call(run, 'tabsOfOurs')) as readonly OurTab[],
-    putOnTop: async (mark, words) => void (await call(run, 'putOnTopOfTab', mark, words)),
-    rename: async (mark, newMark, newTitle) => void (await call(run, 'renameTab', mark, newMark, newTitle)),
+    write: async (block: TabBlock, version) =>
+      (await callServer(run, 'fillTab', packBlock(block), version)) as WriteAnswer,
+    tabs: async () => (await callServer(run, 'tabsOfOurs')) as readonly OurTab[],
+    locale: async () => String((await callServer(run, 'spreadsheetLocale')) ?? ''),
+    putOnTop: async (mark, words) => void (await callServer(run, 'putOnTopOfTab', mark, words)),
+    rename: async (mark, newMark, newTitle) => void (await callServer(run, 'renameTab', mark, newMark, newTitle)),
   };
 }
 
@@ -60,7 +72,11 @@ const PATIENCE = 6.5 * 60_000;
 const PATIENCE_AT_START = 20_000;
 
 /** One call to the server. @throws Error with what the server said, or that it said nothing */
-function call(run: ScriptRun, name: ServerFunction, ...values: readonly unknown[]): Promise<unknown> {
+export function callServer(
+  run: ScriptRun,
+  name: ServerFunction | 'tryCalls' | 'tryInCell',
+  ...values: readonly unknown[]
+): Promise<unknown> {
   return new Promise((resolve, reject) => {
     const patience = name === 'startUnits' ? PATIENCE_AT_START : PATIENCE;
     const timer = setTimeout(() => reject(new Error(noAnswer(patience))), patience);
@@ -70,10 +86,26 @@ function call(run: ScriptRun, name: ServerFunction, ...values: readonly unknown[
         clearTimeout(timer);
         next(answer);
       };
-    const handled = run.withSuccessHandler(first(resolve)).withFailureHandler(first(reject));
+    const failed = (error: unknown) => reject(new Error(failureText(error)));
+    const handled = run.withSuccessHandler(first(resolve)).withFailureHandler(first(failed));
     // Called as a method: the platform's runner looks at what it is called on.
-    (handled as unknown as Record<ServerFunction, (...all: readonly unknown[]) => void>)[name](...values);
+    (handled as unknown as Record<typeof name, (...all: readonly unknown[]) => void>)[name](...values);
   });
+}
+
+/** Told when the platform refuses every call, as it does when several accounts are signed in at once. */
+export const SEVERAL_ACCOUNTS =
+  'The spreadsheet does not let this page in, which happens when several accounts are signed in. Open the spreadsheet in a private window, signed in with its own account only.';
+
+/**
+ * What a call failed with, as a sentence. The platform puts the kind of error in front of ours and may put a stack under it
+ * (reports; not documented).
+ */
+export function failureText(error: unknown): string {
+  const { message = String(error) } = (error ?? {}) as { readonly message?: string };
+  if (/PERMISSION_DENIED|Authorization is required/i.test(message)) return SEVERAL_ACCOUNTS;
+  const [first] = message.split('\n');
+  return first.replace(/^(?:(?:\w*Error|Exception): )+/, '').trim();
 }
 
 function noAnswer(patience: number): string {

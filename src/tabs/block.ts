@@ -11,22 +11,29 @@ export interface TabBlock {
   readonly cells: readonly (readonly Cell[])[];
   /** Pixels, one a column. */
   readonly columnWidths: readonly number[];
-  /** Pixels, one for all rows, or for `heightRows` alone; 0 leaves the sheet's own. */
-  readonly rowHeight: number;
-  /** The rows `rowHeight` is meant for, such as those of a drawing between ordinary rows. */
-  readonly heightRows?: { readonly firstRowNumber: number; readonly rowCount: number };
+  /** Rows of another height than the sheet's own, such as those of a drawing. */
+  readonly heights?: readonly RowHeights[];
   readonly frozenRows: number;
   /** Columns that stay in view, none when left out. */
   readonly frozenColumns?: number;
   readonly showGridlines: boolean;
   /** A4/letter, rows to columns. */
   readonly landscape: boolean;
+  /** Notes of a person at cells: row and column from 0, and text. Left out where the tab has none. */
+  readonly notes?: readonly (readonly [number, number, string])[];
   /** Whether a line with a box to tick is another line as soon as any of it changes: a piece of another size is not done. */
   readonly hasExactTickLines?: true;
   /** What is remembered with the tab and never shown, such as which plan it is of. */
   readonly about?: string;
   /** `above`: put above what the tab holds, which stays as it is and moves down. Left out: in place of all of it. */
   readonly place?: 'above';
+}
+
+/** Rows of one height, one after the other. */
+export interface RowHeights {
+  readonly firstRowNumber: number;
+  readonly rowCount: number;
+  readonly pixels: number;
 }
 
 export interface Cell {
@@ -43,11 +50,11 @@ export interface Cell {
 export type Owner = 'person' | { readonly input: string };
 
 /**
- * `text` is written as text whatever it starts with; `formula` is ours and starts with `=`; `tick` is a box to tick.
+ * `text` is written as text whatever it starts with, and may offer `choices`; `formula` is ours and starts with `=`; `tick` is a box to tick.
  */
 export type CellValue =
   | { readonly kind: 'blank' }
-  | { readonly kind: 'text'; readonly text: string }
+  | { readonly kind: 'text'; readonly text: string; readonly choices?: readonly string[] }
   | { readonly kind: 'number'; readonly number: number; readonly format: string }
   | { readonly kind: 'formula'; readonly formula: string; readonly format: string }
   | { readonly kind: 'tick'; readonly ticked: boolean };
@@ -89,6 +96,11 @@ export function blankCell(look: Look = PLAIN): Cell {
 /** Text, shown as it is whatever it starts with. */
 export function textCell(text: string, look: Look = PLAIN): Cell {
   return { value: { kind: 'text', text }, look };
+}
+
+/** Text that is chosen from a few, or typed; any other is let in too. */
+export function choiceCell(text: string, choices: readonly string[], look: Look = PLAIN): Cell {
+  return { value: { kind: 'text', text, choices }, look };
 }
 
 /** @param format as the spreadsheet writes formats: `0`, `#,##0.00`, `0.0%` */

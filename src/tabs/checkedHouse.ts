@@ -4,9 +4,10 @@
  */
 
 import type { HouseEntry } from '../order/houseEntry';
-import { type FieldKind, HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
+import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
 import { wordsIn } from '../order/words';
 import type { Typed } from '../takeoff/entry';
+import type { EntryField } from '../takeoff/entryFields';
 import type { Problem } from '../takeoff/result';
 import { dateText, isDate } from './dates';
 import { tabProblems } from './tabProblems';
@@ -36,8 +37,7 @@ export function checkedHouse(value: unknown): CheckedHouse {
     else if (section.isList) house[section.at] = checkedList(section, given[section.at], report);
     else house[section.at] = checkedFields(section, fieldsOf(given[section.at]), 1, `${section.at}.`, report);
   }
-  // The table of fields is the job's own type, field by field: a test holds the two together.
-  return problems.length > 0 ? { ok: false, problems } : { ok: true, entry: house as unknown as HouseEntry };
+  return problems.length > 0 ? { ok: false, problems } : { ok: true, entry: house as HouseEntry };
 }
 
 function checkedList(section: HouseSection, value: unknown, report: Report): unknown[] {
@@ -51,16 +51,22 @@ function checkedList(section: HouseSection, value: unknown, report: Report): unk
 
 function checkedFields(section: HouseSection, given: Fields, number: number, path: string, report: Report): object {
   const checked: Record<string, unknown> = {};
-  for (const [key, kind, name] of section.fields) {
-    const label = houseLabel(section, name, number);
-    checked[key] = checkedField(kind, given[key], label, (text) => report(path + key, text));
+  for (const field of section.fields) {
+    const { key } = field;
+    const label = houseLabel(section, field, number);
+    checked[key] = checkedField(field, given[key], label, (text) => report(path + key, text));
   }
   return checked;
 }
 
-function checkedField(kind: FieldKind, value: unknown, label: string, report: (text: string) => void): unknown {
-  if (kind === 'words') return wordsOf(value);
-  const isText = kind === 'text' || kind === 'date';
+function checkedField(
+  { use, choices }: EntryField,
+  value: unknown,
+  label: string,
+  report: (text: string) => void,
+): unknown {
+  if (use === 'list') return wordsOf(value);
+  const isText = use === 'words' || use === 'date';
   const typed = typedOf(value, isText);
   if (typed === null) report(tabProblems.notTyped(label));
   if (typed === null) return '';
@@ -70,10 +76,11 @@ function checkedField(kind: FieldKind, value: unknown, label: string, report: (t
     return '';
   }
   if (isText) return text;
-  if (typeof kind === 'string') return typed;
+  if (!choices) return typed;
   const wanted = text.trim().toLowerCase();
-  if (kind.indexOf(wanted) >= 0) return wanted;
-  report(wanted === '' ? tabProblems.missing(label, kind) : tabProblems.choice(label, text, kind));
+  const values = choices.map(([choice]) => choice);
+  if (values.includes(wanted)) return wanted;
+  report(wanted === '' ? tabProblems.missing(label, values) : tabProblems.choice(label, text, values));
   return '';
 }
 

@@ -1,11 +1,12 @@
 /**
- * The `Cut list: <room>` tab: what to order, then a line a piece in laying order, then the same cuts by plank for the
+ * The `Cut list - <room>` tab: what to order, then one line per piece in laying order, then the same cuts by plank for the
  * person at the saw, then cautions.
  */
 import type { Ticks } from '../geometry/length';
 import type { Summary, Takeoff } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
+import { asYouLayRows, paceIn } from './asYouLay';
 import {
   blankCell,
   type Cell,
@@ -20,21 +21,28 @@ import {
 } from './block';
 import { brokenLines } from './brokenLines';
 import { CAUTIONS } from './cautions';
-import { type KeptMarks, NOTHING_KEPT } from './keptMarks';
+import { type KeptMarks, LAY_HEADINGS, NOTHING_KEPT } from './keptMarks';
+import { dayWords, type LayingDay, layingDays } from './layingDays';
 import { layingRows, sawRows } from './pieceRows';
 
 type Row = readonly Cell[];
 
 /** A phone shows 360 pixels: the tick, the piece, its length, the end to keep, the cut and the rest. */
-const IN_VIEW = [30, 38, 56, 52, 84, 100];
+const IN_VIEW = [29, 36, 61, 53, 96, 85];
+/** Tick and piece stay when the list is pushed aside, and leave room for what is typed beside them. */
+const FROZEN_COLUMNS = 2;
+/** What is told stands behind them: text that begins in a frozen column may end where that one does. */
+const BEFORE_TEXT: Row = [blankCell(), blankCell()];
 /** Where the figures at the top stand: beside their labels, and what is behind the first view. */
 const FIGURE_COLUMN = 4;
-const OTHER_FIGURE_COLUMN = 9;
-/** Letters of an ordinary line that a phone shows, and of a bold one: columns in view would hide the rest of it. */
-const LINE_LETTERS = 54;
-const STRONG_LETTERS = 48;
-/** More rows than this kept in view would leave none to scroll. */
-const MOST_FROZEN = 12;
+const OTHER_FIGURE_COLUMN = 10;
+/** Letters of an ordinary line that a phone shows behind the frozen columns, and of a bold one. */
+const LINE_LETTERS = 48;
+const STRONG_LETTERS = 43;
+/** Letters of an ordinary line from there to the right edge. */
+const PROOF_LETTERS = 52;
+/** Title and headings stay in view, and begin every printed page: so what is told once stands under them. */
+const FROZEN_ROWS = 2;
 
 /** How the marks of all cut lists begin. */
 export const CUT_LIST_MARK = 'cut list/';
@@ -44,8 +52,9 @@ export function cutListMark(roomName: string): string {
   return `${CUT_LIST_MARK}${nameKey(roomName)}`;
 }
 
+/** The name of its tab. */
 export function cutListTitle(roomName: string): string {
-  return `Cut list: ${roomName}`;
+  return `Cut list - ${roomName}`;
 }
 
 /**
@@ -56,16 +65,19 @@ export function cutListTitle(roomName: string): string {
 export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): TabBlock {
   const { name } = takeoff.entry;
   const columnWidths = [...IN_VIEW, ...behindWidths(takeoff)];
-  const top = [
-    [textCell(cutListTitle(name), TITLE)],
-    ...orderRows(takeoff),
-    ...noteRows([MEASURE_FIRST, ...takeoff.notes]),
-  ];
-  const headingRow = top.length + 1;
+  const [heading, ...pieces] = layingRows(takeoff, kept);
+  const days = daysOf(takeoff, pieces, kept);
   const rows = [
-    ...top,
-    ...layingRows(takeoff, kept),
+    told(textCell(`Cut list: ${name}`, TITLE)),
+    heading,
+    ...orderRows(takeoff),
+    ...noteRows([...days.slice(0, 1).map(dayWords), MEASURE_FIRST, ...takeoff.notes]),
+    ...withDayEnds(takeoff, pieces, days),
     [],
+    ...asYouLayRows(takeoff, kept),
+    [],
+    ...linesOf(days.map(dayWords)),
+    ...(days.length > 0 ? [[]] : []),
     ...sketchRows(takeoff),
     [],
     ...sawRows(takeoff, kept),
@@ -77,21 +89,41 @@ export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): 
     mark: cutListMark(name),
     cells: filledRows(rows, columnWidths.length),
     columnWidths,
-    rowHeight: 0,
-    frozenRows: headingRow <= MOST_FROZEN ? headingRow : 0,
-    frozenColumns: IN_VIEW.length,
+    frozenRows: FROZEN_ROWS,
+    frozenColumns: FROZEN_COLUMNS,
     showGridlines: true,
     landscape: true,
     hasExactTickLines: true,
   };
 }
 
+/** At the pace that is typed, from the first row that does not lie to its end; none without a pace. */
+function daysOf(takeoff: Takeoff, pieces: readonly Row[], kept: KeptMarks): readonly LayingDay[] {
+  const pace = paceIn(kept);
+  const open = pieces.findIndex(([{ value }]) => value.kind === 'tick' && !value.ticked);
+  return pace === null || open < 0 ? [] : layingDays(takeoff, takeoff.pieces[open].rowNumber, pace);
+}
+
+/** The last piece of a day says so, beside what waits. */
+function withDayEnds({ pieces }: Takeoff, rows: readonly Row[], days: readonly LayingDay[]): readonly Row[] {
+  const column = LAY_HEADINGS.indexOf('Waiting after the row');
+  return rows.map((row, i) => {
+    const { rowNumber } = pieces[i];
+    const day = days.find(({ lastRow }) => lastRow === rowNumber);
+    if (!day || pieces[i + 1]?.rowNumber === rowNumber) return row;
+    return row.map((cell, c) => {
+      if (c !== column || cell.value.kind !== 'text') return cell;
+      return textCell(`${cell.value.text}. Day ${day.dayNumber} ends`, cell.look);
+    });
+  });
+}
+
 /** Common practice: the wall is never where it is drawn. */
 const MEASURE_FIRST = 'Measure the last piece of every row in place, less the spacer, before you cut it.';
 
-/** Width, plank, growth, marks, what waits, the room where there are several, notes: pixels. */
+/** What is typed as laid, width, plank, growth, marks, what waits, the room where there are several, notes: pixels, with those in view a lying page. */
 function behindWidths({ rooms }: Takeoff): readonly number[] {
-  return rooms.length > 1 ? [58, 118, 80, 248, 110, 90, 88] : [58, 118, 80, 322, 110, 104];
+  return rooms.length > 1 ? [46, 40, 66, 52, 86, 50, 84, 62, 38, 28] : [46, 40, 66, 52, 92, 50, 98, 70, 38];
 }
 
 /** What to order at the left, how good the plan is at the right. */
@@ -100,14 +132,16 @@ function orderRows(takeoff: Takeoff): Row[] {
   const piece = (ticks: Ticks) => lengthText(ticks, units, 'piece');
   const stagger = summary.tightestStagger === null ? 'no joints side by side' : piece(summary.tightestStagger);
   const widths = `${summary.rowCount}: first ${piece(summary.firstRowWidth)}, last ${piece(summary.lastRowWidth)}`;
+  const [plan, ...more] = brokenLines(proofText(takeoff), PROOF_LETTERS);
   return [
     pair(
-      summary.boughtWith.length > 0 ? 'Planks counted here' : 'Planks to buy',
+      summary.boughtWith.length > 0 ? 'Planks here' : 'Planks to buy',
       count(summary.planksToBuy),
       'Usual rule (area + 10 %)',
       textCell(tenPercent(summary)),
     ),
-    pair('Spares included', spareCell(summary), 'The plan', textCell(proofText(takeoff))),
+    pair('Spares included', spareCell(summary), 'The plan', textCell(plan)),
+    ...more.map((line) => pair('', blankCell(), '', textCell(line))),
     pair('Boxes to buy', boxCell(summary), 'Rows', textCell(widths)),
     pair('Product', textCell(entry.product.name, STRONG), 'Shortest piece', textCell(piece(summary.shortestPiece))),
     pair(
@@ -121,7 +155,7 @@ function orderRows(takeoff: Takeoff): Row[] {
 
 function pair(label: string, value: Cell, otherLabel: string, other: Cell): Row {
   const blanks = (count: number) => Array.from({ length: count }, () => blankCell());
-  const left = [textCell(label), ...blanks(FIGURE_COLUMN - 1), value];
+  const left = [...told(textCell(label)), ...blanks(FIGURE_COLUMN - FROZEN_COLUMNS - 1), value];
   const space = OTHER_FIGURE_COLUMN - IN_VIEW.length - 1;
   return [...left, ...blanks(IN_VIEW.length - left.length), textCell(otherLabel), ...blanks(space), other];
 }
@@ -161,28 +195,25 @@ function plural(number: number, one: string, many = `${one}s`): string {
 }
 
 function noteRows(notes: readonly string[]): Row[] {
-  return notes.flatMap((note) => brokenLines(note, STRONG_LETTERS).map((line) => [textCell(line, STRONG)]));
+  return notes.flatMap((note) => brokenLines(note, STRONG_LETTERS).map((line) => told(textCell(line, STRONG))));
 }
 
 /** A plank as it lies, of cells: which end is its left one, and which edge has the tongue. */
-function sketchRows({ rows }: Takeoff): Row[] {
-  // From a middle line the grooves of both sides meet, and the rows of one side are turned round.
-  const isFromMiddle = rows.some((row) => row.isReversed);
-  const [start, far] = isFromMiddle ? ['groove', 'tongue'] : ['tongue', 'groove'];
-  const begin = isFromMiddle ? 'middle line' : 'start wall';
+function sketchRows({ rows, startEdge }: Takeoff): Row[] {
+  const far = startEdge === 'tongue' ? 'groove' : 'tongue';
+  const begin = rows.some((row) => row.isReversed) ? 'middle line' : 'start wall';
   const wood = lookWith({ background: HEADING });
   const plank = [
     textCell('left end', wood),
-    blankCell(wood),
     blankCell(wood),
     textCell('plank, face up', wood),
     textCell('right end', lookWith({ align: 'right' }, wood)),
   ];
   return [
-    [textCell(`A plank as it lies, the ${begin} behind you`, STRONG)],
-    [blankCell(), blankCell(), textCell(`far edge: ${far}`)],
-    [blankCell(), ...plank, blankCell()],
-    [blankCell(), blankCell(), textCell(`start edge: ${start}, towards the ${begin}`)],
+    told(textCell(`A plank as it lies, the ${begin} behind you`, STRONG)),
+    told(textCell(`far edge: ${far}`)),
+    told(...plank, blankCell()),
+    told(textCell(`start edge: ${startEdge}, towards the ${begin}`)),
   ];
 }
 
@@ -191,13 +222,19 @@ const READING_THE_LIST = [
   'Rest of plank: write the number on it; that is the piece it will be. Waiting after the row: the rests that must still lie ready.',
   'May grow: how much longer than drawn a piece may be cut, where it comes from an offcut. None: check the offcut before you cut.',
   'Widths are measured on the face, the tongue not counted. Longer edge: to the long point of an angled end.',
-  'Ticks and notes stay at pieces that stay the same when this tab is filled again. What you write elsewhere is kept too, beside its line or at the foot.',
+  'Cut at: the length as you cut it, where it is another. Mark: spoilt or lost, where the plank or the offcut for this piece is gone; at a piece that lies, the rest of its plank. Run: in brackets as drawn; type over it what you find between the spacers.',
+  'As you lay it: boxes as bought; rows to be laid first, before the furniture goes over; your pace; distances from the edge of a row to the far wall. They count when the floor is planned on, the pace whenever the tab is filled.',
+  'When this tab is filled again, a piece that is still the same keeps its tick and note. What you write elsewhere is kept too, beside its line or at the bottom.',
 ];
 
 function footRows(): Row[] {
-  return [...linesOf(READING_THE_LIST), [], [textCell('Before you cut', TITLE)], ...linesOf(CAUTIONS)];
+  return [...linesOf(READING_THE_LIST), [], told(textCell('Before you cut', TITLE)), ...linesOf(CAUTIONS)];
 }
 
 function linesOf(texts: readonly string[]): Row[] {
-  return texts.flatMap((text) => brokenLines(text, LINE_LETTERS).map((line) => [textCell(line)]));
+  return texts.flatMap((text) => brokenLines(text, LINE_LETTERS).map((line) => told(textCell(line))));
+}
+
+function told(...cells: Row): Row {
+  return [...BEFORE_TEXT, ...cells];
 }

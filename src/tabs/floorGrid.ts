@@ -22,8 +22,9 @@ const FIRST_DOORWAY: GridPlace = -10;
 export interface FloorGrid {
   /** Of the rows as drawn, degrees anticlockwise from the right. */
   readonly rowAngle: number;
-  /** Side of a cell. */
+  /** Side of a cell in the room, and in the tab. */
   readonly cellSize: Ticks;
+  readonly pixels: number;
   /** From the far wall to the near one, each from left to right. */
   readonly places: readonly (readonly GridPlace[])[];
 }
@@ -34,12 +35,14 @@ export interface GridSize {
   readonly rows: number;
 }
 
-/** Our choice: more cells than these on a page, and the numbers in them can no longer be read. */
-const COMFORTABLE: readonly GridSize[] = [
-  { columns: 72, rows: 96 },
-  { columns: 96, rows: 72 },
-];
-const LARGEST: readonly GridSize[] = [{ columns: 96, rows: 132 }];
+/** How large a floor may be drawn with cells of so many pixels: within one of the sizes. */
+export interface GridStep {
+  readonly pixels: number;
+  /** Cells that a row of planks must have; 1 when left out. */
+  readonly leastCells?: number;
+  readonly sizes: readonly GridSize[];
+}
+
 /** Our choice: finer than this a row looks no truer. */
 const MOST_CELLS_A_ROW = 6;
 
@@ -51,10 +54,14 @@ export function doorwayNumberOf(place: GridPlace): number {
   return place <= FIRST_DOORWAY ? FIRST_DOORWAY - place + 1 : 0;
 }
 
-/** The floor drawn with the largest cells in which every row can be told from the next. At most 96 cells by 132. */
-export function floorGrid(takeoff: Takeoff): FloorGrid {
+/**
+ * The floor drawn with as many cells a row as fit, and never less than one cell, unless no step has room for that.
+ *
+ * @param steps tried in their order; none is larger than the last size of the last
+ */
+export function floorGrid(takeoff: Takeoff, steps: readonly GridStep[]): FloorGrid {
   const floor = withLevelRows(takeoff);
-  const frame = frameOf(floor);
+  const frame = frameOf(floor, steps);
   const places = Array.from({ length: frame.rows }, () => new Array<GridPlace>(frame.columns).fill(OUTSIDE));
   paintRoom(places, frame, floor);
   const isRoom = places.map((row) => row.map((place) => place !== OUTSIDE));
@@ -63,11 +70,13 @@ export function floorGrid(takeoff: Takeoff): FloorGrid {
       if (polygon.length > 0) paint(places, frame, [polygon, ...holes], index);
   }
   paintWalls(places, frame, isRoom, floor.doorways);
-  return { rowAngle: floor.rowAngle, cellSize: frame.cellSize, places: trimmed(places) };
+  const { cellSize, pixels } = frame;
+  return { rowAngle: floor.rowAngle, cellSize, pixels, places: trimmed(places) };
 }
 
 interface GridFrame extends GridSize {
   readonly cellSize: Ticks;
+  readonly pixels: number;
   /** Left end of the first column. */
   readonly left: Ticks;
   /** Top of the first row. */
@@ -76,24 +85,26 @@ interface GridFrame extends GridSize {
 
 /**
  * A whole number of cells to the width of a row, and their edges on the joints between rows, so that rows are drawn as
- * wide as they are. A floor too large for one cell a row is fitted to the page, and loses rows.
+ * wide as they are. A floor too large for one cell per row is fitted to the page, and loses rows.
  */
-function frameOf(takeoff: FloorShapes): GridFrame {
+function frameOf(takeoff: FloorShapes, steps: readonly GridStep[]): GridFrame {
   const bounds = boundsOf([takeoff.outline, ...takeoff.pieces.map((piece) => piece.polygon)]);
   const rowWidth = Math.max(0, ...takeoff.rows.map((row) => row.width));
-  for (const limits of [COMFORTABLE, LARGEST]) {
-    for (let cells = MOST_CELLS_A_ROW; cells >= 1 && rowWidth > 0; cells--) {
+  for (const { pixels, leastCells = 1, sizes } of steps) {
+    for (let cells = MOST_CELLS_A_ROW; cells >= leastCells && rowWidth > 0; cells--) {
       const frame = frameWith(Math.max(1, Math.round(rowWidth / cells)), bounds, takeoff);
-      if (limits.some((limit) => frame.columns <= limit.columns && frame.rows <= limit.rows)) return frame;
+      if (sizes.some((size) => frame.columns <= size.columns && frame.rows <= size.rows)) return { ...frame, pixels };
     }
   }
-  const { columns, rows } = LARGEST[0];
+  const { pixels, sizes } = steps[steps.length - 1];
+  const { columns, rows } = sizes[sizes.length - 1];
   // Three cells less: a wall on either side, and a part of a cell.
   const across = (bounds.x1 - bounds.x0) / (columns - 3);
-  return frameWith(Math.ceil(Math.max(1, across, (bounds.y1 - bounds.y0) / (rows - 3))), bounds, takeoff);
+  const cellSize = Math.ceil(Math.max(1, across, (bounds.y1 - bounds.y0) / (rows - 3)));
+  return { ...frameWith(cellSize, bounds, takeoff), pixels };
 }
 
-function frameWith(cellSize: Ticks, bounds: Bounds, takeoff: FloorShapes): GridFrame {
+function frameWith(cellSize: Ticks, bounds: Bounds, takeoff: FloorShapes): Omit<GridFrame, 'pixels'> {
   // The first row may be ripped on its far side from the wall; both sides of the second lie on joints or walls.
   const joints = boundsOf([(takeoff.rows[1] ?? takeoff.rows[0])?.polygon ?? takeoff.outline]);
   const left = edgeBelow(bounds.x0, joints.x0, cellSize) - cellSize;

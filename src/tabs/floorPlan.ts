@@ -1,5 +1,5 @@
 /**
- * The `Floor plan: <room>` tab: the floor to scale in coloured cells, pieces numbered as in the cut list, and below it
+ * The `Floor plan - <room>` tab: the floor to scale in coloured cells, pieces numbered as in the cut list, and below it
  * what the colours mean and which way to lay. It fits one page.
  */
 
@@ -22,18 +22,37 @@ import {
   textCell,
 } from './block';
 import { brokenLines } from './brokenLines';
-import { CUTOUT, doorwayNumberOf, type FloorGrid, floorGrid, type GridPlace, WALL } from './floorGrid';
+import { CUTOUT, doorwayNumberOf, type FloorGrid, floorGrid, type GridPlace, type GridStep, WALL } from './floorGrid';
 import { directionText } from './layDirectionText';
+import { LANDSCAPE_PIXELS, LETTER_PIXELS, PORTRAIT_PIXELS } from './paper';
 
-/** Pixels of a cell's side: the least in which a number of the size below can be read. */
-const CELL_PIXELS = 13;
-const NUMBER_SIZE = 7;
-/** Pixels of a letter of that size. From memory of common fonts; a label too wide runs over into its own piece. */
-const LETTER_PIXELS = 5.5;
+/** Size of the numbers in cells, and pixels of a letter of that size, by the pixels of a cell's side. From memory of common
+ * fonts; a label too wide runs over into its own piece. */
+const NUMBERS: Readonly<Record<number, { readonly size: number; readonly letterPixels: number }>> = {
+  13: { size: 7, letterPixels: 5.5 },
+  10: { size: 6, letterPixels: 4.7 },
+};
 /** Columns left of the drawing, for the numbers of the rows. */
 const MARGIN = 2;
-/** Columns that the lines of text need, however narrow the room. */
-const LEAST_COLUMNS = 42;
+/** And one of paper at its right. */
+const BESIDE = MARGIN + 1;
+/** Drawing and legend on one page, upright or lying, with cells of so many pixels. */
+const onePage = (pixels: number, leastCells: number): GridStep => ({
+  pixels,
+  leastCells,
+  sizes: [
+    { columns: Math.floor(LANDSCAPE_PIXELS / pixels) - BESIDE, rows: Math.floor(460 / pixels) },
+    { columns: Math.floor(PORTRAIT_PIXELS / pixels) - BESIDE, rows: Math.floor(680 / pixels) },
+  ],
+});
+/** Two cells a row show where its pieces end before larger cells do; a large floor takes several pages. */
+const STEPS: readonly GridStep[] = [
+  onePage(13, 2),
+  onePage(10, 2),
+  onePage(13, 1),
+  onePage(10, 1),
+  { pixels: 10, sizes: [{ columns: Math.floor(LANDSCAPE_PIXELS / 10) - BESIDE, rows: 132 }] },
+];
 /** More pieces than this without a number are not listed one by one. */
 const MOST_LISTED = 60;
 
@@ -53,8 +72,9 @@ export function floorPlanMark(roomName: string): string {
   return `floor plan/${nameKey(roomName)}`;
 }
 
+/** The name of its tab. */
 export function floorPlanTitle(roomName: string): string {
-  return `Floor plan: ${roomName}`;
+  return `Floor plan - ${roomName}`;
 }
 
 /** A floor drawn in cells, without anything around it. */
@@ -70,30 +90,31 @@ export function floorPlanBlock(takeoff: Takeoff): TabBlock {
   const { name } = takeoff.entry;
   const drawn = drawFloor(takeoff);
   const withMargin = drawn.cells.map((row, r) => [...rowMargin(takeoff, drawn, r), ...row]);
-  const columnCount = Math.max(LEAST_COLUMNS, withMargin[0].length + 1);
-  const letters = Math.floor((columnCount * CELL_PIXELS) / 6.5);
+  const { pixels } = drawn.grid;
+  const columnCount = Math.max(Math.floor(PORTRAIT_PIXELS / pixels), withMargin[0].length + 1);
+  const width = columnCount * pixels;
   const rows = [
-    [textCell(floorPlanTitle(name), TITLE)],
+    [textCell(`Floor plan: ${name}`, TITLE)],
     ...withMargin.map(endBlank),
     [],
-    ...legendRows(takeoff, drawn, letters),
+    ...legendRows(takeoff, drawn, width),
   ];
   return {
     title: floorPlanTitle(name),
     mark: floorPlanMark(name),
     cells: filledRows(rows, columnCount),
-    columnWidths: new Array(columnCount).fill(CELL_PIXELS),
-    rowHeight: CELL_PIXELS,
-    heightRows: { firstRowNumber: 2, rowCount: withMargin.length },
+    columnWidths: new Array(columnCount).fill(pixels),
+    heights: [{ firstRowNumber: 2, rowCount: withMargin.length, pixels }],
     frozenRows: 0,
     showGridlines: false,
-    landscape: columnCount > withMargin.length,
+    landscape: width > PORTRAIT_PIXELS,
   };
 }
 
 /** The drawing alone: pieces with their numbers, walls, doorways, cut-outs. */
-export function drawFloor(takeoff: Takeoff): DrawnFloor {
-  const grid = floorGrid(takeoff);
+export function drawFloor(takeoff: Takeoff, steps: readonly GridStep[] = STEPS): DrawnFloor {
+  const grid = floorGrid(takeoff, steps);
+  const number = numbersIn(grid);
   const labels = new Map<string, string>();
   const unnumbered: string[] = [];
   const spots = spotsOf(grid, takeoff.pieces);
@@ -105,7 +126,7 @@ export function drawFloor(takeoff: Takeoff): DrawnFloor {
   for (const spot of doorwaySpots(grid)) labels.set(`${spot.row}/${spot.column}`, `D${spot.doorwayNumber}`);
   const cells = grid.places.map((row, r) =>
     row.map((place, c) => {
-      const look = lookOf(place, takeoff.pieces);
+      const look = lookOf(place, takeoff.pieces, number.size);
       const label = labels.get(`${r}/${c}`);
       return label === undefined ? blankCell(look) : textCell(label, look);
     }),
@@ -127,7 +148,7 @@ function spotsOf(grid: FloorGrid, pieces: readonly FloorPiece[]): readonly (Spot
       if (places[from] >= 0) stretches[places[from]].push({ row, from, to });
     }
   });
-  return pieces.map(({ label }, index) => spotIn(stretches[index], cellsFor(label)));
+  return pieces.map(({ label }, index) => spotIn(stretches[index], cellsFor(label, grid)));
 }
 
 /** Cells of one piece side by side in one row of the grid. */
@@ -145,8 +166,12 @@ function spotIn(stretches: readonly Stretch[], needed: number): Spot | null {
   return { row: best.row, column: best.from + Math.floor((best.to - best.from - needed) / 2) };
 }
 
-function cellsFor(label: string): number {
-  return Math.ceil((label.length * LETTER_PIXELS) / CELL_PIXELS);
+function cellsFor(label: string, grid: FloorGrid): number {
+  return Math.ceil((label.length * numbersIn(grid).letterPixels) / grid.pixels);
+}
+
+function numbersIn({ pixels }: FloorGrid) {
+  return NUMBERS[pixels] ?? NUMBERS[10];
 }
 
 /** The cell in the middle of each doorway. */
@@ -161,8 +186,8 @@ function doorwaySpots(grid: FloorGrid): readonly (Spot & { readonly doorwayNumbe
   return [...cells].map(([doorwayNumber, spots]) => ({ ...spots[Math.floor((spots.length - 1) / 2)], doorwayNumber }));
 }
 
-function lookOf(place: GridPlace, pieces: readonly FloorPiece[]): Look {
-  const small = lookWith({ size: NUMBER_SIZE });
+function lookOf(place: GridPlace, pieces: readonly FloorPiece[], size: number): Look {
+  const small = lookWith({ size });
   if (place >= 0) return { ...small, background: tintOf(pieces[place]), bold: pieces[place].rowNumber === 1 };
   if (doorwayNumberOf(place) > 0) return { ...small, background: DOORWAY_COLOR };
   return { ...small, background: place === WALL ? WALL_COLOR : place === CUTOUT ? CUTOUT_COLOR : PAPER };
@@ -175,12 +200,13 @@ function tintOf({ rowNumber, pieceNumber }: FloorPiece): string {
 
 /** Left of the drawing: the number of the row that begins there, where rows run across the page. */
 function rowMargin({ rows, pieces }: Takeoff, { grid }: DrawnFloor, gridRow: number): Cell[] {
-  const margin = Array.from({ length: MARGIN }, () => blankCell(lookWith({ size: NUMBER_SIZE })));
+  const { size } = numbersIn(grid);
+  const margin = Array.from({ length: MARGIN }, () => blankCell(lookWith({ size })));
   if (grid.rowAngle % 180 !== 0) return margin;
   const rowNumberAt = (r: number) => firstRowNumber(grid.places[r] ?? [], pieces);
   const rowNumber = rowNumberAt(gridRow);
   if (rowNumber === 0 || rowNumber === rowNumberAt(gridRow - 1)) return margin;
-  const look = lookWith({ size: NUMBER_SIZE, align: 'right', bold: rowNumber === 1 || rowNumber === rows.length });
+  const look = lookWith({ size, align: 'right', bold: rowNumber === 1 || rowNumber === rows.length });
   return [...margin.slice(1), textCell(String(rowNumber), look)];
 }
 
@@ -194,7 +220,9 @@ function endBlank(row: readonly Cell[]): readonly Cell[] {
   return [...row, blankCell(PLAIN)];
 }
 
-function legendRows(takeoff: Takeoff, drawn: DrawnFloor, letters: number): (readonly Cell[])[] {
+/** @param width pixels that the lines may take */
+function legendRows(takeoff: Takeoff, drawn: DrawnFloor, width: number): (readonly Cell[])[] {
+  const letters = Math.floor(width / LETTER_PIXELS);
   const text = (sentence: string, look: Look = PLAIN) =>
     brokenLines(sentence, letters).map((line) => [textCell(line, look)]);
   const tints = PIECE_TINTS.flatMap((pair) => [...pair]);
@@ -208,7 +236,7 @@ function legendRows(takeoff: Takeoff, drawn: DrawnFloor, letters: number): (read
     ...(takeoff.cutouts.length > 0 ? [[swatch(CUTOUT_COLOR), swatch(CUTOUT_COLOR), textCell(' no floor')]] : []),
     ...doorwayRows(takeoff),
     ...text(unnumberedText(drawn.unnumbered)),
-    ...text('To print: choose this tab, fit to page.'),
+    ...text(`To print: choose ${width > PORTRAIT_PIXELS ? 'landscape' : 'portrait'}.`),
   ];
 }
 

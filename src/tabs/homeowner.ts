@@ -2,72 +2,110 @@
  * The `Homeowner` tab: a page to hand over. Values only: no formula, nothing hidden, nothing that leads back to what
  * the job costs, so that it stays whole and says no more when it is copied into another spreadsheet.
  */
-import { homeownerHead, homeownerPage } from '../order/homeowner';
+import { homeownerHead, homeownerPage, isPriced, priceWords, roomTable } from '../order/homeowner';
+import { type Cents, moneyText } from '../order/money';
 import type { Order } from '../order/order';
+import { countryDay } from '../takeoff/text/countryDate';
+import { lookWith, PLAIN, type TabBlock, textCell } from './block';
 import {
-  blankCell,
-  type Cell,
-  filledRows,
-  HEADED,
-  type Look,
-  lookWith,
-  PLAIN,
-  type TabBlock,
-  TITLE,
-  textCell,
-} from './block';
-import { brokenLines } from './brokenLines';
-import { drawFloor } from './floorPlan';
+  CELL_PIXELS,
+  COLUMN_COUNT,
+  fitting,
+  fullRows,
+  headRows,
+  pageRow,
+  sectionRows,
+  signRows,
+  tableRows,
+  textRows,
+} from './handedOver';
 import { pageNumber } from './olderPage';
+import { onPages, type PageRow } from './pages';
+import { pictureRows } from './roomPicture';
 
 export const HOMEOWNER_MARK = 'homeowner';
 export const HOMEOWNER_TITLE = 'Homeowner';
 
-/** Pixels of a cell's side, as in the floor plans: text runs over the cells to its right. */
-const CELL_PIXELS = 13;
-const LEAST_COLUMNS = 56;
-/** Pixels of a letter of ordinary size. From memory of common fonts; lines are broken a little early. */
-const LETTER_PIXELS = 6.5;
+/** The job with another product; null while something in it has no price. */
+export interface AlternativePrice {
+  readonly name: string;
+  readonly toPay: Cents | null;
+}
+
+/** What the page needs besides the order. */
+export interface HandedOver {
+  /** Of the spreadsheet: dates are written as its country writes them. */
+  readonly locale: string;
+  readonly alternatives: readonly AlternativePrice[];
+}
+
+const SUM_LOOK = lookWith({ bold: true, size: 16 });
+const TOP_LOOK = lookWith({ color: '#5c625f' });
+/** Where the columns of the table of rooms begin, in cells; with a price of each room, and without. */
+const ROOM_COLUMNS = [0, 17, 34, 43, COLUMN_COUNT - 1];
+const UNPRICED_COLUMNS = [0, 21, 42, 53];
 
 /** The whole page, floor plans last. */
-export function homeownerBlock(order: Order): TabBlock {
-  const drawings = order.laid.map((floor) => ({
-    name: floor.entry.name,
-    cells: drawFloor(floor).cells.map((row) => row.map(withoutNumber)),
-  }));
-  const columnCount = Math.max(LEAST_COLUMNS, ...drawings.map(({ cells }) => cells[0].length + 1));
-  const letters = Math.floor((columnCount * CELL_PIXELS) / LETTER_PIXELS);
-  const text = (line: string, look: Look = PLAIN) => brokenLines(line, letters).map((part) => [textCell(part, look)]);
-  const heading = (name: string) => [[], [textCell(name, HEADED)]];
+export function homeownerBlock(order: Order, handed: HandedOver): TabBlock {
   const { title } = order.house.homeowner;
-  const head = [...text(title, TITLE), ...homeownerHead(order).flatMap((line) => text(line))];
-  const body = [
-    ...homeownerPage(order).flatMap(({ heading: name, lines }) => [
-      ...heading(name),
-      ...lines.flatMap((line) => text(line)),
-    ]),
-    ...heading('Floor plans'),
-  ];
-  const plans = drawings.flatMap(({ name, cells }) => [
-    [textCell(name, lookWith({ size: 8, bold: true }))],
-    ...cells.map((row): readonly Cell[] => [...row, blankCell()]),
-    [],
+  const day = (number: number) => countryDay(number, handed.locale);
+  const head = [...headRows(order, title), ...homeownerHead(order, day).flatMap((line) => textRows(line))];
+  const sections = homeownerPage(order, day).map(({ heading, lines }) =>
+    sectionRows(
+      heading,
+      lines.flatMap((line) => textRows(line)),
+    ),
+  );
+  const signed = signRows('Agreed as on these pages:', order);
+  const pictures = order.laid.map(pictureRows);
+  const body = [roomRows(order), priceRows(order, handed), ...sections, signed].filter((rows) => rows.length > 0);
+  const said = [head, ...body, ...pictures].flat().map(({ cells }) => cells);
+  const first = [...head, ...textRows(pageNumber(said))];
+  const { rows, heights } = onPages([first, ...body.flatMap(fitting), ...pictures], (number) => [
+    textCell(`${title}, page ${number}`, TOP_LOOK),
   ]);
-  const page = [...head, ...text(pageNumber([...head, ...body, ...plans])), ...body];
   return {
     title: HOMEOWNER_TITLE,
     mark: HOMEOWNER_MARK,
-    cells: filledRows([...page, ...plans], columnCount),
-    columnWidths: new Array(columnCount).fill(CELL_PIXELS),
-    rowHeight: CELL_PIXELS,
-    heightRows: { firstRowNumber: page.length + 1, rowCount: plans.length },
+    cells: fullRows(rows),
+    columnWidths: new Array(COLUMN_COUNT).fill(CELL_PIXELS),
+    heights,
     frozenRows: 0,
     showGridlines: false,
     landscape: false,
   };
 }
 
-/** The picture shows how the planks run; the numbers are for the saw. */
-function withoutNumber(cell: Cell): Cell {
-  return blankCell(cell.look);
+function roomRows(order: Order): readonly PageRow[] {
+  const rooms = roomTable(order);
+  const hasPrices = rooms.some(({ price }) => price !== '');
+  const headings = ['Room', 'Size', 'Area', 'Product', ...(hasPrices ? ['Price'] : [])];
+  const lines = rooms.map(({ name, size, area, product, price }) => [name, size, area, product, price]);
+  return sectionRows('Rooms', tableRows(hasPrices ? ROOM_COLUMNS : UNPRICED_COLUMNS, [headings, ...lines]));
+}
+
+/** The sum, and what the same would cost with other products. */
+function priceRows(order: Order, { alternatives }: HandedOver): readonly PageRow[] {
+  const price = priceWords(order);
+  if (!price) return [];
+  const sum = price.sum === '' ? [] : textRows(price.sum, SUM_LOOK);
+  const words = price.lines.flatMap((line) => textRows(line));
+  return sectionRows('Price', [...sum, ...words, ...alternativeRows(order, alternatives)]);
+}
+
+/** Side by side, three to a line. */
+function alternativeRows(order: Order, alternatives: readonly AlternativePrice[]): readonly PageRow[] {
+  if (alternatives.length === 0 || !isPriced(order)) return [];
+  const products = [...new Set(order.rooms.map(({ product }) => product.name))].join(', ');
+  const { currency } = order.house;
+  const offers = [{ name: products, toPay: order.totals.toPay }, ...alternatives];
+  const third = Math.floor(COLUMN_COUNT / 3);
+  const columns = [0, third, 2 * third];
+  const lines: PageRow[] = [pageRow([]), ...textRows('The same with:', PLAIN)];
+  for (let i = 0; i < offers.length; i += columns.length) {
+    const some = offers.slice(i, i + columns.length);
+    const prices = some.map(({ toPay }) => (toPay === null ? 'not priced yet' : moneyText(toPay, currency)));
+    lines.push(...tableRows(columns, [some.map(({ name }) => name), prices]));
+  }
+  return lines;
 }

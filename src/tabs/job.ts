@@ -6,7 +6,6 @@
 import type { HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
 import { wordsText } from '../order/words';
-import type { Typed } from '../takeoff/entry';
 import { type Cell, filledRows, HEADED, numberCell, ownedCell, PLAIN, type TabBlock, TITLE, textCell } from './block';
 import { type CheckedHouse, checkedHouse } from './checkedHouse';
 import { aboveKept } from './oldTab';
@@ -28,8 +27,7 @@ export function jobBlock(entry: HouseEntry): TabBlock {
     title: JOB_TITLE,
     mark: JOB_MARK,
     cells: filledRows(rows, 2),
-    columnWidths: [330, 330],
-    rowHeight: 0,
+    columnWidths: [324, 324],
     frozenRows: 1,
     showGridlines: true,
     landscape: false,
@@ -45,7 +43,7 @@ type JobLine = readonly [label: string, value: string | number];
 
 function linesOf(entry: HouseEntry, section: HouseSection): readonly JobLine[] {
   return itemsOf(entry, section).flatMap((item, i) =>
-    section.fields.map(([key, , label]): JobLine => [houseLabel(section, label, i + 1), shownValue(item[key])]),
+    section.fields.map((field): JobLine => [houseLabel(section, field, i + 1), shownValue(item[field.key])]),
   );
 }
 
@@ -68,7 +66,7 @@ export function houseFromCells(cells: readonly (readonly unknown[])[]): CheckedH
 type Item = Readonly<Record<string, unknown>>;
 
 function itemsOf(entry: HouseEntry, { at, isList }: HouseSection): readonly Item[] {
-  const whole = entry as unknown as Item;
+  const whole: Item = entry;
   if (at === '') return [whole];
   return isList ? (whole[at] as readonly Item[]) : [whole[at] as Item];
 }
@@ -88,15 +86,16 @@ function listFrom(values: ReadonlyMap<string, unknown>, section: HouseSection): 
   const start = `${section.heading.toLowerCase()} `;
   const numbers = [...values.keys()].flatMap((key) => {
     const number = key.startsWith(start) ? Number(/^(\d+),/.exec(key.slice(start.length))?.[1]) : 0;
-    const isKnown = section.fields.some(([, , label]) => labelKey(houseLabel(section, label, number)) === key);
+    const isKnown = section.fields.some((field) => labelKey(houseLabel(section, field, number)) === key);
     return isKnown ? [number] : [];
   });
   return [...new Set(numbers)].sort((a, b) => a - b).map((number) => fieldsFrom(values, section, number));
 }
 
 function fieldsFrom(values: ReadonlyMap<string, unknown>, section: HouseSection, number: number): Item {
-  const found = (label: string) => values.get(labelKey(houseLabel(section, label, number)));
-  return Object.fromEntries(section.fields.map(([key, , label]) => [key, found(label) as Typed | undefined]));
+  return Object.fromEntries(
+    section.fields.map((field) => [field.key, values.get(labelKey(houseLabel(section, field, number)))]),
+  );
 }
 
 function labelKey(cell: unknown): string {

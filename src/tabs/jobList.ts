@@ -2,7 +2,7 @@
  * The `Job list` tab, for the person on the floor and at the saw, without a price on it: what to settle before
  * beginning, what to do on which day with a box to tick, where the heights meet, and how strips and sticks are cut.
  */
-import type { BeforeState } from '../order/beforeYouBegin';
+import type { BeforeState } from '../order/beforeLine';
 import type { Order } from '../order/order';
 import type { StickOrder } from '../order/trimOrder';
 import { lengthText } from '../takeoff/text/lengthText';
@@ -19,7 +19,8 @@ import {
   textCell,
   tickCell,
 } from './block';
-import { type Carried, placeKey } from './keptCells';
+import type { Carried } from './keptCells';
+import { placeKey } from './oldTab';
 
 export const JOB_LIST_MARK = 'job list';
 export const JOB_LIST_TITLE = 'Job list';
@@ -46,8 +47,7 @@ export function jobListBlock(order: Order, ticked: ReadonlySet<string>): TabBloc
     title: JOB_LIST_TITLE,
     mark: JOB_LIST_MARK,
     cells: filledRows([[textCell(JOB_LIST_TITLE, TITLE)], ...rows], 3),
-    columnWidths: [170, 520, 70],
-    rowHeight: 0,
+    columnWidths: [130, 458, 60],
     frozenRows: 0,
     showGridlines: false,
     landscape: false,
@@ -57,7 +57,7 @@ export function jobListBlock(order: Order, ticked: ReadonlySet<string>): TabBloc
 /** What to do on which day, what to settle, where heights meet. */
 function settlingSections(order: Order, ticked: ReadonlySet<string>): readonly Section[] {
   const row = (first: string, text: string, mark: string, i: number) => [
-    textCell(first, banded(i)),
+    textCell(first, wrapped(i)),
     textCell(text, wrapped(i)),
     textCell(mark, { ...banded(i), bold: true, align: 'center' }),
   ];
@@ -82,7 +82,7 @@ function cuttingSections(order: Order): readonly Section[] {
   const rolls = order.covers.map(({ goods, rolls: count, rooms }) => ({
     heading: `${goods.name}: ${count} rolls of ${lengthText(goods.length, units, 'room')}`,
     rows: rooms.map(({ room, plan }, i) => [
-      textCell(room, banded(i)),
+      textCell(room, wrapped(i)),
       textCell(`along the ${plan.direction}: ${countedLengths(plan.strips, order)}`, wrapped(i)),
     ]),
   }));

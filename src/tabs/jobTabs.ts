@@ -1,34 +1,37 @@
 /** The tabs of the whole job: open and save it, fill the order, fill the homeowner's page. */
 
-import type { PlannedHouse } from '../order/house';
+import type { AlternativeOrder } from '../order/alternatives';
 import { emptyHouse, type HouseEntry } from '../order/houseEntry';
 import { moneyText } from '../order/money';
-import { type Order, orderOf } from '../order/order';
+import type { Order } from '../order/order';
 import { planHouse } from '../order/planHouse';
-import { readHouse } from '../order/readHouse';
-import type { Problem, Takeoff } from '../takeoff/result';
-import { chosenRooms } from './chosenRooms';
+import type { RoomEntry } from '../takeoff/entry';
+import type { Problem } from '../takeoff/result';
+import { changeOrderBlock } from './changeOrder';
 import { cutListMark } from './cutList';
 import { floorPlanMark } from './floorPlan';
-import { HOMEOWNER_MARK, HOMEOWNER_TITLE, homeownerBlock } from './homeowner';
+import { type HandedOver, HOMEOWNER_MARK, HOMEOWNER_TITLE, homeownerBlock } from './homeowner';
 import { houseFromCells, JOB_MARK, JOB_TITLE, jobBlock, jobLines } from './job';
 import { carriedTicks, JOB_LIST_MARK, JOB_LIST_TITLE, jobListBlock, tickedTasks } from './jobList';
-import { leaveTicked, type MayReplan, ticksAtStake } from './laidWork';
+import { leaveTicked, type MayReplan } from './laidWork';
 import { isMarkedOlder, isOlderPage, olderLines } from './olderPage';
 import { ORDER_MARK, ORDER_TITLE, orderBlock } from './order';
-import { carriedInputs, typedInputs, withInputs, withTyped } from './orderInputs';
+import { carriedInputs, type TypedInputs, typedInputs, withInputs, withTyped } from './orderInputs';
 import { toPayIn } from './orderRead';
 import { pdfLink } from './pdfLink';
-import { aboutText, type FreshFloor, freshFloors, marksFrom, tellReplaced } from './planMark';
-import { fillCutList, fillFloorPlan, leftWords, savedRooms } from './roomTabs';
+import { aboutText, type FreshFloor, freshFloors, tellReplaced } from './planMark';
+import { purchaseListBlock } from './purchaseList';
+import { NOTHING_CARRIED, refillTab, rewriteTab } from './rewriteTab';
+import { fillCutList, fillFloorPlan, savedRooms } from './roomTabs';
 import { tabProblems } from './tabProblems';
-import { NOTHING_CARRIED, refillTab, rewriteTab, type TabAsRead, type TabStore, type WrittenTab } from './tabStore';
+import type { TabAsRead, TabStore, WrittenTab } from './tabStore';
+import { type HousePlanner, orderFrom, withoutTicked } from './workedOut';
 
 /** A job as it is opened: with problems the entry is blank, and the tab stays as it is. */
 export interface OpenedJob {
   readonly entry: HouseEntry;
-  /** Names of the rooms that are saved and can be read. */
-  readonly rooms: readonly string[];
+  /** The rooms that are saved and can be read. */
+  readonly rooms: readonly RoomEntry[];
   readonly problems: readonly Problem[];
 }
 
@@ -42,8 +45,8 @@ export type JobAnswer =
       readonly missing: readonly string[];
       /** What was not entered at all, has no place in the order, or does not agree with other tabs; sentences. */
       readonly notes: readonly string[];
-      /** Opens a PDF of the homeowner's page in the person's own session; '' where none was filled. */
-      readonly pdfLink: string;
+      /** Opens a PDF of the tab to be handed over or sent, in the person's own session; null where none was filled. */
+      readonly pdf: { readonly link: string; readonly tab: string } | null;
       /** Names of tabs with something at their foot that a person wrote and whose place is gone. */
       readonly kept: readonly string[];
       /** Names of tabs that say now that they no longer hold. */
@@ -60,7 +63,7 @@ export type JobAnswer =
  */
 export async function openJob(store: TabStore, units: HouseEntry['units']): Promise<OpenedJob> {
   const { rooms: savedOnes } = await savedRooms(store);
-  const rooms = savedOnes.flatMap((room) => (room.entry ? [room.name] : []));
+  const rooms = savedOnes.flatMap(({ entry }) => (entry ? [entry] : []));
   const { cells } = await store.read(JOB_MARK, JOB_TITLE);
   if (cells.length === 0) return { entry: emptyHouse(units), rooms, problems: [] };
   const saved = houseFromCells(cells);
@@ -107,16 +110,18 @@ export async function fillOrder(
   store: TabStore,
   entry: HouseEntry,
   mayReplan: MayReplan = leaveTicked,
+  plan: HousePlanner = planHouse,
 ): Promise<JobAnswer> {
-  const worked = await orderFrom(store, entry);
+  const worked = await orderFrom(store, entry, plan);
   if (worked.status === 'problems') return worked;
-  const chosen = await withoutTicked(store, entry, worked, mayReplan);
+  const chosen = await withoutTicked(store, entry, plan, worked, mayReplan);
   if (chosen.status === 'problems') return chosen;
   const { floors, left } = chosen;
   const typed = typedInputs(await store.read(ORDER_MARK, ORDER_TITLE));
   const { order, found } = withTyped(chosen.order, typed);
   const saved = await saveJob(store, entry);
   if (saved.status === 'problems') return saved;
+  const locale = await store.locale();
   const about = aboutText(freshFloors(chosen.planned.floors).map(({ mark }) => mark));
   const place = { mark: ORDER_MARK, title: ORDER_TITLE };
   const block = { ...withInputs(orderBlock({ ...order, notes: [...left, ...order.notes] }), found), about };
@@ -127,28 +132,38 @@ export async function fillOrder(
       carried: carriedTicks(order, cells),
     })),
   ];
-  for (const floor of floors) {
-    written.push(await fillCutList(store, floor.takeoff, floor), await fillFloorPlan(store, floor.takeoff, floor));
-  }
+  const purchase = await refillTab(store, purchaseListBlock(order, locale));
+  written.push(purchase);
+  written.push(...(await fillFloors(store, floors)));
   const filled = floors.flatMap(({ takeoff: { entry: room } }) => [cutListMark(room.name), floorPlanMark(room.name)]);
   const replaced = await tellReplaced(store, floors, [...filled, ORDER_MARK]);
-  const page = await markOlderPage(store, order);
+  const page = await markOlderPage(store, order, handedOver(locale, chosen.alternatives, typed));
   const done = [...written, page.marked].flatMap((tab) => tab ?? []);
   return {
     ...filledAnswer(order, page.isOlder ? [tabProblems.olderPage()] : []),
     tabs: [...saved.tabs, ...done.map(({ tab }) => tab)],
+    pdf: pdfOf(purchase, entry),
     kept: [...saved.kept, ...keptTabs(done)],
     replaced,
     left,
   };
 }
 
+async function fillFloors(store: TabStore, floors: readonly FreshFloor[]): Promise<readonly (WrittenTab | null)[]> {
+  const written: (WrittenTab | null)[] = [];
+  for (const floor of floors) {
+    written.push(await fillCutList(store, floor.takeoff, floor), await fillFloorPlan(store, floor.takeoff, floor));
+  }
+  return written;
+}
+
 /** A homeowner's page that says something else than the order is told on its top line; all else in it stays. */
 async function markOlderPage(
   store: TabStore,
   order: Order,
+  handed: HandedOver,
 ): Promise<{ readonly isOlder: boolean; readonly marked: WrittenTab | null }> {
-  const fresh = homeownerBlock(order);
+  const fresh = homeownerBlock(order, handed);
   let isOlder = false;
   const marked = await rewriteTab(store, { mark: HOMEOWNER_MARK, title: HOMEOWNER_TITLE }, ({ cells }) => {
     const isMarked = isMarkedOlder(cells);
@@ -158,94 +173,48 @@ async function markOlderPage(
   return { isOlder, marked };
 }
 
-interface ChosenPlan extends Extract<WorkedOut, { status: 'planned' }> {
-  /** Whose tabs are filled. */
-  readonly floors: readonly FreshFloor[];
-  /** Sentences about lists that stay as they are. */
-  readonly left: readonly string[];
-}
-
-/** The plan, and the floors whose tabs are filled with it: with lists that have ticks in them, or without. */
-async function withoutTicked(
-  store: TabStore,
-  entry: HouseEntry,
-  worked: Extract<WorkedOut, { status: 'planned' }>,
-  mayReplan: MayReplan,
-): Promise<ChosenPlan | Extract<WorkedOut, { status: 'problems' }>> {
-  const floors = await floorsToFill(store, worked.planned);
-  const stake = await ticksAtStake(store, floors);
-  if (stake.length === 0 || (await mayReplan(stake))) return { ...worked, floors, left: [] };
-  const names = worked.planned.floors.map(({ entry: room }) => room.name);
-  const apart = names.filter((name) => stake.some(({ mark }) => mark === cutListMark(name)));
-  const again = await orderFrom(store, entry, apart);
-  if (again.status === 'problems') return again;
-  const rest = await untouching(store, await floorsToFill(store, again.planned));
-  const stillLeft = stake.map(({ tab, tickedCount, mark }) => {
-    const isCounted = rest.fits.includes(mark);
-    return `${leftWords(tab, tickedCount)} ${isCounted ? 'The order counts it as it is.' : 'The order counts another plan of that floor: compare the planks to buy.'}`;
-  });
-  const isLeft = ({ takeoff }: FreshFloor) => stake.some(({ mark }) => mark === cutListMark(takeoff.entry.name));
-  return { ...again, floors: rest.floors.filter((floor) => !isLeft(floor)), left: stillLeft };
-}
-
-/** Those of the floors that change no list with ticks, neither their own nor that of a room they share planks with. */
-async function untouching(
-  store: TabStore,
-  floors: readonly FreshFloor[],
-): Promise<{ readonly floors: readonly FreshFloor[]; readonly fits: readonly string[] }> {
-  let rest = floors;
-  for (;;) {
-    const stake = await ticksAtStake(store, rest);
-    if (stake.length === 0) break;
-    const planOf = (mark: string) => floors.find(({ takeoff }) => cutListMark(takeoff.entry.name) === mark)?.mark.plan;
-    const plans = stake.map(({ mark }) => planOf(mark));
-    const about = new Map((await store.tabs()).map((tab) => [tab.mark, marksFrom(tab.about)]));
-    const rooms = new Set(stake.flatMap(({ mark }) => (about.get(mark) ?? []).flatMap(({ planRooms }) => planRooms)));
-    const kept = rest.filter(({ mark }) => !plans.includes(mark.plan) && !mark.rooms.some((room) => rooms.has(room)));
-    // A list of which nothing is remembered is nobody's partner: what changes it is its own floor, gone by its plan.
-    if (kept.length === rest.length) return { floors: [], fits: [] };
-    rest = kept;
-  }
-  return { floors: rest, fits: rest.map(({ takeoff }) => cutListMark(takeoff.entry.name)) };
-}
-
-/** Floors laid with others always, and those that have a cut list or a floor plan already. */
-async function floorsToFill(store: TabStore, planned: PlannedHouse): Promise<readonly FreshFloor[]> {
-  const marks = (await store.tabs()).map(({ mark }) => mark);
-  return freshFloors(planned.floors).filter(({ takeoff }) => {
-    const { name } = takeoff.entry;
-    const isThere = marks.includes(cutListMark(name)) || marks.includes(floorPlanMark(name));
-    return isThere || isLaidWithOthers(takeoff, planned);
-  });
-}
-
-/** Whether its lists are not those of a room planned alone: joined through doorways, or cut from shared planks. */
-function isLaidWithOthers(floor: Takeoff, { rooms, sharing }: PlannedHouse): boolean {
-  return !rooms.includes(floor) || sharing.some((names) => names.includes(floor.entry.name));
-}
-
 /**
  * Plans every room of the job and fills `Homeowner`: a page of values only, to share or print. It is of the plan that the
  * order is of: lists with ticks stay as they are for both, and what is typed into the order counts for both.
  */
-export async function fillHomeowner(store: TabStore, entry: HouseEntry): Promise<JobAnswer> {
-  const worked = await orderFrom(store, entry);
+export async function fillHomeowner(
+  store: TabStore,
+  entry: HouseEntry,
+  plan: HousePlanner = planHouse,
+): Promise<JobAnswer> {
+  const worked = await orderFrom(store, entry, plan);
   if (worked.status === 'problems') return worked;
-  const chosen = await withoutTicked(store, entry, worked, leaveTicked);
+  const chosen = await withoutTicked(store, entry, plan, worked, leaveTicked);
   if (chosen.status === 'problems') return chosen;
   const inTab = await store.read(ORDER_MARK, ORDER_TITLE);
-  const { order } = withTyped(chosen.order, typedInputs(inTab));
-  const block = homeownerBlock(order);
-  const written = await refillTab(store, block);
-  const paper = entry.units === 'us' ? 'letter' : 'A4';
-  const { spreadsheetId, sheetId } = written;
-  const link = pdfLink({ spreadsheetId, sheetId, paper, landscape: block.landscape });
+  const typed = typedInputs(inTab);
+  const { order } = withTyped(chosen.order, typed);
+  const locale = await store.locale();
+  const block = homeownerBlock(order, handedOver(locale, chosen.alternatives, typed));
+  const page = await refillTab(store, block);
+  const change = changeOrderBlock(order, locale);
+  const written = [page, ...(change ? [await refillTab(store, change)] : [])];
   return {
     ...filledAnswer(order, disagreement(inTab, order)),
-    tabs: [written.tab],
-    kept: keptTabs([written]),
-    pdfLink: link,
+    tabs: written.map(({ tab }) => tab),
+    kept: keptTabs(written),
+    pdf: pdfOf(page, entry),
   };
+}
+
+/** Both tabs that leave the spreadsheet stand upright. */
+function pdfOf({ spreadsheetId, sheetId, tab }: WrittenTab, { units }: HouseEntry) {
+  const paper = units === 'us' ? 'letter' : 'A4';
+  return { link: pdfLink({ spreadsheetId, sheetId, paper, landscape: false }), tab };
+}
+
+/** What is typed into the order counts for the alternatives too. */
+function handedOver(locale: string, alternatives: readonly AlternativeOrder[], typed: TypedInputs): HandedOver {
+  const prices = alternatives.map(({ name, order: other }) => {
+    const { totals, missing } = withTyped(other, typed).order;
+    return { name, toPay: missing.length > 0 ? null : totals.toPay };
+  });
+  return { locale, alternatives: prices };
 }
 
 /** What is typed into the coloured cells of the `Order` tab is in the page; whatever else changes its total is not. */
@@ -256,27 +225,13 @@ function disagreement({ cells }: TabAsRead, { totals, house }: Order): readonly 
   return [tabProblems.orderDiffers(there, here)];
 }
 
-type WorkedOut =
-  | { readonly status: 'planned'; readonly order: Order; readonly planned: PlannedHouse }
-  | { readonly status: 'problems'; readonly problems: readonly Problem[] };
-
-async function orderFrom(store: TabStore, entry: HouseEntry, apart: readonly string[] = []): Promise<WorkedOut> {
-  const read = readHouse(entry);
-  const chosen = chosenRooms(await savedRooms(store), entry.rooms);
-  const found = [...(read.status === 'problems' ? read.problems : []), ...chosen.problems];
-  if (read.status === 'problems' || found.length > 0) return { status: 'problems', problems: found };
-  const plan = planHouse(chosen.rooms, read.house.shareOffcuts === 'yes', apart);
-  if (plan.status === 'problems') return plan;
-  return { status: 'planned', order: orderOf(read.house, plan.planned), planned: plan.planned };
-}
-
 const NOTHING_FILLED = {
   status: 'filled',
   tabs: [],
   toPay: '',
   missing: [],
   notes: [],
-  pdfLink: '',
+  pdf: null,
   kept: [],
   replaced: [],
   left: [],

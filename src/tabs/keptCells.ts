@@ -15,17 +15,14 @@ import {
   tickCell,
 } from './block';
 import { HOMEOWNER_MARK } from './homeowner';
-import { tokenOf } from './lineMemory';
+import { notesAndRest } from './keptNotes';
+import { cellToken } from './lineMemory';
 import { isLineOfPage } from './olderPage';
-import { isPutThere, KEPT_HEADING, linesOf, type OldLine, type OwnCell, touchedLines } from './oldTab';
+import { isPutThere, KEPT_HEADING, linesOf, type OldLine, type OwnCell, placeKey, touchedLines } from './oldTab';
 import type { CellContent, TabAsRead } from './tabStore';
 
 /** Cells of the old tab that the new one holds already, as `row,column` from 0. */
 export type Carried = ReadonlySet<string>;
-
-export function placeKey(row: number, column: number): string {
-  return `${row},${column}`;
-}
 
 /** Columns narrower than this hold a drawing: a line of it put aside would be cut to pieces. Pixels. */
 const NARROW = 30;
@@ -61,7 +58,16 @@ export function withKept(block: TabBlock, old: TabAsRead, carried: Carried): Kep
   }
   const wide = withOwnBeside(block, placed);
   const lines = asideRows(aside, old, block);
-  return { block: withFoot(wide, lines), asideCount: lines.length };
+  return withOldNotes(wide, lines, old);
+}
+
+/** With the notes at cells too; one whose line is gone is a line at the foot. */
+function withOldNotes(wide: TabBlock, lines: readonly (readonly Cell[])[], old: TabAsRead): KeptBlock {
+  const block = withFoot(wide, lines);
+  if (!old.notes?.length) return { block, asideCount: lines.length };
+  const { notes, rest } = notesAndRest(block.cells, old, old.notes);
+  const all = [...lines, ...rest.map((text) => [ownCell(text, OWN_LOOK)])];
+  return { block: { ...withFoot(wide, all), notes }, asideCount: all.length };
 }
 
 interface FreshLine {
@@ -85,22 +91,6 @@ function freshLines({ cells, hasExactTickLines }: TabBlock): readonly FreshLine[
       isExact: hasExactTickLines === true && line.some(({ value }) => value.kind === 'tick'),
     };
   });
-}
-
-/** The token a cell will be read by. */
-export function cellToken({ value }: Cell): string {
-  switch (value.kind) {
-    case 'blank':
-      return '';
-    case 'text':
-      return tokenOf(value.text, '');
-    case 'number':
-      return tokenOf(value.number, '');
-    case 'formula':
-      return tokenOf('', value.formula);
-    case 'tick':
-      return tokenOf(value.ticked, '');
-  }
 }
 
 /**
@@ -153,7 +143,7 @@ function withOwnBeside(block: TabBlock, placed: ReadonlyMap<number, readonly Own
   return sized(block, rows);
 }
 
-/** The lines without a place: whole, or one text a line where the columns are those of a drawing. */
+/** The lines without a place: whole, or one text per line where the columns are those of a drawing. */
 function asideRows(aside: readonly OldLine[], old: TabAsRead, block: TabBlock): readonly (readonly Cell[])[] {
   const lines = linesOf(old);
   if (!block.columnWidths.every((width) => width < NARROW)) {

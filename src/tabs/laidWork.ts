@@ -34,11 +34,14 @@ export async function ticksAtStake(store: TabStore, fresh: readonly FreshFloor[]
     if (!mark.startsWith(CUT_LIST_MARK)) continue;
     const floor = fresh.find(({ takeoff }) => cutListMark(takeoff.entry.name) === mark);
     const [old] = marksFrom(about);
-    const isChanged = old ? isReplaced(old, fresh) !== null : floor !== undefined;
+    // A list that was given another name goes by a plan with the old one: its pieces tell.
+    const isOther = floor !== undefined && floor.mark.pieces !== old?.pieces;
+    const isChanged = isOther || (old !== undefined && isReplaced(old, fresh) !== null);
     if (!isChanged) continue;
     const { cells } = await store.read(mark, tab);
     if (!floor && NO_LONGER_HOLDS.test(String(cells[0]?.[0] ?? ''))) continue;
-    const ticked = listedPieces(cells).filter((piece) => piece.ticked);
+    // A length typed under Cut at is a piece that is cut, whether it lies or not.
+    const ticked = listedPieces(cells).filter((piece) => piece.ticked || piece.cutAt !== '');
     if (ticked.length === 0) continue;
     const kept = new Set(floor ? freshKeys(floor) : []);
     const labels = (pieces: typeof ticked) => new Set(pieces.map(({ label }) => label)).size;
@@ -61,7 +64,7 @@ function freshKeys({ takeoff }: FreshFloor): readonly string[] {
 
 /** What is at stake, in words for the question. */
 export function stakeWords(lists: readonly TickedList[]): string {
-  return lists.map(stakeOf).join(' ');
+  return [...lists.map(stakeOf), 'A list that is planned again is kept as it was, and can be brought back.'].join(' ');
 }
 
 function stakeOf({ tab, tickedCount, changedCount, isGivenUp }: TickedList): string {

@@ -18,7 +18,7 @@ export function directionText({ rows, rowAngle }: Takeoff): string {
     return `Start at the line between rows 1 and ${from}. Rows 2 to ${from - 1} go on ${ahead.arrow}, each laid ${along.way} ${along.arrow}; rows ${from} to ${to} go on from the line ${behind.arrow}, each laid ${back.way} ${back.arrow}.`;
   }
   const across = wayOf(last.x - first.x, last.y - first.y);
-  return `Start with row 1, ${across.start}. Lay each row ${along.way} ${along.arrow}; the next row goes on ${across.side} ${across.arrow}.`;
+  return `Start with row 1, ${across.start}. Lay each row ${along.way} ${along.arrow}; the next row lies ${across.side} ${across.arrow}.`;
 }
 
 interface Way {

@@ -1,4 +1,4 @@
-/** A floor turned a little, so that rows which run almost level or upright are drawn so: cells can only be in steps. */
+/** A floor turned a little, so that rows which are almost level or upright are drawn level or upright: slanted lines of cells would be steps. */
 import type { Point } from '../geometry/point';
 import { type Frame, frameOf, regionToFrame, toFrame } from '../geometry/turn';
 import type { Takeoff } from '../takeoff/result';

@@ -6,6 +6,7 @@
  * The memory is a Bloom filter (B. H. Bloom, Space/time trade-offs in hash coding with allowable errors, 1970): it never
  * forgets a line of ours, and takes a strange one for ours once in 10^10 as long as the tab has fewer than 3,500 lines.
  */
+import type { Cell } from './block';
 import { fingerprint } from './fingerprint';
 
 /** Developer metadata may hold 30,000 characters a tab (Google, "Read and write developer metadata": limits). */
@@ -19,6 +20,22 @@ export function tokenOf(value: unknown, formula: string): string {
   if (value === null || value === undefined || value === false) return '';
   if (value === true) return 'TRUE';
   return String(value).trim();
+}
+
+/** The token a cell will be read by. */
+export function cellToken({ value }: Cell): string {
+  switch (value.kind) {
+    case 'blank':
+      return '';
+    case 'text':
+      return tokenOf(value.text, '');
+    case 'number':
+      return tokenOf(value.number, '');
+    case 'formula':
+      return tokenOf('', value.formula);
+    case 'tick':
+      return tokenOf(value.ticked, '');
+  }
 }
 
 /** A formula without the addresses in it: they change as lines are put in above. */

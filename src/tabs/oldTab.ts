@@ -9,6 +9,11 @@ export const KEPT_HEADING = 'Kept from before';
 export const NO_LONGER_HOLDS = /^This (list|floor plan|order) no longer holds: /;
 
 /** A cell that a person put in or changed. */
+/** A cell by its row and column from 0. */
+export function placeKey(row: number, column: number): string {
+  return `${row},${column}`;
+}
+
 export interface OwnCell {
   readonly column: number;
   readonly content: CellContent;

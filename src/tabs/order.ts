@@ -24,6 +24,7 @@ import {
   TITLE,
   textCell,
 } from './block';
+import { brokenLines } from './brokenLines';
 import {
   amountFormula,
   lineTotalFormula,
@@ -38,31 +39,39 @@ import {
   WHOLE_FORMAT,
 } from './orderFormulas';
 import { TO_PAY, TOTAL_COLUMN } from './orderRead';
+import { LANDSCAPE_PIXELS, LETTER_PIXELS } from './paper';
 
 export const ORDER_MARK = 'order';
 export const ORDER_TITLE = 'Order';
 
-const COLUMN_COUNT = 12;
 /** Of a number, as many decimals as there are. Never of a formula: see `formulaCell`. */
 const COUNT = 'General';
 const PERCENT = '0.0#%';
+const PRICE_FORMAT = '#,##0.00##';
 const RIGHT: Look = lookWith({ align: 'right' });
+/** Before a column of words: figures at its right edge would run into them. */
+const BEFORE_WORDS = 'In a pack';
 /** Cells a person may change: paper stays white, everything around them is banded. */
 export const INPUT: Look = lookWith({ align: 'right', background: '#fff8d8' });
-const COLUMNS = [
-  'Item',
-  'Where from',
-  'Needed',
-  'Unit',
-  'Allowance',
-  'Extra',
-  'Quantity',
-  'In a pack',
-  'Pack',
-  'To buy',
-  'Price',
-  'Total',
+const WRAPPED = lookWith({ wrap: true });
+const SMALL = lookWith({ wrap: true, size: 9 });
+/** Headings, each with its width in pixels: what to buy first, then how it comes about. A lying page is 912 wide. */
+const COLUMNS: readonly (readonly [heading: string, pixels: number])[] = [
+  ['Item', 150],
+  ['To buy', 48],
+  ['Pack', 84],
+  ['Price', 62],
+  ['Total', 74],
+  ['Needed', 58],
+  ['Unit', 52],
+  ['Allowance', 72],
+  ['Extra', 42],
+  ['Quantity', 62],
+  ['In a pack', 46],
+  ['Where from', 162],
 ];
+const LAST = COLUMNS.length - 1;
+const LETTERS = Math.floor(LANDSCAPE_PIXELS / LETTER_PIXELS);
 const PARTS: Readonly<Record<OrderPart, string>> = {
   floor: 'Floor',
   underlay: 'Underlay, film, tape',
@@ -76,15 +85,16 @@ const PARTS: Readonly<Record<OrderPart, string>> = {
 export function orderBlock(order: Order): TabBlock {
   const rows: Rows = [];
   rows.push([textCell(ORDER_TITLE, TITLE)]);
-  rows.push([
-    textCell(
-      'Coloured cells may be changed: the totals follow, the cut lists do not. What you type there stays when the order is filled again, but Needed comes from the plan.',
-    ),
-  ]);
-  rows.push([]);
+  addText(
+    rows,
+    'Change a coloured cell and the totals follow; it stays when the order is filled again. Needed comes from the plan.',
+  );
   const { currency } = order.house;
-  const columns = COLUMNS.map((name, i) => (i > 9 && currency !== '' ? `${name} ${currency}` : name));
-  rows.push(columns.map((name, i) => textCell(name, i < 2 ? HEADED : { ...HEADED, align: 'right' })));
+  const isMoney = (heading: string) => heading === 'Price' || heading === 'Total';
+  addHeading(
+    rows,
+    COLUMNS.map(([name]) => (isMoney(name) && currency !== '' ? `${name} ${currency}` : name)),
+  );
   const frozenRows = rows.length;
   const materials = addLines(
     rows,
@@ -102,9 +112,8 @@ export function orderBlock(order: Order): TabBlock {
   return {
     title: ORDER_TITLE,
     mark: ORDER_MARK,
-    cells: filledRows(rows, COLUMN_COUNT),
-    columnWidths: [190, 330, 65, 65, 90, 50, 70, 70, 120, 60, 75, 90],
-    rowHeight: 0,
+    cells: filledRows(rows, COLUMNS.length),
+    columnWidths: COLUMNS.map(([, pixels]) => pixels),
     frozenRows,
     showGridlines: false,
     landscape: true,
@@ -133,25 +142,29 @@ function addLines(rows: Rows, lines: readonly OrderLine[]): Span {
 /** One line; its sums are those of `orderLine`, written out. What is not packed has no cells for packs. */
 function lineCells(line: OrderLine, row: number): readonly Cell[] {
   const isPacked = line.rounding !== 'none';
-  const quantityFormat = line.rounding === 'whole' ? WHOLE_FORMAT : MEASURE_FORMAT;
+  const format = line.rounding === 'whole' ? WHOLE_FORMAT : MEASURE_FORMAT;
   return [
-    textCell(line.item),
-    textCell(line.reason, lookWith({ wrap: true })),
-    inputCell(line.basis, COUNT),
-    textCell(line.unit, RIGHT),
+    textCell(line.item, WRAPPED),
+    formulaCell(packsFormula(row, isPacked), isPacked ? WHOLE_FORMAT : MEASURE_FORMAT, RIGHT),
+    textCell(isPacked ? line.packName : line.unit, SMALL),
+    inputCell(line.price, PRICE_FORMAT),
+    formulaCell(lineTotalFormula(row), MONEY_FORMAT, RIGHT),
+    inputCell(line.basis, format),
+    textCell(line.unit, SMALL),
     isPacked ? inputCell(line.allowance, PERCENT) : blankCell(),
     isPacked ? inputCell(line.extra, COUNT) : blankCell(),
-    formulaCell(quantityFormula(row, line.rounding), quantityFormat, RIGHT),
-    isPacked ? inputCell(line.pack, COUNT) : blankCell(),
-    textCell(line.packName, RIGHT),
-    formulaCell(packsFormula(row, isPacked), isPacked ? WHOLE_FORMAT : MEASURE_FORMAT, RIGHT),
-    inputCell(line.price, '#,##0.00##'),
-    formulaCell(lineTotalFormula(row), MONEY_FORMAT, RIGHT),
+    formulaCell(quantityFormula(row, line.rounding), format, RIGHT),
+    isPacked ? centred(inputCell(line.pack, COUNT)) : blankCell(),
+    textCell(line.reason, SMALL),
   ];
 }
 
 function inputCell(value: number | null, format: string): Cell {
   return value === null ? blankCell(INPUT) : numberCell(value, format, INPUT);
+}
+
+function centred(cell: Cell): Cell {
+  return { ...cell, look: { ...cell.look, align: 'center' } };
 }
 
 /** Each total is rounded once, as in `money.ts`. */
@@ -162,7 +175,7 @@ function addTotals(rows: Rows, order: Order, materials: Span, labour: Span): voi
   const base = rows.length + 1;
   const taxOnPrice = terms.taxOn === 'price';
   const taxNote = terms.tax === null ? 'no tax entered' : '';
-  const taxFormula = (row: number, taxed: number) => rateFormula(`K${row}`, amountFormula(`L${taxed}*K${row}`));
+  const taxFormula = (row: number, taxed: number) => rateFormula(`D${row}`, amountFormula(`E${taxed}*D${row}`));
   addTotal(rows, 'Materials', '', null, sumOf(materials));
   addTotal(
     rows,
@@ -189,9 +202,9 @@ function addTotals(rows: Rows, order: Order, materials: Span, labour: Span): voi
 
 /** Of the cost in the row above; all of the price cannot be margin. */
 function marginFormula(row: number, marginOf: MarginOf): string {
-  const cost = `L${row - 1}*K${row}`;
-  if (marginOf === 'cost') return rateFormula(`K${row}`, amountFormula(cost));
-  return rateFormula(`K${row}`, `IF(K${row}<1,${amountFormula(`${cost}/(1-K${row})`)},"check rate")`);
+  const cost = `E${row - 1}*D${row}`;
+  if (marginOf === 'cost') return rateFormula(`D${row}`, amountFormula(cost));
+  return rateFormula(`D${row}`, `IF(D${row}<1,${amountFormula(`${cost}/(1-D${row})`)},"check rate")`);
 }
 
 function addTotal(
@@ -203,11 +216,10 @@ function addTotal(
   look: Look = STRONG,
 ): void {
   const rateCell = rate === null ? blankCell() : inputCell(rate, PERCENT);
-  const gap = Array.from({ length: 8 }, () => blankCell());
   rows.push([
     textCell(name, look),
     textCell(note),
-    ...gap,
+    blankCell(),
     rateCell,
     formulaCell(formula, MONEY_FORMAT, { ...look, align: 'right' }),
   ]);
@@ -220,27 +232,16 @@ function addMissing(rows: Rows, order: Order): void {
   ] as const) {
     if (sentences.length === 0) continue;
     addHeading(rows, [heading]);
-    for (const sentence of sentences) rows.push([textCell(sentence)]);
+    for (const sentence of sentences) addText(rows, sentence);
   }
 }
 
 function addSpares(rows: Rows, order: Order): void {
-  addHeading(rows, [
-    'Planks and why',
-    'Plan',
-    'Planned',
-    '',
-    'Mis-cuts',
-    'Kept',
-    'Rooms',
-    'Box fills up',
-    '',
-    'Bought',
-  ]);
+  addHeading(rows, ['Planks and why', 'By plan', 'Mis-cuts', 'Kept', 'For rooms', 'Fills a box', 'Bought'], 'The plan');
   order.floors.forEach(({ spares, line }, i) => {
     const { product, proof, planned, misCuts, kept, roomSpares, boxRounding } = spares;
     const bought = boxRounding === null ? null : (line.packs as number) * (line.pack as number);
-    rows.push(shownCells([product, proof, planned, '', misCuts, kept, roomSpares, boxRounding, '', bought], i));
+    rows.push(shownCells([product, planned, misCuts, kept, roomSpares, boxRounding, bought], proof, i));
   });
 }
 
@@ -250,74 +251,61 @@ function addSpares(rows: Rows, order: Order): void {
  * @param firstLine row of the first product: products come first, under the heading of their part
  */
 function addTenPercent(rows: Rows, order: Order, firstLine: number): void {
-  const headings = [
-    'Beside area + 10 %',
-    '',
-    'Planks',
-    '',
-    'by area',
-    '',
-    'Boxes',
-    'by area',
-    '',
-    'More boxes',
-    '',
-    'More money',
-  ];
-  addHeading(rows, headings);
+  const headings = ['Beside area + 10 %', 'Boxes', 'Boxes by area', 'More', 'More money', 'Planks', 'by area'];
+  addHeading(rows, headings, 'By area');
   order.floors.forEach(({ tenPercent }, i) => {
     const { product, planks, rulePlanks, boxes, ruleBoxes } = tenPercent;
     const line = firstLine + i;
-    const row = rows.length + 1;
     const known = boxes !== null && ruleBoxes !== null;
-    const more = known ? moreFormulas(row, line) : { boxes: '', money: '' };
-    const reason = 'what the percentage rule would order';
-    const shown = known ? `=J${line}` : '';
-    rows.push(
-      shownCells([product, reason, planks, '', rulePlanks, '', shown, ruleBoxes, '', more.boxes, '', more.money], i),
-    );
+    const more = known ? moreFormulas(rows.length + 1, line) : { boxes: '', money: '' };
+    const figures = [known ? `=B${line}` : '', ruleBoxes, more.boxes, more.money, planks, rulePlanks];
+    rows.push(shownCells([product, ...figures], 'what the percentage rule orders', i));
   });
 }
 
 function addHours(rows: Rows, order: Order): void {
   if (!order.house.pace) return;
-  addHeading(rows, [
-    'Hours by the minutes entered',
-    '',
-    'Rows',
-    'Cuts',
-    'Notches',
-    'Trim',
-    'Doorways',
-    'Doors',
-    '',
-    'Hours',
-  ]);
+  const headings = ['Hours by the minutes entered', 'Rows', 'Cuts', 'Notches', 'Trim', 'Door-ways', 'Doors', 'Hours'];
+  addHeading(rows, headings, 'Besides');
   const unit = areaUnit(order.house.units);
   const areas = (layers: number, tearOut: number) =>
     `${numberText(layers, 2)} ${unit} of underlay, ${numberText(tearOut, 2)} ${unit} of old floor out`;
   order.hours.forEach(({ room, rows: rowCount, cuts, notches, trims, doorways, doors, layers, tearOut, hours }, i) => {
-    rows.push(
-      shownCells([room, areas(layers, tearOut), rowCount, cuts, notches, trims, doorways, doors, '', hours], i),
-    );
+    const figures = [rowCount, cuts, notches, trims, doorways, doors, hours];
+    rows.push(shownCells([room, ...figures], areas(layers, tearOut), i));
   });
 }
 
 /**
- * Two cells of text, then numbers and formulas of ours to the right; null is a blank. A formula in the last column is
- * money.
+ * What a line is about, then numbers and formulas of ours, and words in the last column; null is a blank. A formula in
+ * the column of totals is money.
  */
-function shownCells(values: readonly (string | number | null)[], index: number): readonly Cell[] {
+function shownCells(values: readonly (string | number | null)[], words: string, index: number): readonly Cell[] {
   const look = index % 2 === 1 ? lookWith({ background: BAND }) : PLAIN;
   const right: Look = { ...look, align: 'right' };
-  return values.map((value, column) => {
+  const figures = values.map((value, column) => {
     if (typeof value === 'number') return numberCell(value, COUNT, right);
-    if (column > 1 && value) return formulaCell(value, column === TOTAL_COLUMN ? MONEY_FORMAT : WHOLE_FORMAT, right);
-    return value ? textCell(value, look) : blankCell(look);
+    if (column > 0 && value) return formulaCell(value, column === TOTAL_COLUMN ? MONEY_FORMAT : WHOLE_FORMAT, right);
+    return value ? textCell(value, { ...look, wrap: true }) : blankCell(look);
   });
+  const gap = Array.from({ length: LAST - figures.length }, () => blankCell(look));
+  return [...figures, ...gap, textCell(words, { ...look, wrap: true, size: 9 })];
 }
 
-function addHeading(rows: Rows, names: readonly string[]): void {
+/** @param last heading of the last column, where there is one */
+function addHeading(rows: Rows, names: readonly string[], last = ''): void {
+  const gap = last === '' ? [] : Array.from({ length: LAST - names.length }, () => '');
+  const isText = (i: number) => i === 0 || i === LAST || ['Pack', 'Unit'].includes(names[i]);
+  const look = lookWith({ size: 9, wrap: names.length > 1 }, HEADED);
   rows.push([]);
-  rows.push(names.map((name, i) => textCell(name, i < 2 ? HEADED : { ...HEADED, align: 'right' })));
+  rows.push(
+    [...names, ...gap, ...(last === '' ? [] : [last])].map((name, i) =>
+      textCell(name, isText(i) ? look : { ...look, align: name === BEFORE_WORDS ? 'center' : 'right' }),
+    ),
+  );
+}
+
+/** Words that need no columns, in lines that fit the page. */
+function addText(rows: Rows, words: string): void {
+  for (const line of brokenLines(words, LETTERS)) rows.push([textCell(line)]);
 }

@@ -8,8 +8,8 @@ import type { Rounding } from '../order/orderLine';
 
 /** Whole numbers: planks, boxes. */
 export const WHOLE_FORMAT = '0';
-/** Feet, hours: as many decimals as are reckoned with, two at least, since a lone point would be left standing. */
-export const MEASURE_FORMAT = '0.00####';
+/** Feet, hours: two decimals, so that points stand below each other; the cell holds what is reckoned with. */
+export const MEASURE_FORMAT = '#,##0.00';
 export const MONEY_FORMAT = '#,##0.00';
 
 /** The same as `amountOf` in `money.ts`: six decimals of a hundredth decide, halves go up, and a half is exact. */
@@ -19,22 +19,22 @@ export function amountFormula(product: string): string {
 
 /** Needed with allowance and extra: the sum of `orderLine`. A blank allowance or extra is none. */
 export function quantityFormula(row: number, rounding: Rounding): string {
-  const needed = `ROUND(C${row}*(1+E${row})+F${row},6)`;
+  const needed = `ROUND(F${row}*(1+H${row})+I${row},6)`;
   const quantity = rounding === 'whole' ? `ROUNDUP(${needed},0)` : needed;
-  const topped = `IF(COUNT(E${row}:F${row})=COUNTA(E${row}:F${row}),${quantity},"check extra")`;
-  return `=${numberIn(`C${row}`, `IF(C${row}<0,"check needed",${topped})`, 'check needed')}`;
+  const topped = `IF(COUNT(H${row}:I${row})=COUNTA(H${row}:I${row}),${quantity},"check extra")`;
+  return `=${numberIn(`F${row}`, `IF(F${row}<0,"check needed",${topped})`, 'check needed')}`;
 }
 
 /** Whole packs; what is not packed is bought as it is counted. */
 export function packsFormula(row: number, isPacked: boolean): string {
-  if (!isPacked) return `=G${row}`;
-  const packs = `IF(H${row}>0,ROUNDUP(ROUND(G${row}/H${row},6),0),"check pack")`;
-  return `=IF(ISNUMBER(G${row}),${numberIn(`H${row}`, packs, 'check pack')},G${row})`;
+  if (!isPacked) return `=J${row}`;
+  const packs = `IF(K${row}>0,ROUNDUP(ROUND(J${row}/K${row},6),0),"check pack")`;
+  return `=IF(ISNUMBER(J${row}),${numberIn(`K${row}`, packs, 'check pack')},J${row})`;
 }
 
 export function lineTotalFormula(row: number): string {
-  const amount = amountFormula(`J${row}*K${row}`);
-  return `=IF(ISNUMBER(J${row}),${numberIn(`K${row}`, amount, 'check price')},J${row})`;
+  const amount = amountFormula(`B${row}*D${row}`);
+  return `=IF(ISNUMBER(B${row}),${numberIn(`D${row}`, amount, 'check price')},B${row})`;
 }
 
 /** A total that another one and a rate make; a blank rate is none. */
@@ -43,15 +43,15 @@ export function rateFormula(rateCell: string, amount: string): string {
 }
 
 export function sumFormula(first: number, last: number): string {
-  return `=ROUND(SUM(L${first}:L${last}),2)`;
+  return `=ROUND(SUM(E${first}:E${last}),2)`;
 }
 
 /** More boxes by another count of them than the line buys, and the money for them. */
 export function moreFormulas(row: number, lineRow: number): { readonly boxes: string; readonly money: string } {
-  const more = `${amountFormula(`H${row}*K${lineRow}`)}-L${lineRow}`;
+  const more = `${amountFormula(`C${row}*D${lineRow}`)}-E${lineRow}`;
   return {
-    boxes: `=IF(ISNUMBER(G${row}),H${row}-G${row},G${row})`,
-    money: `=IF(ISNUMBER(L${lineRow}),ROUND(${more},2),L${lineRow})`,
+    boxes: `=IF(ISNUMBER(B${row}),C${row}-B${row},B${row})`,
+    money: `=IF(ISNUMBER(E${lineRow}),ROUND(${more},2),E${lineRow})`,
   };
 }
 
@@ -62,7 +62,7 @@ export function moreFormulas(row: number, lineRow: number): { readonly boxes: st
  * @param isWhole whether everything the job needs has a line
  */
 export function verdictFormula(first: number, last: number, isWhole: boolean): string {
-  const range = `L${first}:L${last}`;
+  const range = `E${first}:E${last}`;
   const count = `COUNTA(${range})-COUNT(${range})`;
   const lines = `IF(${count}=1,"1 line has",${count}&" lines have")`;
   const warning = `${lines}&" no price, pack, quantity or rate that can be used: the total is too low."`;

@@ -6,9 +6,9 @@ import { type Totals, totalsOf } from '../order/money';
 import type { Order } from '../order/order';
 import { missingIn, type OrderLine, orderLine, sumOf } from '../order/orderLine';
 import { type Cell, ownedCell, type TabBlock } from './block';
-import { type Carried, cellToken, placeKey } from './keptCells';
-import { inputEntry, isRemembered, tokenOf } from './lineMemory';
-import { aboveKept, ourTokens } from './oldTab';
+import type { Carried } from './keptCells';
+import { cellToken, inputEntry, isRemembered, tokenOf } from './lineMemory';
+import { aboveKept, ourTokens, placeKey } from './oldTab';
 import { INPUT } from './order';
 import type { TabAsRead } from './tabStore';
 

@@ -24,6 +24,7 @@ export function pdfLink({ spreadsheetId, sheetId, paper, landscape }: PdfPage): 
     'printtitle=false',
     'pagenum=UNDEFINED',
     'fzr=true',
+    ...['top', 'bottom', 'left', 'right'].map((side) => `${side}_margin=0.75`),
   ];
   return `https://docs.google.com/spreadsheets/d/${spreadsheetId}/export?${options.join('&')}`;
 }

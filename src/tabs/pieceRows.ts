@@ -1,4 +1,4 @@
-/** The two lists of a cut list: a line a piece in laying order, and the same cuts by plank for the person at the saw. */
+/** The two lists of a cut list: one line per piece in laying order, and the same cuts by plank for the person at the saw. */
 import type { Ticks } from '../geometry/length';
 import type { CutKind, FloorPiece, SawPiece, SawPlank, Takeoff } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
@@ -6,6 +6,7 @@ import {
   BAND,
   blankCell,
   type Cell,
+  choiceCell,
   HEADED,
   lookWith,
   numberCell,
@@ -14,7 +15,16 @@ import {
   textCell,
   tickCell,
 } from './block';
-import { CUT_HEADINGS, type KeptMarks, LAY_HEADINGS, markKey } from './keptMarks';
+import {
+  CUT_HEADINGS,
+  drawnText,
+  type KeptMark,
+  type KeptMarks,
+  LAY_HEADINGS,
+  LOST_WORDS,
+  markKey,
+  runKey,
+} from './keptMarks';
 
 type Row = readonly Cell[];
 
@@ -32,25 +42,84 @@ export const KEPT_WORDS: Readonly<Record<FloorPiece['keeps'], string>> = {
   'no end': 'none',
 };
 
-const ORDINALS = ['first', 'second', 'third', 'fourth', 'fifth', 'sixth', 'seventh', 'eighth', 'ninth'];
+/** At the saw: what is typed of a piece stands in the list for laying. */
+const NOTHING_TYPED: Row = [blankCell(), blankCell(), blankCell()];
 
-/** The line of headings, then a line a piece. */
+const ORDINALS = ['1st', '2nd', '3rd'];
+
+/** The line of headings, then one line per piece. */
 export function layingRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
   const { pieces, rows } = takeoff;
+  const runs = runsOf(pieces);
   const waiting = new Map(rows.map((row) => [row.rowNumber, row.waiting]));
   const lines = pieces.map((piece, i) => {
     const isRowLaid = pieces[i + 1]?.rowNumber !== piece.rowNumber;
     const told = isRowLaid ? waitingText(waiting.get(piece.rowNumber) ?? []) : '';
-    return layingRow(piece, told, takeoff, kept);
+    return layingRow(piece, { told, run: runs.get(piece) ?? null }, takeoff, kept);
   });
   return [headingRow(LAY_HEADINGS, takeoff), ...lines];
 }
 
+/** `9-4, 6-1; Den 3-1, 4-2`: another room is named once. */
 function waitingText(labels: readonly string[]): string {
-  return labels.length === 0 ? 'none' : labels.join(', ');
+  if (labels.length === 0) return 'none';
+  const byRoom = new Map<string, string[]>();
+  for (const label of labels) {
+    const at = label.lastIndexOf(' ');
+    const [room, piece] = [label.slice(0, Math.max(0, at)), label.slice(at + 1)];
+    byRoom.set(room, [...(byRoom.get(room) ?? []), piece]);
+  }
+  const own = byRoom.get('') ?? [];
+  byRoom.delete('');
+  const others = [...byRoom].map(([room, pieces]) => `${room} ${pieces.join(', ')}`);
+  return [...(own.length > 0 ? [own.join(', ')] : []), ...others].join('; ');
 }
 
-function layingRow(piece: FloorPiece, waiting: string, takeoff: Takeoff, kept: KeptMarks): Row {
+/** A run, by its place in its row, counted from 1. */
+interface ListedRun {
+  readonly place: number;
+  readonly length: Ticks;
+}
+
+/** The runs by their first pieces; each is as long as its pieces. */
+function runsOf(pieces: readonly FloorPiece[]): ReadonlyMap<FloorPiece, ListedRun> {
+  const runs = new Map<FloorPiece, ListedRun>();
+  let first = pieces[0];
+  for (const piece of pieces) {
+    const isSameRow = piece.rowNumber === first.rowNumber;
+    const known = isSameRow && piece.runNumber === first.runNumber ? runs.get(first) : undefined;
+    const place = known?.place ?? (isSameRow ? (runs.get(first)?.place ?? 0) + 1 : 1);
+    if (!known) first = piece;
+    runs.set(first, { place, length: (known?.length ?? 0) + piece.length });
+  }
+  return runs;
+}
+
+interface LineFacts {
+  /** What waits once the row is laid. */
+  readonly told: string;
+  /** The run that begins with the piece. */
+  readonly run: ListedRun | null;
+}
+
+/** What a person types of a piece as it was cut, and of the run that begins with it. */
+function asLaidCells(
+  piece: FloorPiece,
+  run: ListedRun | null,
+  mark: KeptMark | undefined,
+  takeoff: Takeoff,
+  kept: KeptMarks,
+): Row {
+  const typed = run && kept.get(runKey(piece.label, run.place))?.run;
+  const drawn = run ? drawnText(lengthText(run.length, takeoff.units, 'piece')) : '';
+  return [
+    ownedCell(textCell(mark?.cutAt ?? '', WRAPPED), 'person'),
+    ownedCell(choiceCell(mark?.lost ?? '', LOST_WORDS, SMALL), 'person'),
+    typed ? ownedCell(textCell(typed, WRAPPED), 'person') : ownedCell(textCell(drawn, SMALL), { input: 'run' }),
+  ];
+}
+
+function layingRow(piece: FloorPiece, { told, run }: LineFacts, takeoff: Takeoff, kept: KeptMarks): Row {
   const size = sizeOf(piece, takeoff.units);
   const mark = kept.get(markKey('lay', piece.label, size.length, size.width));
   const cells = [
@@ -60,11 +129,12 @@ function layingRow(piece: FloorPiece, waiting: string, takeoff: Takeoff, kept: K
     textCell(KEPT_WORDS[piece.keeps], CENTRED),
     textCell(sawCuts(piece.cuts), SMALL),
     textCell(piece.rest, SMALL),
+    ...asLaidCells(piece, run, mark, takeoff, kept),
     textCell(size.width, WRAPPED),
     textCell(sourceText(piece), SMALL),
     textCell(growthText(piece, takeoff), WRAPPED),
-    textCell(piece.marks.join(' '), SMALL),
-    textCell(waiting, WRAPPED),
+    textCell(marksText(piece, size.width), SMALL),
+    textCell(told, SMALL),
     textCell(piece.room, WRAPPED),
     ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
   ];
@@ -90,6 +160,12 @@ function sourceText({ plankNumber, offcutOf, stripOf }: FloorPiece): string {
   return offcutOf === '' ? `${plankNumber}` : `${plankNumber}: offcut of ${offcutOf}`;
 }
 
+/** A rip told by the width alone begins with the width of the piece, which has a column of its own. */
+function marksText({ marks }: FloorPiece, width: string): string {
+  const told = `Rip to ${width} wide: `;
+  return marks.map((mark) => (mark.startsWith(told) ? mark.slice(told.length) : mark)).join(' ');
+}
+
 function growthText({ mayGrow }: FloorPiece, { units }: Takeoff): string {
   if (mayGrow === null) return '';
   return mayGrow > 0 ? lengthText(mayGrow, units, 'piece') : 'none';
@@ -110,7 +186,7 @@ function sawCuts(cuts: readonly CutKind[]): string {
   return cuts.length > 0 ? cuts.join(', then ') : 'none';
 }
 
-/** The planks that meet the saw, a line a cut; those laid as they come are counted. */
+/** The planks that meet the saw, one line per cut; those laid as they come are counted. */
 export function sawRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
   const pieces = new Map(takeoff.pieces.map((piece) => [piece.label, piece]));
   const list: SawList = { takeoff, pieces, kept };
@@ -125,9 +201,17 @@ export function sawRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
   );
   const whole = takeoff.planks.length - cut.length;
   const wholeRow =
-    whole > 0 ? [[textCell(`${whole === 1 ? '1 plank' : `${whole} planks`} laid whole, without a cut.`)]] : [];
+    whole > 0
+      ? [
+          [
+            blankCell(),
+            blankCell(),
+            textCell(`${whole === 1 ? '1 plank' : `${whole} planks`} laid whole, without a cut.`),
+          ],
+        ]
+      : [];
   return [
-    [textCell('The same cuts by plank, for the saw', TITLE)],
+    [blankCell(), blankCell(), textCell('The same cuts by plank, for the saw', TITLE)],
     headingRow(CUT_HEADINGS, takeoff),
     ...rows,
     ...wholeRow,
@@ -157,10 +241,11 @@ function sawRow(plank: SawPlank, cut: SawPiece, list: SawList): Row {
     textCell(KEPT_WORDS[cut.keeps], CENTRED),
     textCell(sawCuts(piece.cuts), SMALL),
     textCell(restText(plank, cut), SMALL),
+    ...NOTHING_TYPED,
     textCell(size.width, WRAPPED),
     numberCell(plank.plankNumber, '0', lookWith({ align: 'left' })),
     textCell(cutText(plank, cut), SMALL),
-    textCell(piece.marks.join(' '), SMALL),
+    textCell(marksText(piece, size.width), SMALL),
     blankCell(),
     blankCell(),
     ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
@@ -174,22 +259,24 @@ function otherRoomRow(plank: SawPlank, cut: SawPiece, list: SawList): Row {
   const size = lengthText(length, list.takeoff.units, 'piece');
   return [
     blankCell(),
-    textCell(name, lookWith({ align: 'center', wrap: true })),
+    // A long name of a room in a narrow column: small, so that the line stays low.
+    textCell(name, lookWith({ align: 'center', wrap: true, size: 7 })),
     textCell(size, WRAPPED),
     textCell(KEPT_WORDS[cut.keeps], CENTRED),
     blankCell(),
     textCell(restText(plank, cut), SMALL),
+    ...NOTHING_TYPED,
     blankCell(),
     numberCell(plank.plankNumber, '0', lookWith({ align: 'left' })),
     textCell(cutText(plank, cut), SMALL),
-    textCell(`See the cut list of ${room}.`, WRAPPED),
+    textCell(`See the cut list of ${room}.`, SMALL),
     blankCell(),
     blankCell(),
     ownedCell(textCell(list.kept.get(markKey('saw', name, size, ''))?.notes ?? '', WRAPPED), 'person'),
   ];
 }
 
-/** `second cut` of its plank, or `strip of 1-1`. */
+/** `2nd cut` of its plank, or `strip of 1-1`. */
 function cutText({ pieces }: SawPlank, cut: SawPiece): string {
   if (cut.stripOf !== '') return `strip of ${cut.stripOf}`;
   const order = pieces.filter(({ stripOf }) => stripOf === '').indexOf(cut);

@@ -4,6 +4,7 @@
  */
 import type { Takeoff } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
+import { cutListTitle } from './cutList';
 import { fingerprint } from './fingerprint';
 import type { OurTab, TabStore } from './tabStore';
 
@@ -112,7 +113,7 @@ export async function tellReplaced(
 
 function replacedWords({ mark }: OurTab, { takeoff, mark: now }: FreshFloor, old: PlanMark): string {
   const { name } = takeoff.entry;
-  const tab = `"Cut list: ${name}"`;
+  const tab = `"${cutListTitle(name)}"`;
   if (!/^(cut list|floor plan)\//.test(mark)) {
     return `This order no longer holds: ${name} was planned again, see ${tab}. Fill the order again.`;
   }

@@ -3,13 +3,16 @@ import type { RoomEntry, Typed } from '../takeoff/entry';
 import { ROOM_LABEL } from '../takeoff/entryFields';
 import type { Takeoff } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
+import { typedLines, typedMarks } from './asYouLay';
 import { LONGEST_ROOM_NAME } from './checkedEntry';
 import { cutListBlock, cutListMark, cutListTitle } from './cutList';
 import { floorPlanBlock, floorPlanMark, floorPlanTitle } from './floorPlan';
-import { type Carried, placeKey } from './keptCells';
+import type { Carried } from './keptCells';
 import { type KeptMarks, keptMarks, listedPieces } from './keptMarks';
-import { aboveKept } from './oldTab';
+import { beforeMark, beforeTitle } from './listBefore';
+import { aboveKept, placeKey } from './oldTab';
 import { aboutText, type FreshFloor, freshFloors } from './planMark';
+import { refillTab, rewriteTab } from './rewriteTab';
 import { fieldOfLabel, sameLabel } from './roomLabels';
 import {
   entriesFromCells,
@@ -24,25 +27,62 @@ import {
   withRoom,
 } from './rooms';
 import { tabProblems } from './tabProblems';
-import { refillTab, rewriteTab, type TabAsRead, type TabStore, type WrittenTab } from './tabStore';
+import type { TabAsRead, TabStore, WrittenTab } from './tabStore';
 
-/** Fills the cut list; ticks and notes of pieces that stay the same are kept. */
-export function fillCutList(store: TabStore, takeoff: Takeoff, floor = alone(takeoff)): Promise<WrittenTab | null> {
+/** What a list is filled from besides its plan. */
+export interface ListAsRead {
+  /** Of the list that was planned on from: one that somebody has changed since is left as it is. */
+  readonly version: string;
+  /** Ticks and notes besides those in the tab. */
+  readonly marks?: KeptMarks;
+  /** Lines whose words are others now than those typed in the tab. */
+  readonly lines: KeptMarks;
+  /** Labels of pieces whose plank or offcut was gone: it is out of the plan, so mark and length are of the past. */
+  readonly gone: ReadonlySet<string>;
+}
+
+/**
+ * Fills the cut list; ticks and notes of pieces that stay the same are kept.
+ *
+ * @returns null when the list is another than the one that was read
+ */
+export function fillCutList(
+  store: TabStore,
+  takeoff: Takeoff,
+  floor = alone(takeoff),
+  read?: ListAsRead,
+): Promise<WrittenTab | null> {
   const { name } = takeoff.entry;
   const place = { mark: cutListMark(name), title: cutListTitle(name) };
   return rewriteTab(store, place, (old) => {
-    const kept = keptMarks(old.cells);
+    if (read && read.version !== old.version) return null;
+    const marks = marksIn(old.cells, read?.gone);
+    const kept: KeptMarks = new Map([...(read?.marks ?? []), ...marks, ...(read?.lines ?? [])]);
     const block = { ...cutListBlock(takeoff, kept), about: aboutText([floor.mark]) };
     return { block, carried: carriedMarks(old, block, kept) };
   });
 }
 
+/** What a person has put into a list: at its pieces, and in the lines for what they find and want. */
+export function marksIn(cells: TabAsRead['cells'], gone: ReadonlySet<string> = new Set()): KeptMarks {
+  return new Map([...keptMarks(cells, gone), ...typedMarks(cells)]);
+}
+
 /** Where in the old list those ticks and notes stand that are in the new one. */
 function carriedMarks(old: TabAsRead, { cells }: ReturnType<typeof cutListBlock>, kept: KeptMarks): Carried {
   const shown = cells.map((row) => row.map(({ value }) => ('text' in value ? value.text : '')));
-  const fresh = new Set(listedPieces(shown).map(({ key }) => key));
-  const carried = listedPieces(old.cells).filter(({ key }) => kept.has(key) && fresh.has(key));
-  return new Set(carried.flatMap(({ places }) => places));
+  const listed = listedPieces(shown);
+  const fresh = new Set(listed.flatMap(({ key, begins }) => (begins ? [key, begins.key] : [key])));
+  const isCarried = (key: string) => kept.has(key) && fresh.has(key);
+  const lines = new Set(typedLines(shown).map(({ label }) => label));
+  const typed = typedLines(old.cells).flatMap(({ label, place }) => (lines.has(label) ? [place] : []));
+  return new Set([
+    ...typed,
+    ...listedPieces(old.cells).flatMap(({ key, places, begins }) => [
+      ...(isCarried(key) ? places : []),
+      ...(begins && isCarried(begins.key) ? [begins.place] : []),
+    ]),
+  ]);
 }
 
 /** Fills the floor plan. */
@@ -89,6 +129,7 @@ export async function renameRoom(
   if (!('tab' in written)) return written;
   await store.rename(cutListMark(name), cutListMark(wanted), cutListTitle(wanted));
   await store.rename(floorPlanMark(name), floorPlanMark(wanted), floorPlanTitle(wanted));
+  await store.rename(beforeMark(name), beforeMark(wanted), beforeTitle(wanted));
   return written;
 }
 

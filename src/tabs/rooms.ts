@@ -63,7 +63,6 @@ export function roomsBlock(columns: readonly RoomColumn[]): TabBlock {
     mark: ROOMS_MARK,
     cells: filledRows([...top, ...lines], columns.length + 1),
     columnWidths: [260, ...columns.map(() => 150)],
-    rowHeight: 0,
     frozenRows: top.length + 1,
     showGridlines: true,
     landscape: true,

@@ -45,7 +45,7 @@ export const tabProblems = {
     "The homeowner's page is older than this order, and says so on its top line. Fill it again before it is handed over.",
 
   orderDiffers: (inOrder: string, onPage: string) =>
-    `The Order tab comes to ${inOrder} and this page to ${onPage}: the job or a room has changed since the order was filled, or a cell of the order that the page does not use. Fill the order, then fill the page again.`,
+    `The Order tab comes to ${inOrder} and this page to ${onPage}: since the order was filled, the job or a room has changed, or somebody has changed a cell of the order that the page does not use. Fill the order, then fill the page again.`,
 
   /** A saved room that cannot be read, said at the room. */
   inRoom: (name: string, sentence: string) => `${name === '' ? 'A room without a name' : shortened(name)}: ${sentence}`,

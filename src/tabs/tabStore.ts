@@ -3,8 +3,6 @@
  * add-on's server functions, the command line's straight to the embedded workbook.
  */
 import type { TabBlock } from './block';
-import { type Carried, withKept } from './keptCells';
-import { tabProblems } from './tabProblems';
 
 /** What a cell gives when it is read. */
 export type CellContent = string | number | boolean | Date | null;
@@ -16,6 +14,8 @@ export interface TabAsRead {
   readonly version: string;
   /** Row and column from 0, and text, of every cell that holds a formula. */
   readonly formulas: readonly (readonly [number, number, string])[];
+  /** The same of every note at a cell; left out where none are kept. */
+  readonly notes?: readonly (readonly [number, number, string])[];
   /** The lines we wrote, see `lineMemory.ts`; '' when that is not known. */
   readonly memory: string;
 }
@@ -47,6 +47,8 @@ export interface TabStore {
   write(block: TabBlock, version: string): Promise<WriteAnswer>;
   /** All tabs of ours. */
   tabs(): Promise<readonly OurTab[]>;
+  /** Of the spreadsheet, such as `en_US`; '' where it is not known. */
+  locale(): Promise<string>;
   /** Puts a line above everything else in a tab; the line that such a call put there before is replaced. */
   putOnTop(mark: string, words: string): Promise<void>;
   /** Gives a tab of ours another mark, and a name that goes with it. */
@@ -57,45 +59,3 @@ export type WrittenTab = Extract<WriteAnswer, { status: 'written' }> & {
   /** Lines of a person's that stand at its foot now, because their place is gone. */
   readonly asideCount: number;
 };
-
-/** A tab about to be filled, and what of the old one it holds already. */
-export interface Refill {
-  readonly block: TabBlock;
-  readonly carried: Carried;
-}
-
-export const NOTHING_CARRIED: Carried = new Set();
-
-/** How often a tab is read again because somebody else was at it. */
-const MOST_TRIES = 4;
-
-/**
- * Writes a tab anew. Whatever a person has put into the old one is in the new one too, and nothing typed in the meantime
- * is lost.
- *
- * @param refillOf the new tab from the old one; null leaves the tab as it is
- * @returns null when `refillOf` does
- * @throws Error when others keep changing it
- */
-export async function rewriteTab(
-  store: TabStore,
-  place: { readonly mark: string; readonly title: string },
-  refillOf: (old: TabAsRead) => Refill | null,
-): Promise<WrittenTab | null> {
-  for (let i = 0; i < MOST_TRIES; i++) {
-    const old = await store.read(place.mark, place.title);
-    const refill = refillOf(old);
-    if (refill === null) return null;
-    const { block, asideCount } = withKept(refill.block, old, refill.carried);
-    const answer = await store.write(block, old.version);
-    if (answer.status === 'written') return { ...answer, asideCount };
-  }
-  throw new Error(tabProblems.keptChanging(place.title));
-}
-
-/** Writes a tab that takes nothing over from the old one but what a person has put in. */
-export async function refillTab(store: TabStore, block: TabBlock): Promise<WrittenTab> {
-  const written = await rewriteTab(store, block, () => ({ block, carried: NOTHING_CARRIED }));
-  if (written) return written;
-  throw new Error('Internal: a tab was to be filled and was not.');
-}

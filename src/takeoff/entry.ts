@@ -29,9 +29,11 @@ export type ValueOf<F> = F extends {
   readonly choices: readonly (readonly [infer Value, string])[];
 }
   ? Value
-  : F extends { readonly use: 'words' }
+  : F extends { readonly use: 'words' | 'date' }
     ? string
-    : Typed;
+    : F extends { readonly use: 'list' }
+      ? readonly string[]
+      : Typed;
 
 /** The fields of a section with what stands in them. */
 export type EntryOf<S extends { readonly fields: readonly EntryField[] }> = {

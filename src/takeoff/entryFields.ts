@@ -9,7 +9,10 @@ import { DEEPEST_DOORWAY, LONGEST_PLANK, WIDEST_PLANK } from './reading/limits';
 /**
  * How a field is read. Lengths: `room` and `offset` (to either side) are of the large kind, `plank` of the small; with a
  * mark they must be there and be above 0. `area` is an area, `wall` and `corner` their numbers, `turn` is R, L or degrees,
- * `words` is text whatever stands there.
+ * `words` is text whatever stands there, `list` a list of texts.
+ *
+ * Of a whole job only: `number` is one from 0 up, `fraction` a percentage below 100, `percent` one up to 100, which stays in
+ * per cent, `markup` one up to 100 as a fraction, `species` a name or a coefficient, `degrees` a temperature.
  */
 export type FieldUse =
   | Rule['use']
@@ -22,16 +25,24 @@ export type FieldUse =
   | 'wall'
   | 'corner'
   | 'turn'
-  | 'price';
+  | 'price'
+  | 'list'
+  | 'number'
+  | 'fraction'
+  | 'percent'
+  | 'markup'
+  | 'date'
+  | 'species'
+  | 'degrees';
 
-export interface EntryField extends Omit<Rule, 'use' | 'inRange' | 'isLaying' | 'source'> {
+export interface EntryField extends Omit<Rule, 'use' | 'blank' | 'inRange' | 'isLaying' | 'source'> {
   /** What a person reads; `#` stands for the number of the wall, cut-out or whatever it belongs to. */
   readonly label: string;
   readonly use: FieldUse;
+  /** As of a rule, or the words that a blank stands for. */
+  readonly blank?: Rule['blank'] | string;
   /** What a new item holds; without it the first choice, or nothing. */
   readonly usual?: string;
-  /** What the form calls it where that is shorter or says more. */
-  readonly formLabel?: string;
   /** Id of the list of words that the form offers. */
   readonly offers?: string;
   /** Only asked while another field of the same item holds one of these. */
@@ -144,10 +155,17 @@ export const DIAGONAL_FIELDS = {
       label: 'Diagonal from wall 1 start to wall 2 end',
       formLabel: 'Diagonal',
       use: 'room!',
-      help: 'From the start of wall 1 to the end of wall 2.',
+      help: 'From corner 1, where wall 1 starts, to corner 3.',
       isWide: true,
     },
-    { key: 'otherDiagonal', label: 'Other diagonal', use: 'room', hint: 'if measured', isWide: true },
+    {
+      key: 'otherDiagonal',
+      label: 'Other diagonal',
+      use: 'room',
+      hint: 'if measured',
+      help: 'From corner 2 to corner 4.',
+      isWide: true,
+    },
   ],
 } as const satisfies EntrySection;
 
@@ -195,8 +213,8 @@ export const BOW_FIELDS = {
       label: 'Bow #, the wall lies',
       use: 'choice',
       choices: [
-        ['out', 'outside the line'],
-        ['in', 'inside it, in the room'],
+        ['out', 'outwards'],
+        ['in', 'into the room'],
       ],
     },
     { key: 'along', label: 'Bow #, along the wall', use: 'room!', askedWhen: ['kind', 'place'] },
@@ -216,15 +234,37 @@ export const CUTOUT_FIELDS = {
       choices: [
         ['rectangle', 'rectangle'],
         ['round', 'round'],
+        ['curved', 'curved front'],
+        ['covered', 'floor under it: radiator, toe-kick'],
       ],
     },
     { key: 'wall', label: 'Cut-out #, from wall number', use: 'wall' },
     // From the start of the wall, along it, to the near side of the cut-out.
-    { key: 'along', label: 'Cut-out #, along the wall', use: 'room', blank: 0 },
+    {
+      key: 'along',
+      label: 'Cut-out #, along the wall',
+      use: 'room',
+      blank: 0,
+      help: 'From the start of the wall to its near side.',
+    },
     // From the wall to the near side of the cut-out; 0 stands against the wall.
-    { key: 'off', label: 'Cut-out #, off the wall', use: 'room', blank: 0 },
+    {
+      key: 'off',
+      label: 'Cut-out #, off the wall',
+      use: 'room',
+      blank: 0,
+      help: 'From the wall to its near side; 0 stands against it.',
+    },
     { key: 'length', label: 'Cut-out #, length or diameter', use: 'room!' },
-    { key: 'depth', label: 'Cut-out #, depth', use: 'room!', askedWhen: ['kind', 'rectangle'] },
+    // Of one with a curved front: at its deepest, in the middle.
+    { key: 'depth', label: 'Cut-out #, depth', use: 'room!', askedWhen: ['kind', 'rectangle', 'curved', 'covered'] },
+    {
+      key: 'rise',
+      label: 'Cut-out #, rise of its front',
+      use: 'plank!',
+      help: 'How much deeper it is in the middle than at its sides.',
+      askedWhen: ['kind', 'curved'],
+    },
   ],
 } as const satisfies EntrySection;
 
@@ -246,8 +286,14 @@ export const DOORWAY_FIELDS = {
     },
     { key: 'wall', label: 'Doorway #, in wall number', use: 'wall' },
     // From the start of the wall, along it, to the first jamb.
-    { key: 'along', label: 'Doorway #, along the wall', use: 'room', blank: 0 },
-    { key: 'width', label: 'Doorway #, width', use: 'room!' },
+    {
+      key: 'along',
+      label: 'Doorway #, along the wall',
+      use: 'room',
+      blank: 0,
+      help: 'From the start of the wall to the first jamb.',
+    },
+    { key: 'width', label: 'Doorway #, width', use: 'room!', help: 'From jamb to jamb.' },
     {
       key: 'depth',
       label: 'Doorway #, depth',
@@ -269,9 +315,10 @@ export const DOORWAY_FIELDS = {
     {
       key: 'itsDoorway',
       label: 'Doorway #, its number there',
+      formLabel: 'Number of this doorway in that room',
       use: 'count',
       blank: 1,
-      help: 'Which of the doorways of that room it is.',
+      help: 'The same opening, as it is listed there.',
       askedWhen: ['floor', 'goes on'],
     },
     {
@@ -279,6 +326,7 @@ export const DOORWAY_FIELDS = {
       label: 'Doorway #, wall thickness',
       use: 'room',
       hint: 'depth here + there',
+      help: 'From the face in this room to the face in the other.',
       askedWhen: ['floor', 'goes on'],
     },
   ],

@@ -46,7 +46,10 @@ export function layRectangle(
     firstRow: 'auto',
   });
   if (layout.rows.length === 0) return problems.noRow(name || 'This room', lengthText(markingStep, units, 'piece'));
-  return { read: { name, units, product, rules, start: { reuseStrips: true, aim: 'fewest' } }, layout };
+  return {
+    read: { name, units, product, rules, start: { startEdge: 'tongue', reuseStrips: true, aim: 'fewest' } },
+    layout,
+  };
 }
 
 function insetRectangle(length: Ticks, width: Ticks, gap: Ticks): Region {
@@ -64,7 +67,7 @@ function insetRectangle(length: Ticks, width: Ticks, gap: Ticks): Region {
 /** Walls 1 and 3 of a rectangle lie along its length; null for a wall it does not have. */
 function degreesIn(direction: LayDirection): number | null {
   if (direction.along === 'angle') return direction.degrees;
-  if (direction.along !== 'wall') return direction.along === 'length' ? 0 : 90;
+  if (direction.along !== 'wall') return direction.along === 'width' ? 90 : 0;
   if (direction.wallNumber > 4) return null;
   return direction.wallNumber % 2 === 1 ? 0 : 90;
 }

@@ -5,6 +5,8 @@
 import type { CutPlan } from '../cutting/job';
 import type { Ticks, Units } from '../geometry/length';
 import type { Point } from '../geometry/point';
+import type { LongEdge } from '../layout/rules';
+import type { Room } from '../room/outline';
 import type { RoomEntry } from './entry';
 
 /** An entry that cannot be: one sentence, at the field it is about (`shape.walls.3.length`, `product.plankLength`). */
@@ -22,17 +24,24 @@ export interface Takeoff {
   /** Names of the rooms it is laid through: one, or those of all that are joined. */
   readonly rooms: readonly string[];
   readonly units: Units;
+  readonly plankLength: Ticks;
+  /** The step to which its cuts are marked. */
+  readonly markingStep: Ticks;
   /** The room as measured. */
   readonly outline: readonly Point[];
   /** Numbered as they are told: on through the rooms of a joined floor. */
   readonly walls: readonly WallMark[];
   readonly cutouts: readonly (readonly Point[])[];
+  /** What stands over the floor, such as a radiator, with its number among the cut-outs. */
+  readonly covered: Room['covered'];
   readonly doorways: readonly DoorwayMark[];
   /** What gets floor: outlines anticlockwise, holes clockwise, after the expansion gap. */
   readonly floor: readonly (readonly Point[])[];
   /** Degrees the rows are turned from the room's x axis, anticlockwise. */
   readonly rowAngle: number;
   readonly rows: readonly FloorRow[];
+  /** The edge of its planks towards the start wall, or towards the middle line. */
+  readonly startEdge: LongEdge;
   /** In laying order. */
   readonly pieces: readonly FloorPiece[];
   /** Every plank that gives it a piece, with all that is cut from it, in the order in which it is first needed. */
@@ -41,6 +50,8 @@ export interface Takeoff {
   readonly summary: Summary;
   /** The ways to lay it that were compared, the best first; one line when none was left open. */
   readonly ways: readonly WayLine[];
+  /** Where the rows could start, the usual start first; none where that leaves no strip. */
+  readonly starts: readonly StartLine[];
   /** What the person should know though the floor can be laid: sentences. */
   readonly notes: readonly string[];
 }
@@ -49,6 +60,8 @@ export interface Takeoff {
 export interface WayLine {
   /** Degrees the rows are turned from the room's x axis, anticlockwise. */
   readonly degrees: number;
+  /** The lay direction that one types for it: '' for lengthwise. */
+  readonly layDirection: string;
   readonly startSide: 'near' | 'far' | 'middle';
   readonly rowCount: number;
   readonly firstRowWidth: Ticks;
@@ -59,6 +72,16 @@ export interface WayLine {
   readonly bound: number;
   readonly shortestPiece: Ticks;
   readonly isChosen: boolean;
+}
+
+/** A start of the rows that was tried, with the strip that it leaves at each place where rows stop. */
+export interface StartLine {
+  readonly firstRowWidth: Ticks;
+  readonly narrowest: Ticks;
+  readonly isUsual: boolean;
+  readonly isChosen: boolean;
+  /** A whole plank's width where a seam between rows lies right on the line. */
+  readonly strips: readonly { readonly place: string; readonly width: Ticks }[];
 }
 
 /** A wall by the number that cut-outs, doorways and notes go by. */
@@ -79,8 +102,9 @@ export interface FloorRow {
   readonly rowNumber: number;
   /** Width the row is laid at; less than a plank when it is ripped. */
   readonly width: Ticks;
-  /** Width at its narrowest, where a slanted wall tapers it. */
+  /** Width at its narrowest, where a slanted wall tapers it, and where that is. */
   readonly narrowest: Ticks;
+  readonly narrowestAt: Point;
   /** Whether its planks are turned round, tongue away from the rows before: behind a middle line. */
   readonly isReversed: boolean;
   /** Labels of the pieces that offcuts and strips waiting after this row will be: `9-1`, or `Hall 9-1` of another room. */
@@ -91,7 +115,7 @@ export interface FloorRow {
 export type CutKind = 'crosscut' | 'rip' | 'angled crosscut' | 'notch';
 
 export interface FloorPiece {
-  /** `3-2` is row 3, piece 2, counted along the row. */
+  /** `3-2` is row 3, piece 2, counted along the row; `3-2b` its part beyond a wall or cut-out that divides it lengthwise. */
   readonly label: string;
   readonly rowNumber: number;
   readonly runNumber: number;
@@ -103,9 +127,13 @@ export interface FloorPiece {
   /** Rip width at the left and right end; equal unless the piece is tapered. */
   readonly widthLeft: Ticks;
   readonly widthRight: Ticks;
+  /** The most that squaring its ends and edges adds to the gap at a wall; 0 where it is cut to the wall. */
+  readonly squaredBy: Ticks;
+  /** Width along the row of a prong that is left off, since trim covers its place; 0 for none. */
+  readonly leftOff: Ticks;
   readonly plankNumber: number;
   readonly keeps: 'left end' | 'right end' | 'no end' | 'both ends';
-  /** Label of the first-row piece of the same plank whose tongue-side strip it is; '' if none. */
+  /** Label of the piece that was ripped, where it is the strip that this left; '' if none. */
   readonly stripOf: string;
   /** Label of the piece cut off the same plank before it, whose rest it comes from; '' if none. */
   readonly offcutOf: string;

@@ -6,15 +6,33 @@
  */
 
 import type { RoomEntry } from './entry';
-import { chooseWay } from './planning/ways';
+import { finished, type Steps } from './planning/steps';
+import { chooseWayInSteps } from './planning/ways';
+import type { DrawnRoom } from './reading/drawnRoom';
 import { drawRoom } from './reading/drawRoom';
-import type { TakeoffResult } from './result';
+import type { Takeoff, TakeoffResult } from './result';
 import { floorTakeoffOf } from './telling/floorTakeoff';
 
 /** One room, laid from planks of its own. Never throws on what a person typed. */
 export function takeoff(entry: RoomEntry): TakeoffResult {
+  return finished(takeoffInSteps(entry));
+}
+
+/** The same in steps: reading, every way that is planned, telling. */
+export function* takeoffInSteps(entry: RoomEntry): Steps<TakeoffResult> {
   const { room, problems } = drawRoom(entry);
   if (room === null) return { status: 'problems', problems };
-  const { planned, ways } = chooseWay(room);
-  return { status: 'planned', takeoff: floorTakeoffOf(planned, 0, ways) };
+  yield;
+  return { status: 'planned', takeoff: yield* roomInSteps(room) };
+}
+
+/** The same of a room that was read and drawn. */
+export function takeoffOf(room: DrawnRoom): Takeoff {
+  return finished(roomInSteps(room));
+}
+
+function* roomInSteps(room: DrawnRoom): Steps<Takeoff> {
+  const { planned, ways } = yield* chooseWayInSteps(room);
+  yield;
+  return floorTakeoffOf(planned, 0, ways);
 }

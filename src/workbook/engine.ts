@@ -19,15 +19,33 @@ export interface Engine {
   content(tabId: string, row: number, column: number): string;
   /** The formula as typed, `''` where there is none. */
   formula(tabId: string, row: number, column: number): string;
+  /** The last row and column with anything in them, -1 on an empty tab. */
+  used(tabId: string): { readonly row: number; readonly column: number };
   columnWidth(tabId: string, column: number): number;
   rowHeight(tabId: string, row: number): number;
   /** Merged zones of a tab. */
   merges(tabId: string): readonly Zone[];
+  /** Where a tab is filtered. */
+  filters(tabId: string): readonly Zone[];
+  /** Whether a row is hidden by a filter. */
+  isFiltered(tabId: string, row: number): boolean;
+  /** Whether a row or column is hidden, by a person, a script or a filter. */
+  isHidden(tabId: string, axis: Axis, index: number): boolean;
+  /** Whether a cell has a box to tick. */
+  hasTickBox(tabId: string, row: number, column: number): boolean;
   /** Applies edits in order; cell edits may wait until something asks, so that many are recalculated at once. */
   apply(edits: readonly Edit[]): void;
   /** Carries out every edit that waits. */
   flush(): void;
   defineFunction(definition: FunctionDefinition): void;
+  /** Works every cell out anew. */
+  recalculate(): void;
+  /** Texts saved with the workbook, by name. */
+  kept(): Readonly<Record<string, string>>;
+  /** Saves a text with the workbook; undefined forgets it. */
+  keep(name: string, text: string | undefined): void;
+  /** Whenever anything has changed, by whomever. */
+  onChange(listener: () => void): void;
 }
 
 export interface EngineTab {
@@ -123,6 +141,25 @@ export type Edit =
       readonly first: number;
       readonly count: number;
     }
+  | {
+      readonly kind: 'hide' | 'show';
+      readonly tabId: string;
+      readonly axis: Axis;
+      readonly first: number;
+      readonly count: number;
+    }
+  /** The tables of a tab, which are the engine's filters; their cells stay. */
+  | { readonly kind: 'remove filters'; readonly tabId: string }
+  | { readonly kind: 'filter'; readonly tabId: string; readonly zone: Zone }
+  /** Hides the rows of a filter that show one of the values in a column of it. */
+  | {
+      readonly kind: 'filter values';
+      readonly tabId: string;
+      readonly row: number;
+      readonly column: number;
+      readonly hidden: readonly string[];
+    }
+  | { readonly kind: 'duplicate tab'; readonly tabId: string; readonly newId: string; readonly name: string }
   | { readonly kind: 'gridlines'; readonly tabId: string; readonly visible: boolean }
   | { readonly kind: 'tab color'; readonly tabId: string; readonly color: string | null }
   | { readonly kind: 'tab visibility'; readonly tabId: string; readonly visible: boolean }
@@ -166,6 +203,8 @@ export interface ConditionalRule {
 /** A custom function: cells come in as the platform passes them, the answer goes out as the platform takes it. */
 export interface FunctionDefinition {
   readonly name: string;
+  /** Left out where functions are listed. */
+  readonly isHidden: boolean;
   readonly description: string;
   readonly parameters: readonly { readonly name: string; readonly description: string; readonly optional: boolean }[];
   /** @param inputs one an argument: a cell, or rows of cells; undefined where it was left out. */

@@ -5,16 +5,27 @@
  *     "twins"?: [[first row, last row]] }] }
  *
  * L plank length, W its width, k kerf, m minimum piece, S minimum stagger, T aligned-joint distance, play (none where
- * missing); x left end of a run in room coordinates, R its length. What else an instance carries (its category, known
+ * missing); x left end of a run in room coordinates, R its length. Of a floor that lies in part, a job is the rest, with
+ * what lies and what is in hand (`cutting/onward`), each of them optional:
+ *
+ *   "before": { "joints": [...], "joints2": [...] }, "whole": whole planks in hand (none where missing),
+ *   "stock": [{ "length", "ends": "left" | "right" | "both" | "none", "width"? }]
+ *
+ * In its plan a piece that is cut from one of them says `stock`, its place in that list, instead of `plank`; `plankCount` is
+ * whole planks used, `short` those to buy. What else an instance carries (its category, known
  * counts) is left alone, unless it is a field of these under a mistyped name.
  */
 import type { CutJob, CutPlan, JobRow, PlannedPiece } from '../cutting/job';
+import type { OnwardJob, OnwardPlan, StockPiece } from '../cutting/onward/onwardJob';
+import { MOST_PLANKS } from '../takeoff/reading/limits';
 import { nearestWord } from './nearestWord';
 
 /** A job and the name it goes by in its file. */
 export interface NamedJob {
   readonly id: string;
   readonly job: CutJob;
+  /** Of a floor that lies in part: with what lies and what is in hand. */
+  readonly onward?: OnwardJob;
 }
 
 /** What was read from a file of jobs: the jobs that can be planned, and a sentence for each that cannot. */
@@ -24,12 +35,16 @@ export interface JobFile {
 }
 
 /** A piece as it stands in a file of plans. */
-export interface WrittenPiece extends Omit<PlannedPiece, 'isStrip'> {
+export interface WrittenPiece extends Omit<PlannedPiece, 'isStrip' | 'plank'> {
+  readonly plank?: number;
+  readonly stock?: number;
   readonly twin?: true;
 }
 
 /** A plan as it stands in a file of plans. */
 export interface WrittenPlan {
+  readonly plankCount?: number;
+  readonly short?: number;
   readonly rows: readonly { readonly runs: readonly (readonly WrittenPiece[])[] }[];
   readonly bound: number;
   readonly stop: CutPlan['stop'];
@@ -53,10 +68,18 @@ export function readJobFile(text: string): JobFile {
     const found = problemsOf(instance);
     if (id === undefined) found.unshift('has no "id" text');
     if (jobs.some((other) => other.id === id)) found.push('has the same "id" as one before it');
-    if (found.length === 0 && id !== undefined) jobs.push({ id, job: jobOf(instance as Instance) });
+    if (found.length === 0 && id !== undefined) jobs.push(namedJob(id, instance as Instance));
     else problems.push(`${capital(name)} ${found.slice(0, MOST_PROBLEMS_TOLD).join('; ')}${andMore(found.length)}.`);
   });
   return { jobs, problems };
+}
+
+function namedJob(id: string, instance: Instance): NamedJob {
+  const job = jobOf(instance);
+  const { before, stock, whole } = instance;
+  if (before === undefined && stock === undefined && whole === undefined) return { id, job };
+  const lying = { joints: before?.joints ?? [], joints2: before?.joints2 ?? [] };
+  return { id, job, onward: { job, before: lying, stock: stock ?? [], whole: whole ?? 0 } };
 }
 
 /** The job of an instance whose numbers are known to be in order. */
@@ -80,7 +103,10 @@ export function jobOf(instance: Instance): CutJob {
   };
 }
 
-/** The plan as it is written to a file, where a strip is called a twin. */
+/**
+ * The plan as it is written to a file, where a strip is called a twin. Lengths stay in the units of the job file;
+ * `ms` is milliseconds.
+ */
 export function writtenPlan(plan: CutPlan, ms: number): WrittenPlan {
   const rows = plan.rows.map((row) => ({
     runs: row.runs.map((run) =>
@@ -88,6 +114,21 @@ export function writtenPlan(plan: CutPlan, ms: number): WrittenPlan {
     ),
   }));
   return { rows, bound: plan.bound, stop: plan.stop, ms: Math.round(ms * 1000) / 1000 };
+}
+
+/** The plan of a rest as it is written to a file. */
+export function writtenOnward(plan: OnwardPlan, ms: number): WrittenPlan {
+  const rows = plan.rows.map((row) => ({
+    runs: row.runs.map((run) =>
+      run.map(({ isStrip, plank, stock, ...piece }) => ({
+        ...piece,
+        ...(stock === undefined ? { plank } : { stock }),
+        ...(isStrip && { twin: true as const }),
+      })),
+    ),
+  }));
+  const { plankCount, short, bound, stop } = plan;
+  return { plankCount, short, rows, bound, stop, ms: Math.round(ms * 1000) / 1000 };
 }
 
 /** An instance as it stands in a file, once its numbers are known to be in order. */
@@ -106,6 +147,9 @@ export interface Instance {
     readonly runs: readonly { readonly x: number; readonly R: number }[];
   }[];
   readonly twins?: readonly (readonly [number, number])[];
+  readonly before?: { readonly joints?: readonly number[]; readonly joints2?: readonly number[] };
+  readonly stock?: readonly StockPiece[];
+  readonly whole?: number;
 }
 
 const MOST_PROBLEMS_TOLD = 3;
@@ -143,16 +187,22 @@ const NUMBERS: readonly (readonly [key: string, least: number])[] = [
 function problemsOf(instance: unknown): string[] {
   if (!isObject(instance)) return ['is not an object'];
   const numbers = [
-    ...mistypedProblems(instance, ['id', ...NUMBERS.map(([key]) => key), 'T', 'play', 'rows', 'twins']),
+    ...mistypedProblems(instance, ['id', ...NUMBERS.map(([key]) => key), 'T', 'play', 'rows', 'twins', ...ONWARD_KEYS]),
     ...NUMBERS.flatMap(([key, least]) => wholeNumberProblem(instance, key, least)),
   ];
-  for (const key of ['T', 'play'])
+  for (const key of ['T', 'play', 'whole'])
     if (instance[key] !== undefined) numbers.push(...wholeNumberProblem(instance, key, 0));
   if (!Array.isArray(instance.rows) || instance.rows.length === 0) return [...numbers, 'needs "rows", a list'];
   const rows: readonly unknown[] = instance.rows;
   const rowProblems = rows.flatMap((row, index) => rowProblemsOf(row).map((found) => `row ${index + 1} ${found}`));
   if (rowProblems.length > 0) return [...numbers, ...rowProblems];
-  return [...numbers, ...roomProblems(rows as Instance['rows']), ...twinProblems(instance.twins, rows.length)];
+  return [
+    ...numbers,
+    ...(numbers.length > 0 ? [] : sizeProblems(instance as unknown as Instance)),
+    ...roomProblems(rows as Instance['rows']),
+    ...twinProblems(instance.twins, rows.length),
+    ...onwardProblems(instance),
+  ];
 }
 
 /** A field nobody knows is left alone; one that stands in the place of a known one, mistyped, is not. */
@@ -190,6 +240,18 @@ function rowProblemsOf(row: unknown): string[] {
   ];
 }
 
+/** Our choice: units of a plank, with many times as many as the finest marking step makes of the longest. */
+const MOST_UNITS = 1_000_000;
+
+/** What no floor has would be planned without end. */
+function sizeProblems({ L, rows }: Instance): string[] {
+  const planks = rows.reduce((sum, row) => row.runs.reduce((part, { R }) => part + R / L, sum), 0);
+  return [
+    ...(L > MOST_UNITS ? [`has planks of ${L} units; at most ${MOST_UNITS} are planned, so take a larger unit`] : []),
+    ...(planks > MOST_PLANKS ? [`takes about ${Math.ceil(planks)} planks; at most ${MOST_PLANKS} are planned`] : []),
+  ];
+}
+
 /** Rows of a room have to follow one another, or stagger would be held against the wrong row. */
 function roomProblems(rows: Instance['rows']): string[] {
   const left = new Set<number>();
@@ -207,6 +269,26 @@ function twinProblems(twins: unknown, rowCount: number): string[] {
   const isPair = (pair: unknown) => Array.isArray(pair) && pair.length === 2 && pair.every(isRow);
   if (Array.isArray(twins) && twins.every(isPair)) return [];
   return [`needs "twins", a list of [first row, last row] from 0 to ${rowCount - 1}`];
+}
+
+const ONWARD_KEYS = ['before', 'stock', 'whole'];
+const ENDS: readonly unknown[] = ['left', 'right', 'both', 'none'];
+
+function onwardProblems({ before, stock }: Record<string, unknown>): string[] {
+  const isWhole = (value: unknown) => Number.isSafeInteger(value);
+  const areJoints = (value: unknown) => value === undefined || (Array.isArray(value) && value.every(isWhole));
+  const isBefore = before === undefined || (isObject(before) && areJoints(before.joints) && areJoints(before.joints2));
+  const isHeld = (piece: unknown) =>
+    isObject(piece) &&
+    isWhole(piece.length) &&
+    (piece.length as number) > 0 &&
+    ENDS.includes(piece.ends) &&
+    (piece.width === undefined || (isWhole(piece.width) && (piece.width as number) > 0));
+  const isStock = stock === undefined || (Array.isArray(stock) && stock.every(isHeld));
+  return [
+    ...(isBefore ? [] : ['needs "before" to be { "joints", "joints2" }, lists of whole numbers']),
+    ...(isStock ? [] : ['needs each of "stock" to be { "length", "ends", "width" }, ends left, right, both or none']),
+  ];
 }
 
 function capital(text: string): string {

@@ -31,3 +31,8 @@ export const LOCALES: Readonly<Record<string, LibraryLocale>> = {
     timeFormat: 'hh:mm:ss',
   },
 };
+
+/** The locale of this name, or the default where there is none of it. */
+export function localeNamed(name: string | null | undefined): string {
+  return name && Object.hasOwn(LOCALES, name) ? name : 'en_US';
+}

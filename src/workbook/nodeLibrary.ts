@@ -1,6 +1,6 @@
 /** Loads the unmodified engine in Node. */
 import { createRequire } from 'node:module';
-import type { SpreadsheetLibrary } from './oSpreadsheetEngine';
+import type { SpreadsheetLibrary } from './oSpreadsheetCopy';
 
 let loaded: SpreadsheetLibrary | undefined;
 

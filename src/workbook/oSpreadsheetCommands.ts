@@ -1,5 +1,5 @@
 /** Edits of the port as commands of @odoo/o-spreadsheet. Cell edits are not here: they are gathered first. */
-import type { BorderEdge, ConditionalRule, Edit, ValidationRule, Zone } from './engine';
+import type { Axis, BorderEdge, ConditionalRule, Edit, ValidationRule, Zone } from './engine';
 import { everyCellOf } from './oSpreadsheetCells';
 
 /** A command of the engine; which fields it needs is the engine's own affair. */
@@ -19,6 +19,9 @@ export interface CommandContext {
     zone: Zone,
   ): readonly { readonly rule: { readonly id: string }; readonly rest: readonly unknown[] }[];
   copyCommands(edit: Extract<TabEdit, { kind: 'copy' }>): Command[];
+  mergesIn(tabId: string, zone: Zone): readonly Zone[];
+  filters(tabId: string): readonly Zone[];
+  isHidden(tabId: string, axis: Axis, index: number): boolean;
   hasNamedRange(name: string): boolean;
   newId(): string;
 }
@@ -33,23 +36,28 @@ export function commandsOf(edit: TabEdit, context: CommandContext): Command[] {
     case 'merge':
       return [{ type: 'ADD_MERGE', sheetId: edit.tabId, target: [edit.zone], force: true }];
     case 'unmerge':
-      return [{ type: 'REMOVE_MERGE', sheetId: edit.tabId, target: [edit.zone] }];
+      return context
+        .mergesIn(edit.tabId, edit.zone)
+        .map((zone) => ({ type: 'REMOVE_MERGE', sheetId: edit.tabId, target: [zone] }));
+    case 'hide':
+    case 'show':
+      return hidingCommands(edit, context);
+    case 'remove filters':
+      return context.filters(edit.tabId).map((zone) => ({ type: 'REMOVE_TABLE', sheetId: edit.tabId, target: [zone] }));
+    case 'filter':
+      return [filterCommand(edit)];
+    case 'filter values': {
+      const value = { filterType: 'values', hiddenValues: edit.hidden };
+      return [{ type: 'UPDATE_FILTER', sheetId: edit.tabId, row: edit.row, col: edit.column, value }];
+    }
+    case 'duplicate tab':
+      return [{ type: 'DUPLICATE_SHEET', sheetId: edit.tabId, sheetIdTo: edit.newId, sheetNameTo: edit.name }];
     case 'border':
       return borderCommands(edit.tabId, edit.zone, edit.edge, edit.line);
     case 'freeze':
       return [freezeCommand(edit.tabId, edit.axis, edit.count)];
-    case 'resize': {
-      const elements = Array.from({ length: edit.count }, (_, i) => edit.first + i);
-      return [
-        {
-          type: 'RESIZE_COLUMNS_ROWS',
-          sheetId: edit.tabId,
-          dimension: dimensionOf(edit.axis),
-          elements,
-          size: edit.pixels,
-        },
-      ];
-    }
+    case 'resize':
+      return [resizeCommand(edit)];
     case 'insert':
     case 'delete':
       return [shapeCommand(edit, context)];
@@ -71,15 +79,50 @@ export function commandsOf(edit: TabEdit, context: CommandContext): Command[] {
       return context.copyCommands(edit);
     case 'conditional formats':
       return conditionalCommands(edit.tabId, edit.rules, context);
-    case 'named range': {
-      const ranges = [{ _sheetId: edit.tabId, _zone: edit.zone }];
-      return context.hasNamedRange(edit.name)
-        ? [{ type: 'UPDATE_NAMED_RANGE', oldRangeName: edit.name, newRangeName: edit.name, ranges }]
-        : [{ type: 'CREATE_NAMED_RANGE', name: edit.name, ranges }];
-    }
+    case 'named range':
+      return [nameCommand(edit, context)];
     case 'remove named range':
       return [{ type: 'DELETE_NAMED_RANGE', name: edit.name }];
   }
+}
+
+function filterCommand({ tabId, zone }: Extract<TabEdit, { kind: 'filter' }>): Command {
+  const none = { bandedRows: false, bandedColumns: false, automaticAutofill: false, styleId: 'None' };
+  const config = {
+    ...none,
+    hasFilters: true,
+    totalRow: false,
+    firstColumn: false,
+    lastColumn: false,
+    numberOfHeaders: 1,
+  };
+  const ranges = [{ _sheetId: tabId, _zone: zone }];
+  return { type: 'CREATE_TABLE', sheetId: tabId, ranges, tableType: 'static', config };
+}
+
+function resizeCommand({ tabId, axis, first, count, pixels }: Extract<TabEdit, { kind: 'resize' }>): Command {
+  const elements = Array.from({ length: count }, (_, i) => first + i);
+  return { type: 'RESIZE_COLUMNS_ROWS', sheetId: tabId, dimension: dimensionOf(axis), elements, size: pixels };
+}
+
+function nameCommand(
+  { tabId, zone, name }: Extract<TabEdit, { kind: 'named range' }>,
+  context: CommandContext,
+): Command {
+  const ranges = [{ _sheetId: tabId, _zone: zone }];
+  return context.hasNamedRange(name)
+    ? { type: 'UPDATE_NAMED_RANGE', oldRangeName: name, newRangeName: name, ranges }
+    : { type: 'CREATE_NAMED_RANGE', name, ranges };
+}
+
+/** Only the rows or columns that are not so already. */
+function hidingCommands(edit: Extract<TabEdit, { kind: 'hide' | 'show' }>, context: CommandContext): Command[] {
+  const isHiding = edit.kind === 'hide';
+  const elements = Array.from({ length: edit.count }, (_, i) => edit.first + i).filter(
+    (index) => context.isHidden(edit.tabId, edit.axis, index) !== isHiding,
+  );
+  const type = isHiding ? 'HIDE_COLUMNS_ROWS' : 'UNHIDE_COLUMNS_ROWS';
+  return elements.length === 0 ? [] : [{ type, sheetId: edit.tabId, dimension: dimensionOf(edit.axis), elements }];
 }
 
 function clearCommands(

@@ -1,8 +1,12 @@
 /** A range copied onto another of the same size: contents, formats, looks and borders. */
+import type * as Library from '@odoo/o-spreadsheet';
 import type { Zone } from './engine';
 import { everyCellOf } from './oSpreadsheetCells';
 import type { Command } from './oSpreadsheetCommands';
-import type { SpreadsheetModel } from './oSpreadsheetEngine';
+
+export type SpreadsheetLibrary = typeof Library;
+/** A workbook as the embedded spreadsheet holds it. */
+export type SpreadsheetModel = InstanceType<SpreadsheetLibrary['Model']>;
 
 interface Place {
   readonly tabId: string;
@@ -28,13 +32,23 @@ interface Position {
 
 function cellCopy(model: SpreadsheetModel, source: Position, target: Position, right: number, down: number): Command[] {
   const cell = model.getters.getCell(source);
-  if (!cell && !model.getters.getCell(target)) return [];
+  const before = model.getters.getCell(target);
+  if (!cell && !before) return [];
+  if (cell && before && isSame(cell, before)) return [];
   const content = !cell
     ? ''
     : cell.isFormula
       ? model.getters.getTranslatedCellFormula(source.sheetId, right, down, cell.compiledFormula)
       : cell.content;
   return [{ type: 'UPDATE_CELL', ...target, content, style: cell?.style ?? null, format: cell?.format ?? '' }];
+}
+
+type LibraryCell = NonNullable<ReturnType<SpreadsheetModel['getters']['getCell']>>;
+
+/** A formula is always copied: the same text may point elsewhere. */
+function isSame(a: LibraryCell, b: LibraryCell): boolean {
+  if (a.isFormula || b.isFormula || a.content !== b.content || (a.format ?? '') !== (b.format ?? '')) return false;
+  return a.style === b.style || JSON.stringify(a.style) === JSON.stringify(b.style);
 }
 
 function borderCopy(model: SpreadsheetModel, source: Position, target: Position): Command[] {

@@ -1,35 +1,66 @@
 /** The engine port over @odoo/o-spreadsheet (LGPL-3.0-or-later), which is loaded as it comes and never bundled. */
-import type * as Library from '@odoo/o-spreadsheet';
 import { withDoubledQuotes, withoutDoubledQuotes } from './doubledQuotes';
 import type { CellEdit, CellLook, Engine, FunctionDefinition, Zone } from './engine';
-import { type LibraryCell, type LibraryStyle, readCell, readInput, writeAnswer, writeStyle } from './oSpreadsheetCells';
+import { type LibraryCell, readCell, readInput, writeAnswer } from './oSpreadsheetCells';
 import { type Command, type CommandContext, commandsOf } from './oSpreadsheetCommands';
-import { copyCommands } from './oSpreadsheetCopy';
-
-export type SpreadsheetLibrary = typeof Library;
-export type SpreadsheetModel = InstanceType<SpreadsheetLibrary['Model']>;
+import { copyCommands, type SpreadsheetLibrary, type SpreadsheetModel } from './oSpreadsheetCopy';
+import { installKept, keepText, keptTexts } from './oSpreadsheetKept';
+import { installLateEvaluation } from './oSpreadsheetLate';
+import { cellCommands, waitingEdits } from './oSpreadsheetWaiting';
 
 export interface OSpreadsheetEngine extends Engine {
   /** What the grid on a page shows. */
   readonly model: SpreadsheetModel;
+  /**
+   * The whole workbook, to be opened again. With formulas as they are typed: the engine's shorter form can only be read
+   * again where every function is known.
+   */
+  exported(): object;
 }
 
 const BATCH = 'PLANK_LEDGER_BATCH';
 
+/** A workbook as it was saved, and the way to the other windows that show it. */
+export interface SavedWorkbook {
+  /** What the engine exported, or blank for a new workbook. */
+  readonly data?: object;
+  /** Changes made since, in the engine's own messages. */
+  readonly changes?: readonly object[];
+  /** Functions that its formulas use. A formula with a name that is unknown as it is read would stay an error. */
+  readonly functions?: readonly FunctionDefinition[];
+  /** Carries the engine's messages between windows; without it the workbook is alone. */
+  readonly transport?: SpreadsheetModel['config']['transportService'];
+}
+
 /**
- * A workbook with one empty tab.
+ * A saved workbook, or one with a single empty tab.
  *
- * @param locale the engine's own description of a locale; decides how typed numbers and dates are read
+ * @param locale the engine's own description of a locale; decides how typed numbers and dates are read. A saved
+ *   workbook has its own
  */
-export function createOSpreadsheetEngine(library: SpreadsheetLibrary, locale: LibraryLocale): OSpreadsheetEngine {
+export function createOSpreadsheetEngine(
+  library: SpreadsheetLibrary,
+  locale: LibraryLocale,
+  saved: SavedWorkbook = {},
+): OSpreadsheetEngine {
   installBatch(library);
+  installLateEvaluation(library);
+  installKept(library);
+  for (const definition of saved.functions ?? []) defineFunction(library, definition);
+  const blank = { sheets: [{ id: 'tab-1', name: 'Sheet1', rowNumber: 100, colNumber: 26 }], settings: { locale } };
   const model = new library.Model(
-    { sheets: [{ id: 'tab-1', name: 'Sheet1', rowNumber: 100, colNumber: 26 }], settings: { locale } },
-    { mode: 'normal' },
+    saved.data ?? blank,
+    { mode: 'normal', ...(saved.transport ? { transportService: saved.transport } : {}) },
+    [...(saved.changes ?? [])] as never,
   );
   takeDoubledQuotes(model);
+  sendAsTheyAre(model);
   const run = (list: readonly Command[]) => {
-    if (list.length > 0) model.dispatch(BATCH as never, { list, locale: undefined } as never);
+    if (list.length === 0) return;
+    const refusals: string[] = [];
+    const { isSuccessful, reasons } = model.dispatch(BATCH as never, { list, refusals, locale: undefined } as never);
+    if (refusals[0] !== undefined) throw new Error(refusals[0]);
+    if (!isSuccessful) throw new Error(`The embedded workbook takes no change now: ${reasons.join(', ')}`);
   };
   const writer = createWriter(model, run);
   return {
@@ -58,7 +89,12 @@ export function createOSpreadsheetEngine(library: SpreadsheetLibrary, locale: Li
       run([{ type: 'CREATE_SHEET', sheetId, name, position, rows: rowCount, cols: columnCount }]);
       return sheetId;
     },
+    recalculate: () => void model.dispatch('EVALUATE_CELLS'),
     defineFunction: (definition) => defineFunction(library, definition),
+    exported: () => model._exportData(false),
+    kept: () => keptTexts(model),
+    keep: (name, text) => keepText(model, name, text),
+    onChange: (listener) => model.on('update', {}, listener),
   };
 }
 
@@ -84,27 +120,52 @@ function takeDoubledQuotes(model: SpreadsheetModel): void {
   model.dispatch = readable as typeof model.dispatch;
 }
 
-/** Many commands as one: recalculated once, undone at once. A command that is refused is our mistake and says so. */
+/**
+ * The engine shortens commands before it sends them, and fails at it where a formula with an area follows one with a single
+ * cell (19.3.7: `squishOneReference` reads the second corner of both). Nothing is sent beyond this computer: they go as they are.
+ */
+function sendAsTheyAre(model: SpreadsheetModel): void {
+  const { session } = model as unknown as {
+    readonly session: { readonly commandSquisher: { squish: <Commands>(commands: Commands) => Commands } };
+  };
+  session.commandSquisher.squish = (commands) => commands;
+}
+
+/**
+ * Many commands as one: recalculated once, undone at once. A command that is refused is our mistake and says so, once the engine
+ * is done: an error half way would leave it where it never works out a cell again.
+ */
 function installBatch(library: SpreadsheetLibrary): void {
   const registry = library.registries.featurePluginRegistry;
   if (registry.contains(BATCH)) return;
   class Batch extends library.UIPlugin {
-    handle(command: { readonly type: string; readonly list?: readonly Command[] }): void {
-      if (command.type !== BATCH) return;
-      for (const { type, ...fields } of command.list ?? []) {
+    handle({ type: batch, list = [], refusals = [] }: BatchCommand): void {
+      if (batch !== BATCH) return;
+      for (const { type, ...fields } of list) {
         const { isSuccessful, reasons } = this.dispatch(type as never, fields as never);
-        if (!isSuccessful && !reasons.every(isHarmless)) {
-          throw new Error(`The embedded workbook refused ${type}: ${reasons.join(', ')}`);
-        }
+        if (isSuccessful || reasons.every(isHarmless)) continue;
+        refusals.push(`The embedded workbook refused ${type}: ${reasons.join(', ')}`);
+        return;
       }
     }
   }
   registry.add(BATCH, Batch as never);
 }
 
-/** Writing what already stands there is no mistake. */
+interface BatchCommand {
+  readonly type: string;
+  readonly list?: readonly Command[];
+  readonly refusals?: string[];
+}
+
+/** Writing what already stands there is no mistake, nor is writing under a merged cell: what is written there is lost. */
 function isHarmless(reason: string): boolean {
-  return reason === 'NoChanges' || reason === 'UnchangedSheetName' || reason === 'ValuesNotChanged';
+  return (
+    reason === 'CellIsMerged' ||
+    reason === 'NoChanges' ||
+    reason === 'UnchangedSheetName' ||
+    reason === 'ValuesNotChanged'
+  );
 }
 
 interface Writer {
@@ -115,42 +176,24 @@ interface Writer {
 }
 
 function createWriter(model: SpreadsheetModel, run: (list: readonly Command[]) => void): Writer {
-  /** Edits that wait, the later laid over the earlier of the same cell. */
-  const waiting = new Map<string, CellEdit>();
-  const keyOf = (tabId: string, row: number, column: number) => `${row},${column},${tabId}`;
+  const waiting = waitingEdits();
   const flush = () => {
-    const edits = [...waiting.values()];
-    waiting.clear();
-    run(edits.map((edit) => cellCommand(model, edit)));
+    const edits = waiting.taken();
+    if (edits.length > 0) run(cellCommands(model, edits));
   };
   return {
     context: contextOf(model),
     gather(edit) {
-      const key = keyOf(edit.tabId, edit.row, edit.column);
       // Plain text changes how the content before it is read: what was typed under another format is settled first.
-      const settled = waiting.get(key);
+      const settled = waiting.at(edit.tabId, edit.row, edit.column);
       const isPlain = (format: string | undefined) => format === '@';
       if (settled?.content && edit.content === undefined && edit.format !== undefined) {
         if (isPlain(settled.format) !== isPlain(edit.format)) flush();
       }
-      const before = waiting.get(key);
-      const look = { ...before?.look, ...edit.look };
-      waiting.set(key, { ...before, ...edit, look });
+      waiting.add(edit);
     },
     flush,
-    waiting: (tabId, row, column) => waiting.get(keyOf(tabId, row, column)),
-  };
-}
-
-function cellCommand(model: SpreadsheetModel, edit: CellEdit): Command {
-  const place = { sheetId: edit.tabId, row: edit.row, col: edit.column };
-  const style = writeStyle(model.getters.getCell(place)?.style as LibraryStyle | undefined, edit.look ?? {});
-  return {
-    type: 'UPDATE_CELL',
-    ...place,
-    ...(Object.keys(edit.look ?? {}).length > 0 ? { style } : {}),
-    ...(edit.format === undefined ? {} : { format: edit.format }),
-    ...(edit.content === undefined ? {} : { content: withoutDoubledQuotes(edit.content) }),
+    waiting: waiting.at,
   };
 }
 
@@ -161,6 +204,9 @@ function contextOf(model: SpreadsheetModel): CommandContext {
     conditionalFormatIds: (tabId) => getters.getConditionalFormats(tabId).map((format) => format.id),
     validationsIn: (tabId, zone) => validationsIn(model, tabId, zone),
     copyCommands: ({ tabId, zone, to }) => copyCommands(model, { tabId, zone }, to),
+    mergesIn: (tabId, zone) => getters.getMerges(tabId).filter((merge) => overlaps(merge, zone)),
+    filters: (tabId) => filtersOf(model, tabId),
+    isHidden: (tabId, axis, index) => getters.isHeaderHiddenByUser(tabId, axis === 'rows' ? 'ROW' : 'COL', index),
     hasNamedRange: (name) => getters.getNamedRange(name) !== undefined,
     newId: () => model.uuidGenerator.uuidv4(),
   };
@@ -192,9 +238,14 @@ type Readers = Pick<
   | 'content'
   | 'look'
   | 'formula'
+  | 'used'
   | 'columnWidth'
   | 'rowHeight'
   | 'merges'
+  | 'filters'
+  | 'isFiltered'
+  | 'isHidden'
+  | 'hasTickBox'
 >;
 
 function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: Writer): Readers {
@@ -229,10 +280,39 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
       if (!cell?.isFormula) return '';
       return withDoubledQuotes(getters.getCellText({ sheetId: tabId, row, col: column }, { showFormula: true }));
     },
+    used(tabId) {
+      writer.flush();
+      const isUsed = (place: { readonly sheetId: string; readonly row: number; readonly col: number }) =>
+        getters.getEvaluatedCell(place).type !== 'empty' || this.content(tabId, place.row, place.col) !== '';
+      const places = getters.getEvaluatedCellsPositions(tabId).filter(isUsed);
+      const last = (numbers: readonly number[]) => numbers.reduce((most, number) => Math.max(most, number), -1);
+      return { row: last(places.map(({ row }) => row)), column: last(places.map(({ col }) => col)) };
+    },
     columnWidth: (tabId, column) => getters.getColSize(tabId, column),
     rowHeight: (tabId, row) => getters.getUserRowSize(tabId, row) ?? getters.getRowSize(tabId, row),
     merges: (tabId) => getters.getMerges(tabId),
+    filters: (tabId) => filtersOf(model, tabId),
+    isFiltered(tabId, row) {
+      writer.flush();
+      return getters.isRowHidden(tabId, row) && !getters.isHeaderHiddenByUser(tabId, 'ROW', row);
+    },
+    isHidden(tabId, axis, index) {
+      writer.flush();
+      return axis === 'rows' ? getters.isRowHidden(tabId, index) : getters.isColHidden(tabId, index);
+    },
+    hasTickBox(tabId, row, column) {
+      writer.flush();
+      const rule = getters.getValidationRuleForCell({ sheetId: tabId, row, col: column });
+      return rule?.criterion.type === 'isBoolean';
+    },
   };
+}
+
+function filtersOf({ getters }: SpreadsheetModel, tabId: string): readonly Zone[] {
+  return getters
+    .getTables(tabId)
+    .filter((table) => table.config.hasFilters)
+    .map((table) => table.range.zone);
 }
 
 function tabOf(model: SpreadsheetModel, id: string) {
@@ -252,9 +332,12 @@ function tabOf(model: SpreadsheetModel, id: string) {
 /** The registry of functions is one for all workbooks of a page or process: the last definition of a name counts. */
 function defineFunction(library: SpreadsheetLibrary, definition: FunctionDefinition): void {
   const { functionRegistry } = library.registries;
-  if (functionRegistry.contains(definition.name)) functionRegistry.remove(definition.name);
-  library.addFunction(definition.name, {
+  // Capitals make no difference in a cell; the engine knows functions by their capitals.
+  const name = definition.name.toUpperCase();
+  if (functionRegistry.contains(name)) functionRegistry.remove(name);
+  library.addFunction(name, {
     description: definition.description,
+    hidden: definition.isHidden,
     category: 'Plank Ledger',
     args: definition.parameters.map((parameter) => ({
       ...parameter,

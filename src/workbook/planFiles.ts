@@ -11,9 +11,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
 import type { CutPlan } from '../cutting/job';
+import { planOnward } from '../cutting/onward/onward';
 import { planCuts } from '../cutting/search';
 import { codeOf, textOfFile } from './fileText';
-import { type NamedJob, readJobFile, type WrittenPlan, writtenPlan } from './jobFiles';
+import { type NamedJob, readJobFile, type WrittenPlan, writtenOnward, writtenPlan } from './jobFiles';
 import { placeWords } from './roomFileFields';
 import { floorsOfFiles } from './roomFiles';
 
@@ -120,15 +121,17 @@ function planRooms(request: PlanRequest, say: (line: string) => void, folder: st
 }
 
 /** One plan, timed; `planCuts` answers none that breaks a law. */
-function planned({ id, job }: NamedJob, effort: number): { readonly written: WrittenPlan; readonly note?: string } {
+function planned(named: NamedJob, effort: number): { readonly written: WrittenPlan; readonly note?: string } {
+  const { id, job, onward } = named;
   const start = performance.now();
-  const plan = planCuts(job, { effort });
-  const written = writtenPlan(plan, performance.now() - start);
+  const plan = onward ? planOnward(onward, undefined, {}, planCuts) : planCuts(job, { effort });
+  const ms = performance.now() - start;
+  const written = 'short' in plan ? writtenOnward(plan, ms) : writtenPlan(plan, ms);
   if (plan.broken.length === 0) return { written };
   return { written, note: `Job "${id}": no plan keeps every rule; the nearest one breaks ${brokenRules(plan)}.` };
 }
 
-function brokenRules(plan: CutPlan): string {
+function brokenRules(plan: Pick<CutPlan, 'broken'>): string {
   return plan.broken
     .map(({ rule, rowIndex, found, wanted }) => `the ${rule} in row ${rowIndex + 1} (${found} of ${wanted})`)
     .join(', ');

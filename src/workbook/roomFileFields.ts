@@ -54,6 +54,7 @@ export function fieldProblems(file: unknown): readonly Problem[] {
   const remarks = [
     ...problemsOfFields('expect', file.expect, EXPECTED),
     ...problemsOfFields('allow', file.allow, ALLOWED),
+    ...problemsOfValue('lay', file.lay),
   ];
   const isOne = 'entry' in file;
   const isSeveral = 'rooms' in file;

@@ -1,5 +1,5 @@
 /**
- * Rooms kept in files: one JSON file a room, or a house of several.
+ * Rooms kept in files: one JSON file per room, or a house of several.
  *
  *   { "source": "...", "entry": { ... } }                        one room, what a person typed; blanks may be left out
  *   { "rooms": [ { ... }, ... ], "lay": "as one floor" }         rooms that lead into one another
@@ -18,7 +18,7 @@ import { checkedEntry } from '../tabs/checkedEntry';
 import { blankOf, type RoomEntry } from '../takeoff/entry';
 import { BOW_FIELDS, CUTOUT_FIELDS, DOORWAY_FIELDS, PRODUCT_FIELDS, RECTANGLES_FIELDS } from '../takeoff/entryFields';
 import { takeoffAsOne } from '../takeoff/planning/joinedFloor';
-import type { Problem, Takeoff } from '../takeoff/result';
+import type { Problem, StartLine, Takeoff } from '../takeoff/result';
 import { takeoff } from '../takeoff/takeoff';
 import { nameKey } from '../takeoff/text/names';
 import { codeOf, textOfFile } from './fileText';
@@ -47,7 +47,16 @@ export interface WrittenFloor {
   readonly planks?: number;
   readonly bound?: number;
   readonly stop?: string;
+  /** Starts that were tried, the usual one first, with the strip that each leaves where rows stop. */
+  readonly starts?: readonly WrittenStart[];
   readonly notes?: readonly string[];
+}
+
+interface WrittenStart {
+  readonly firstRow: number;
+  readonly narrowest: number;
+  readonly chosen: boolean;
+  readonly strips: Readonly<Record<string, number>>;
 }
 
 export interface WrittenPiece {
@@ -251,8 +260,14 @@ function writtenFloor(planned: Takeoff): WrittenFloor {
     planks: planned.plan.plankCount,
     bound: planned.plan.bound,
     stop: planned.plan.stop,
+    starts: planned.starts.map(writtenStart),
     notes: planned.notes,
   };
+}
+
+function writtenStart({ firstRowWidth, narrowest, isChosen, strips }: StartLine): WrittenStart {
+  const widths = Object.fromEntries(strips.map(({ place, width }) => [place, mmOf(width)]));
+  return { firstRow: mmOf(firstRowWidth), narrowest: mmOf(narrowest), chosen: isChosen, strips: widths };
 }
 
 /** Exact: a tick is 1/640 mm, and that has seven decimals. */

@@ -1,42 +1,44 @@
 /**
- * `npm start`: builds the add-on, does the main job headless (fills the cut list of the demo's living room and prints
- * it), and serves the same workbook as a page. `--print` stops after printing.
+ * `npm start`: builds the add-on and serves the workbooks of a folder as a page, the last one first or the one named.
+ * `--print` does the main job headless instead: fills the cut list of the demo's living room and prints it.
  */
-import { join } from 'node:path';
-import { buildAddOn, projectFolder } from '../build.mjs';
-import { fillCutList } from '../tabs/roomTabs';
-import { takeoff } from '../takeoff/takeoff';
-import { fillDemo } from './demo';
-import { DEMO_ROOM } from './demoRoom';
-import { addOnOf, createNodeWorkbook } from './nodeWorkbook';
+import { builtAddOn } from './builtAddOn';
+import { printDemo } from './printDemo';
 import { servePage } from './server';
-import { textTable } from './textTable';
-import { storeOf } from './workbookStore';
+import { nodeDisk } from './shelf/disk';
+import { openKeeper } from './shelf/keeper';
+import { findGiven, folderFrom, portFrom, readArguments, runningAt, servedNotes } from './startArguments';
 
-const PORT = 8600;
-/** Set by hosts that give out a port. */
-const port = Number(process.env.PORT ?? PORT);
-
-const { files } = await buildAddOn(join(projectFolder, 'dist'));
-const workbook = createNodeWorkbook(addOnOf(files));
-fillDemo(workbook);
-await printCutList();
-if (!process.argv.includes('--print')) {
-  const { address } = await servePage(files, port);
-  console.log(`\nThe workbook with the add-on beside it: ${address}  (stop with Ctrl+C)`);
+try {
+  await start();
+} catch (failure) {
+  console.error((failure as Error).message);
+  process.exitCode = 1;
 }
 
-async function printCutList(): Promise<void> {
-  const result = takeoff(DEMO_ROOM);
-  if (result.status === 'problems') throw new Error(result.problems.map(({ text }) => text).join(' '));
-  const filled = await fillCutList(storeOf(workbook), result.takeoff);
-  const sheet = filled && workbook.spreadsheetApp.getActiveSpreadsheet().getSheetByName(filled.tab);
-  if (!sheet) throw new Error('Internal: the cut list of the demo room was not filled.');
-  const rows = sheet.getDataRange().getDisplayValues();
-  console.log(textTable(rows.map((row) => row.map(boxed))));
-}
-
-/** A box to tick, as it looks on paper. */
-function boxed(cell: string): string {
-  return { TRUE: '[x]', FALSE: '[ ]' }[cell] ?? cell;
+async function start(): Promise<void> {
+  const wanted = readArguments(process.argv.slice(2));
+  const files = await builtAddOn();
+  if (wanted.print) return printDemo(files);
+  const port = portFrom(process.env);
+  const folder = folderFrom(wanted, process.env);
+  const given = await findGiven(nodeDisk, folder, wanted.workbook);
+  const running = await runningAt(nodeDisk, folder);
+  if (running !== '') {
+    console.log(`The workbooks in ${folder} are open already: ${running}${given.query}`);
+    return;
+  }
+  const keeper = await openKeeper({ disk: nodeDisk, folder, now: () => new Date(), given: given.file });
+  const server = await servePage(files, port, keeper);
+  await keeper.setAddress(server.address);
+  console.log(`Your workbooks lie in ${folder}.`);
+  for (const note of servedNotes(port, server.address, process.env, process.platform)) console.log(note);
+  console.log(`Open this address in a browser: ${server.address}${given.query}  (stop with Ctrl+C)`);
+  for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+    process.once(signal, async () => {
+      await server.close();
+      await keeper.setAddress('');
+      process.exit(0);
+    });
+  }
 }

@@ -1,11 +1,12 @@
 /** FRONT DOOR of the embedded workbook: a built add-on in a spreadsheet of its own. */
 import { isPrivate, legalArguments, legalResult } from './boundary';
-import { findCustomFunctions, passInput, takeAnswer } from './customFunctions';
+import { findCellFunctions, passInput, takeAnswer } from './customFunctions';
 import type { Engine } from './engine';
 import { type ScriptRuntime, TIME_LIMITS, TimeLimitError } from './runtime';
 import { createAccess } from './services/access';
 import type { Book, BookSettings, HtmlPage, LockHolder, LockName, MenuEntry } from './services/book';
 import { htmlService } from './services/html';
+import { readBookTexts, textsOfBook } from './services/keptBook';
 import { lockService } from './services/lock';
 import { propertiesService } from './services/properties';
 import { rangeOf } from './services/range';
@@ -38,6 +39,7 @@ export interface ScreenState {
   readonly alerts: { readonly title: string; readonly text: string }[];
   menu: MenuEntry | null;
   sidebar: HtmlPage | null;
+  dialog: HtmlPage | null;
 }
 
 export interface Workbook {
@@ -52,6 +54,8 @@ export interface Workbook {
   choose(functionName: string): void;
   /** The sidebar calls through google.script.run: arguments and answer are checked copies. */
   runFromPage(functionName: string, args: readonly unknown[]): unknown;
+  /** Saves with the workbook what its services keep. Done after every run; ask for it after calls from outside. */
+  keep(): void;
   /** Service calls since the count was last set back, such as `Range.setValues` -> 3. */
   calls(): Readonly<Record<string, number>>;
   resetCalls(): void;
@@ -62,16 +66,22 @@ export interface Workbook {
 /** Loads the add-on into an engine. Its custom functions answer in cells from then on. */
 export function createWorkbook(options: WorkbookOptions): Workbook {
   const { engine, runtime, addOn } = options;
-  const screen: ScreenState = { toasts: [], alerts: [], menu: null, sidebar: null };
+  const screen: ScreenState = { toasts: [], alerts: [], menu: null, sidebar: null, dialog: null };
   const log: string[] = [];
   const book = createBook(options, screen);
+  const keep = keepingOf(book);
   const app = spreadsheetApp(book);
   book.access.within('loading', () => runtime.load(addOn.code, servicesOf(book, app, log)));
   defineCustomFunctions(book, options);
+  engine.recalculate();
   const run = (name: string, args: readonly unknown[], limit: number) => {
-    const result = runtime.call(name, args, limit);
-    engine.flush();
-    return result;
+    try {
+      const result = runtime.call(name, args, limit);
+      engine.flush();
+      return result;
+    } finally {
+      keep();
+    }
   };
   return {
     engine,
@@ -90,11 +100,39 @@ export function createWorkbook(options: WorkbookOptions): Workbook {
       const answer = run(functionName, legalArguments(functionName, args), TIME_LIMITS.script);
       return legalResult(functionName, answer);
     },
+    keep,
     calls: () => book.access.calls(),
     resetCalls: () => book.access.resetCalls(),
     setLock: (name, holder) => {
       book.locks[name] = holder;
     },
+  };
+}
+
+/** Reads what was saved, follows what other windows change, and answers what saves the book as it stands. */
+function keepingOf(book: Book): () => void {
+  const { engine } = book;
+  let seen: Readonly<Record<string, string>> = {};
+  let isKeeping = false;
+  const read = () => {
+    // The engine tells of each text as it is kept: nothing is read back half way.
+    if (isKeeping) return;
+    const kept = { ...engine.kept() };
+    const isSame = Object.keys({ ...kept, ...seen }).every((name) => kept[name] === seen[name]);
+    if (isSame) return;
+    seen = kept;
+    readBookTexts(book, kept);
+  };
+  read();
+  engine.onChange(read);
+  return () => {
+    const texts = textsOfBook(book);
+    isKeeping = true;
+    for (const name of Object.keys({ ...seen, ...texts })) {
+      if (texts[name] !== seen[name]) engine.keep(name, texts[name]);
+    }
+    isKeeping = false;
+    seen = { ...engine.kept() };
   };
 }
 
@@ -118,6 +156,7 @@ function createBook({ engine, runtime, addOn, settings, onScreen }: WorkbookOpti
       toast: (message, title) => shown(() => screen.toasts.push({ message, title })),
       alert: (title, text) => shown(() => screen.alerts.push({ title, text })),
       showSidebar: (page) => shown(() => (screen.sidebar = page)),
+      showDialog: (page) => shown(() => (screen.dialog = page)),
       setMenu: (menu) => shown(() => (screen.menu = menu)),
     },
     objects: {
@@ -143,14 +182,16 @@ function servicesOf(book: Book, app: GoogleAppsScript.Spreadsheet.SpreadsheetApp
 }
 
 function defineCustomFunctions(book: Book, { engine, runtime, addOn, customFunctionLimit }: WorkbookOptions): void {
-  for (const definition of findCustomFunctions(addOn.code)) {
+  for (const definition of findCellFunctions(addOn.code)) {
     engine.defineFunction({
       ...definition,
       compute: (inputs) => {
         try {
-          const args = inputs.map(passInput);
+          const { timeZone } = book.settings;
+          const args = inputs.map((input) => passInput(input, timeZone));
           const limit = customFunctionLimit ?? TIME_LIMITS.customFunction;
-          return takeAnswer(book.access.within('custom function', () => runtime.call(definition.name, args, limit)));
+          const call = () => runtime.call(definition.name, args, limit);
+          return takeAnswer(book.access.within('custom function', call), timeZone);
         } catch (error) {
           return { error: cellMessage(error) };
         }

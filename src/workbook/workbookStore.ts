@@ -12,6 +12,7 @@ export function storeOf(workbook: Pick<Workbook, 'runFromPage'>): TabStore {
     },
     write: async (block, version) => workbook.runFromPage('fillTab', [packBlock(block), version]) as WriteAnswer,
     tabs: async () => workbook.runFromPage('tabsOfOurs', []) as readonly OurTab[],
+    locale: async () => String(workbook.runFromPage('spreadsheetLocale', [])),
     putOnTop: async (mark, words) => void workbook.runFromPage('putOnTopOfTab', [mark, words]),
     rename: async (mark, newMark, newTitle) => void workbook.runFromPage('renameTab', [mark, newMark, newTitle]),
   };

@@ -2,16 +2,26 @@
  * Benchmarks, never part of the tests:
  *
  *   npm run bench -- [--cases FILE] [--milp-seconds N] [--effort N]
+ *   npm run bench -- floors
+ *   npm run bench -- page
+ *   npm run bench -- fuzz [--calls N] [--seed N]
+ *   npm run bench -- mutants [--sample N] [--seed N] [--area NAME]
  *
  * Every plan is checked before it is timed. `--milp-seconds` limits the general solver a job (5 where it is missing, 0
- * leaves it out); `--effort` multiplies the limit of steps of our search. The last table times the built add-on itself.
+ * leaves it out); `--effort` multiplies the limit of steps of our search. `floors` shows the table of four floors alone. The last table times the built add-on itself. `page`
+ * is a bench of its own: how the page answers to typing, in a browser. `fuzz` tries bad input by the million
+ * (`fuzz.ts`), `mutants` whether the tests notice small changes (`mutants/mutants.ts`).
  */
 import { resolve } from 'node:path';
 import { planCuts } from '../../src/cutting/search';
 import { readCases } from './caseFile';
 import { coldReport } from './cold';
 import { type CaseResult, compareCase } from './compareCases';
+import { floorsTable } from './floorsTable';
+import { fuzz } from './fuzz';
 import { growthTable } from './growth';
+import { tryMutants } from './mutants/mutants';
+import { pageTables } from './page';
 import { caseTable, categoryTable, solverLines, waitingLines } from './report';
 
 interface BenchOptions {
@@ -20,14 +30,18 @@ interface BenchOptions {
   readonly effort: number;
 }
 
-function readOptions(args: readonly string[]): BenchOptions {
+function valuesOf(args: readonly string[], known: readonly string[]): ReadonlyMap<string, string> {
   const values = new Map<string, string>();
   for (let i = 0; i < args.length; i += 2) {
-    const known = ['--cases', '--milp-seconds', '--effort'].includes(args[i]);
-    if (!known || args[i + 1] === undefined)
+    if (!known.includes(args[i]) || args[i + 1] === undefined)
       throw new Error(`"${args[i]}" is no option of the bench, or lacks its value.`);
     values.set(args[i], args[i + 1]);
   }
+  return values;
+}
+
+function readOptions(args: readonly string[]): BenchOptions {
+  const values = valuesOf(args, ['--cases', '--milp-seconds', '--effort']);
   const milpSeconds = Number(values.get('--milp-seconds') ?? 5);
   const effort = Number(values.get('--effort') ?? 1);
   if (!(milpSeconds >= 0)) throw new Error('--milp-seconds needs a number of seconds, 0 for none.');
@@ -60,9 +74,36 @@ async function bench(options: BenchOptions): Promise<void> {
     categoryTable(results),
   );
   say('Offcuts and strips waiting at once', waitingLines(results));
+  say('Four floors as typed, planned for the fewest planks and to be easy to lay', floorsTable());
   say('Beside a general solver', solverLines(results, options.milpSeconds));
   say('Growth with the rows: seeded rooms, three of each', growthTable(options.effort));
   say('The built add-on', [await coldReport()]);
 }
 
-await bench(readOptions(process.argv.slice(2)));
+/** A million calls from a seed of the day, or as asked. */
+function readFuzzOptions(args: readonly string[]): { readonly calls: number; readonly seed: number } {
+  const values = valuesOf(args, ['--calls', '--seed']);
+  const calls = Number(values.get('--calls') ?? 1_000_000);
+  const seed = Number(values.get('--seed') ?? Math.floor(Date.now() / 86_400_000) * 10_000);
+  if (!Number.isInteger(calls) || calls < 1) throw new Error('--calls needs a whole number above 0.');
+  if (!Number.isInteger(seed)) throw new Error('--seed needs a whole number.');
+  return { calls, seed };
+}
+
+/** A sample of every area from a fixed seed, or as asked. */
+function readMutantOptions(args: readonly string[]): Parameters<typeof tryMutants>[0] {
+  const values = valuesOf(args, ['--sample', '--seed', '--area']);
+  const [sample, seed] = [Number(values.get('--sample') ?? 100), Number(values.get('--seed') ?? 1)];
+  if (!(sample > 0) || !(seed >= 1)) throw new Error('--sample and --seed need numbers from 1 up.');
+  return { sample, seed, area: values.get('--area') ?? '' };
+}
+
+const write = (line: string) => process.stdout.write(`${line}\n`);
+const args = process.argv.slice(2);
+if (args.join() === 'page') say('Typing on the page', await pageTables());
+else if (args.join() === 'floors') say('Four floors as typed', floorsTable());
+else if (args[0] === 'fuzz') {
+  const isClean = await fuzz(readFuzzOptions(args.slice(1)), write);
+  if (!isClean) process.exitCode = 1;
+} else if (args[0] === 'mutants') await tryMutants(readMutantOptions(args.slice(1)), write);
+else await bench(readOptions(args));

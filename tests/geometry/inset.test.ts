@@ -172,6 +172,31 @@ describe('by hand', () => {
     expect(contains(rest, p(500, 400 + 52))).toBe(true);
   });
 
+  // By hand: a tip of half its angle t, gap g. A mitre reaches g / sin t from the tip; cut off square it reaches g, and its
+  // corners stand g (1 - sin t) / cos t from the middle. Cut off where the whole angle is under 60 degrees.
+  test.each([20, 40, 58, 62, 80])('round a tip of %d degrees', (angle) => {
+    const [g, reach, half] = [10_000, 400_000, (angle * Math.PI) / 360];
+    const wide = Math.round(reach * Math.tan(half));
+    const room: Region = [
+      [
+        p(0, 0),
+        p(1_000_000 - wide, 0),
+        p(1_000_000, reach),
+        p(1_000_000 + wide, 0),
+        ...[p(2_000_000, 0), p(2_000_000, 1_000_000), p(0, 1_000_000)],
+      ],
+    ];
+    const rest = insetOf(room, g);
+    const isCut = angle < 60;
+    const far = isCut ? g : g / Math.sin(half);
+    expect(contains(rest, p(1_000_000, Math.floor(reach + far - 20)))).toBe(false);
+    expect(contains(rest, p(1_000_000, Math.ceil(reach + far + 20)))).toBe(true);
+    const tips = rest.flat().filter(({ y }) => Math.abs(y - reach - far) <= 20);
+    expect(tips).toHaveLength(isCut ? 2 : 1);
+    const aside = isCut ? (g * (1 - Math.sin(half))) / Math.cos(half) : 0;
+    for (const { x } of tips) expect(Math.abs(Math.abs(x - 1_000_000) - aside)).toBeLessThanOrEqual(20);
+  });
+
   test('no gap changes nothing', () => {
     const region = crookedRegion(seededRandom(3), ROOM);
     expect(insetOf(region, 0)).toBe(region);

@@ -92,27 +92,33 @@ describe('directions', () => {
   const bay = goodRoom(walked([12, R], [10, R], [3, -45], [s, 45], [2, 45], [s, -45], [3, R], [10]));
 
   test('a rule as typed becomes degrees', () => {
-    expect(degreesOf({ along: 'length' }, bay.walls)).toBe(0);
-    expect(degreesOf({ along: 'width' }, bay.walls)).toBe(90);
-    expect(degreesOf({ along: 'angle', degrees: -45 }, bay.walls)).toBe(315);
-    expect(degreesOf({ along: 'wall', wallNumber: 3 }, bay.walls)).toBe(0);
-    expect(degreesOf({ along: 'wall', wallNumber: 8 }, bay.walls)).toBe(90);
+    expect(degreesOf({ along: 'length' }, bay)).toBe(0);
+    expect(degreesOf({ along: 'width' }, bay)).toBe(90);
+    expect(degreesOf({ along: 'angle', degrees: -45 }, bay)).toBe(315);
+    expect(degreesOf({ along: 'wall', wallNumber: 3 }, bay)).toBe(0);
+    expect(degreesOf({ along: 'wall', wallNumber: 8 }, bay)).toBe(90);
     // Wall 4 runs left and down at 45 degrees, wall 6 left and up.
-    expect(degreesOf({ along: 'wall', wallNumber: 4 }, bay.walls)).toBeCloseTo(45, 3);
-    expect(degreesOf({ along: 'wall', wallNumber: 6 }, bay.walls)).toBeCloseTo(135, 3);
-    expect(degreesOf({ along: 'wall', wallNumber: 9 }, bay.walls)).toBeNull();
+    expect(degreesOf({ along: 'wall', wallNumber: 4 }, bay)).toBeCloseTo(45, 3);
+    expect(degreesOf({ along: 'wall', wallNumber: 6 }, bay)).toBeCloseTo(135, 3);
+    expect(degreesOf({ along: 'wall', wallNumber: 9 }, bay)).toBeNull();
   });
 
   test('a room offers its own directions, walls out of square do not count as others', () => {
-    const [along, across, ...slanted] = directionsIn(bay);
-    expect([along, across]).toEqual([0, 90]);
-    expect(slanted.map(Math.round).sort((a, b) => a - b)).toEqual([45, 135]);
+    // The longest wall is 12 ft: 10 ft across it is compared, the slants of the bay of 2.8 ft are not.
+    expect(directionsIn(bay)).toEqual([
+      { degrees: 0, typed: '' },
+      { degrees: 90, typed: 'width' },
+    ]);
+    // A corner cut off by 7 ft: more than half of 12 ft, so it is compared.
+    const cut = goodRoom(walked([7, R], [12, R], [12, R], [7, 45], [5 * Math.sqrt(2), 45]));
+    const [, , slant] = directionsIn(cut);
+    expect([slant.typed, Math.round(slant.degrees)]).toEqual(['wall 5', 45]);
     const crooked = goodRoom({
       kind: 'four walls',
       walls: [feet(12), feet(10), feet(12), feet(10)],
       diagonal: feet(15.7),
       otherDiagonal: null,
     });
-    expect(directionsIn(crooked)).toEqual([0, 90]);
+    expect(directionsIn(crooked).map(({ degrees }) => degrees)).toEqual([0, 90]);
   });
 });

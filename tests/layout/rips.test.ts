@@ -23,6 +23,7 @@ describe('first and last row', () => {
     ['an exact multiple has full rows', [100, 20, 10], [5, 20, 20, 'all rows full']],
     ['one plank deep', [20, 20, 10], [1, 20, 20, 'all rows full']],
     ['shallower than a plank', [15, 20, 10], [1, 15, 15, 'one row']],
+    ['shallower than a plank, of exactly the minimum', [10, 20, 10], [1, 10, 10, 'one row']],
     ['shallower than the minimum', [9, 20, 10], [1, 9, 9, 'under the minimum rip']],
     ['two rows share a plank and a little', [21, 20, 10], [2, 11, 10, 'first and last row alike']],
     ['a minimum over half a plank cannot be met', [21, 20, 12], [2, 11, 10, 'under the minimum rip']],

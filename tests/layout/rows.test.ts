@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { areaOf, type Region } from '../../src/geometry/polygon';
 import { degreesOf } from '../../src/layout/direction';
-import { narrowRunsOf, type RowLayout, type RowOptions, rowsOf } from '../../src/layout/rows';
+import { bandOf, narrowRunsOf, type RowLayout, type RowOptions, rowsOf } from '../../src/layout/rows';
 import type { Room } from '../../src/room/outline';
 import { feet, floorAndBody, goodRoom, inches, rectangular, walked } from '../support/floors';
 import { rectangle } from '../support/randomRooms';
@@ -163,7 +163,7 @@ describe('rooms that are not', () => {
     // A right triangle of 120 by 90 in without a gap, its slope 150 in. The height on the slope is 120 x 90 / 150 = 72 in:
     // 9 full rows of 7 1/2 in and a tip of 4 1/2 in.
     const room = goodRoom(walked([10, 90 + 53.13010235415598], [12.5, 180 - 53.13010235415598], [7.5, 90]));
-    const degrees = degreesOf({ along: 'wall', wallNumber: 2 }, room.walls);
+    const degrees = degreesOf({ along: 'wall', wallNumber: 2 }, room);
     const layout = laid(room, { degrees: degrees ?? 0, startSide: 'near' }, 0);
     const start =
       layout.rows[0].width === inches(7.5) ? layout : laid(room, { degrees: degrees ?? 0, startSide: 'far' }, 0);
@@ -200,3 +200,50 @@ test('what is narrower than a marking step is not laid', () => {
   expect(rowsOf(floor, { ...PLAIN, ...step }).lastWidth).toBe(inches(7.5));
   expect(rowsOf(floor, { ...PLAIN, ...step, markingStep: 1 }).rows).toHaveLength(3);
 });
+
+// The U of above: its arms end at 47.25 and begin at 96 in of the body, row 16 lies from 112.5 in to the far gap.
+test('the band of a row goes from its first run to its last, in the room', () => {
+  const layout = laid(goodRoom(walked([4, R], [6, L], [4, L], [6, R], [4, R], [10, R], [12, R], [10])));
+  const [near, far] = [layout, laid(goodRoom(rectangular(12, 10)), { startSide: 'far' })].map((one) => {
+    const band = bandOf(one.rows[one.rows.length - 1], one.frame);
+    const [xs, ys] = [band.map(({ x }) => x), band.map(({ y }) => y)];
+    return [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)].map((ticks) => ticks / inches(1));
+  });
+  expect([near[1] - near[0], near[3] - near[2]]).toEqual([143.25, 6.75]);
+  // Laid from the far wall the last row lies at the near one.
+  expect(far[3]).toBeLessThan(inches(12) / inches(1));
+  expect([far[1] - far[0], far[3] - far[2]]).toEqual([143.25, 6.75]);
+});
+
+// 10 planks of 7 1/2 in are 75 in: what is left at the far wall is laid from a marking step of 1/16 in on.
+test.each([
+  [75 + 1 / 16, 11, 1 / 16],
+  [75 + 1 / 17, 10, 7.5],
+])('rows across %d in with a chosen first row: %d, the last %d in wide', (depth, count, last) => {
+  const floor: Region = [rectangle(0, 0, inches(100), inches(depth))];
+  const layout = rowsOf(floor, { ...PLAIN, firstRow: inches(7.5), markingStep: inches(1 / 16) });
+  expect([layout.rows.length, layout.lastWidth]).toEqual([count, inches(last)]);
+});
+
+// By hand: two arms over a foot of one row, 7 1/2 in deep; the second row is 7 1/2 in wide in one arm and 5 in in the other.
+test.each([false, true])(
+  'a row is as narrow as the narrowest of its runs, as wide as the widest: turned %s',
+  (isTurned) => {
+    const corners = [
+      [0, 0],
+      [100, 0],
+      [100, 12.5],
+      [60, 12.5],
+      [60, 7.5],
+      [40, 7.5],
+      [40, 15],
+      [0, 15],
+    ];
+    const outline = corners.map(([x, y]) => ({ x: inches(isTurned ? 100 - x : x), y: inches(y) }));
+    const { rows } = rowsOf([isTurned ? outline.reverse() : outline], { ...PLAIN, firstRow: inches(7.5) });
+    expect(rows.map(({ width, narrowest, runs }) => [width, narrowest.width, runs.length])).toEqual([
+      [inches(7.5), inches(7.5), 1],
+      [inches(7.5), inches(5), 2],
+    ]);
+  },
+);

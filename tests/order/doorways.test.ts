@@ -5,11 +5,11 @@ import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEnt
 import { type Order, orderOf } from '../../src/order/order';
 import { readHouse } from '../../src/order/readHouse';
 import type { DoorwayEntry, RoomEntry } from '../../src/takeoff/entry';
-import { bareTakeoff, doorwayIn, plainEntry } from '../support/bareTakeoff';
+import { bareTakeoff, doorwayIn, plainEntry, readsOf } from '../support/bareTakeoff';
 
 const transitions = [
-  { kind: 'T-moulding', stockLength: 8, price: 20 },
-  { kind: 'reducer', stockLength: 8, price: 24 },
+  { kind: 'T-moulding', stockLength: 8, price: 20, supplier: '', article: '' },
+  { kind: 'reducer', stockLength: 8, price: 24, supplier: '', article: '' },
 ];
 
 const at = (room: string, doorway: number | '', more: object) => ({ ...blankItem('doorways'), room, doorway, ...more });
@@ -24,7 +24,7 @@ function orderFor(entries: readonly RoomEntry[], job: Partial<HouseEntry>): Orde
   const rooms = entries.map((entry) => bareTakeoff(entry, { planks: 60 }));
   const names = [...new Set(entries.map(({ product }) => product.name))];
   const products = names.map((name) => ({ name, plankCount: 60, proof: 'cannot be done with fewer' }));
-  return orderOf(read.house, { rooms, floors: rooms, products, sharing: [] });
+  return orderOf(read.house, { rooms, reads: readsOf(rooms), floors: rooms, products, sharing: [] });
 }
 
 const barsOf = (order: Order) => order.doorways.map(({ transition }) => transition);
@@ -174,7 +174,7 @@ describe('what is entered twice', () => {
     ],
     [
       'a bar',
-      { transitions: [...transitions, { kind: 'Reducer', stockLength: 6, price: 30 }] },
+      { transitions: [...transitions, { kind: 'Reducer', stockLength: 6, price: 30, supplier: '', article: '' }] },
       'transitions.2.kind',
       'Bar 3: Reducer is entered in Bar 2 already. Keep one of the two.',
     ],

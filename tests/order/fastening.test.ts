@@ -3,6 +3,7 @@ import { ticksOfInches } from '../../src/geometry/length';
 import { nailsIn } from '../../src/order/fasteningOrder';
 import { emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import { beforeOf, lineNamed, orderFor, PLAIN_TERMS, roomOfKind } from '../support/plainOrder';
+import { demoOrder } from '../support/plannedDemo';
 
 const BLANK = emptyHouse('us');
 const ROLLS = {
@@ -154,6 +155,15 @@ describe('tools and tasks', () => {
   ] as const)('are those of a %s floor', (fastening, has, hasNot) => {
     expect(daysOf(fastening)).toMatch(has);
     expect(daysOf(fastening)).not.toMatch(hasNot);
+  });
+
+  test('the saw is spelled as the units are', () => {
+    const toolsIn = (units: 'us' | 'metric') =>
+      demoOrder(emptyHouse(units))
+        .days.map(({ text }) => text)
+        .join('\n');
+    expect(toolsIn('us')).toContain('miter saw');
+    expect(toolsIn('metric')).toContain('mitre saw');
   });
 
   test('what lies under the planks is laid first; the trowel is the one on the label', () => {

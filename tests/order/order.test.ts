@@ -5,7 +5,7 @@ import type { Order } from '../../src/order/order';
 import { orderOf } from '../../src/order/order';
 import { readHouse } from '../../src/order/readHouse';
 import { PLANK_UNDERLAY } from '../../src/sheet/functions';
-import { bareTakeoff, doorwayIn, plainEntry } from '../support/bareTakeoff';
+import { bareTakeoff, doorwayIn, plainEntry, readsOf } from '../support/bareTakeoff';
 import { demoJob } from '../support/demoHouse';
 import { lineNamed, orderFor, PLAIN_PRODUCT, PLAIN_TERMS, plainRoom } from '../support/plainOrder';
 import { demoOrder } from '../support/plannedDemo';
@@ -88,8 +88,8 @@ describe('what is charged', () => {
 
 describe('bars at doorways', () => {
   const transitions = [
-    { kind: 'T-moulding', stockLength: 8, price: 20 },
-    { kind: 'reducer', stockLength: 8, price: 24 },
+    { kind: 'T-moulding', stockLength: 8, price: 20, supplier: '', article: '' },
+    { kind: 'reducer', stockLength: 8, price: 24, supplier: '', article: '' },
   ];
   const room = bareTakeoff(plainEntry('Den', 12, 10, { doorways: [doorTo, { ...doorTo, wall: 3 }] }), { planks: 60 });
   const work = (doorway: number, more: object) => ({ ...blankItem('doorways'), room: 'den', doorway, ...more });
@@ -146,17 +146,17 @@ describe('names that are nowhere', () => {
       appliances: [{ name: 'Fridge', room: 'Kitchen', opening: 70, height: 69 }],
     });
     expect(order.notes.slice(0, 2)).toEqual([
-      'Not in this order, so what is entered for it has no effect: Kitchen, Attic.',
-      'In no room of this order: Marble.',
+      'What is entered for these rooms has no effect, because they are not in this order: Kitchen, Attic.',
+      'Products that no room of this order has: Marble.',
     ]);
   });
 
   test('trim round a column of 1 ft, 3.14 ft and a little more, is told as not ordered', () => {
-    const column = { kind: 'round', wall: 1, along: 4, off: 3, length: 1, depth: '' } as const;
+    const column = { kind: 'round', wall: 1, along: 4, off: 3, length: 1, depth: '', rise: '' } as const;
     const room = bareTakeoff(plainEntry('Den', 12, 10, { cutouts: [column] }), { planks: 60 });
     const trims = [{ ...blankItem('trims'), name: 'Shoe', stockLength: 8, price: 1, aroundCutouts: 'yes' } as const];
     expect(orderFor([room], { trims }).missing.join()).toMatch(
-      /^Den: shoe round a column, 3' [12] .*, is not ordered\.$/,
+      /^Den: 3' [12] .* of flexible shoe to go round a column is not ordered\.$/,
     );
   });
 });
@@ -233,7 +233,9 @@ describe('the days', () => {
 
 describe('a pack of nothing', () => {
   test('is one whose contents are not known', () => {
-    const order = orderFor([plainRoom(60)], { spacers: { apart: 12, perPack: 0, price: 4 } });
+    const order = orderFor([plainRoom(60)], {
+      spacers: { apart: 12, perPack: 0, price: 4, supplier: '', article: '' },
+    });
     expect(lineNamed(order, 'Spacers')).toMatchObject({ quantity: 44, pack: null, packs: null, total: null });
     expect(order.missing).toEqual(['Spacers: how much a pack holds is not entered']);
   });
@@ -293,7 +295,7 @@ test('planks without a name and a price are called by what they are', () => {
   const read = readHouse(BLANK);
   if (read.status === 'problems') throw new Error('A blank job cannot be read.');
   const products = [{ ...PLAIN_PRODUCT, name: ' ', plankCount: 61 }];
-  const order = orderOf(read.house, { rooms: [room], floors: [room], products, sharing: [] });
+  const order = orderOf(read.house, { rooms: [room], reads: readsOf([room]), floors: [room], products, sharing: [] });
   expect(order.missing).toEqual(['Unnamed planks: no price']);
   expect(order.floors[0].spares.product).toBe('Unnamed planks');
   expect(order.before.map(({ text }) => text).filter((text) => /^\s*:/.test(text))).toEqual([]);
@@ -327,9 +329,28 @@ describe('where heights meet, in words', () => {
       const read = readHouse({ ...emptyHouse('metric'), doorways, stairs });
       if (read.status === 'problems') throw new Error(read.problems[0].text);
       const products = [{ ...PLAIN_PRODUCT, plankCount: 60 }];
-      const { fits } = orderOf(read.house, { rooms: [room], floors: [room], products, sharing: [] });
+      const { fits } = orderOf(read.house, {
+        rooms: [room],
+        reads: readsOf([room]),
+        floors: [room],
+        products,
+        sharing: [],
+      });
       expect(fits).toHaveLength(3);
       expect(fits.map(({ text }) => text).join(' ')).not.toMatch(/\bin\b \(|"|\d\/\d/);
     }
   });
+});
+
+test.each([
+  ['first', [50, '']],
+  ['last', ['', 50]],
+])('the price of a product is the one that is entered, in the %s of its rooms too', (_, prices) => {
+  const rooms = prices.map((pricePerBox, i) => {
+    const entry = plainEntry(`Room ${i + 1}`, 12, 10);
+    return bareTakeoff({ ...entry, product: { ...entry.product, pricePerBox } }, { planks: 30 });
+  });
+  // 60 planks, ten in a box: 6 boxes at 50.
+  const order = orderFor(rooms);
+  expect(order.floors[0].line).toMatchObject({ packs: 6, price: 50, total: 30_000 });
 });

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
 import { planHouse } from '../../src/order/planHouse';
 import { takeoffAsOne } from '../../src/takeoff/planning/joinedFloor';
-import { takeoff } from '../../src/takeoff/takeoff';
 import { doorwayIn, plainEntry } from '../support/bareTakeoff';
 import { demoRooms } from '../support/demoHouse';
+import { planOnce, takeoffOnce } from '../support/plannedOnce';
 
 function plannedHouse(share: boolean) {
-  const plan = planHouse(demoRooms, share);
+  const plan = planOnce(demoRooms, share);
   if (plan.status === 'problems') throw new Error(plan.problems.map((problem) => problem.text).join(' '));
   return plan.planned;
 }
@@ -14,7 +14,7 @@ function plannedHouse(share: boolean) {
 describe('rooms of one job', () => {
   test('each on its own take what each takes alone', () => {
     const alone = demoRooms.map((room) => {
-      const result = takeoff(room);
+      const result = takeoffOnce(room);
       return result.status === 'planned' ? result.takeoff.summary.plankCount : 0;
     });
     const { products, sharing } = plannedHouse(false);
@@ -30,6 +30,21 @@ describe('rooms of one job', () => {
       const listed = rooms.flatMap((room) => room.planks.map((plank) => plank.plankNumber));
       expect(new Set(listed).size).toBe(product.plankCount);
     });
+  });
+
+  // Ends as one looks away from the start wall: a plank with its groove there has been turned round, its ends with it.
+  test.each([
+    ['the tongue at the start wall in both', {}, true],
+    ['the groove in one of them', { startEdge: 'groove' }, false],
+    ['a middle line in one of them, where the grooves meet', { startSide: 'middle' }, false],
+  ] as const)('share planks where an offcut has its end the right way round: %s', (_, rules, isShared) => {
+    // By hand: rows of 14' less two gaps are 167 1/4": three planks and 23 1/4", so two rows share a fourth, and 9 rows
+    // leave half a plank in each room.
+    const one = plainEntry('One', 14, '4\' 6 3/4"');
+    const other = plainEntry('Other', 14, '4\' 6 3/4"');
+    const plan = planHouse([one, { ...other, rules: { ...other.rules, ...rules } }], true);
+    if (plan.status === 'problems') throw new Error(plan.problems[0].text);
+    expect(plan.planned.sharing).toEqual(isShared ? [['One', 'Other']] : []);
   });
 
   test('rooms come back in the order given', () => {

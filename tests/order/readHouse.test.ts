@@ -29,6 +29,20 @@ describe('a job as typed', () => {
     expect(house.shareOffcuts).toBe('yes');
   });
 
+  test('a blank field is read as what the table says a blank stands for', () => {
+    const extras = [blankItem('extras')];
+    // Lengths in ticks by hand: 3/8 in is 3/8 x 16,256 = 6,096; 10 mm is 6,400; 1 mm is 640 ticks.
+    expect(houseOf({}).site.doorClearance).toBe(6096);
+    expect(houseOf({}, 'metric').site.doorClearance).toBe(6400);
+    expect(houseOf({ extras }).extras).toEqual([
+      { name: 'Item', quantity: 1, unit: '', price: null, supplier: '', article: '' },
+    ]);
+    expect(problemsOf({ stairs: [blankItem('stairs')] }).map((problem) => problem.split(' | ')[0])).toEqual([
+      'stairs.0.riser',
+      'stairs.0.others',
+    ]);
+  });
+
   test.each([
     ['74.50', 74.5],
     ['$74.50', 74.5],

@@ -61,7 +61,7 @@ describe('trim of a room', () => {
     expect(run.insideCorners).toBe(3);
   });
 
-  const hearth = { kind: 'rectangle', wall: 1, along: 4, off: 0, length: 5, depth: 2 } as const;
+  const hearth = { kind: 'rectangle', wall: 1, along: 4, off: 0, length: 5, depth: 2, rise: '' } as const;
 
   test('nothing goes behind a hearth; around it go its three sides, with two inside and two outside corners more', () => {
     const entry = plainEntry('a', 12, 10, { cutouts: [hearth] });
@@ -79,7 +79,7 @@ describe('trim of a room', () => {
   });
 
   test('a column has four outside corners, each side an inch longer for a 1/2 in trim', () => {
-    const column = { kind: 'rectangle', wall: 1, along: 4, off: 3, length: 1, depth: 1 } as const;
+    const column = { kind: 'rectangle', wall: 1, along: 4, off: 3, length: 1, depth: 1, rise: '' } as const;
     const run = runOf(plainEntry('a', 12, 10, { cutouts: [column] }), 0.5, true);
     expect([run.insideCorners, run.outsideCorners]).toEqual([4, 4]);
     const sides = Object.entries(inches(run.lengths)).filter(([label]) => label.startsWith('cut-out 1'));
@@ -87,7 +87,7 @@ describe('trim of a room', () => {
   });
 
   test('round a round column the length is told and not cut: its circumference, 10 in across', () => {
-    const column = { kind: 'round', wall: 1, along: 4, off: 3, length: '10"', depth: '' } as const;
+    const column = { kind: 'round', wall: 1, along: 4, off: 3, length: '10"', depth: '', rise: '' } as const;
     const run = runOf(plainEntry('a', 12, 10, { cutouts: [column] }), 0, true);
     expect(run.roundLength / TICKS_PER_INCH).toBeCloseTo(10 * Math.PI, 0);
     expect(run.lengths).toHaveLength(4);

@@ -52,6 +52,24 @@ describe('PLANK_AREA', () => {
     expect(refusalOf(() => PLANK_AREA([[12], [10], [8]], 'wide'))).toMatch(/^width: "wide" is not a length\. [^(]*$/);
   });
 
+  // A narrower range would leave its missing cells at their default: an allowance would be lost without a word.
+  test('ranges of as many rows and unequal columns are of unequal size', () => {
+    expect(refusalOf(() => PLANK_AREA([[10, 12, 14]], [[8, 8, 8]], [[0.1, 0.1]]))).toBe(
+      'waste has 1 row and 2 columns, but length has 1 row and 3 columns. Give ranges of the same size, or single cells.',
+    );
+    expect(
+      refusalOf(() =>
+        PLANK_AREA(
+          [[10], [12]],
+          [
+            [8, 8],
+            [8, 8],
+          ],
+        ),
+      ),
+    ).toContain('Give ranges of the same size');
+  });
+
   test('ranges of unequal size are told with their sizes', () => {
     expect(refusalOf(() => PLANK_AREA([[1], [2], [3]], [[1], [2]]))).toBe(
       'width has 2 rows and 1 column, but length has 3 rows and 1 column. Give ranges of the same size, or single cells.',
@@ -104,6 +122,20 @@ describe('PLANK_ROOM_AREA', () => {
     ],
   ])('%s', (_, walls, rest, answer) => {
     expect(PLANK_ROOM_AREA(walls, ...rest)).toBe(answer);
+  });
+
+  test('walls that do not meet are asked about, and no diagonals are advised: a range of walls has no place for them', () => {
+    const walls = [
+      [20, 'R'],
+      [6, 'R'],
+      [12, 'L'],
+      [8, 'R'],
+      [7, 'R'],
+      [14, 'R'],
+    ];
+    const sentence = refusalOf(() => PLANK_ROOM_AREA(walls));
+    expect(sentence).toMatch(/^The walls do not meet: .*; check their lengths and turns\.$/);
+    expect(sentence).not.toContain('diagonal');
   });
 
   test('a triangle of 3, 4 and 5', () => {

@@ -48,5 +48,27 @@ test('more rows than are planned in time are told, and a few products for a few 
         Array.from({ length: 20 }, () => oak),
       ),
     ),
-  ).toMatch(/^products: about 32000 rows would be planned in one call\. The most is 1500/);
+  ).toMatch(/^products: this makes about 32000 rows\. At most 1500 are planned in one call/);
 });
+
+test('a price of no end is told beside its product, and the others are compared', () => {
+  const products = [
+    ['Harbour oak', 48, 7.5, 10, 1e300],
+    ['Ferry ash', 36, 5, 16, 49.5],
+  ];
+  const [, first, second] = PLANK_COMPARE(12, 10, products);
+  expect(first.slice(1)).toEqual(['', '', '', '', '', expect.stringContaining('is more than a billion')]);
+  expect(second[5]).toBeGreaterThan(0);
+});
+
+// A cell whose formula has no end shows no words: its product goes by its number.
+test.each([Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NaN])(
+  'a product of the name %s is Product 1',
+  (name) => {
+    expect(
+      PLANK_COMPARE(1, 1, [[name, 48, 6], oak])
+        .map(([first]) => first)
+        .slice(1),
+    ).toEqual(['Product 1', oak[0]]);
+  },
+);

@@ -80,7 +80,7 @@ describe('PLANK_COUNT', () => {
     [
       'a gap that eats a run',
       [column(12, '1"'), 48, [['expansion gap', 0.5]]],
-      /^runs, row 2: a gap of 1\/2" at both walls leaves nothing/,
+      /^runs, row 2: with a gap of 1\/2" at both walls nothing of .* is left/,
     ],
     ['a run that cannot be read', [column(12, 'x'), 48], /^runs, row 2: "x" is not a length/],
     ['no runs', [column('', ''), 48], /^runs is blank/],
@@ -105,7 +105,7 @@ describe('PLANK_COUNT', () => {
     [
       'rules no plan can meet',
       [column('49"'), 48, [['minimum piece', 30]]],
-      /^No plan meets all the rules\. The nearest takes \d planks\. runs, row 1: .*" where a minimum piece of 30" is wanted\. Change/,
+      /^No plan meets all the rules\. The nearest takes \d planks\. runs, row 1: .*" is less than the minimum piece of 30"\. Change/,
     ],
     [
       'more planks than are planned',
@@ -223,7 +223,7 @@ describe('PLANK_OFFCUTS', () => {
 
   test('a broken rule is quoted as typed where a plank is no whole number of marking steps', () => {
     const table = rows(() => PLANK_OFFCUTS(column('49"'), '1210 mm', [['minimum piece', 30]]));
-    expect(table[2][0]).toMatch(/^runs, row 1: .* where a minimum piece of 30" is wanted\.$/);
+    expect(table[2][0]).toMatch(/^runs, row 1: .* is less than the minimum piece of 30"\.$/);
   });
 
   test('every rule that is broken is named', () => {
@@ -235,16 +235,16 @@ describe('PLANK_OFFCUTS', () => {
     ];
     const table = rows(() => PLANK_OFFCUTS(column(...new Array(9).fill('49"')), 48, both));
     const told = table.map(([cell]) => String(cell)).join(' ');
-    expect(told).toContain('where a minimum piece of 30" is wanted.');
-    expect(told).toContain('where a minimum stagger of 60" is wanted.');
+    expect(told).toContain('is less than the minimum piece of 30".');
+    expect(told).toContain('is less than the minimum stagger of 60".');
     const refused = refusalOf(() => PLANK_COUNT(column('49"', '49"'), 48, both));
-    expect(refused).toContain('where a minimum piece of 30" is wanted.');
-    expect(refused).toContain('where a minimum stagger of 60" is wanted.');
+    expect(refused).toContain('is less than the minimum piece of 30".');
+    expect(refused).toContain('is less than the minimum stagger of 60".');
   });
 
   test('a row that no plan can lay is told below the table', () => {
     const odd = rows(() => PLANK_OFFCUTS(column('49"'), 48, [['minimum piece', 30]]));
-    expect(odd[odd.length - 1][0]).toMatch(/^runs, row 1: .*" where a minimum piece of 30" is wanted\.$/);
+    expect(odd[odd.length - 1][0]).toMatch(/^runs, row 1: .*" is less than the minimum piece of 30"\.$/);
     const many = rows(() => PLANK_OFFCUTS(column('49"', '49"', '49"', '49"', '49"'), 48, [['minimum piece', 30]]));
     expect(many[many.length - 1][0]).toMatch(/^The minimum \w+ is not kept in \d+ more places?\.$/);
   });
@@ -259,7 +259,16 @@ describe('PLANK_OFFCUTS', () => {
 describe('PLANK_CUTS', () => {
   test('covers the room less its gaps, row by row', () => {
     const table = rows(() => PLANK_CUTS(12, 10, 47.25, 7.5));
-    expect(table[0]).toEqual(['row', 'piece', 'length', 'width', 'plank', 'keeps', 'rest', 'notes']);
+    expect(table[0]).toEqual([
+      'row',
+      'piece',
+      'length',
+      'width',
+      'plank',
+      'keep factory end',
+      'rest of plank',
+      'notes',
+    ]);
     const pieces = table.slice(1).filter((line) => typeof line[0] === 'number');
     // 144 - 0.75 along the rows; 120 - 0.75 = 15 x 7.5 + 6.75 across them.
     for (let row = 1; row <= 16; row++) {
@@ -285,4 +294,26 @@ describe('a rule that may stand in a range', () => {
   test.each(names)('%s is named in the help of the functions that take rules', (name) => {
     expect(helps).toContain(name);
   });
+});
+
+test('the table takes no more planks than the count: 0.8 yd planks, found by chance', () => {
+  const runs = [["14' 6"], ['11 13/16"'], ['12\' 2 3/8"'], ['19.17 ft'], ['0.3']];
+  const rules = [
+    ['minimum stagger', 0],
+    ['minimum piece', 0],
+  ];
+  // By hand: the rows are 14.58 m, 19.93 planks of 731.52 mm: 20 at least.
+  const lines = PLANK_OFFCUTS(runs, '0.8 yd', rules, 'metric').slice(1, 6);
+  const ends = lines.flatMap(([, , first, , , last]) => [first, last]).filter((from) => from !== '');
+  const planks = new Set(ends.map((from) => /plank (\d+)/.exec(String(from))?.[1])).size;
+  const booked = lines.reduce((sum, line) => sum + Number(line[3]), planks);
+  expect([booked, PLANK_COUNT(runs, '0.8 yd', rules, 'metric')]).toEqual([20, 20]);
+});
+
+// A hundred thousand units are a hundred thousand plans of one floor: refused at once, as so many plank lengths are.
+test('a range of units is planned as often as it has cells', () => {
+  const units = (count: number) => Array.from({ length: count }, (_, i) => [i % 2 === 0 ? 'us' : '']);
+  const [count] = [PLANK_COUNT(column(12, 11), 48)];
+  expect(PLANK_COUNT(column(12, 11), 48, '', units(3))).toEqual([[count], [count], [count]]);
+  expect(() => PLANK_COUNT(column(12, 11), 48, '', units(100_000))).toThrow(/200000 rows\. At most 500/);
 });

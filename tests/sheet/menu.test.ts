@@ -20,6 +20,7 @@ const store: TabStore = {
   },
   write: async (block, version) => sent(menu.fillTab(sent(packBlock(block)), version)),
   tabs: async () => sent(menu.tabsOfOurs()),
+  locale: async () => sent(menu.spreadsheetLocale()),
   putOnTop: async (mark, words) => menu.putOnTopOfTab(mark, words),
   rename: async (mark, newMark, newTitle) => menu.renameTab(mark, newMark, newTitle),
 };
@@ -60,7 +61,7 @@ describe('the menu', () => {
   ])('%s asks for the menu and for nothing else', (_, opened) => {
     const steps = onlyMenu();
     opened();
-    expect(steps).toEqual(['Plan a floor -> openLedger', 'shown']);
+    expect(steps).toEqual(['Plan a floor -> openLedger', 'Check this spreadsheet -> checkSpreadsheet', 'shown']);
   });
 
   test('its item opens the page beside the sheet', () => {
@@ -73,6 +74,32 @@ describe('the menu', () => {
     menu.openLedger();
     expect(shown).toEqual(['Sidebar: Plank Ledger']);
   });
+});
+
+test('a floor opens large in a dialog over the sheet, and no name of a room breaks the page', () => {
+  const shown: unknown[] = [];
+  const dialog = (html: string, width = 0, height = 0): object => ({
+    setWidth: (pixels: number) => dialog(html, pixels, height),
+    setHeight: (pixels: number) => dialog(html, width, pixels),
+    html,
+    width,
+    height,
+  });
+  Object.assign(globalThis, {
+    SpreadsheetApp: { getUi: () => ({ showModalDialog: (html: object, title: string) => shown.push([html, title]) }) },
+    HtmlService: {
+      createHtmlOutputFromFile: () => ({ getContent: () => '<div id="large-view" hidden></div>' }),
+      createHtmlOutput: (html: string) => dialog(html),
+    },
+  });
+  const data = { piece: '', question: { name: '</div><script>&amp; $& $1' } };
+  menu.showLargeView(data, 1200.4, 90);
+  const [[{ html, width, height }, title]] = shown as [[{ html: string; width: number; height: number }, string]];
+  const [, text] = /^<div id="large-view" hidden>(.*)<\/div>$/.exec(html) ?? [];
+  expect(text).not.toMatch(/[<&]/);
+  expect(JSON.parse(text)).toEqual(data);
+  // A dialog of 90 pixels would be of no use.
+  expect([width, height, title]).toEqual([1200, 300, 'The floor']);
 });
 
 test.each([
@@ -90,41 +117,41 @@ test.each([
 
 describe('filling tabs', () => {
   test('the cut list and the floor plan of a room, each told by name with the time it took', async () => {
-    expect(await cutList(den)).toMatchObject({ status: 'written', tab: 'Cut list: Den', ms: expect.any(Number) });
-    expect(await floorPlan(den)).toMatchObject({ status: 'written', tab: 'Floor plan: Den', ms: expect.any(Number) });
-    expect(names()).toEqual(['Estimate', 'Cut list: Den', 'Floor plan: Den']);
-    expect(valuesOf('Cut list: Den').flat()).toContain('2-1');
-    expect(valuesOf('Floor plan: Den').flat()).toContain('2-1');
+    expect(await cutList(den)).toMatchObject({ status: 'written', tab: 'Cut list - Den', ms: expect.any(Number) });
+    expect(await floorPlan(den)).toMatchObject({ status: 'written', tab: 'Floor plan - Den', ms: expect.any(Number) });
+    expect(names()).toEqual(['Estimate', 'Cut list - Den', 'Floor plan - Den']);
+    expect(valuesOf('Cut list - Den').flat()).toContain('2-1');
+    expect(valuesOf('Floor plan - Den').flat()).toContain('2-1');
   });
 
   test('ticks and notes of the cut list are there after it was filled again', async () => {
     await cutList(den);
     const sheet = book.sheets[1];
-    const row = valuesOf('Cut list: Den').findIndex((cells) => cells[1] === '2-1') + 1;
-    sheet.at(row, 10).value = true;
-    sheet.at(row, 11).value = '=knot';
+    const row = valuesOf('Cut list - Den').findIndex((cells) => cells[1] === '2-1') + 1;
+    sheet.at(row, 13).value = true;
+    sheet.at(row, 14).value = '=knot';
     await cutList(den);
-    expect(sheet.at(row, 10)).toMatchObject({ value: true, box: 'box to tick' });
-    expect(sheet.at(row, 11)).toMatchObject({ value: '=knot', formula: '' });
+    expect(sheet.at(row, 13)).toMatchObject({ value: true, box: 'box to tick' });
+    expect(sheet.at(row, 14)).toMatchObject({ value: '=knot', formula: '' });
   });
 
   test('what somebody ticks while the new list is worked out is not lost', async () => {
     await cutList(den);
     const sheet = book.sheets[1];
-    const row = valuesOf('Cut list: Den').findIndex((cells) => cells[1] === '2-1') + 1;
+    const row = valuesOf('Cut list - Den').findIndex((cells) => cells[1] === '2-1') + 1;
     let readCount = 0;
     const slow: TabStore = {
       ...store,
       read: async (mark, title) => {
         const read = await store.read(mark, title);
         readCount += 1;
-        if (readCount === 1) sheet.at(row, 10).value = true;
+        if (readCount === 1) sheet.at(row, 13).value = true;
         return read;
       },
     };
     await fillCutList(slow, planned(den));
     expect(readCount).toBe(2);
-    expect(sheet.at(row, 10)).toMatchObject({ value: true, box: 'box to tick' });
+    expect(sheet.at(row, 13)).toMatchObject({ value: true, box: 'box to tick' });
   });
 
   test('a tab that others keep changing is told', async () => {
@@ -134,7 +161,7 @@ describe('filling tabs', () => {
       read: async () => ({ cells: [], version: 'older', formulas: [], memory: '' }),
     };
     await expect(fillCutList(changing, planned(den))).rejects.toThrow(
-      'Somebody else keeps changing the tab "Cut list: Den"',
+      'Somebody else keeps changing the tab "Cut list - Den"',
     );
   });
 
@@ -149,8 +176,8 @@ describe('filling tabs', () => {
   });
 
   test('rooms whose names differ only in a mark that tabs cannot have get a tab each', async () => {
-    expect(await cutList({ ...den, name: 'a/b' })).toMatchObject({ tab: 'Cut list: a-b' });
-    expect(await cutList({ ...den, name: 'a-b' })).toMatchObject({ tab: 'Cut list: a-b (2)' });
+    expect(await cutList({ ...den, name: 'a/b' })).toMatchObject({ tab: 'Cut list - a-b' });
+    expect(await cutList({ ...den, name: 'a-b' })).toMatchObject({ tab: 'Cut list - a-b (2)' });
   });
 
   test.each([
@@ -175,12 +202,12 @@ describe('filling tabs', () => {
 
   test('a failure half way gives the lock back and leaves the old tab', async () => {
     await cutList(den);
-    const before = JSON.stringify(valuesOf('Cut list: Den'));
+    const before = JSON.stringify(valuesOf('Cut list - Den'));
     book.failing = { method: 'Range.setBackgrounds', countdown: 1 };
     await expect(cutList(den)).rejects.toThrow('setBackgrounds failed');
     expect(lock.isHeld).toBe(false);
-    expect(JSON.stringify(valuesOf('Cut list: Den'))).toBe(before);
-    expect(await cutList(den)).toMatchObject({ tab: 'Cut list: Den' });
+    expect(JSON.stringify(valuesOf('Cut list - Den'))).toBe(before);
+    expect(await cutList(den)).toMatchObject({ tab: 'Cut list - Den' });
   });
 
   test('a date in a cell comes back as a date', async () => {
@@ -188,6 +215,29 @@ describe('filling tabs', () => {
     book.sheets[1].at(2, 1).value = new Date(2026, 4, 8);
     const { cells } = await store.read('rooms', 'Rooms');
     expect(cells[1][0]).toEqual(new Date(2026, 4, 8));
+  });
+
+  test('a picture in a cell is told, and nothing is filled over it', async () => {
+    await cutList(den);
+    book.sheets[1].at(9, 3).value = { toString: () => 'CellImage' };
+    await expect(cutList(den)).rejects.toThrow(/picture in row 9, column 3/);
+    expect(String(book.sheets[1].at(9, 3).value)).toBe('CellImage');
+  });
+
+  test('a service that keeps the apostrophe before a text makes no difference', async () => {
+    await cutList(den);
+    const usual = valuesOf('Cut list - Den');
+    book = fakeBook();
+    book.keepsApostrophes = true;
+    installFakes(book);
+    await cutList(den);
+    expect(valuesOf('Cut list - Den')).toEqual(usual);
+  });
+
+  test('a layout that is refused does not make a filled tab a failure', async () => {
+    await cutList(den);
+    book.failing = { method: 'Sheet.setFrozenRows', countdown: 1 };
+    expect(await cutList(den)).toMatchObject({ status: 'written', tab: 'Cut list - Den' });
   });
 });
 
@@ -273,9 +323,9 @@ describe('saved rooms', () => {
 });
 
 test('a tab is brought to the front, or its loss is told', () => {
-  book = fakeBook(['Estimate', 'Cut list: Den']);
+  book = fakeBook(['Estimate', 'Cut list - Den']);
   installFakes(book);
-  menu.showTab('Cut list: Den');
-  expect(spreadsheetOf(book).getActiveSheet().getName()).toBe('Cut list: Den');
-  expect(() => menu.showTab('Cut list: Hall')).toThrow('There is no tab "Cut list: Hall" any more. Fill it again.');
+  menu.showTab('Cut list - Den');
+  expect(spreadsheetOf(book).getActiveSheet().getName()).toBe('Cut list - Den');
+  expect(() => menu.showTab('Cut list - Hall')).toThrow('There is no tab "Cut list - Hall" any more. Fill it again.');
 });

@@ -23,7 +23,7 @@ describe('PLANK_LAST_ROW', () => {
 
   test('a gap that eats the room is told', () => {
     expect(refusalOf(() => PLANK_LAST_ROW('1"', 7.5, 0.5))).toBe(
-      'gap: a gap of 1/2" at both walls leaves nothing to lay of 1". Type a smaller gap, or check the depth.',
+      'gap: with a gap of 1/2" at both walls nothing of 1" is left to lay. Type a smaller gap, or check the depth.',
     );
   });
 

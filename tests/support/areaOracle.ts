@@ -1,5 +1,15 @@
 /** Areas by Clipper2 (its TypeScript port), an independent polygon library: the judge of our own adding and cutting. */
-import { area, difference, FillRule, intersect, type Paths64, union } from 'clipper2-ts';
+import {
+  area,
+  difference,
+  EndType,
+  FillRule,
+  inflatePaths,
+  intersect,
+  JoinType,
+  type Paths64,
+  union,
+} from 'clipper2-ts';
 import type { Region } from '../../src/geometry/polygon';
 
 function pathsOf(region: Region): Paths64 {
@@ -25,6 +35,12 @@ export function intersectionArea(a: Region, b: Region): number {
 /** Area that is in one of the two only: 0 when both are the same part of the plane. */
 export function unlikeArea(a: Region, b: Region): number {
   return differenceArea(a, b) + differenceArea(b, a);
+}
+
+/** What of a floor lies further than a distance from its edges and under no shape. */
+export function uncoveredBeyond(floor: Region, shapes: Region, distance: number): number {
+  const inner = inflatePaths(pathsOf(floor), -distance, JoinType.Round, EndType.Polygon);
+  return totalOf(difference(inner, pathsOf(shapes), FillRule.NonZero));
 }
 
 /** All the way round every outline and hole. */

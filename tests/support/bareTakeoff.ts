@@ -8,7 +8,7 @@ import { areaOf } from '../../src/geometry/polygon';
 import { roomOf } from '../../src/room/outline';
 import type { DoorwayEntry, RoomEntry, Typed } from '../../src/takeoff/entry';
 import { BLANK_RULES } from '../../src/takeoff/entry';
-import { readRoom } from '../../src/takeoff/reading/readRoom';
+import { type ReadRoom, readRoom } from '../../src/takeoff/reading/readRoom';
 import type { CutKind, FloorPiece, Summary, Takeoff } from '../../src/takeoff/result';
 
 export interface BareCounts {
@@ -86,18 +86,23 @@ export function bareTakeoff(entry: RoomEntry, counts: BareCounts = {}): Takeoff 
     entry,
     rooms: [entry.name],
     units: entry.units,
+    plankLength: read.room.product.plankLength,
+    markingStep: read.room.rules.markingStep,
     outline,
     walls,
     cutouts,
+    covered: [],
     doorways: doorways.map(({ doorwayNumber, from, to, floor }) => ({ doorwayNumber, from, to, floor })),
     floor: subtract([outline], cutouts),
     rowAngle: 0,
+    startEdge: 'tongue',
     rows: [],
     pieces: cuts.map((cut, i) => pieceWith(cut, i)),
     planks: [],
     plan: { rows: [], plankCount, bound: plankCount, stop: 'proved fewest', steps: 0, broken: [] },
     summary,
     ways: [],
+    starts: [],
     notes: [],
   };
 }
@@ -112,6 +117,8 @@ function pieceWith(cut: CutKind, index: number): FloorPiece {
     shortPoint: 0,
     widthLeft: 0,
     widthRight: 0,
+    squaredBy: 0,
+    leftOff: 0,
     plankNumber: index + 1,
     keeps: 'no end',
     stripOf: '',
@@ -124,4 +131,9 @@ function pieceWith(cut: CutKind, index: number): FloorPiece {
     marks: [],
     rest: '',
   };
+}
+
+/** What those rooms were read as. */
+export function readsOf(rooms: readonly Takeoff[]): readonly ReadRoom[] {
+  return rooms.flatMap(({ entry }) => readRoom(entry).room ?? []);
 }

@@ -1,8 +1,22 @@
-import { type Browser, chromium, type Frame, type FrameLocator, type Page } from 'playwright-core';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { stop as stopBuilder } from 'esbuild';
+import {
+  type Browser,
+  type BrowserContextOptions,
+  chromium,
+  type Frame,
+  type FrameLocator,
+  type Page,
+} from 'playwright-core';
 import { addOnFiles } from '../../src/build.mjs';
 import { findBrowser } from '../../src/findBrowser.mjs';
 import type { PageHandle } from '../../src/workbook/page/page';
-import { servePage } from '../../src/workbook/server';
+import { type PageServer, servePage } from '../../src/workbook/server';
+import { nodeDisk } from '../../src/workbook/shelf/disk';
+import { type Keeper, openKeeper } from '../../src/workbook/shelf/keeper';
+import { inTime, triedAgain, WORK_IN_TIME } from './stuck';
 
 /** The page of the embedded workbook in a real browser, with the grid worked as a person works it. */
 export interface WorkbookPage {
@@ -36,17 +50,45 @@ export interface PageOptions {
   readonly locale?: string;
 }
 
-/** Builds the add-on, serves the page and opens it. */
+/** Builds the add-on, serves the page with a folder of its own and opens it. */
 export async function openWorkbookPage(options: PageOptions = {}): Promise<WorkbookPage> {
-  const server = await servePage(await addOnFiles(), 0);
-  const browser = await launch();
+  const folder = mkdtempSync(join(tmpdir(), 'plank-ledger-'));
+  const server = await serverOf(await keeperIn(folder));
+  const address = `${server.address}?locale=${options.locale ?? 'en_US'}`;
+  const { browser, opened } = await triedAgain(async () => {
+    const started = await launch();
+    const work = openPage(started, address, options);
+    return {
+      browser: started,
+      opened: await inTime('opening the page of the workbook', work, () => leave(started), WORK_IN_TIME),
+    };
+  });
+  return {
+    ...opened,
+    close: async () => {
+      await inTime('closing the browser', browser.close()).catch(() => {});
+      await server.close();
+      rmSync(folder, { recursive: true, force: true });
+    },
+  };
+}
+
+/** Serves the add-on. A builder that does not answer is stopped, which starts another. */
+function serverOf(keeper: Keeper): Promise<PageServer> {
+  const serve = async () => servePage(await addOnFiles(), 0, keeper);
+  return triedAgain(() => inTime('building and serving the page', serve(), () => void stopBuilder(), WORK_IN_TIME));
+}
+
+/** One window with a workbook; closing it closes the window alone. */
+export async function openPage(browser: Browser, address: string, options: PageOptions = {}): Promise<WorkbookPage> {
   const viewport = { width: options.width ?? 1400, height: options.height ?? 900 };
-  const page = await browser.newPage({ viewport });
+  const page = await newPage(browser, { viewport });
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
   page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
-  await page.goto(`${server.address}?locale=${options.locale ?? 'en_US'}`);
+  await page.goto(address);
   await page.waitForSelector('body[data-ready]');
+  if ((await page.getAttribute('body', 'data-ready')) !== 'yes') throw new Error(`No page: ${errors.join('; ')}`);
   return {
     page,
     errors,
@@ -56,19 +98,44 @@ export async function openWorkbookPage(options: PageOptions = {}): Promise<Workb
     runScript: async (functionName, ...args) => (await sidebarFrame(page)).evaluate(callScript, { functionName, args }),
     screenshot: async (file) => void (await page.screenshot({ path: file })),
     print: async (file) => void (await page.pdf({ path: file, format: 'A4' })),
-    close: async () => {
-      await browser.close();
-      await server.close();
-    },
+    close: () => page.close(),
   };
 }
 
-/** The browser that the tests drive. */
-export function launch(): Promise<Browser> {
+/** A keeper of the workbooks in a folder of the test's own. */
+export function keeperIn(folder: string): Promise<Keeper> {
+  return openKeeper({ disk: nodeDisk, folder, now: () => new Date() });
+}
+
+/**
+ * The browser that the tests drive, once it has shown a page. On a busy machine a browser was seen never to open its
+ * first page, or to open pages and never draw them: such a one is left, and another started.
+ */
+export async function launch(): Promise<Browser> {
   const executablePath = findBrowser();
   if (!executablePath) throw new Error('No Chromium found: install it or set CHROMIUM_PATH to its file');
   const args = ['--no-sandbox', '--disable-gpu', '--disable-background-networking'];
-  return chromium.launch({ executablePath, args });
+  return triedAgain(async () => {
+    const browser = await inTime(`starting ${executablePath}`, chromium.launch({ executablePath, args, timeout: 0 }));
+    await inTime(`the first page of ${executablePath}`, showsPage(browser), () => leave(browser));
+    return browser;
+  });
+}
+
+/** A window of a browser, blank. */
+export function newPage(browser: Browser, options: BrowserContextOptions = {}): Promise<Page> {
+  return triedAgain(() => inTime('a new page of the browser', browser.newPage(options)));
+}
+
+async function showsPage(browser: Browser): Promise<void> {
+  const page = await browser.newPage();
+  await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
+  await page.close();
+}
+
+/** A browser that does not answer may not close either: nobody waits for it. */
+function leave(browser: Browser): void {
+  browser.close().catch(() => {});
 }
 
 async function sidebarFrame(page: Page): Promise<Frame> {
@@ -100,6 +167,23 @@ function hasTyped({ a1, text }: { a1: string; text: string }): boolean {
   return content === text || range.getDisplayValue() === text || Number(content) === Number(text);
 }
 
+/** Runs in the page: what has the focus and what the cell holds, for the message of a test that failed. */
+function whereKeysGo(a1: string): string {
+  const { engine, spreadsheetApp } = window.plankLedger.workbook;
+  const range = spreadsheetApp.getActiveSheet().getRange(a1);
+  const focused = document.activeElement;
+  const content = engine.content(engine.activeTab(), range.getRow() - 1, range.getColumn() - 1);
+  const dialogs = [...document.querySelectorAll('dialog[open]')].map((dialog) => dialog.textContent?.slice(0, 80));
+  return JSON.stringify({
+    tab: spreadsheetApp.getActiveSheet().getName(),
+    content,
+    focus: `${focused?.tagName}.${focused?.className}`,
+    text: focused?.textContent,
+    dialogs,
+    pageHasFocus: document.hasFocus(),
+  });
+}
+
 function gridWork(page: Page) {
   const select = (a1: string) =>
     page.evaluate((address) => {
@@ -109,14 +193,16 @@ function gridWork(page: Page) {
   return {
     async typeInto(a1: string, text: string) {
       // On a busy machine the grid may take the focus away between two keys: then the cell is typed again.
-      for (let triesLeft = 3; ; triesLeft--) {
+      for (let triesLeft = 6; ; triesLeft--) {
         await select(a1);
         // The grid listens to keys in a hidden field of its own, which has the focus after a click on the canvas.
         await page.focus('.o-grid-composer [contenteditable], .o-grid [contenteditable]');
         await page.keyboard.type(text);
         await page.keyboard.press('Enter');
-        const arrived = page.waitForFunction(hasTyped, { a1, text }, { timeout: triesLeft > 1 ? 8_000 : 30_000 });
-        if (triesLeft === 1 || (await arrived.then(Boolean, () => false))) return void (await arrived);
+        const arrived = page.waitForFunction(hasTyped, { a1, text }, { timeout: 8_000, polling: 50 });
+        if (await arrived.then(Boolean, () => false)) return;
+        const found = await page.evaluate(whereKeysGo, a1);
+        if (triesLeft === 1) throw new Error(`${text} was typed into ${a1} and did not arrive: ${found}`);
         await page.keyboard.press('Escape');
       }
     },

@@ -3,11 +3,11 @@ import { fillCutList, fillFloorPlan, saveRoom } from '../../src/tabs/roomTabs';
 import type { TabStore } from '../../src/tabs/tabStore';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import type { Takeoff } from '../../src/takeoff/result';
-import { takeoff } from '../../src/takeoff/takeoff';
 import { DEMO_ROOM } from '../../src/workbook/demoRoom';
 import { addOnOf, createNodeWorkbook, type NodeWorkbookOptions } from '../../src/workbook/nodeWorkbook';
 import type { Workbook } from '../../src/workbook/workbook';
 import { storeOf } from '../../src/workbook/workbookStore';
+import { takeoffOnce } from './plannedOnce';
 
 const files = await addOnFiles();
 
@@ -30,7 +30,7 @@ const FILLINGS = {
 
 /** Plans a room and fills one of its tabs, as the page does. */
 export async function fill(workbook: Workbook, name: keyof typeof FILLINGS, entry: RoomEntry): Promise<FilledTab> {
-  const result = takeoff(entry);
+  const result = takeoffOnce(entry);
   if (result.status === 'problems') return { tab: '', problems: result.problems };
   const filled = await FILLINGS[name](storeOf(workbook), result.takeoff);
   if (filled && 'tab' in filled) return { tab: filled.tab, problems: [] };

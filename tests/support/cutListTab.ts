@@ -27,8 +27,11 @@ export function listedPieces(tab: readonly (readonly string[])[]): ListedPiece[]
     return index;
   };
   const [piece, length, plank, end] = ['Piece', 'Length', 'From plank', 'Keep factory end'].map(column);
-  const below = tab.slice(headingIndex + 1);
-  const lastIndex = below.findIndex((row) => !/^\d+-\d+$/.test(row[piece] ?? ''));
+  const isPiece = (row: readonly string[]) => /^\d+-\d+$/.test(row[piece] ?? '');
+  // What to order and the notes stand between.
+  const under = tab.slice(headingIndex + 1);
+  const below = under.slice(under.findIndex(isPiece));
+  const lastIndex = below.findIndex((row) => !isPiece(row));
   return below.slice(0, lastIndex < 0 ? undefined : lastIndex).map((row) => ({
     rowNumber: Number.parseInt(row[piece] ?? '', 10),
     length: sixteenths(row[length] ?? ''),

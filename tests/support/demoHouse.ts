@@ -77,6 +77,10 @@ export const demoRooms: readonly RoomEntry[] = [
   },
 ];
 
+/** Suppliers are invented too. */
+const YARD = { supplier: 'Example Timber Yard', article: '' };
+const HARDWARE = { supplier: 'Invented Hardware', article: 'N-100' };
+
 export const demoJob: HouseEntry = {
   ...emptyHouse('us'),
   currency: '$',
@@ -90,6 +94,10 @@ export const demoJob: HouseEntry = {
       flatness: `3/16" in 10'`,
       fastening: 'floating',
       film: 'yes',
+      supplier: YARD.supplier,
+      article: 'HO-8',
+      lot: 'B27',
+      boxWeight: 33,
     },
     {
       ...blankItem('floors'),
@@ -112,10 +120,18 @@ export const demoJob: HouseEntry = {
     direction: '',
     thickness: '1/8"',
     price: 33.71,
+    ...YARD,
   },
-  film: { name: 'Vapour film', width: 6, length: 60, overlap: '', direction: '', thickness: '', price: 27.19 },
-  adhesive: { name: 'Wood adhesive', coverage: 45, trowel: '1/4" square notch', allowance: 5, price: 58.83 },
-  tape: { name: 'Seam tape', length: 150, allowance: '6%', price: 13.67 },
+  film: { name: 'Vapour film', width: 6, length: 60, overlap: '', direction: '', thickness: '', price: 27.19, ...YARD },
+  adhesive: {
+    name: 'Wood adhesive',
+    coverage: 45,
+    trowel: '1/4" square notch',
+    allowance: 5,
+    price: 58.83,
+    ...HARDWARE,
+  },
+  tape: { name: 'Seam tape', length: 150, allowance: '6%', price: 13.67, ...YARD },
   trims: [
     {
       ...blankItem('trims'),
@@ -129,9 +145,9 @@ export const demoJob: HouseEntry = {
     { ...blankItem('trims'), name: 'Baseboard', buy: 'put back', height: '3 1/2"' },
   ],
   transitions: [
-    { kind: 'T-moulding', stockLength: 6, price: 21.47 },
-    { kind: 'reducer', stockLength: 6, price: 23.83 },
-    { kind: 'end cap', stockLength: 6, price: 19.27 },
+    { kind: 'T-moulding', stockLength: 6, price: 21.47, ...HARDWARE },
+    { kind: 'reducer', stockLength: 6, price: 23.83, ...HARDWARE },
+    { kind: 'end cap', stockLength: 6, price: 19.27, ...HARDWARE },
   ],
   doorways: [
     { ...blankItem('doorways'), room: 'Bedroom', doorway: 1, neighbour: 'Living room with closet', doorBottom: '5/8"' },
@@ -156,8 +172,8 @@ export const demoJob: HouseEntry = {
   ],
   appliances: [{ name: 'Fridge', room: 'Living room with closet', opening: '70 1/4"', height: '69 3/4"' }],
   stairs: [{ name: 'Stair to the loft', room: 'Study', floorAt: 'foot', riser: '7 1/2"', others: '7 1/2"' }],
-  spacers: { apart: '12"', perPack: 40, price: 7.91 },
-  extras: [{ name: 'Waste container', quantity: 1, unit: 'piece', price: 87.53 }],
+  spacers: { apart: '12"', perPack: 40, price: 7.91, ...HARDWARE },
+  extras: [{ name: 'Waste container', quantity: 1, unit: 'piece', price: 87.53, ...HARDWARE }],
   site: {
     subfloor: 'wood',
     subfloorMoisture: 9,
@@ -194,7 +210,14 @@ export const demoJob: HouseEntry = {
     homeowner: 'A. Homeowner',
     place: '1 Invented Lane',
     layer: 'Sample Floors, call 555-0100',
+    letterhead: ['Sample Floors', '2 Invented Road, call 555-0100'],
+    quoteNumber: 'Q-2026-14',
+    quoteDate: '2026-11-30',
     showPrice: '',
+    priceAs: '',
+    deposit: 25,
+    payment: ['The rest within two weeks of the last day.'],
+    included: ['Sweeping up.'],
     validUntil: '2026-12-31',
     prepare: ['Empty the closet.'],
     notIncluded: ['Painting.', '=Moving pianos'],

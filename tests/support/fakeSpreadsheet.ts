@@ -9,6 +9,7 @@ export interface FakeCell {
   format: string;
   looks: Record<string, unknown>;
   box: unknown;
+  note?: string;
 }
 
 export interface FakeBook {
@@ -18,11 +19,23 @@ export interface FakeBook {
   readonly calls: Map<string, number>;
   /** Throws when this method is called for the n-th time from now. */
   failing: { method: string; countdown: number } | null;
+  /** Told before every call, how many there have been; what it does happens just then, and what it throws the service throws. */
+  onCall: ((count: number, method: string) => void) | null;
   readonly locale: string;
+  /** Whether the apostrophe that marks a text stays in front of it, as one report says of the service. */
+  keepsApostrophes: boolean;
 }
 
+/** A cell that nothing was written to. */
+const BLANK: FakeCell = Object.freeze({ value: '', formula: '', format: 'General', looks: {}, box: null });
+
+/** More than the columns of any sheet: a number is found faster than a text. */
+const KEYS_A_ROW = 20_000;
+const keyOf = (row: number, column: number) => row * KEYS_A_ROW + column;
+const placeOf = (key: number) => [Math.floor(key / KEYS_A_ROW), key % KEYS_A_ROW] as const;
+
 export class FakeSheet {
-  cells = new Map<string, FakeCell>();
+  cells = new Map<number, FakeCell>();
   rowCount = 1000;
   columnCount = 26;
   frozenRows = 0;
@@ -35,39 +48,83 @@ export class FakeSheet {
     public name: string,
   ) {}
 
+  /** A cell to be written to. */
   at(row: number, column: number): FakeCell {
-    const key = `${row},${column}`;
-    const cell = this.cells.get(key) ?? { value: '', formula: '', format: 'General', looks: {}, box: null };
+    const key = keyOf(row, column);
+    const found = this.cells.get(key);
+    if (found) return found;
+    const cell = { ...BLANK, looks: {} };
     this.cells.set(key, cell);
     return cell;
+  }
+
+  /** A cell to be read. */
+  seen(row: number, column: number): Readonly<FakeCell> {
+    return this.cells.get(keyOf(row, column)) ?? BLANK;
   }
 
   /** Puts rows in before a row, counted from 1. */
   insertRows(before: number, count: number): void {
     this.rowCount += count;
     const moved = [...this.cells].map(([key, cell]) => {
-      const [row, column] = key.split(',').map(Number);
-      return [`${row < before ? row : row + count},${column}`, cell] as const;
+      const [row, column] = placeOf(key);
+      return [keyOf(row < before ? row : row + count, column), cell] as const;
     });
     this.cells = new Map(moved);
   }
 
   /** The values of the used part, row by row. */
   values(): unknown[][] {
-    const used = [...this.cells].filter(([, cell]) => cell.value !== '').map(([key]) => key.split(',').map(Number));
-    const rows = Math.max(1, ...used.map(([row]) => row));
-    const columns = Math.max(1, ...used.map(([, column]) => column));
+    return this.used((cell) => cell.value);
+  }
+
+  /** One thing of every cell of the used part, row by row. */
+  used(part: (cell: Readonly<FakeCell>) => unknown): unknown[][] {
+    let [rows, columns] = [1, 1];
+    for (const [key, { value }] of this.cells) {
+      if (value === '') continue;
+      const [row, column] = placeOf(key);
+      rows = Math.max(rows, row);
+      columns = Math.max(columns, column);
+    }
     return Array.from({ length: rows }, (_, r) =>
-      Array.from({ length: columns }, (_, c) => this.at(r + 1, c + 1).value),
+      Array.from({ length: columns }, (_, c) => part(this.seen(r + 1, c + 1))),
     );
   }
 }
 
 export function fakeBook(names: readonly string[] = ['Estimate'], locale = 'en_US'): FakeBook {
-  const book: FakeBook = { sheets: [], metadata: [], active: null as never, calls: new Map(), failing: null, locale };
+  const book: FakeBook = {
+    sheets: [],
+    metadata: [],
+    active: null as never,
+    calls: new Map(),
+    failing: null,
+    onCall: null,
+    locale,
+    keepsApostrophes: false,
+  };
   for (const name of names) book.sheets.push(new FakeSheet(book, name));
   book.active = book.sheets[0];
   return book;
+}
+
+/** The same once more, with no call counted and none failing: what is done to the one is not done to the other. */
+export function copyOfBook(book: FakeBook): FakeBook {
+  const copy: FakeBook = { ...book, sheets: [], metadata: [], calls: new Map(), failing: null, onCall: null };
+  const copied = new Map(book.sheets.map((sheet) => [sheet, copyOfSheet(copy, sheet)]));
+  const behindCopy = (sheet: FakeSheet) => copied.get(sheet) as FakeSheet;
+  copy.sheets.push(...copied.values());
+  copy.metadata.push(...book.metadata.map((entry) => ({ ...entry, sheet: behindCopy(entry.sheet) })));
+  copy.active = behindCopy(book.active);
+  return copy;
+}
+
+function copyOfSheet(book: FakeBook, sheet: FakeSheet): FakeSheet {
+  const { widths, heights, cells } = sheet;
+  const own = [...cells].map(([key, cell]) => [key, { ...cell, looks: { ...cell.looks } }] as const);
+  const copied = { book, widths: [...widths], heights: [...heights], cells: new Map(own) };
+  return Object.assign(new FakeSheet(book, sheet.name), sheet, copied);
 }
 
 export function callCount(book: FakeBook): number {
@@ -88,6 +145,7 @@ export function spreadsheetOf(book: FakeBook): GoogleAppsScript.Spreadsheet.Spre
       return found ? sheetOf(found) : null;
     },
     getSpreadsheetLocale: () => book.locale,
+    getSpreadsheetTimeZone: () => 'Etc/UTC',
     getId: () => 'a-book',
     insertSheet: (name: string, index: number) => {
       const sheet = new FakeSheet(book, name);
@@ -168,7 +226,7 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
       sheet.insertRows(before, count);
       // The service lets new rows take over the format of their neighbours.
       for (let column = 1; column <= sheet.columnCount; column++) {
-        const { format } = sheet.at(before + count, column);
+        const { format } = sheet.seen(before + count, column);
         for (let row = before; row < before + count; row++) sheet.at(row, column).format = format;
       }
     },
@@ -183,12 +241,15 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     setFrozenColumns: (count: number) => {
       sheet.frozenColumns = count;
     },
+    getFilter: () => null,
+    showRows: () => {},
+    showColumns: () => {},
     setHiddenGridlines: (areHidden: boolean) => {
       sheet.hasGridlines = !areHidden;
     },
     getDataRange: () => ({
       getValues: () => sheet.values(),
-      getFormulas: () => sheet.values().map((row, r) => row.map((_, c) => sheet.at(r + 1, c + 1).formula)),
+      getFormulas: () => sheet.used((cell) => cell.formula),
     }),
     getRange: (row: number, column: number, rows: number, columns: number) => {
       if (row + rows - 1 > sheet.rowCount || column + columns - 1 > sheet.columnCount) {
@@ -215,14 +276,16 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
       });
     });
   };
-  const cellsOf = (part: (cell: FakeCell) => unknown) =>
-    Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (_, c) => part(sheet.at(r + 1, c + 1))));
+  const cellsOf = (part: (cell: Readonly<FakeCell>) => unknown) =>
+    Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (_, c) => part(sheet.seen(r + 1, c + 1))));
   const look = (name: string) => (given: unknown[][]) => each(given, (cell, value) => (cell.looks[name] = value));
   return counted(sheet.book, 'Range', {
     [BEHIND]: sheet,
     getValues: () => cellsOf((cell) => cell.value),
     getFormulas: () => cellsOf((cell) => cell.formula),
-    setValues: (given: unknown[][]) => each(given, putValue),
+    getNotes: () => cellsOf((cell) => cell.note ?? ''),
+    setNotes: (given: string[][]) => each(given, (cell, note) => (cell.note = note)),
+    setValues: (given: unknown[][]) => each(given, (cell, value) => putValue(cell, value, sheet.book)),
     setNumberFormats: (given: string[][]) => each(given, (cell, format) => (cell.format = format)),
     setBackgrounds: look('background'),
     setFontColors: look('color'),
@@ -231,6 +294,7 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
     setHorizontalAlignments: look('align'),
     setWraps: look('wrap'),
     setDataValidations: (given: unknown[][]) => each(given, (cell, box) => (cell.box = box)),
+    breakApart: () => {},
     clearDataValidations: () => {
       for (const cell of sheet.cells.values()) cell.box = null;
     },
@@ -238,9 +302,12 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
       const other = behind(target) as FakeSheet;
       for (let r = 1; r <= rows; r++) {
         for (let c = 1; c <= columns; c++) {
-          const source = sheet.cells.get(`${r},${c}`);
-          if (source) other.cells.set(`${r},${c}`, { ...source, looks: { ...source.looks } });
-          else other.cells.delete(`${r},${c}`);
+          const source = sheet.cells.get(keyOf(r, c));
+          // Whether a copy carries notes is not documented: here it leaves those that stand there.
+          const { note } = other.cells.get(keyOf(r, c)) ?? {};
+          if (source) other.cells.set(keyOf(r, c), { ...source, looks: { ...source.looks }, note });
+          else other.cells.delete(keyOf(r, c));
+          if (note && !source) other.at(r, c).note = note;
         }
       }
     },
@@ -251,14 +318,19 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
  * What is written is read as if typed. A leading apostrophe marks text in a cell of automatic format; in one of plain
  * text it is kept, as some services do: whoever relies on it being dropped there is found out.
  */
-function putValue(cell: FakeCell, value: unknown): void {
+function putValue(cell: FakeCell, value: unknown, { keepsApostrophes }: FakeBook): void {
   cell.formula = '';
   cell.value = value;
   if (typeof value !== 'string' || cell.format === '@') return;
-  if (value.startsWith("'")) cell.value = value.slice(1);
+  if (value.startsWith("'")) cell.value = keepsApostrophes ? value : value.slice(1);
   else if (/^[=+@-]/.test(value)) Object.assign(cell, { formula: value, value: '#computed' });
   else if (/^\d+\/\d+$/.test(value)) cell.value = new Date(2026, 4, 8);
   else if (value.trim() !== '' && Number.isFinite(Number(value))) cell.value = Number(value);
+}
+
+function told(book: FakeBook, method: string): void {
+  book.calls.set(method, (book.calls.get(method) ?? 0) + 1);
+  book.onCall?.(callCount(book), method);
 }
 
 /** Counts every call by name, and lets the one fail that is meant to. */
@@ -269,7 +341,9 @@ function counted<T>(book: FakeBook, service: string, members: object): T {
       if (typeof member !== 'function') return member;
       return (...given: unknown[]) => {
         const method = `${service}.${String(name)}`;
-        book.calls.set(method, (book.calls.get(method) ?? 0) + 1);
+        told(book, method);
+        const sheet = (target as Record<symbol, unknown>)[BEHIND];
+        if (sheet instanceof FakeSheet && !book.sheets.includes(sheet)) throw new Error('Sheet not found');
         if (book.failing?.method === method && --book.failing.countdown === 0) throw new Error(`${method} failed`);
         return member(...given);
       };
@@ -282,9 +356,17 @@ export function installFakes(book: FakeBook): { isHeld: boolean; waits: number }
   const lock = { isHeld: false, waits: 0 };
   Object.assign(globalThis, {
     SpreadsheetApp: {
-      flush: () => book.calls.set('flush', (book.calls.get('flush') ?? 0) + 1),
+      flush: () => told(book, 'flush'),
       getActiveSpreadsheet: () => spreadsheetOf(book),
-      newDataValidation: () => ({ requireCheckbox: () => ({ build: () => 'box to tick' }) }),
+      newDataValidation: () => ({
+        requireCheckbox: () => ({ build: () => 'box to tick' }),
+        requireValueInList: (words: readonly string[]) => ({
+          setAllowInvalid: () => ({ build: () => `one of ${words.join(', ')}` }),
+        }),
+      }),
+    },
+    Utilities: {
+      formatDate: (date: Date) => `${date.getFullYear()}-${date.getMonth() + 1}-${date.getDate()}`,
     },
     LockService: {
       getDocumentLock: () => ({

@@ -13,12 +13,13 @@ export function storeOf(book: FakeBook): TabStore {
       return { ...read, version: JSON.stringify(read.cells) };
     },
     write: async (block) => {
-      const tab = writeTab(spreadsheetOf(book), block);
+      const tab = String(writeTab(spreadsheetOf(book), block));
       const sheetId = book.sheets.findIndex((sheet) => sheet.name === tab);
       return { status: 'written', tab, spreadsheetId: 'a-book', sheetId, ms: 0 };
     },
     tabs: async () =>
       owned().map(({ mark, sheet }) => ({ mark, tab: sheet.getName(), about: rememberedOf(sheet).about })),
+    locale: async () => 'en_US',
     putOnTop: async (mark, words) => {
       for (const tab of owned()) if (tab.mark === mark) putOnTop(tab.sheet, words, NO_LONGER_HOLDS);
     },

@@ -4,7 +4,7 @@ import type { OrderLine } from '../../src/order/orderLine';
 import { readHouse } from '../../src/order/readHouse';
 import type { ProductKind } from '../../src/takeoff/entry';
 import type { Takeoff } from '../../src/takeoff/result';
-import { type BareCounts, bareTakeoff, plainEntry } from './bareTakeoff';
+import { type BareCounts, bareTakeoff, plainEntry, readsOf } from './bareTakeoff';
 
 /** What the plan of the rooms' one product is called. */
 export const PLAIN_PRODUCT = { name: 'Plain oak', proof: 'cannot be done with fewer' };
@@ -21,7 +21,13 @@ export function orderFor(
   const read = readHouse({ ...emptyHouse(changes.units ?? 'us'), ...changes });
   if (read.status === 'problems') throw new Error(read.problems.map((problem) => problem.text).join(' '));
   const plankCount = rooms.reduce((sum, room) => sum + room.summary.plankCount, 0);
-  return orderOf(read.house, { rooms, floors, products: [{ ...PLAIN_PRODUCT, plankCount }], sharing: [] });
+  return orderOf(read.house, {
+    rooms,
+    reads: readsOf(rooms),
+    floors,
+    products: [{ ...PLAIN_PRODUCT, plankCount }],
+    sharing: [],
+  });
 }
 
 export function lineNamed(order: Order, item: string): OrderLine | undefined {

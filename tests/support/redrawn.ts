@@ -111,7 +111,42 @@ function triangle(box: Box, end: string, edge: string, along: number, across: nu
   return inX * inY > 0 ? cut : cut.reverse();
 }
 
+const SCRIBE = `Scribe the ${EDGE} edge: (.*)\\.`;
+const SCRIBE_END = `Scribe the ${END} end: (.*)\\.`;
+
+/** Ticks beyond the plank: what is to be cut off is all that is there. */
+const BEYOND = 1e6;
+
+/** What lies beyond an edge by its widths, or beyond an end by its lengths: measured from the other side. */
+function scribeCut(mark: string, box: Box): Region {
+  const edge = match(mark, SCRIBE);
+  const end = match(mark, SCRIBE_END);
+  if (!edge && !end) throw new Error(mark);
+  const [, side, list] = edge ?? end ?? [];
+  const [low, high, from, to] = edge
+    ? (['the left end', 'the right end', box.x0, box.x1] as const)
+    : (['the start edge', 'the far edge', box.y0, box.y1] as const);
+  const places = list.split(', ').map((one) => {
+    const [, size, at] = match(one, `${LENGTH}(?: wide| long)? at (.*)`) ?? [];
+    const along = at === low ? from : at === high ? to : from + lengthOf(at ?? '');
+    return { along, size: lengthOf(size ?? '') };
+  });
+  const point = (along: number, across: number) => (edge ? { x: along, y: across } : { x: across, y: along });
+  const isFromHigh = side === 'start' || side === 'left';
+  const [base, limit] = edge ? [box.y0, box.y1] : [box.x0, box.x1];
+  const beyond = isFromHigh ? base - BEYOND : limit + BEYOND;
+  const [first, last] = [places[0], places[places.length - 1]];
+  const off = [
+    point(first.along, beyond),
+    point(last.along, beyond),
+    ...[...places].reverse().map(({ along, size }) => point(along, isFromHigh ? limit - size : base + size)),
+  ];
+  // Anticlockwise, whichever side it is.
+  return [side === 'start' || side === 'right' ? off : off.reverse()];
+}
+
 function slantCut(mark: string, box: Box): Region {
+  if (mark.startsWith('Scribe')) return scribeCut(mark, box);
   const [length, width] = [box.x1 - box.x0, box.y1 - box.y0];
   const taper = match(mark, TAPER_TO);
   if (taper) {
@@ -131,7 +166,7 @@ function slantCut(mark: string, box: Box): Region {
 }
 
 function notchCut(mark: string, box: Box, envelope: Region): Region {
-  if (/^(Rip|Cut off|Angle|Mark every)/.test(mark)) return [];
+  if (/^(Rip|Cut off|Angle|Mark every|Scribe)/.test(mark)) return [];
   if (/join these corners/.test(mark)) return [listedCorners(mark, box)];
   if (/^Round/.test(mark)) return [roundCut(mark, box)];
   return [corners(squareCut(mark, box, envelope))];

@@ -107,6 +107,7 @@ function cutout(random: SeededRandom, units: Units, wallCount: number): CutoutEn
     off: random.whole(0, 1) === 0 ? 0 : typed(random.whole(1, 1500), units),
     length: typed(isLarge ? random.whole(200, 1200) : random.whole(8, 200), units),
     depth: typed(isLarge ? random.whole(200, 900) : random.whole(8, 200), units),
+    rise: '',
   };
 }
 

@@ -93,6 +93,8 @@ function floorPiece({ label, from, length, plankNumber, keeps, rest }: HandPiece
     shortPoint: ticksOfInches(length),
     widthLeft: width,
     widthRight: width,
+    squaredBy: 0,
+    leftOff: 0,
     plankNumber,
     keeps,
     stripOf: '',
@@ -113,7 +115,15 @@ const WAITING: readonly (readonly string[])[] = [['2-1'], [], ['4-1'], []];
 function floorRow(place: (typeof ROW_PLACES)[number], index: number): FloorRow {
   const width = ticksOfInches(place.width);
   const polygon = corners(GAP, GAP + place.from, GAP + RUN, GAP + place.from + place.width);
-  return { rowNumber: index + 1, width, narrowest: width, isReversed: false, waiting: WAITING[index], polygon };
+  return {
+    rowNumber: index + 1,
+    width,
+    narrowest: width,
+    narrowestAt: polygon[0],
+    isReversed: false,
+    waiting: WAITING[index],
+    polygon,
+  };
 }
 
 function sawPlank(leftOver: number, index: number): SawPlank {
@@ -134,9 +144,12 @@ export const smallTakeoff: Takeoff = {
   entry: smallEntry,
   rooms: [smallEntry.name],
   units: 'us',
+  plankLength: ticksOfInches(48),
+  markingStep: ticksOfInches(1 / 16),
   outline: corners(0, 0, 60.75, 17.75),
   walls: [],
   cutouts: [],
+  covered: [],
   doorways: [
     {
       doorwayNumber: 1,
@@ -147,6 +160,7 @@ export const smallTakeoff: Takeoff = {
   ],
   floor: [corners(GAP, GAP, GAP + RUN, GAP + 17)],
   rowAngle: 0,
+  startEdge: 'tongue',
   rows: ROW_PLACES.map(floorRow),
   pieces: PIECES.map(floorPiece),
   planks: LEFT_OVER.map(sawPlank),
@@ -193,5 +207,6 @@ export const smallTakeoff: Takeoff = {
     proof: 'cannot be done with fewer',
   },
   ways: [],
+  starts: [],
   notes: [],
 };

@@ -4,7 +4,7 @@ import { planHouse } from '../../src/order/planHouse';
 import type { TabBlock } from '../../src/tabs/block';
 import { CAUTIONS } from '../../src/tabs/cautions';
 import { cutListBlock } from '../../src/tabs/cutList';
-import { keptMarks, LAY_HEADINGS } from '../../src/tabs/keptMarks';
+import { keptMarks } from '../../src/tabs/keptMarks';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import type { FloorPiece, Takeoff } from '../../src/takeoff/result';
 import { blockValues } from '../support/blockValues';
@@ -27,6 +27,7 @@ function line(block: TabBlock, label: string, list: 'lay' | 'saw' = 'lay') {
 
 const block = cutListBlock(smallTakeoff);
 const values = blockValues(block);
+const firstPiece = values.findIndex((row) => row[1] === smallTakeoff.pieces[0].label);
 const valueBeside = (label: string, columns: number) => {
   const row = values.find((cells) => cells.includes(label));
   return row?.[row.indexOf(label) + columns];
@@ -35,14 +36,14 @@ const valueBeside = (label: string, columns: number) => {
 describe('what to order', () => {
   // Worked by hand beside the fixture: seven planks with the spare, four in a box.
   test.each([
-    ['Planks to buy', 4, 7],
-    ['Spares included', 4, 1],
-    ['Boxes to buy', 4, 2],
-    ['Usual rule (area + 10 %)', 3, '2 boxes for 5 planks'],
-    ['The plan', 3, '6 planks, cannot be done with fewer'],
-    ['Rows', 3, '4: first 5", last 2"'],
-    ['Shortest piece', 3, '21 7/8"'],
-    ['Closest end joints', 3, '10 1/8"'],
+    ['Planks to buy', 2, 7],
+    ['Spares included', 2, 1],
+    ['Boxes to buy', 2, 2],
+    ['Usual rule (area + 10 %)', 4, '2 boxes for 5 planks'],
+    ['The plan', 4, '6 planks, cannot be done with fewer'],
+    ['Rows', 4, '4: first 5", last 2"'],
+    ['Shortest piece', 4, '21 7/8"'],
+    ['Closest end joints', 4, '10 1/8"'],
   ])('%s', (label, columns, wanted) => {
     expect(valueBeside(label, columns)).toBe(wanted);
   });
@@ -62,7 +63,7 @@ describe('what to order', () => {
     for (const { planned } of [plan, apart]) {
       const boxes = planned.floors.map((floor) => {
         const rows = blockValues(cutListBlock(floor));
-        return [floor.entry.name, rows.find(([label]) => label === 'Boxes to buy')?.[4]];
+        return [floor.entry.name, rows.find((row) => row[2] === 'Boxes to buy')?.[4]];
       });
       // Study alone has ash: 49 planks at most, twelve in a box.
       expect(boxes).toEqual([
@@ -76,12 +77,12 @@ describe('what to order', () => {
     }
   });
 
-  test('notes stand above the list, whole, in lines that fit the page', () => {
+  test('notes stand before the pieces, whole, in lines that fit the page', () => {
     const note = `Row 3: ${'the stagger is short of what was asked, '.repeat(8)}nothing better is possible.`;
     const rows = blockValues(cutListBlock({ ...smallTakeoff, notes: [note] }));
-    const from = rows.findIndex((row) => String(row[0]).startsWith('Row 3'));
-    const heading = rows.findIndex((row) => row[0] === LAY_HEADINGS[0]);
-    const lines = rows.slice(from, heading).map((row) => String(row[0]).trim());
+    const from = rows.findIndex((row) => String(row[2]).startsWith('Row 3'));
+    const first = rows.findIndex((row) => row[1] === smallTakeoff.pieces[0].label);
+    const lines = rows.slice(from, first).map((row) => String(row[2]).trim());
     expect(lines.join(' ')).toBe(note);
     expect(Math.max(...lines.map((text) => text.length))).toBeLessThanOrEqual(150);
   });
@@ -89,11 +90,26 @@ describe('what to order', () => {
 
 describe('a line a piece', () => {
   test('in laying order, each with its plank, its end, its cut and a box to tick', () => {
-    const heading = values.findIndex((row) => row[0] === 'Laid');
-    expect(values.slice(heading + 1, heading + 9).map((row) => row[1])).toEqual(
+    expect(values.slice(firstPiece, firstPiece + 8).map((row) => row[1])).toEqual(
       smallTakeoff.pieces.map((piece) => piece.label),
     );
-    const first = [false, '1-2', '24"', 'left', 'crosscut', 'write 2-1 on it', '5"', '2', '', '', '2-1', ''];
+    const first = [
+      false,
+      '1-2',
+      '24"',
+      'left',
+      'crosscut',
+      'write 2-1 on it',
+      '',
+      '',
+      '',
+      '5"',
+      '2',
+      '',
+      '',
+      '2-1',
+      '',
+    ];
     expect(line(block, '1-2')).toEqual(first);
     // The last row is ripped: cut to length before, as what is left of the plank is waste but 38 in are easily ripped.
     expect(line(block, '4-2')).toEqual([
@@ -103,6 +119,9 @@ describe('a line a piece', () => {
       'left',
       'crosscut, then rip',
       'waste 9 3/4"',
+      '',
+      '',
+      '',
       '2"',
       '6',
       '',
@@ -120,8 +139,8 @@ describe('a line a piece', () => {
       marks: ['Notch 1" by 2" at the right end.', 'Taper from 2" to 1 3/4".'],
     });
     const found = line(cutListBlock(changed), '4-2');
-    expect([found[2], found[6]]).toEqual(['38 1/8" longer edge, 37 1/2" shorter edge', '2" left, 1 3/4" right']);
-    expect([found[4], found[9]]).toEqual([
+    expect([found[2], found[9]]).toEqual(['38 1/8" longer edge, 37 1/2" shorter edge', '2" left, 1 3/4" right']);
+    expect([found[4], found[12]]).toEqual([
       'angled crosscut, then rip, then notch',
       'Notch 1" by 2" at the right end. Taper from 2" to 1 3/4".',
     ]);
@@ -134,7 +153,7 @@ describe('a line a piece', () => {
 
   test('a strip names the piece it is left from; a piece from anywhere keeps no end', () => {
     const found = line(cutListBlock(withPiece('4-2', { stripOf: '1-1', keeps: 'no end' })), '4-2');
-    expect([found[7], found[3]]).toEqual(['6: strip of 1-1', 'none']);
+    expect([found[10], found[3]]).toEqual(['6: strip of 1-1', 'none']);
   });
 
   test('is in millimetres for a metric room', () => {
@@ -150,15 +169,15 @@ describe('by plank, for the saw', () => {
   test('every cut once, planks in order, what is left at the last cut', () => {
     const heading = values.findIndex((row) => row[0] === 'Done');
     const lines = values.slice(heading + 1, heading + 9);
-    expect(lines.map((row) => [row[7], row[1], row[8], row[5]])).toEqual([
-      [1, '1-1', 'first cut', 'waste 11 7/8"'],
-      [2, '1-2', 'first cut', 'write 2-1 on it'],
-      [2, '2-1', 'second cut', 'nothing left'],
-      [3, '2-2', 'first cut', 'waste 11 3/4"'],
-      [4, '3-1', 'first cut', 'waste 13 7/8"'],
-      [5, '3-2', 'first cut', 'write 4-1 on it'],
-      [5, '4-1', 'second cut', 'nothing left'],
-      [6, '4-2', 'first cut', 'waste 9 3/4"'],
+    expect(lines.map((row) => [row[10], row[1], row[11], row[5]])).toEqual([
+      [1, '1-1', '1st cut', 'waste 11 7/8"'],
+      [2, '1-2', '1st cut', 'write 2-1 on it'],
+      [2, '2-1', '2nd cut', 'nothing left'],
+      [3, '2-2', '1st cut', 'waste 11 3/4"'],
+      [4, '3-1', '1st cut', 'waste 13 7/8"'],
+      [5, '3-2', '1st cut', 'write 4-1 on it'],
+      [5, '4-1', '2nd cut', 'nothing left'],
+      [6, '4-2', '1st cut', 'waste 9 3/4"'],
     ]);
   });
 
@@ -183,7 +202,7 @@ describe('two rooms cut from the same planks', () => {
   const { rooms, products, sharing } = plan.planned;
   const lists = rooms.map((room) => ({ room, rows: blockValues(cutListBlock(room)) }));
   const sawRowsOf = (rows: readonly (readonly unknown[])[]) =>
-    rows.slice(rows.findIndex((row) => row[0] === 'Done') + 1).filter((row) => typeof row[7] === 'number');
+    rows.slice(rows.findIndex((row) => row[0] === 'Done') + 1).filter((row) => typeof row[10] === 'number');
 
   test('every piece that is cut stands at the saw, with the planks it shares', () => {
     expect(sharing).toEqual([['Den', 'Hall']]);
@@ -191,7 +210,7 @@ describe('two rooms cut from the same planks', () => {
       const own = sawRowsOf(rows).filter((row) => !String(row[1]).startsWith('for '));
       const cut = room.pieces.filter((piece) => piece.cuts.length > 0);
       expect(cut.length).toBeGreaterThan(0);
-      expect(own.map((row) => `${row[7]}: ${row[1]}`).sort()).toEqual(
+      expect(own.map((row) => `${row[10]}: ${row[1]}`).sort()).toEqual(
         cut.map((piece) => `${piece.plankNumber}: ${piece.label}`).sort(),
       );
     }
@@ -213,17 +232,25 @@ describe('two rooms cut from the same planks', () => {
         const row = rows.find((cells) => cells.includes(label)) ?? [];
         return row[row.indexOf(label) + columns];
       });
-    const bought = besides('Planks counted here', 4).map(Number);
+    const bought = besides('Planks here', 2).map(Number);
     expect(bought.reduce((sum, count) => sum + count)).toBe(products[0].plankCount);
-    expect(besides('Spares included', 4)).toEqual(['none', 'none']);
-    expect(besides('The plan', 3)).toEqual([
+    expect(besides('Spares included', 2)).toEqual(['none', 'none']);
+    const plans = lists.map(({ rows }) => {
+      const from = rows.findIndex((cells) => cells.includes('The plan'));
+      const to = rows.findIndex((cells) => cells.includes('Rows'));
+      return rows
+        .slice(from, to)
+        .map((cells) => String(cells[10]).trim())
+        .join(' ');
+    });
+    expect(plans).toEqual([
       `Den + Hall together: ${products[0].plankCount} planks, ${products[0].proof}`,
       `Hall + Den together: ${products[0].plankCount} planks, ${products[0].proof}`,
     ]);
     // Floors of 11 x 9 ft and 9.1 x 5 ft, less the usual gap of 3/8 in all round; a plank is 2 square feet.
     const gap = 0.375 / 12;
     const laid = (11 - 2 * gap) * (9 - 2 * gap) + (9.1 - 2 * gap) * (5 - 2 * gap);
-    for (const waste of besides('Waste together', 4)) {
+    for (const waste of besides('Waste together', 2)) {
       expect(waste).toBeCloseTo(1 - laid / (products[0].plankCount * 2), 6);
     }
   });
@@ -239,7 +266,7 @@ describe('two rooms cut from the same planks', () => {
   test('a note at a piece of the other room stays', () => {
     const cells: unknown[][] = blockValues(cutListBlock(rooms[0]));
     const row = cells.find((candidate) => String(candidate[1]).startsWith('for Hall')) ?? [];
-    row[11] = 'lies by the hall door';
+    row[14] = 'lies by the hall door';
     expect(blockValues(cutListBlock(rooms[0], keptMarks(cells)))).toEqual(cells);
   });
 });
@@ -250,7 +277,7 @@ describe('ticks and notes', () => {
     const cells: unknown[][] = blockValues(block);
     for (const row of cells) {
       if (row[1] === '1-2') row[0] = true;
-      if (row[1] === '2-1') row[11] = 'knot, cut twice';
+      if (row[1] === '2-1') row[14] = 'knot, cut twice';
     }
     return cells;
   }
@@ -264,9 +291,9 @@ describe('ticks and notes', () => {
     const longer = withPiece('1-2', { length: ticksOfInches(25), shortPoint: ticksOfInches(25) });
     const again = cutListBlock(longer, keptMarks(worked()));
     expect(line(again, '1-2')[0]).toBe(false);
-    expect(line(again, '2-1')[11]).toBe('knot, cut twice');
+    expect(line(again, '2-1')[14]).toBe('knot, cut twice');
     const wider = cutListBlock(withPiece('2-1', { widthLeft: ticksOfInches(4) }), keptMarks(worked()));
-    expect(line(wider, '2-1')[11]).toBe('');
+    expect(line(wider, '2-1')[14]).toBe('');
   });
 
   test('a tick in one list is not one in the other', () => {
@@ -280,7 +307,7 @@ describe('ticks and notes', () => {
   test('are found after a person has put in lines and columns, and sorted the list', () => {
     const cells = worked().map((row) => [row[0], 'own column', ...row.slice(1)]);
     cells.unshift(['call the shop'], []);
-    const heading = cells.findIndex((row) => row[0] === 'Laid');
+    const heading = cells.findIndex((row) => row[1] === smallTakeoff.pieces[0].label) - 1;
     const sorted = [
       ...cells.slice(0, heading + 1),
       ...cells.slice(heading + 1, heading + 9).reverse(),
@@ -292,11 +319,11 @@ describe('ticks and notes', () => {
   test('a date or a number as a note stays as text; an empty or foreign tab gives nothing', () => {
     const cells: unknown[][] = blockValues(block);
     for (const row of cells) {
-      if (row[1] === '1-1') row[11] = new Date(2026, 4, 8);
-      if (row[1] === '1-2') row[11] = 12;
+      if (row[1] === '1-1') row[14] = new Date(2026, 4, 8);
+      if (row[1] === '1-2') row[14] = 12;
     }
     const again = cutListBlock(smallTakeoff, keptMarks(cells));
-    expect([line(again, '1-1')[11], line(again, '1-2')[11]]).toEqual(['2026-05-08', '12']);
+    expect([line(again, '1-1')[14], line(again, '1-2')[14]]).toEqual(['2026-05-08', '12']);
     expect(keptMarks([]).size).toBe(0);
     expect(
       keptMarks([
@@ -308,22 +335,22 @@ describe('ticks and notes', () => {
 });
 
 describe('the tab', () => {
-  test('is one rectangle with a width for every column, for a landscape page', () => {
+  test('is one rectangle with a width for every column, as wide as a lying page', () => {
     expect(new Set(block.cells.map((row) => row.length))).toEqual(new Set([block.columnWidths.length]));
-    // 11 in less two margins of 0.7 in at 96 pixels an inch is 922: no smaller than 4/5 when fitted to that width.
-    expect(block.columnWidths.reduce((sum, width) => sum + width, 0)).toBeLessThanOrEqual(922 / 0.8);
+    // Letter is 11 in long (ANSI/ASME Y14.1, size A): less two margins of 3/4 in, at 96 pixels an inch, 912.
+    expect(block.columnWidths.reduce((sum, width) => sum + width, 0)).toBeLessThanOrEqual((11 - 1.5) * 96);
     expect(block.landscape).toBe(true);
   });
 
-  test('keeps the headings in view, unless notes push them down the page', () => {
+  test('keeps title and headings in view, however much is told under them', () => {
     expect(block.cells[block.frozenRows - 1][0].value).toEqual({ kind: 'text', text: 'Laid' });
     const notes = Array.from({ length: 10 }, (_, i) => `Note ${i}.`);
-    expect(cutListBlock({ ...smallTakeoff, notes }).frozenRows).toBe(0);
+    expect(cutListBlock({ ...smallTakeoff, notes }).frozenRows).toBe(2);
   });
 
   test('ends with the cautions, whole', () => {
-    const from = values.findIndex((row) => row[0] === 'Before you cut');
-    const foot = values.slice(from + 1).map((row) => String(row[0]).trim());
+    const from = values.findIndex((row) => row[2] === 'Before you cut');
+    const foot = values.slice(from + 1).map((row) => String(row[2]).trim());
     expect(foot.join(' ')).toBe(CAUTIONS.join(' '));
     for (const fact of ['guard', 'dust mask', '1980', '1978', 'knee pads', 'instructions'])
       expect(foot.join(' ')).toContain(fact);
@@ -331,7 +358,7 @@ describe('the tab', () => {
 
   test('of a room called =1+1 has no formula in it', () => {
     const named = cutListBlock({ ...smallTakeoff, entry: { ...smallTakeoff.entry, name: '=1+1' } });
-    expect(named.title).toBe('Cut list: =1+1');
+    expect(named.title).toBe('Cut list - =1+1');
     expect(named.cells.flat().filter((cell) => cell.value.kind === 'formula')).toEqual([]);
   });
 });
@@ -339,28 +366,48 @@ describe('the tab', () => {
 describe('on a phone', () => {
   const heading = values.findIndex((row) => row[0] === 'Laid');
 
-  test('tick, piece, length, end, cut and rest are within 360 pixels, and stay in view', () => {
+  const widthOf = (from: number, to?: number) =>
+    block.columnWidths.slice(from, to).reduce((sum, column) => sum + column, 0);
+
+  test('tick, piece, length, end, cut and rest are within 360 pixels', () => {
     const inView = ['Laid', 'Piece', 'Length', 'Keep factory end', 'Saw cut', 'Rest of plank'];
-    expect(values[heading].slice(0, block.frozenColumns)).toEqual(inView);
-    const width = block.columnWidths.slice(0, block.frozenColumns).reduce((sum, column) => sum + column, 0);
-    expect(width).toBeLessThanOrEqual(360);
+    expect(values[heading].slice(0, inView.length)).toEqual(inView);
+    expect(widthOf(0, inView.length)).toBeLessThanOrEqual(360);
     const saw = values.find((row) => row[0] === 'Done');
     expect(saw?.slice(1, 6)).toEqual(inView.slice(1));
   });
 
-  test('measuring comes before cutting: said above the list, in lines a phone shows', () => {
-    const above = values.slice(0, heading).map((row) => String(row[0]).trim());
+  test('tick and piece stay when the list is pushed aside, and all that is typed fits beside them', () => {
+    expect(values[heading].slice(0, block.frozenColumns)).toEqual(['Laid', 'Piece']);
+    // What came out otherwise is typed right behind what a plain cut needs.
+    expect(values[heading].slice(6, 9)).toEqual(['Cut at', 'Mark', 'Run']);
+    // The numbers of the rows take some 50 of the 360 pixels.
+    expect(widthOf(0, block.frozenColumns) + widthOf(6, 9)).toBeLessThanOrEqual(360 - 50);
+  });
+
+  test('no text but that of a piece begins in a column that stays: it would end where the column does', () => {
+    const isLabel = (text: unknown) => /^(\d+-\d+b?|for .*)?$/.test(String(text));
+    const begins = values.filter((row) => row[0] === '' && !isLabel(row[1]));
+    expect(begins).toEqual([]);
+    expect(values.filter((row) => typeof row[0] === 'string' && row[0] !== '').map(([first]) => first)).toEqual([
+      'Laid',
+      'Done',
+    ]);
+  });
+
+  test('measuring comes before cutting: said before the pieces, in lines a phone shows', () => {
+    const above = values.slice(heading + 1, firstPiece).map((row) => String(row[2]).trim());
     expect(above.join(' ')).toContain(
       'Measure the last piece of every row in place, less the spacer, before you cut it.',
     );
-    for (const text of above) expect(text.length).toBeLessThanOrEqual(48);
+    for (const text of above) expect(text.length).toBeLessThanOrEqual(43);
   });
 });
 
 describe('where a piece comes from and what waits', () => {
   test('a second cut is an offcut of the first; after the last piece of a row stands what waits', () => {
-    expect(line(block, '2-1')[7]).toBe('2: offcut of 1-2');
-    const waits = ['1-1', '1-2', '2-2', '3-2', '4-2'].map((label) => line(block, label)[10]);
+    expect(line(block, '2-1')[10]).toBe('2: offcut of 1-2');
+    const waits = ['1-1', '1-2', '2-2', '3-2', '4-2'].map((label) => line(block, label)[13]);
     expect(waits).toEqual(['', '2-1', 'none', '4-1', 'none']);
   });
 
@@ -369,7 +416,7 @@ describe('where a piece comes from and what waits', () => {
     [0, 'none'],
     [ticksOfInches(1.25), '1 1/4"'],
   ])('may grow by %s ticks: %s', (mayGrow, shown) => {
-    expect(line(cutListBlock(withPiece('2-1', { mayGrow })), '2-1')[8]).toBe(shown);
+    expect(line(cutListBlock(withPiece('2-1', { mayGrow })), '2-1')[11]).toBe(shown);
   });
 
   test('a floor through two rooms has a column for them, one of one room has none', () => {
@@ -386,16 +433,18 @@ describe('where a piece comes from and what waits', () => {
       pieces: plank.pieces.map((piece) => (piece.label === '4-2' ? { ...piece, stripOf: '1-1' } : piece)),
     }));
     const found = cutListBlock({ ...withPiece('4-2', { stripOf: '1-1' }), planks });
-    expect(line(found, '4-2')[7]).toBe('6: strip of 1-1');
-    expect(line(found, '4-2', 'saw')[8]).toBe('strip of 1-1');
+    expect(line(found, '4-2')[10]).toBe('6: strip of 1-1');
+    expect(line(found, '4-2', 'saw')[11]).toBe('strip of 1-1');
   });
 });
 
-test('a plank under the list shows its ends and which edge has the tongue; from a middle line the groove comes first', () => {
+test('a plank under the list shows its ends, and the edge that lies towards the start wall or a middle line', () => {
   expect(values.flat()).toEqual(expect.arrayContaining(['left end', 'right end', 'far edge: groove']));
   expect(values.flat()).toContain('start edge: tongue, towards the start wall');
   const rows = smallTakeoff.rows.map((row, i) => ({ ...row, isReversed: i === 0 }));
-  const middle = blockValues(cutListBlock({ ...smallTakeoff, rows })).flat();
+  const turned = blockValues(cutListBlock({ ...smallTakeoff, startEdge: 'groove' })).flat();
+  expect(turned).toEqual(expect.arrayContaining(['far edge: tongue', 'start edge: groove, towards the start wall']));
+  const middle = blockValues(cutListBlock({ ...smallTakeoff, rows, startEdge: 'groove' })).flat();
   expect(middle).toContain('start edge: groove, towards the middle line');
 });
 
@@ -434,10 +483,10 @@ test('ticks and notes of a list of an earlier version are found: its columns by 
     [2, '1-2', '24"', '5"', '1 of 2', 'left end', 'crosscut', '', '', true, 'done twice'],
   ];
   const found = cutListBlock(angled, keptMarks(old));
-  expect([line(found, '1-2')[0], line(found, '1-2', 'saw')[0], line(found, '1-2', 'saw')[11]]).toEqual([
+  expect([line(found, '1-2')[0], line(found, '1-2', 'saw')[0], line(found, '1-2', 'saw')[14]]).toEqual([
     true,
     true,
     'done twice',
   ]);
-  expect([line(found, '4-2')[0], line(found, '4-2')[11]]).toEqual([true, 'mind the pipe']);
+  expect([line(found, '4-2')[0], line(found, '4-2')[14]]).toEqual([true, 'mind the pipe']);
 });

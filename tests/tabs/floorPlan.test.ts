@@ -3,7 +3,7 @@ import { ticksOfInches } from '../../src/geometry/length';
 import type { Point } from '../../src/geometry/point';
 import { areaOf, boundsOf } from '../../src/geometry/polygon';
 import { frameOf, toFrame } from '../../src/geometry/turn';
-import { CUTOUT, doorwayNumberOf, floorGrid, WALL } from '../../src/tabs/floorGrid';
+import { CUTOUT, doorwayNumberOf, WALL } from '../../src/tabs/floorGrid';
 import {
   CUTOUT_COLOR,
   DOORWAY_COLOR,
@@ -19,6 +19,8 @@ import { blockTexts } from '../support/blockValues';
 import { plainRoom } from '../support/roomEntries';
 import { seededRandom } from '../support/seededRandom';
 import { smallTakeoff } from '../support/smallTakeoff';
+
+const gridOf = (floor: Takeoff) => drawFloor(floor).grid;
 
 type Corners = readonly (readonly [number, number])[];
 
@@ -62,6 +64,7 @@ function plainFloor({ across, rowWidth, rowCount, pieceLength }: Rows): Takeoff 
     rowNumber: i + 1,
     width,
     narrowest: width,
+    narrowestAt: { x: 0, y: 0 },
     isReversed: false,
     waiting: [],
     polygon: box(0, i * rowWidth, across, (i + 1) * rowWidth),
@@ -104,7 +107,7 @@ describe('the grid', () => {
       turned(smallTakeoff),
       plainFloor({ across: 180, rowWidth: 5, rowCount: 29, pieceLength: 48 }),
     ]) {
-      const { cellSize, places } = floorGrid(takeoff);
+      const { cellSize, places } = gridOf(takeoff);
       takeoff.pieces.forEach((piece, index) => {
         const cells = places.flat().filter((place) => place === index).length;
         const area = areaOf([piece.polygon]) / (cellSize * cellSize);
@@ -115,7 +118,7 @@ describe('the grid', () => {
   });
 
   test('draws every full row with the same number of cells, joints between rows on cell edges', () => {
-    const { places } = floorGrid(smallTakeoff);
+    const { places } = gridOf(smallTakeoff);
     const rowOf = (line: readonly number[]) => smallTakeoff.pieces[line.find((place) => place >= 0) ?? -1]?.rowNumber;
     const lines = places.map(rowOf).filter((row) => row !== undefined);
     const counts = [1, 2, 3].map((row) => lines.filter((line) => line === row).length);
@@ -133,7 +136,7 @@ describe('the grid', () => {
     ['a floor of a hundred metres', { across: 3900, rowWidth: 5, rowCount: 780, pieceLength: 900 }],
   ])('%s fits 100 cells by 140', (_, rows) => {
     for (const takeoff of [plainFloor(rows), turned(plainFloor(rows))]) {
-      const { places } = floorGrid(takeoff);
+      const { places } = gridOf(takeoff);
       expect(places.length).toBeLessThanOrEqual(140);
       expect(places[0].length).toBeLessThanOrEqual(100);
       expect(places.flat().some((place) => place >= 0)).toBe(true);
@@ -141,7 +144,7 @@ describe('the grid', () => {
   });
 
   test('walls go all the way round, broken only by the doorway', () => {
-    const { places } = floorGrid(smallTakeoff);
+    const { places } = gridOf(smallTakeoff);
     const ring = [
       places[0],
       places[places.length - 1],
@@ -158,7 +161,7 @@ describe('the grid', () => {
   test('a cut-out gets no floor, and a piece that runs into a doorway is drawn there', () => {
     const floor = plainFloor({ across: 60, rowWidth: 5, rowCount: 6, pieceLength: 60 });
     const withHole: Takeoff = { ...floor, cutouts: [box(20, 0, 40, 10)], pieces: floor.pieces.slice(2) };
-    expect(floorGrid(withHole).places.flat()).toContain(CUTOUT);
+    expect(gridOf(withHole).places.flat()).toContain(CUTOUT);
     const last = floor.pieces.length - 1;
     const tongue = outline([
       [0, 25],
@@ -171,7 +174,7 @@ describe('the grid', () => {
       [0, 30],
     ]);
     const pieces = floor.pieces.map((piece, i) => (i === last ? { ...piece, polygon: tongue } : piece));
-    const { places } = floorGrid({ ...floor, pieces });
+    const { places } = gridOf({ ...floor, pieces });
     expect(places[0]).toContain(last);
     expect(places[0]).not.toContain(WALL);
     const doorway = {
@@ -180,7 +183,7 @@ describe('the grid', () => {
       to: outline([[40, 30]])[0],
       floor: 'goes on' as const,
     };
-    const opened = floorGrid({ ...floor, pieces, doorways: [doorway] }).places;
+    const opened = gridOf({ ...floor, pieces, doorways: [doorway] }).places;
     expect(opened[0].map(doorwayNumberOf)).toContain(2);
     expect(opened[1]).toContain(last);
   });
@@ -188,13 +191,13 @@ describe('the grid', () => {
   test('a rip narrower than a cell is still drawn', () => {
     const floor = plainFloor({ across: 300, rowWidth: 8, rowCount: 90, pieceLength: 100 });
     const sliver = { ...floor.pieces[0], label: '91-1', rowNumber: 91, polygon: box(0, 720, 300, 721) };
-    const grid = floorGrid({ ...floor, outline: box(0, 0, 300, 721), pieces: [...floor.pieces, sliver] });
+    const grid = gridOf({ ...floor, outline: box(0, 0, 300, 721), pieces: [...floor.pieces, sliver] });
     expect(grid.places.flat()).toContain(floor.pieces.length);
   });
 });
 
 /** The closed floor has wall cells on every way out: from no cell of it can one step into the open. */
-function openCells({ places }: ReturnType<typeof floorGrid>): string[] {
+function openCells({ places }: ReturnType<typeof gridOf>): string[] {
   return places.flatMap((row, r) =>
     row.flatMap((place, c) => {
       if (place < 0) return [];
@@ -211,7 +214,7 @@ describe('a strip thinner than half a cell', () => {
   ])('%s leaves the wall closed', (_, strip, outline) => {
     const floor = plainFloor({ across: 300, rowWidth: 8, rowCount: 90, pieceLength: 100 });
     const sliver = { ...floor.pieces[0], label: '91-1', rowNumber: 91, polygon: strip };
-    const grid = floorGrid({ ...floor, outline, pieces: [...floor.pieces, sliver] });
+    const grid = gridOf({ ...floor, outline, pieces: [...floor.pieces, sliver] });
     expect(grid.places.flat()).toContain(floor.pieces.length);
     expect(openCells(grid)).toEqual([]);
   });
@@ -226,7 +229,7 @@ describe('straight joints', () => {
   }
 
   test('have no step of one cell in the gap beside a wall', () => {
-    const stepped = Array.from({ length: 40 }, (_, seed) => seed + 1).flatMap((seed) => {
+    const stepped = Array.from({ length: 20 }, (_, seed) => seed + 1).flatMap((seed) => {
       const random = seededRandom(seed);
       const inch = (low: number, high: number) => `${random.whole(16 * low, 16 * high) / 16} in`;
       const result = takeoff({
@@ -236,7 +239,7 @@ describe('straight joints', () => {
         rules: { ...plainRoom.rules, layDirection: random.whole(0, 1) === 0 ? 'length' : 'width' },
       });
       if (result.status === 'problems') throw new Error(result.problems[0].text);
-      const { places } = floorGrid(result.takeoff);
+      const { places } = gridOf(result.takeoff);
       return result.takeoff.pieces.filter((_, i) => !isStraight(places, i)).map(({ label }) => `${seed}: ${label}`);
     });
     expect(stepped).toEqual([]);
@@ -254,7 +257,7 @@ describe('straight joints', () => {
         rows: floor.rows.map((row) => ({ ...row, polygon: turn(row.polygon) })),
         pieces: floor.pieces.map((piece) => ({ ...piece, polygon: turn(piece.polygon) })),
       };
-      const { places, rowAngle } = floorGrid(askew);
+      const { places, rowAngle } = gridOf(askew);
       expect(Math.abs(rowAngle % 90)).toBe(0);
       expect(floor.pieces.filter((_, i) => !isStraight(places, i)).map(({ label }) => label)).toEqual([]);
     }
@@ -277,7 +280,7 @@ test('a column inside a piece, and the strip of a piece beyond one, are drawn', 
   const pieces = floor.pieces
     .filter(({ rowNumber, pieceNumber }) => rowNumber !== 2 || pieceNumber === 1)
     .map((piece, i) => (i === index ? { ...piece, polygon: main, holes: [[...column].reverse(), strip] } : piece));
-  const { places, cellSize } = floorGrid({ ...floor, pieces, cutouts: [column] });
+  const { places, cellSize } = gridOf({ ...floor, pieces, cutouts: [column] });
   const at = (x: number, y: number) =>
     places[places.length - 2 - Math.floor(ticksOfInches(y) / cellSize)][1 + Math.floor(ticksOfInches(x) / cellSize)];
   expect(at(25, 9)).toBe(CUTOUT);
@@ -366,15 +369,15 @@ describe('the tab', () => {
 
   test('is one rectangle of square cells, the drawing in its own rows', () => {
     expect(new Set(block.cells.map((row) => row.length))).toEqual(new Set([block.columnWidths.length]));
-    expect(new Set(block.columnWidths)).toEqual(new Set([block.rowHeight]));
-    const rows = block.heightRows ?? { firstRowNumber: 0, rowCount: 0 };
-    expect(rows).toEqual({ firstRowNumber: 2, rowCount: floorGrid(smallTakeoff).places.length });
+    const { pixels, places } = gridOf(smallTakeoff);
+    expect(new Set(block.columnWidths)).toEqual(new Set([pixels]));
+    expect(block.heights).toEqual([{ firstRowNumber: 2, rowCount: places.length, pixels }]);
     expect(block.columnWidths.length).toBeLessThanOrEqual(100);
   });
 
   test('says where to start, which way to lay, the scale, the doorway', () => {
     expect(texts).toContain(
-      'Start with row 1, at the bottom. Lay each row from left to right →; the next row goes on above it ↑.',
+      'Start with row 1, at the bottom. Lay each row from left to right →; the next row lies above it ↑.',
     );
     expect(texts.join(' ')).toContain(`The room is 5' 3/4" by 1' 5 3/4" over all.`);
     expect(texts.join(' ')).toContain('D1: the floor ends under the door, at a transition');
@@ -395,17 +398,13 @@ describe('the tab', () => {
 });
 
 test.each([
-  [0, [0, 1], 'Start with row 1, at the bottom. Lay each row from left to right →; the next row goes on above it ↑.'],
-  [
-    90,
-    [-1, 0],
-    'Start with row 1, at the right. Lay each row from bottom to top ↑; the next row goes on at its left ←.',
-  ],
-  [180, [0, -1], 'Start with row 1, at the top. Lay each row from right to left ←; the next row goes on below it ↓.'],
+  [0, [0, 1], 'Start with row 1, at the bottom. Lay each row from left to right →; the next row lies above it ↑.'],
+  [90, [-1, 0], 'Start with row 1, at the right. Lay each row from bottom to top ↑; the next row lies at its left ←.'],
+  [180, [0, -1], 'Start with row 1, at the top. Lay each row from right to left ←; the next row lies below it ↓.'],
   [
     45,
     [-1, 1],
-    'Start with row 1, at the lower right. Lay each row up to the right ↗; the next row goes on above and to the left ↖.',
+    'Start with row 1, at the lower right. Lay each row up to the right ↗; the next row lies above and to the left ↖.',
   ],
 ])('rows turned by %d degrees are told as they lie', (rowAngle, [x, y], sentence) => {
   const rows = [0, 1].map((i) => ({

@@ -18,11 +18,11 @@ describe('the job as plain cells', () => {
   test('the table of fields is the job’s own type, field by field', () => {
     const keys = (value: object) => Object.keys(value).sort();
     const whole = demoJob as unknown as Record<string, object>;
-    const own = HOUSE_SECTIONS.find((section) => section.at === '')?.fields.map(([key]) => key) ?? [];
+    const own = HOUSE_SECTIONS.find((section) => section.at === '')?.fields.map(({ key }) => key) ?? [];
     expect([...own, ...HOUSE_SECTIONS.map(({ at }) => at).filter((at) => at !== '')].sort()).toEqual(keys(whole));
     for (const { at, isList, fields } of HOUSE_SECTIONS.filter((section) => section.at !== '')) {
-      const item = isList ? (whole[at] as object[])[0] : whole[at];
-      expect(fields.map(([key]) => key).sort()).toEqual(keys(item));
+      const item = isList ? ((whole[at] as object[])[0] ?? blankItem(at as 'alternatives')) : whole[at];
+      expect(fields.map(({ key }) => key).sort()).toEqual(keys(item));
     }
   });
 

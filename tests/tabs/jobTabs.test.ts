@@ -1,13 +1,14 @@
 import { beforeEach, describe, expect, test } from 'vitest';
-import { emptyHouse } from '../../src/order/houseEntry';
+import { blankItem, emptyHouse } from '../../src/order/houseEntry';
 import { writeTab } from '../../src/sheet/writeTab';
-import { fillHomeowner, fillOrder, openJob, saveJob } from '../../src/tabs/jobTabs';
+import { openJob, saveJob } from '../../src/tabs/jobTabs';
 import { roomColumn, roomsBlock } from '../../src/tabs/rooms';
 import type { TabStore } from '../../src/tabs/tabStore';
 import { demoJob, demoRooms } from '../support/demoHouse';
 import { type FakeBook, fakeBook, installFakes, spreadsheetOf } from '../support/fakeSpreadsheet';
 import { storeOf } from '../support/fakeStore';
 import { demoOrder } from '../support/plannedDemo';
+import { fillHomeowner, fillOrder } from '../support/plannedOnce';
 
 let book: FakeBook;
 let store: TabStore;
@@ -25,7 +26,7 @@ beforeEach(() => {
 describe('the job in the spreadsheet', () => {
   test('a job that was never saved is blank, and knows the saved rooms', async () => {
     const opened = await openJob(store, 'metric');
-    expect(opened).toEqual({
+    expect({ ...opened, rooms: opened.rooms.map(({ name }) => name) }).toEqual({
       entry: emptyHouse('metric'),
       rooms: demoRooms.map((room) => room.name),
       problems: [],
@@ -63,15 +64,16 @@ describe('filling the order', () => {
       'Job',
       'Order',
       'Job list',
-      'Cut list: Bedroom',
-      'Floor plan: Bedroom',
-      'Cut list: Living room with closet',
-      'Floor plan: Living room with closet',
+      'Purchase list',
+      'Cut list - Bedroom',
+      'Floor plan - Bedroom',
+      'Cut list - Living room with closet',
+      'Floor plan - Living room with closet',
     ]);
-    const bedroom = valuesOf('Cut list: Bedroom').flat().map(String);
+    const bedroom = valuesOf('Cut list - Bedroom').flat().map(String);
     expect(bedroom.join(' ').replace(/\s+/g, ' ')).toContain('Cut from the same planks as Living room with closet');
     expect(bedroom.some((text) => text.startsWith('write Living room with closet '))).toBe(true);
-    for (const name of ['Cut list: Bedroom', 'Cut list: Living room with closet']) {
+    for (const name of ['Cut list - Bedroom', 'Cut list - Living room with closet']) {
       const rows = valuesOf(name).map((row) => row.map(String));
       const saw = rows.findIndex((row) => row[0] === 'Done');
       const laid = rows
@@ -93,7 +95,7 @@ describe('filling the order', () => {
 
   test('rooms that do not share keep the lists they have', async () => {
     await fillOrder(store, { ...demoJob, shareOffcuts: 'no' });
-    expect(tabNames()).toEqual(['Estimate', 'Rooms', 'Job', 'Order', 'Job list']);
+    expect(tabNames()).toEqual(['Estimate', 'Rooms', 'Job', 'Order', 'Job list', 'Purchase list']);
   });
 
   test('lists filled with shared planks are filled again when sharing is turned off', async () => {
@@ -104,10 +106,11 @@ describe('filling the order', () => {
       'Job',
       'Order',
       'Job list',
-      ...names.flatMap((name) => [`Cut list: ${name}`, `Floor plan: ${name}`]),
+      'Purchase list',
+      ...names.flatMap((name) => [`Cut list - ${name}`, `Floor plan - ${name}`]),
     ]);
     for (const name of names) {
-      const texts = valuesOf(`Cut list: ${name}`).flat().map(String).join('; ');
+      const texts = valuesOf(`Cut list - ${name}`).flat().map(String).join('; ');
       expect(texts).not.toMatch(/same planks as|to Living room|to Bedroom|together:/);
     }
   });
@@ -130,7 +133,7 @@ describe('filling the order', () => {
     expect(answer).toMatchObject({
       status: 'filled',
       notes: [
-        'Not in this order, so what is entered for it has no effect: Bedrom.',
+        'What is entered for these rooms has no effect, because they are not in this order: Bedrom.',
         'No labour is entered: the price is for the materials alone.',
       ],
     });
@@ -138,7 +141,7 @@ describe('filling the order', () => {
 
   test('only the rooms named are ordered, in the order named', async () => {
     await fillOrder(store, { ...demoJob, rooms: ['study', 'Bedroom'] });
-    const reasons = valuesOf('Order').map((row) => String(row[1]));
+    const reasons = valuesOf('Order').map((row) => String(row[11]));
     expect(reasons).toContain('planks of the cut plan: Study');
     expect(reasons).toContain('planks of the cut plan: Bedroom');
   });
@@ -228,9 +231,48 @@ describe('filling the homeowner’s page', () => {
     const answer = await fillHomeowner(store, demoJob);
     expect(answer).toMatchObject({ status: 'filled', tabs: ['Homeowner'] });
     expect(tabNames()).toEqual(['Estimate', 'Rooms', 'Homeowner']);
-    expect(answer.status === 'filled' && answer.pdfLink).toMatch(
+    expect(answer.status === 'filled' && answer.pdf?.link).toMatch(
       /^https:\/\/docs\.google\.com\/spreadsheets\/d\/[^/]+\/export\?format=pdf&gid=\d+&size=letter&portrait=true/,
     );
+  });
+
+  test('sets the same job with another product beside it, and refuses one that takes no product’s place', async () => {
+    // Ferry ash under another name, 18.37 less a box: all else stays, and the product has the same line in the job.
+    const pier = {
+      ...blankItem('alternatives'),
+      name: 'Pier oak',
+      insteadOf: 'ferry ash',
+      plankLength: '48"',
+      plankWidth: '5"',
+      planksPerBox: 12,
+      price: 100,
+    };
+    const terms = { ...demoJob.floors[1], product: 'Pier oak' };
+    const job = { ...demoJob, floors: [...demoJob.floors, terms], alternatives: [pier] };
+    const answer = await fillHomeowner(store, job);
+    expect(answer).toMatchObject({ status: 'filled', notes: [] });
+    const { lines, totals } = demoOrder();
+    const boxes = lines.find(({ item }) => item === 'Ferry ash')?.packs ?? 0;
+    // By hand: less material, its tax of 8.25 %, and 17.3 % of both.
+    const materials = totals.materials - boxes * 1837;
+    const cost = materials + Math.round(materials * 0.0825) + totals.labour;
+    const toPay = cost + Math.round(cost * 0.173);
+    const shown = (cents: number) => `$${(cents / 100).toFixed(2).replace(/\B(?=(\d{3})+\.)/g, ',')}`;
+    const rows = valuesOf('Homeowner').map((row) => row.map(String).filter((text) => text !== ''));
+    const at = rows.findIndex((row) => row.includes('Pier oak'));
+    expect(rows[at]).toEqual(['Harbour oak, Ferry ash', 'Pier oak']);
+    expect(rows[at + 1]).toEqual([shown(totals.toPay), shown(toPay)]);
+    const astray = { ...job, alternatives: [{ ...pier, insteadOf: 'Nobody oak' }] };
+    expect(await fillHomeowner(store, astray)).toMatchObject({
+      status: 'problems',
+      problems: [{ field: 'alternatives.0.insteadOf' }],
+    });
+  });
+
+  test('with a price agreed before fills a change order too', async () => {
+    const change = { number: '1', oldPrice: 4000, why: ['The study gets other planks.'] };
+    expect(await fillHomeowner(store, { ...demoJob, change })).toMatchObject({ tabs: ['Homeowner', 'Change order'] });
+    expect(valuesOf('Change order').flat()).toContain('The study gets other planks.');
   });
 
   test('no cell of the written tab holds a formula', async () => {

@@ -2,8 +2,13 @@
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
-import { fillHomeowner, fillOrder, openJob, saveJob } from '../../src/tabs/jobTabs';
+import { orderOf } from '../../src/order/order';
+import { planHouse } from '../../src/order/planHouse';
+import { readHouse } from '../../src/order/readHouse';
+import { openJob, saveJob } from '../../src/tabs/jobTabs';
 import { KEPT_HEADING } from '../../src/tabs/oldTab';
+import { orderBlock } from '../../src/tabs/order';
+import { withInputs } from '../../src/tabs/orderInputs';
 import { fillCutList, fillFloorPlan, savedRooms, saveRoom } from '../../src/tabs/roomTabs';
 import type { TabStore } from '../../src/tabs/tabStore';
 import type { RoomEntry } from '../../src/takeoff/entry';
@@ -11,6 +16,7 @@ import type { Takeoff } from '../../src/takeoff/result';
 import { takeoff } from '../../src/takeoff/takeoff';
 import { type FakeBook, type FakeSheet, fakeBook, installFakes } from '../support/fakeSpreadsheet';
 import { storeOf } from '../support/fakeStore';
+import { fillHomeowner, fillOrder } from '../support/plannedOnce';
 import { plainRoom } from '../support/roomEntries';
 
 let book: FakeBook;
@@ -75,7 +81,7 @@ beforeEach(async () => {
   store = storeOf(book);
 });
 
-const TABS = ['Rooms', 'Job', 'Order', 'Job list', 'Homeowner', 'Cut list: Closet', 'Floor plan: Closet'];
+const TABS = ['Rooms', 'Job', 'Order', 'Job list', 'Homeowner', 'Cut list - Closet', 'Floor plan - Closet'];
 
 describe('filled again, with the same plan or another', () => {
   test('every tab holds what was typed anywhere in it', async () => {
@@ -155,20 +161,20 @@ describe('filled again, with the same plan or another', () => {
 describe('the cut list', () => {
   beforeEach(() => fillCutList(store, plans.before));
   const line = (label: string) =>
-    sheetNamed('Cut list: Closet')
+    sheetNamed('Cut list - Closet')
       .values()
       .findIndex((row) => row[1] === label) + 1;
 
   test('keeps a column of the person’s beside each piece', async () => {
-    const sheet = sheetNamed('Cut list: Closet');
+    const sheet = sheetNamed('Cut list - Closet');
     for (const label of ['1-1', '2-1']) sheet.at(line(label), 13).value = `batch of ${label}`;
     await fillCutList(store, plans.before);
     for (const label of ['1-1', '2-1']) expect(sheet.at(line(label), 13).value).toBe(`batch of ${label}`);
-    expect(textsOf('Cut list: Closet')).not.toContain(KEPT_HEADING);
+    expect(textsOf('Cut list - Closet')).not.toContain(KEPT_HEADING);
   });
 
   test('puts a tick and a note of a piece that is gone at the foot, with the line they belong to', async () => {
-    const sheet = sheetNamed('Cut list: Closet');
+    const sheet = sheetNamed('Cut list - Closet');
     sheet.at(line('1-1'), 1).value = true;
     sheet.at(line('1-1'), 12).value = 'knot';
     await fillCutList(store, plans.after);
@@ -180,7 +186,7 @@ describe('the cut list', () => {
     // And back beside its piece when that is planned again.
     await fillCutList(store, plans.before);
     expect([sheet.at(line('1-1'), 1).value, sheet.at(line('1-1'), 12).value]).toEqual([true, 'knot']);
-    expect(textsOf('Cut list: Closet')).not.toContain(KEPT_HEADING);
+    expect(textsOf('Cut list - Closet')).not.toContain(KEPT_HEADING);
   });
 });
 
@@ -244,7 +250,7 @@ describe('the job list', () => {
 });
 
 describe('the order', () => {
-  const priceOf = (item: string) => sheetNamed('Order').at(rowOf('Order', item), 11);
+  const priceOf = (item: string) => sheetNamed('Order').at(rowOf('Order', item), 4);
   beforeEach(async () => {
     await saveRoom(store, closet);
     await fillOrder(store, job);
@@ -266,12 +272,30 @@ describe('the order', () => {
     expect(await fillOrder(store, job)).toMatchObject({ toPay: '288.96' });
   });
 
+  test('finds a price, and a note at the right, in an order whose columns stood in another order', async () => {
+    // As an earlier version filled it: what is needed first, price and total last.
+    const earlier = [0, 11, 5, 6, 7, 8, 9, 10, 2, 1, 3, 4];
+    const read = await store.read('order', 'Order');
+    const house = readHouse(job);
+    const plan = planHouse([closet], true);
+    if (house.status !== 'read' || plan.status !== 'planned') throw new Error('The job cannot be ordered.');
+    const block = withInputs(orderBlock(orderOf(house.house, plan.planned)), []);
+    const cells = block.cells.map((row) => earlier.map((column) => row[column]));
+    await store.write({ ...block, cells }, read.version);
+    const row = rowOf('Order', 'Glue');
+    sheetNamed('Order').at(row, 11).value = 20;
+    sheetNamed('Order').at(row, 14).value = 'ask Jo';
+    expect(await fillOrder(store, job)).toMatchObject({ toPay: '302.16', kept: [] });
+    expect(priceOf('Glue').value).toBe(20);
+    expect(sheetNamed('Order').values()[rowOf('Order', 'Glue') - 1].slice(12)).toContain('ask Jo');
+  });
+
   test('does not reckon with what was typed under Needed, and keeps it to the right', async () => {
     const needed = rowOf('Order', 'Glue');
-    sheetNamed('Order').at(needed, 3).value = 41;
+    sheetNamed('Order').at(needed, 6).value = 41;
     expect(await fillOrder(store, job)).toMatchObject({ toPay: '288.96', kept: [] });
     const row = sheetNamed('Order').values()[rowOf('Order', 'Glue') - 1];
-    expect([row[2], row.slice(12).filter((cell) => cell !== '')]).toEqual([1, [41]]);
+    expect([row[5], row.slice(12).filter((cell) => cell !== '')]).toEqual([1, [41]]);
   });
 
   test('takes a price that nobody typed from the job, where it changed', async () => {
@@ -295,7 +319,7 @@ describe('the order', () => {
     await fillOrder(store, cheaper);
     const rows = sheetNamed('Order').values();
     const foot = rows.slice(rows.findIndex((row) => row[0] === KEPT_HEADING) + 1);
-    expect(foot.map((row) => [row[0], row[10]])).toEqual([['Screws', 77]]);
+    expect(foot.map((row) => [row[0], row[3]])).toEqual([['Screws', 77]]);
   });
 });
 

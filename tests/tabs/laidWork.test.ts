@@ -2,8 +2,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import { emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import { fillTabs } from '../../src/sidebar/filling/fillTabs';
-import { planOf } from '../../src/sidebar/outcome/plan';
-import { fillHomeowner, fillOrder } from '../../src/tabs/jobTabs';
+import { planOf } from '../../src/sidebar/planning/plan';
 import { stakeWords, type TickedList } from '../../src/tabs/laidWork';
 import { changedRoom, removeRoom, renameRoom, savedRooms, saveRoom } from '../../src/tabs/roomTabs';
 import type { TabStore } from '../../src/tabs/tabStore';
@@ -11,6 +10,7 @@ import type { RoomEntry } from '../../src/takeoff/entry';
 import { doorwayIn } from '../support/bareTakeoff';
 import { type FakeBook, type FakeSheet, fakeBook, installFakes } from '../support/fakeSpreadsheet';
 import { storeOf } from '../support/fakeStore';
+import { fillHomeowner, fillOrder } from '../support/plannedOnce';
 import { plainRoom } from '../support/roomEntries';
 
 let book: FakeBook;
@@ -37,6 +37,8 @@ function sheetNamed(name: string): FakeSheet {
   return sheet;
 }
 const first = (name: string) => String(sheetNamed(name).at(1, 1).value);
+/** Behind the columns that stay in view. */
+const title = (name: string) => String(sheetNamed(name).at(1, 3).value);
 const shown = (name: string) => JSON.stringify(sheetNamed(name).values());
 const HOLDS_NO_MORE = /^This (list|floor plan|order) no longer holds: /;
 
@@ -68,65 +70,65 @@ beforeEach(() => {
 describe('a room with ticks', () => {
   beforeEach(async () => {
     await fill(parlor);
-    tick('Cut list: Parlor', '1-1');
-    tick('Cut list: Parlor', '2-1');
+    tick('Cut list - Parlor', '1-1');
+    tick('Cut list - Parlor', '2-1');
   });
 
   test('is filled again with the same plan without a question', async () => {
     const again = await fill(parlor);
     expect([again.asked, again.left]).toEqual([[], []]);
     expect(
-      sheetNamed('Cut list: Parlor')
+      sheetNamed('Cut list - Parlor')
         .values()
         .filter((row) => row.includes(true)),
     ).toHaveLength(2);
   });
 
   test('is not planned again unless the person says so', async () => {
-    const before = [shown('Cut list: Parlor'), shown('Floor plan: Parlor')];
+    const before = [shown('Cut list - Parlor'), shown('Floor plan - Parlor')];
     // 53 1/4" a row: beside a whole plank there is no room for the minimum piece, so that none is laid whole any more.
     const shorter = room('Parlor', `4' 6"`, `1' 6 3/4"`);
     const refused = await fill(shorter);
     expect(refused.asked).toMatchObject([
-      { tab: 'Cut list: Parlor', tickedCount: 2, changedCount: 2, isGivenUp: false },
+      { tab: 'Cut list - Parlor', tickedCount: 2, changedCount: 2, isGivenUp: false },
     ]);
     expect(stakeWords(refused.asked)).toBe(
-      'Cut list: Parlor: 2 pieces are ticked. Of those, 2 would disappear or change size.',
+      'Cut list - Parlor: 2 pieces are ticked. Of those, 2 would disappear or change size. A list that is planned again is kept as it was, and can be brought back.',
     );
-    expect(refused.left).toEqual(['"Cut list: Parlor" is left as it is: 2 pieces are ticked in it.']);
-    expect([shown('Cut list: Parlor'), shown('Floor plan: Parlor')]).toEqual(before);
+    expect(refused.left).toEqual(['"Cut list - Parlor" is left as it is: 2 pieces are ticked in it.']);
+    expect([shown('Cut list - Parlor'), shown('Floor plan - Parlor')]).toEqual(before);
     expect(refused.isSaved).toBe(true);
     await fill(shorter, [], true);
-    expect(shown('Cut list: Parlor')).not.toBe(before[0]);
+    expect(shown('Cut list - Parlor')).not.toBe(before[0]);
   });
 
   test('is asked for before it is laid as one floor with another, from whichever room', async () => {
     const [through, behind] = joined();
     await saveRoom(store, behind);
-    const before = shown('Cut list: Parlor');
+    const before = shown('Cut list - Parlor');
     const refused = await fill(behind, [through]);
-    expect(refused.asked).toMatchObject([{ tab: 'Cut list: Parlor', isGivenUp: true }]);
-    expect(shown('Cut list: Parlor')).toBe(before);
-    expect(book.sheets.map((sheet) => sheet.name)).not.toContain('Cut list: Den + Parlor');
+    expect(refused.asked).toMatchObject([{ tab: 'Cut list - Parlor', isGivenUp: true }]);
+    expect(shown('Cut list - Parlor')).toBe(before);
+    expect(book.sheets.map((sheet) => sheet.name)).not.toContain('Cut list - Den + Parlor');
   });
 
   test('is left alone by the order, which plans the others apart from it and says what it counts', async () => {
     await saveRoom(store, den);
-    const before = shown('Cut list: Parlor');
+    const before = shown('Cut list - Parlor');
     const asked: TickedList[] = [];
     const answer = await fillOrder(store, job, async (lists) => {
       asked.push(...lists);
       return false;
     });
-    expect(asked.map(({ tab }) => tab)).toEqual(['Cut list: Parlor']);
-    expect(shown('Cut list: Parlor')).toBe(before);
+    expect(asked.map(({ tab }) => tab)).toEqual(['Cut list - Parlor']);
+    expect(shown('Cut list - Parlor')).toBe(before);
     expect(answer).toMatchObject({
-      left: ['"Cut list: Parlor" is left as it is: 2 pieces are ticked in it. The order counts it as it is.'],
+      left: ['"Cut list - Parlor" is left as it is: 2 pieces are ticked in it. The order counts it as it is.'],
     });
     const filled = answer.status === 'filled' ? answer.tabs : [];
-    expect(filled).not.toContain('Cut list: Parlor');
+    expect(filled).not.toContain('Cut list - Parlor');
     const notes = sheetNamed('Order').values().flat().map(String);
-    expect(notes.filter((text) => text.startsWith('"Cut list: Parlor" is left as it is'))).toHaveLength(1);
+    expect(notes.filter((text) => text.startsWith('"Cut list - Parlor" is left as it is'))).toHaveLength(1);
   });
 
   test('is of the same plan on the homeowner’s page as in the order, which does not call that page older', async () => {
@@ -169,11 +171,11 @@ describe('a room with ticks', () => {
     await saveRoom(store, den);
     const answer = await fillOrder(store, job, async () => true);
     expect(answer).toMatchObject({ left: [] });
-    expect(shown('Cut list: Parlor')).toContain('Cut from the same planks as Den');
+    expect(shown('Cut list - Parlor')).toContain('Cut from the same planks as Den');
     const bought = ['Parlor', 'Den'].map((name) => {
-      const row = sheetNamed(`Cut list: ${name}`)
+      const row = sheetNamed(`Cut list - ${name}`)
         .values()
-        .find((cells) => cells[0] === 'Planks counted here');
+        .find((cells) => cells[2] === 'Planks here');
       return Number(row?.[4]);
     });
     expect(bought[0] + bought[1]).toBe(9);
@@ -200,20 +202,20 @@ describe('one plan', () => {
     await saveRoom(store, parlor);
     await saveRoom(store, den);
     await fillOrder(store, job);
-    for (const name of ['Cut list: Parlor', 'Cut list: Den', 'Order']) expect(first(name)).not.toMatch(HOLDS_NO_MORE);
+    for (const name of ['Cut list - Parlor', 'Cut list - Den', 'Order']) expect(first(name)).not.toMatch(HOLDS_NO_MORE);
     const { replaced } = await fill(den);
-    expect([...replaced].sort()).toEqual(['Cut list: Parlor', 'Floor plan: Parlor', 'Order']);
-    expect(first('Cut list: Parlor')).toBe(
-      'This list no longer holds: it cuts planks for Den, which was planned again, see "Cut list: Den". Fill this room or the order again.',
+    expect([...replaced].sort()).toEqual(['Cut list - Parlor', 'Floor plan - Parlor', 'Order']);
+    expect(first('Cut list - Parlor')).toBe(
+      'This list no longer holds: it cuts planks for Den, which was planned again, see "Cut list - Den". Fill this room or the order again.',
     );
     expect(first('Order')).toMatch(/^This order no longer holds: Den was planned again/);
-    expect(first('Cut list: Den')).toBe('Cut list: Den');
-    sheetNamed('Cut list: Parlor').at(1, 5).value = 'ask Den first';
+    expect(title('Cut list - Den')).toBe('Cut list: Den');
+    sheetNamed('Cut list - Parlor').at(1, 5).value = 'ask Den first';
     // Filled again, all of them hold, and nothing of those lines is kept but what a person wrote beside one.
-    expect(await fillOrder(store, job)).toMatchObject({ kept: ['Cut list: Parlor'] });
-    const kept = sheetNamed('Cut list: Parlor').values().slice(-2);
+    expect(await fillOrder(store, job)).toMatchObject({ kept: ['Cut list - Parlor'] });
+    const kept = sheetNamed('Cut list - Parlor').values().slice(-2);
     expect(kept.flat().filter((cell) => cell !== '')).toEqual(['Kept from before', 'ask Den first']);
-    sheetNamed('Cut list: Parlor').at(sheetNamed('Cut list: Parlor').values().length, 5).value = '';
+    sheetNamed('Cut list - Parlor').at(sheetNamed('Cut list - Parlor').values().length, 5).value = '';
     await fillOrder(store, job);
     for (const { name, cells } of book.sheets) {
       const texts = [...cells.values()].map(({ value }) => String(value));
@@ -231,24 +233,24 @@ describe('one plan', () => {
     await fill(through, [behind]);
     await fill(behind, [through]);
     const lists = book.sheets.map((sheet) => sheet.name).filter((name) => name.startsWith('Cut list'));
-    expect(lists).toEqual(['Cut list: Parlor', 'Cut list: Den', 'Cut list: Den + Parlor']);
+    expect(lists).toEqual(['Cut list - Parlor', 'Cut list - Den', 'Cut list - Den + Parlor']);
     for (const name of ['Parlor', 'Den']) {
-      expect(first(`Cut list: ${name}`)).toBe(
-        'This list no longer holds: the floor was planned again, see "Cut list: Den + Parlor".',
+      expect(first(`Cut list - ${name}`)).toBe(
+        'This list no longer holds: the floor was planned again, see "Cut list - Den + Parlor".',
       );
-      expect(first(`Floor plan: ${name}`)).toMatch(/^This floor plan no longer holds/);
+      expect(first(`Floor plan - ${name}`)).toMatch(/^This floor plan no longer holds/);
     }
-    expect(first('Cut list: Den + Parlor')).not.toMatch(HOLDS_NO_MORE);
+    expect(first('Cut list - Den + Parlor')).not.toMatch(HOLDS_NO_MORE);
     // Said once, however often.
     expect(
-      sheetNamed('Cut list: Parlor')
+      sheetNamed('Cut list - Parlor')
         .values()
         .filter((row) => HOLDS_NO_MORE.test(String(row[0]))),
     ).toHaveLength(1);
     // Laid apart again.
     await fill(through);
-    expect(first('Cut list: Parlor')).toBe('Cut list: Parlor');
-    expect(first('Cut list: Den + Parlor')).toMatch(HOLDS_NO_MORE);
+    expect(title('Cut list - Parlor')).toBe('Cut list: Parlor');
+    expect(first('Cut list - Den + Parlor')).toMatch(HOLDS_NO_MORE);
   });
 
   test('of a room whose name is typed in other capitals: one tab', async () => {
@@ -276,19 +278,19 @@ describe('a saved room', () => {
     const [through, behind] = joined();
     await saveRoom(store, behind);
     await fill(through);
-    tick('Cut list: Parlor', '1-1');
+    tick('Cut list - Parlor', '1-1');
     expect(await renameRoom(store, 'parlor', ' Salon ')).toMatchObject({ tab: 'Rooms' });
     const { rooms } = await savedRooms(store);
     expect(rooms.map(({ name }) => name)).toEqual(['Den', 'Salon']);
     expect(rooms[0].entry?.doorways[0].leadsTo).toBe('Salon');
     expect(rooms[1].entry).toEqual({ ...through, name: 'Salon' });
     const names = book.sheets.map((sheet) => sheet.name);
-    expect(names).toEqual(['Estimate', 'Rooms', 'Cut list: Salon', 'Floor plan: Salon']);
+    expect(names).toEqual(['Estimate', 'Rooms', 'Cut list - Salon', 'Floor plan - Salon']);
     const again = await fill({ ...through, name: 'Salon' });
     expect(again.asked).toEqual([]);
-    expect(first('Cut list: Salon')).toBe('Cut list: Salon');
+    expect(title('Cut list - Salon')).toBe('Cut list: Salon');
     expect(
-      sheetNamed('Cut list: Salon')
+      sheetNamed('Cut list - Salon')
         .values()
         .filter((row) => row.includes(true)),
     ).toHaveLength(1);
@@ -311,7 +313,7 @@ describe('a saved room', () => {
     await fill(parlor);
     expect(await removeRoom(store, 'Parlor')).toMatchObject({ tab: 'Rooms' });
     expect((await savedRooms(store)).rooms.map(({ name }) => name)).toEqual(['Den']);
-    expect(first('Cut list: Parlor')).toMatch(/^This list no longer holds: Parlor was removed/);
-    expect(first('Floor plan: Parlor')).toMatch(/^This floor plan no longer holds/);
+    expect(first('Cut list - Parlor')).toMatch(/^This list no longer holds: Parlor was removed/);
+    expect(first('Floor plan - Parlor')).toMatch(/^This floor plan no longer holds/);
   });
 });

@@ -2,7 +2,7 @@
 import { beforeEach, describe, expect, test } from 'vitest';
 import type { HouseEntry } from '../../src/order/houseEntry';
 import { writeTab } from '../../src/sheet/writeTab';
-import { fillHomeowner, fillOrder, type JobAnswer } from '../../src/tabs/jobTabs';
+import type { JobAnswer } from '../../src/tabs/jobTabs';
 import { roomColumn, roomsBlock } from '../../src/tabs/rooms';
 import type { TabStore } from '../../src/tabs/tabStore';
 import { storeOf as workbookStoreOf } from '../../src/workbook/workbookStore';
@@ -10,6 +10,7 @@ import { builtWorkbook, shownIn } from '../support/builtWorkbook';
 import { demoJob, demoRooms } from '../support/demoHouse';
 import { type FakeBook, type FakeSheet, fakeBook, installFakes, spreadsheetOf } from '../support/fakeSpreadsheet';
 import { storeOf } from '../support/fakeStore';
+import { fillHomeowner, fillOrder } from '../support/plannedOnce';
 
 const rooms = demoRooms.slice(0, 1);
 const job: HouseEntry = {
@@ -135,11 +136,11 @@ describe('the homeowner’s page filled beside an order', () => {
     const row = sheetNamed('Order')
       .values()
       .findIndex(([first]) => first === 'To pay');
-    sheetNamed('Order').at(row + 1, 12).value = 1234.5;
+    sheetNamed('Order').at(row + 1, 5).value = 1234.5;
     const answer = await fillHomeowner(store, priced);
     const paid = answer.status === 'filled' ? answer.toPay : '';
     expect(notesOf(answer)).toEqual([
-      `The Order tab comes to $1,234.50 and this page to ${paid}: the job or a room has changed since the order was filled, or a cell of the order that the page does not use. Fill the order, then fill the page again.`,
+      `The Order tab comes to $1,234.50 and this page to ${paid}: since the order was filled, the job or a room has changed, or somebody has changed a cell of the order that the page does not use. Fill the order, then fill the page again.`,
     ]);
     await fillOrder(store, priced);
     expect(notesOf(await fillHomeowner(store, priced))).toEqual([]);
@@ -151,7 +152,7 @@ describe('the homeowner’s page filled beside an order', () => {
     const row = sheetNamed('Order')
       .values()
       .findIndex(([item]) => item === 'Harbour oak');
-    sheetNamed('Order').at(row + 1, 11).value = 5000;
+    sheetNamed('Order').at(row + 1, 4).value = 5000;
     const order = await fillOrder(store, priced);
     expect(notesOf(order)).toEqual([
       expect.stringMatching(/^Typed in the order and kept: Harbour oak, price 5000/),
@@ -169,7 +170,7 @@ describe('the homeowner’s page filled beside an order', () => {
       .values()
       .findIndex(([first]) => first === 'To pay');
     const toPay = answer.status === 'filled' ? Number(answer.toPay.replace(/[$,]/g, '')) : 0;
-    sheetNamed('Order').at(row + 1, 12).value = toPay;
+    sheetNamed('Order').at(row + 1, 5).value = toPay;
     expect(notesOf(await fillHomeowner(store, priced))).toEqual([]);
   });
 });
@@ -180,12 +181,12 @@ test('in the built add-on: the line stands above the page, the pictures keep the
   await built.write(roomsBlock(rooms.map(roomColumn)), '');
   await fillOrder(built, priced);
   const line = shownIn(workbook, 'Order').find(([first]) => first === 'Harbour oak') ?? [];
-  expect([line[6], line[9]].every((count) => /^[1-9]\d*$/.test(count ?? ''))).toBe(true);
+  expect([line[9], line[1]].every((count) => /^[1-9]\d*$/.test(count ?? ''))).toBe(true);
   // The totals of the order, worked out by the engine, are the page's to the cent.
   expect(notesOf(await fillHomeowner(built, priced))).toEqual([]);
   const sheetOf = (name: string) => workbook.spreadsheetApp.getActiveSpreadsheet().getSheetByName(name);
   const priceRow = shownIn(workbook, 'Order').findIndex(([first]) => first === 'Harbour oak') + 1;
-  const price = sheetOf('Order')?.getRange(priceRow, 11);
+  const price = sheetOf('Order')?.getRange(priceRow, 4);
   const planned = price?.getValue();
   // So are they with a price that is typed into the order alone, before it is filled again.
   price?.setValue(1234.56);

@@ -20,7 +20,7 @@ function cents(value: unknown): number {
 /** Totals of a recomputed tab, in cents, beside those of the order. */
 function compareTotals(order: Order, block: TabBlock, values: ReadonlyMap<string, unknown>): void {
   const rows = rowsOf(block);
-  const total = (name: string) => cents(values.get(`L${rows.get(name)}`));
+  const total = (name: string) => cents(values.get(`E${rows.get(name)}`));
   for (const line of order.lines) expect([line.item, total(line.item)]).toEqual([line.item, line.total]);
   const { totals } = order;
   expect(total('Materials')).toBe(totals.materials);
@@ -51,11 +51,11 @@ describe('the order tab', () => {
     const block = orderBlock(order);
     const rows = rowsOf(block);
     const before = recomputedByEngine(block);
-    const after = recomputedByEngine(block, { [`K${rows.get('Harbour oak')}`]: 60 });
+    const after = recomputedByEngine(block, { [`D${rows.get('Harbour oak')}`]: 60 });
     const boxes = order.lines[0].packs as number;
-    const more = cents(after.get(`L${rows.get('Materials')}`)) - cents(before.get(`L${rows.get('Materials')}`));
+    const more = cents(after.get(`E${rows.get('Materials')}`)) - cents(before.get(`E${rows.get('Materials')}`));
     expect(more).toBe(boxes * (6000 - 5293));
-    expect(cents(after.get(`L${rows.get('To pay')}`))).toBeGreaterThan(cents(before.get(`L${rows.get('To pay')}`)));
+    expect(cents(after.get(`E${rows.get('To pay')}`))).toBeGreaterThan(cents(before.get(`E${rows.get('To pay')}`)));
   });
 
   test('a missing price is shown as missing, left out of the total, and said', () => {
@@ -63,7 +63,7 @@ describe('the order tab', () => {
     const block = orderBlock(order);
     const values = recomputedByEngine(block);
     const rows = rowsOf(block);
-    expect(values.get(`L${rows.get('Seam tape')}`)).toBe('missing');
+    expect(values.get(`E${rows.get('Seam tape')}`)).toBe('missing');
     expect(order.missing).toEqual(['Seam tape: no price']);
     compareTotalsLess(order, block, values);
     const shown = [...values.values()].map(String);
@@ -78,8 +78,8 @@ describe('the order tab', () => {
   test('a price typed where it was missing completes the total', () => {
     const block = orderBlock(demoOrder({ tape: { ...demoJob.tape, price: '' } }));
     const rows = rowsOf(block);
-    const values = recomputedByEngine(block, { [`K${rows.get('Seam tape')}`]: demoJob.tape.price as number });
-    expect(cents(values.get(`L${rows.get('To pay')}`))).toBe(demoOrder().totals.toPay);
+    const values = recomputedByEngine(block, { [`D${rows.get('Seam tape')}`]: demoJob.tape.price as number });
+    expect(cents(values.get(`E${rows.get('To pay')}`))).toBe(demoOrder().totals.toPay);
   });
 
   test('no formula calls a function of the add-on, and none holds what a person typed', () => {
@@ -100,9 +100,9 @@ describe('the order tab', () => {
     order.floors.forEach(({ tenPercent }, i) => {
       const row = heading + 2 + i;
       expect(values.get(`A${row}`)).toBe(tenPercent.product);
-      expect(values.get(`G${row}`)).toBe(tenPercent.boxes);
-      expect(values.get(`H${row}`)).toBe(tenPercent.ruleBoxes);
-      expect(cents(values.get(`L${row}`))).toBe(tenPercent.difference);
+      expect(values.get(`B${row}`)).toBe(tenPercent.boxes);
+      expect(values.get(`C${row}`)).toBe(tenPercent.ruleBoxes);
+      expect(cents(values.get(`E${row}`))).toBe(tenPercent.difference);
     });
   });
 
@@ -115,7 +115,7 @@ describe('the order tab', () => {
       doorways: [],
       extras: [],
       labour: [],
-      spacers: { apart: '', perPack: '', price: '' },
+      spacers: { apart: '', perPack: '', price: '', supplier: '', article: '' },
     });
     const block = orderBlock(blank);
     compareTotals(blank, block, recomputedByEngine(block));
@@ -128,9 +128,9 @@ describe.skipIf(!hasLibreOffice)('the order tab in LibreOffice (skipped only whe
   const blocks = orders.map(orderBlock);
   const rows = rowsOf(blocks[0]);
   const changes: Changes = {
-    [`K${rows.get('Ferry ash')}`]: 99.99,
-    [`E${rows.get('Harbour oak')}`]: 0.1,
-    [`K${rows.get('Tax on materials')}`]: 0.19,
+    [`D${rows.get('Ferry ash')}`]: 99.99,
+    [`H${rows.get('Harbour oak')}`]: 0.1,
+    [`D${rows.get('Tax on materials')}`]: 0.19,
   };
   let values: readonly ReadonlyMap<string, unknown>[] = [];
 
@@ -144,13 +144,13 @@ describe.skipIf(!hasLibreOffice)('the order tab in LibreOffice (skipped only whe
 
   test('changed prices, allowance and tax change the totals as in the embedded engine', () => {
     const engine = recomputedByEngine(blocks[0], changes);
-    const names = [...rows.keys()].filter((name) => typeof engine.get(`L${rows.get(name)}`) === 'number');
+    const names = [...rows.keys()].filter((name) => typeof engine.get(`E${rows.get(name)}`) === 'number');
     expect(names.length).toBeGreaterThan(20);
     for (const name of names) {
-      const address = `L${rows.get(name)}`;
+      const address = `E${rows.get(name)}`;
       expect([name, cents(values[3].get(address))]).toEqual([name, cents(engine.get(address))]);
     }
-    expect(cents(engine.get(`L${rows.get('To pay')}`))).not.toBe(orders[0].totals.toPay);
+    expect(cents(engine.get(`E${rows.get('To pay')}`))).not.toBe(orders[0].totals.toPay);
   });
 });
 
@@ -158,3 +158,28 @@ describe.skipIf(!hasLibreOffice)('the order tab in LibreOffice (skipped only whe
 function compareTotalsLess(order: Order, block: TabBlock, values: ReadonlyMap<string, unknown>): void {
   compareTotals({ ...order, lines: order.lines.filter((line) => line.total !== null) }, block, values);
 }
+
+test('fits a lying page: Letter is 11 in long (ANSI/ASME Y14.1, size A), less two margins of 3/4 in, 96 pixels an inch', () => {
+  const { columnWidths, landscape } = orderBlock(demoOrder());
+  expect(landscape).toBe(true);
+  expect(columnWidths.reduce((sum, width) => sum + width, 0)).toBe((11 - 2 * 0.75) * 96);
+});
+
+describe('a tax that is not entered', () => {
+  const noteOf = (taxOn: 'materials' | 'price', tax: number | '') => {
+    const texts = blockTexts(orderBlock(demoOrder({ terms: { ...demoJob.terms, tax, taxOn } })));
+    return ['Tax on materials', 'Tax on the price'].map(
+      (name) => texts.find(([first]) => first === name)?.filter((text) => text.includes('tax entered')).length,
+    );
+  };
+
+  test('is said once, beside the tax that is asked for', () => {
+    expect(noteOf('materials', '')).toEqual([1, 0]);
+    expect(noteOf('price', '')).toEqual([0, 1]);
+  });
+
+  test('and not where it is', () => {
+    expect(noteOf('materials', 8)).toEqual([0, 0]);
+    expect(noteOf('price', 0)).toEqual([0, 0]);
+  });
+});

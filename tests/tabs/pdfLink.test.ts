@@ -15,6 +15,10 @@ test('the link makes a PDF of one tab: id, tab, paper and direction stand in it,
     printtitle: 'false',
     pagenum: 'UNDEFINED',
     fzr: 'true',
+    top_margin: '0.75',
+    bottom_margin: '0.75',
+    left_margin: '0.75',
+    right_margin: '0.75',
   });
 });
 

@@ -52,7 +52,12 @@ function anyOf<S extends EntrySection>({ fields }: S): fc.Arbitrary<EntryOf<S>> 
   return fc.record(Object.fromEntries(parts)) as unknown as fc.Arbitrary<EntryOf<S>>;
 }
 
-const listOf = <S extends EntrySection>(section: S, maxLength: number) => fc.array(anyOf(section), { maxLength });
+/** A last item that is all blank leaves no line in the tab. */
+const listOf = <S extends EntrySection>(section: S, maxLength: number) =>
+  fc.array(anyOf(section), { maxLength }).filter((items) => {
+    const last = items[items.length - 1];
+    return last === undefined || Object.values(last).some((value) => String(value) !== '');
+  });
 const kind = <K extends string>(name: K) => fc.record({ kind: fc.constant(name) });
 const both = <A extends object, B extends object>(a: fc.Arbitrary<A>, b: fc.Arbitrary<B>) =>
   fc.tuple(a, b).map(([one, other]): A & B => ({ ...one, ...other }));

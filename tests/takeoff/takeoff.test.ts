@@ -32,7 +32,10 @@ describe('planks in the wrong unit', () => {
   });
 
   test('exactly 10 mm is a plank', () => {
-    expect(problemsOf({ product: { plankLength: '100 mm', plankWidth: '10 mm', planksPerBox: '' } })).toEqual([]);
+    const shape = { kind: 'rectangle', length: '1 m', width: '0.5 m' } as const;
+    expect(problemsOf({ shape, product: { plankLength: '100 mm', plankWidth: '10 mm', planksPerBox: '' } })).toEqual(
+      [],
+    );
   });
 
   test('a floor of 30 m by 30 m in planks of 100 mm by 40 mm would take 225,000', () => {

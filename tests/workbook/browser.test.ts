@@ -14,8 +14,8 @@ afterAll(async () => {
 });
 
 describe('the page', () => {
-  test('has the name of the add-on and starts without an error', async () => {
-    expect(await workbook.page.title()).toBe('Plank Ledger');
+  test('has the names of workbook and add-on and starts without an error', async () => {
+    expect(await workbook.page.title()).toBe('Demo house - Plank Ledger');
     expect(await workbook.page.getAttribute('body', 'data-ready')).toBe('yes');
     expect(workbook.errors).toEqual([]);
   });
@@ -98,4 +98,27 @@ describe('the frame of the sidebar', () => {
   test('is told when a function is not there', async () => {
     await expect(workbook.runScript('nowhere')).rejects.toThrow('Script function not found: nowhere');
   });
+});
+
+test('a floor opens large in a dialog over the sheet, as it is planned at the side', async () => {
+  const sidebar = workbook.sidebar();
+  await sidebar.getByRole('button', { name: 'Load an example room' }).click();
+  await sidebar.locator('#drawing [data-piece="2-1"]').waitFor();
+  const headline = await sidebar.locator('#headline').textContent();
+  const words = await sidebar.locator('[data-piece="2-1"]').getAttribute('aria-label');
+  await sidebar.getByRole('button', { name: 'Large view' }).click();
+  const large = workbook.page.frameLocator('#dialog iframe');
+  await large.locator('[data-piece="2-1"]').waitFor();
+  expect(await large.locator('.large-headline').textContent()).toBe(headline);
+  expect(await large.locator('[data-piece="2-1"]').getAttribute('aria-label')).toBe(words);
+  // Larger than any sidebar, and within the window.
+  const box = await workbook.page.locator('#dialog iframe').boundingBox();
+  expect(box?.width).toBeGreaterThan(900);
+  expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(1400);
+  const across = async () => (await large.locator('[data-piece="9-2"]').boundingBox())?.width ?? 0;
+  const before = await across();
+  await large.locator('.large-paper').press('+');
+  await expect.poll(across).toBeGreaterThan(before * 1.4);
+  await large.getByRole('button', { name: 'Close' }).click();
+  await expect.poll(() => workbook.page.locator('#dialog').isVisible()).toBe(false);
 });

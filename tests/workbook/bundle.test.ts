@@ -94,19 +94,32 @@ describe('filling a tab', () => {
     const workbook = builtWorkbook();
     const { tab } = await fill(workbook, 'cut list', DEMO_ROOM);
     const sheet = workbook.spreadsheetApp.getActiveSheet();
-    sheet.getRange('A1').setFormula(`='${tab}'!A1`);
+    sheet.getRange('A1').setFormula(`='${tab}'!C1`);
     expect(sheet.getRange('A1').getValue()).toContain('Living room');
     await fill(workbook, 'cut list', DEMO_ROOM);
     expect(tabNames(workbook)).toEqual(['Sheet1', tab]);
     expect(sheet.getRange('A1').getValue()).toContain('Living room');
   });
 
+  test('a tab of an earlier version, with a colon in its name, gets the new one, and what points at it follows', async () => {
+    const workbook = builtWorkbook();
+    const { tab } = await fill(workbook, 'cut list', DEMO_ROOM);
+    const sheets = workbook.spreadsheetApp.getActiveSpreadsheet();
+    sheets.getSheetByName(tab)?.setName('Cut list: Living room');
+    const elsewhere = sheets.getSheetByName('Sheet1')?.getRange('A1');
+    elsewhere?.setFormula("='Cut list: Living room'!C1");
+    expect((await fill(workbook, 'cut list', DEMO_ROOM)).tab).toBe('Cut list - Living room');
+    expect(tabNames(workbook)).toEqual(['Sheet1', 'Cut list - Living room']);
+    expect(elsewhere?.getFormula()).toBe("='Cut list - Living room'!C1");
+    expect(elsewhere?.getValue()).toBe('Cut list: Living room');
+  });
+
   test('leaves a tab alone that only has the same name', async () => {
     const workbook = builtWorkbook();
-    const theirs = workbook.spreadsheetApp.getActiveSpreadsheet().insertSheet('Cut list: Living room');
+    const theirs = workbook.spreadsheetApp.getActiveSpreadsheet().insertSheet('Cut list - Living room');
     theirs.getRange('A1').setValue('mine');
     const { tab } = await fill(workbook, 'cut list', DEMO_ROOM);
-    expect(tab).not.toBe('Cut list: Living room');
+    expect(tab).not.toBe('Cut list - Living room');
     expect(theirs.getDataRange().getValues()).toEqual([['mine']]);
   });
 
@@ -117,8 +130,8 @@ describe('filling a tab', () => {
       const filled = await fill(workbook, 'cut list', rectangle(name, "12'", "10'"));
       expect(filled.problems).toEqual([]);
       const sheet = workbook.spreadsheetApp.getActiveSpreadsheet().getSheetByName(filled.tab);
-      expect(sheet?.getRange('A1').getFormula()).toBe('');
-      expect(sheet?.getRange('A1').getDisplayValue()).toContain(name);
+      expect(sheet?.getRange('C1').getFormula()).toBe('');
+      expect(sheet?.getRange('C1').getDisplayValue()).toContain(name);
     },
   );
 

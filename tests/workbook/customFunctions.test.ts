@@ -3,7 +3,7 @@
  * functions in Google Sheets" (arguments, return values, data types).
  */
 import { describe, expect, test } from 'vitest';
-import { findCustomFunctions } from '../../src/workbook/customFunctions';
+import { findCellFunctions } from '../../src/workbook/customFunctions';
 import { PROBE_SCRIPT } from '../support/probeScript';
 import { probeWorkbook } from '../support/probeWorkbook';
 
@@ -106,9 +106,12 @@ describe('a custom function', () => {
     expect(sheet.getRange('A1').getValue()).toBe('before');
   });
 
-  test('is only what says so in its help', () => {
+  // Google, "Custom functions in Google Sheets": the word in its help lists a function; any public one may be called.
+  test('is listed when its help says so, and called all the same', () => {
     const { answer } = probeWorkbook();
-    expect(answer('=HIDDENHELPER()')).toBe('#NAME?');
+    expect(answer('=HIDDENHELPER()')).toBe(1);
+    const helper = findCellFunctions(PROBE_SCRIPT).find(({ name }) => name === 'hiddenHelper');
+    expect(helper?.isHidden).toBe(true);
   });
 
   test('is called whatever the case of its letters', () => {
@@ -116,9 +119,10 @@ describe('a custom function', () => {
   });
 
   test('is described to the person who types it by its help', () => {
-    const [first] = findCustomFunctions(PROBE_SCRIPT);
+    const [first] = findCellFunctions(PROBE_SCRIPT);
     expect(first).toEqual({
       name: 'PROBE_KIND',
+      isHidden: false,
       description: 'What an argument is.',
       parameters: [
         { name: 'value', description: 'Anything.', optional: false },

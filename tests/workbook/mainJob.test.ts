@@ -5,11 +5,12 @@ import { PLANK_CUTS } from '../../src/sheet/functions';
 import { KEPT_WORDS } from '../../src/tabs/pieceRows';
 import { takeoff } from '../../src/takeoff/takeoff';
 import { lengthText } from '../../src/takeoff/text/lengthText';
-import { DEMO_PRODUCT, DEMO_ROOM, DEMO_WALLS } from '../../src/workbook/demoRoom';
+import { DEMO_ROOM } from '../../src/workbook/demoRoom';
 import { openWorkbookPage, type WorkbookPage } from '../support/browser';
 import { builtWorkbook } from '../support/builtWorkbook';
 import { listedPieces, planOf } from '../support/cutListTab';
 import { demoJob } from '../support/demoJob';
+import { fillRoom } from '../support/typedRoom';
 
 let workbook: WorkbookPage;
 
@@ -22,30 +23,10 @@ afterAll(async () => {
   await workbook.close();
 });
 
-async function typeRoom(): Promise<void> {
-  const sidebar = workbook.sidebar();
-  const field = (name: string) => sidebar.locator(`[id="field-${name}"]`);
-  await field('name').fill('Living room');
-  await sidebar.getByLabel('Walls in order, with turns').check();
-  for (const [i, [length, turn]] of DEMO_WALLS.entries()) {
-    if ((await field(`shape.walls.${i}.length`).count()) === 0)
-      await sidebar.getByRole('button', { name: 'Add a wall' }).click();
-    await field(`shape.walls.${i}.length`).fill(length);
-    await field(`shape.walls.${i}.turn`).fill(turn);
-  }
-  await field('product.name').fill(DEMO_PRODUCT.name);
-  await field('product.plankLength').fill(DEMO_PRODUCT.plankLength);
-  await field('product.plankWidth').fill(DEMO_PRODUCT.plankWidth);
-  await field('product.boxCoverage').fill(String(DEMO_PRODUCT.boxCoverage));
-  await field('product.pricePerBox').fill(String(DEMO_PRODUCT.pricePerBox));
-}
-
 test('a room typed into the sidebar becomes a cut list that breaks no law', async () => {
-  await typeRoom();
-  await workbook.sidebar().getByRole('button', { name: 'Fill the tabs' }).click();
-  await expect.poll(() => workbook.tabNames(), { timeout: 60_000 }).toContain('Floor plan: Living room');
+  await fillRoom(workbook);
   await expect.poll(() => workbook.tabNames(), { timeout: 60_000 }).toContain('Rooms');
-  const pieces = listedPieces(await workbook.tab('Cut list: Living room'));
+  const pieces = listedPieces(await workbook.tab('Cut list - Living room'));
   const job = demoJob();
   expect(checkCutPlan(job, planOf(pieces, job))).toEqual([]);
 }, 180_000);
@@ -54,7 +35,7 @@ test('the page, the built add-on and Node make one plan, to the letter', async (
   // The page typed the same room; its own bundle planned it in Chromium.
   const here = takeoff(DEMO_ROOM);
   if (here.status === 'problems') throw new Error(here.problems[0]?.text);
-  const listed = (await workbook.tab('Cut list: Living room')).filter((row) => /^\d+-\d+$/.test(row[1] ?? ''));
+  const listed = (await workbook.tab('Cut list - Living room')).filter((row) => /^\d+-\d+$/.test(row[1] ?? ''));
   const wanted = here.takeoff.pieces.map((piece) => [
     piece.label,
     lengthText(piece.length, 'us', 'piece'),
@@ -62,7 +43,7 @@ test('the page, the built add-on and Node make one plan, to the letter', async (
     KEPT_WORDS[piece.keeps],
   ]);
   // The list for the saw has lines of the same form, below.
-  expect(listed.slice(0, wanted.length).map((row) => [row[1], row[2], row[7]?.split(':')[0], row[3]])).toEqual(wanted);
+  expect(listed.slice(0, wanted.length).map((row) => [row[1], row[2], row[10]?.split(':')[0], row[3]])).toEqual(wanted);
 
   const cells = ['17\' 5 1/2"', '11\' 3"', '47 1/4"', '5 3/16"', [['minimum stagger', '12"']]] as const;
   const inNode = JSON.stringify(PLANK_CUTS(...cells));

@@ -1,12 +1,12 @@
 /** A price changed in the filled order, in a real browser: the totals follow, without the add-on. */
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { blankItem, emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
-import { fillOrder } from '../../src/tabs/jobTabs';
 import { type PackedContent, packBlock, unpackContent } from '../../src/tabs/packed';
 import { saveRoom } from '../../src/tabs/roomTabs';
 import type { OurTab, TabAsRead, TabStore, WriteAnswer } from '../../src/tabs/tabStore';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import { openWorkbookPage, type WorkbookPage } from '../support/browser';
+import { fillOrder } from '../support/plannedOnce';
 import { plainRoom } from '../support/roomEntries';
 
 let workbook: WorkbookPage;
@@ -49,18 +49,19 @@ const store: TabStore = {
   },
   write: async (block, version) => (await workbook.runScript('fillTab', packBlock(block), version)) as WriteAnswer,
   tabs: async () => (await workbook.runScript('tabsOfOurs')) as readonly OurTab[],
+  locale: async () => String(await workbook.runScript('spreadsheetLocale')),
   putOnTop: async (mark, words) => void (await workbook.runScript('putOnTopOfTab', mark, words)),
   rename: async (mark, newMark, newTitle) => void (await workbook.runScript('renameTab', mark, newMark, newTitle)),
 };
 
-async function cellBeside(item: string, column: 'G' | 'J' | 'K' | 'L'): Promise<string> {
+async function cellBeside(item: string, column: 'J' | 'B' | 'D' | 'E'): Promise<string> {
   const row = (await workbook.tab('Order')).findIndex(([name]) => name === item);
   if (row < 0) throw new Error(`The order has no line ${item}`);
   return `${column}${row + 1}`;
 }
 
 async function shownBeside(item: string): Promise<string> {
-  return workbook.shownIn(await cellBeside(item, 'L'), 'Order');
+  return workbook.shownIn(await cellBeside(item, 'E'), 'Order');
 }
 
 test('totals follow a price typed into the order', { timeout: 120_000 }, async () => {
@@ -71,20 +72,20 @@ test('totals follow a price typed into the order', { timeout: 120_000 }, async (
   // 60 + 3 x 12.50 + 80 = 177.50, tax 17.75, labour 100: cost 295.25; margin 59.05.
   expect(await shownBeside('Materials')).toBe('177.50');
   expect(await shownBeside('To pay')).toBe('354.30');
-  expect(await workbook.shownIn(await cellBeside('Harbour oak', 'G'), 'Order')).toBe('2');
-  expect(await workbook.shownIn(await cellBeside('Harbour oak', 'J'), 'Order')).toBe('1');
+  expect(await workbook.shownIn(await cellBeside('Harbour oak', 'J'), 'Order')).toBe('2');
+  expect(await workbook.shownIn(await cellBeside('Harbour oak', 'B'), 'Order')).toBe('1');
 
-  await workbook.typeInto(await cellBeside('Harbour oak', 'K'), '75.5');
+  await workbook.typeInto(await cellBeside('Harbour oak', 'D'), '75.5');
   // 75.50 + 37.50 + 80 = 193.00, tax 19.30, labour 100: cost 312.30; margin 62.46.
   await expect.poll(() => shownBeside('Materials')).toBe('193.00');
   expect(await shownBeside('Margin')).toBe('62.46');
   expect(await shownBeside('To pay')).toBe('374.76');
 
-  await workbook.typeInto(await cellBeside('Glue', 'K'), '10');
+  await workbook.typeInto(await cellBeside('Glue', 'D'), '10');
   // 75.50 + 30 + 80 = 185.50, tax 18.55, labour 100: cost 304.05; margin 60.81.
   await expect.poll(() => shownBeside('To pay')).toBe('364.86');
 
-  await workbook.typeInto(await cellBeside('Tax on materials', 'K'), '0');
+  await workbook.typeInto(await cellBeside('Tax on materials', 'D'), '0');
   // 185.50, labour 100: cost 285.50; margin 57.10.
   await expect.poll(() => shownBeside('To pay')).toBe('342.60');
 });

@@ -94,6 +94,38 @@ describe('A file of jobs becomes a file of plans', () => {
     expect(Object.keys(plansIn('new/plans.json').plans)).toEqual(['three rows']);
   });
 
+  // By hand: 1900 is 1000 + 900, the least stagger 200 away from a joint at 700; the offcut of 1000 has its right end, so one
+  // plank is needed for the last piece; none is in hand.
+  test('the rest of a floor is planned on from what lies and what is in hand', () => {
+    const rest = {
+      ...ROOM,
+      rows: [{ room: 0, width: 190, runs: [{ x: 0, R: 1900 }] }],
+      before: { joints: [700], joints2: [] },
+      stock: [{ length: 1000, ends: 'right' }],
+      whole: 0,
+    };
+    expect(run('--cases', jobsFile('rest.json', { instances: [rest] }), '--out', 'rest-plan.json').code).toBe(0);
+    const plan = Object.values(plansIn('rest-plan.json').plans)[0] as unknown as Record<string, unknown>;
+    expect(plan).toMatchObject({ plankCount: 1, short: 1, bound: 1, stop: 'proved fewest' });
+    const pieces = (plan.rows as { runs: { length: number; stock?: number; plank?: number }[][] }[])[0].runs[0];
+    expect(pieces.map(({ stock, plank }) => [stock, plank])).toEqual([
+      [0, undefined],
+      [undefined, 0],
+    ]);
+    expect(Math.abs(pieces[0].length - 700)).toBeGreaterThanOrEqual(200);
+  });
+
+  test.each([
+    ['before', { joints: 'none' }, /needs "before" to be/],
+    ['stock', [{ length: 0, ends: 'right' }], /needs each of "stock"/],
+    ['stock', [{ length: 5, ends: 'up' }], /needs each of "stock"/],
+    ['whole', -1, /needs "whole", a whole number of at least 0/],
+    ['stok', [], /has no field "stok"; the nearest is "stock"/],
+  ])('%s that cannot be is told', (key, value, sentence) => {
+    const given = jobsFile('bad.json', { instances: [{ ...ROOM, [key]: value }] });
+    expect(run('--cases', given, '--out', 'bad-plan.json').lines.join()).toMatch(sentence);
+  });
+
   test('play is kept, none where it is missing: 597 and 600 and a kerf fill a plank of 1200', () => {
     const rows = [597, 600].map((R) => ({ room: 0, width: 190, runs: [{ x: 0, R }] }));
     const instances = [0, 1, undefined].map((play) => ({ ...ROOM, id: `play ${play}`, play, rows }));
@@ -169,6 +201,13 @@ describe('What is wrong with a job is said in words', () => {
     ['no name', { ...ROOM, id: undefined }, 'Job 1 of the file has no "id" text'],
     ['not an object', 7, 'is not an object'],
     ['a great deal', { id: 'all' }, '; and 3 more.'],
+    // They would be planned without end, and run out of memory.
+    [
+      'more planks than any floor has',
+      { ...ROOM, L: 1, rows: [{ room: 0, runs: [{ x: 0, R: 9_000_000_000_000 }] }] },
+      'takes about 9000000000000 planks; at most 50000 are planned',
+    ],
+    ['a plank of more units than any has', { ...ROOM, L: 1e9 }, 'has planks of 1000000000 units'],
   ])('%s', (_, instance, sentence) => {
     const done = run('--cases', jobsFile('wrong.json', { instances: [instance] }), '--out', 'wrong-plans.json');
     expect(done.code).toBe(1);

@@ -215,6 +215,11 @@ describe('a field of another form than its place is told', () => {
       'lay: "together" is not a way to lay rooms. Choose as one floor,',
     ],
     [
+      'a way to lay that is no text',
+      { rooms: [CLOSET], lay: [{}] },
+      'lay: found a list where a number or text should stand.',
+    ],
+    [
       'five walls of four',
       entry({ shape: { kind: 'four walls', walls: [1, 1, 1, 1, 1], diagonal: 1.41 } }),
       'entry, shape, walls: found a list of 5 where a list of four lengths should stand.',

@@ -1,15 +1,27 @@
+import { mkdtempSync, rmSync } from 'node:fs';
 import { connect } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type PageServer, servePage } from '../../src/workbook/server';
+import { keeperIn } from '../support/browser';
 import { seededRandom } from '../support/seededRandom';
 
+const folder = mkdtempSync(join(tmpdir(), 'plank-ledger-'));
 let server: PageServer;
 
 beforeAll(async () => {
-  server = await servePage({ 'Code.js': 'var built = 1;', 'Sidebar.html': '<p>é</p>' }, 0);
+  server = await servePage(
+    { 'Code.js': 'var built = 1;', 'Sidebar.html': '<p>é</p>', 'Check.html': '' },
+    0,
+    await keeperIn(folder),
+  );
 });
 
-afterAll(() => server.close());
+afterAll(async () => {
+  await server.close();
+  rmSync(folder, { recursive: true });
+});
 
 /** What comes back to a request written letter by letter: `fetch` would put an address right before it is sent. */
 function answerTo(request: string): Promise<string> {
@@ -61,7 +73,7 @@ test('nothing else of the computer is served', async () => {
 
 test('a port that is taken gives way to a free one', async () => {
   const port = Number(new URL(server.address).port);
-  const second = await servePage({ 'Code.js': '', 'Sidebar.html': '' }, port);
+  const second = await servePage({ 'Code.js': '', 'Sidebar.html': '', 'Check.html': '' }, port, await keeperIn(folder));
   expect(second.address).not.toBe(server.address);
   await second.close();
 });
@@ -74,7 +86,7 @@ describe('a request that is none is refused, and the next one is answered', () =
     ['no address: half a bracket', asked('http://['), '404'],
     ['a per cent sign alone', asked('/%'), '404'],
     ['a query alone is the page', asked('/?locale=%'), '200'],
-    ['a star', `OPTIONS * HTTP/1.1\r\nHost: x\r\nConnection: close\r\n\r\n`, '404'],
+    ['a star', `OPTIONS * HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n`, '404'],
     ['a way through', `CONNECT localhost:80 HTTP/1.1\r\nHost: x\r\n\r\n`, ''],
     ['a line that is no request', 'hello\r\n\r\n', '400'],
     ['no host', 'GET / HTTP/1.1\r\n\r\n', '400'],

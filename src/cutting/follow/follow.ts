@@ -28,6 +28,8 @@ export interface FollowGoal {
   readonly moves: number;
   /** Planks that may be used on top of those in use. */
   readonly spare: number;
+  /** Whether few offcuts wait already: then it is only warmed up, and a share of the moves is enough. */
+  readonly isInOrder?: boolean;
 }
 
 export interface Followed {
@@ -36,6 +38,7 @@ export interface Followed {
   /** The most offcuts and strips that wait after a row, and rows they wait in all. */
   readonly most: number;
   readonly rowsWaited: number;
+  readonly cuts: number;
   /** Whether all pieces fit their planks. */
   readonly fits: boolean;
 }
@@ -54,9 +57,11 @@ const WEIGHTS_TO_FIT = { ...WEIGHTS, cut: 0, cutAbove: 0, aligned: 0, stair: 0, 
 const HEAT = 120;
 const COOLING = 0.93;
 /** Runs of a floor that is ordered first, and then only warmed up. */
-const MANY_RUNS = 100;
+export const MANY_RUNS = 100;
 const LOW_HEAT = 30;
 const LEVELS = 60;
+/** Levels for a floor that is in order. */
+const LEVELS_IN_ORDER = 15;
 /** Levels at the start in which cuts are free to be more than there may be in the end. */
 const CUTS_FREE_LEVELS = 35;
 /** Per cent of the moves that change places, and go over; the others grow or shrink a first piece. */
@@ -85,8 +90,9 @@ export function follow(trial: Trial, shared: Shared, goal: FollowGoal): Followed
   let best = standingOf(moving);
   const moves = trial.prepared.runs.length === 0 ? 0 : Math.ceil(goal.moves / LEVELS);
   const isLarge = trial.prepared.runs.length > MANY_RUNS;
-  if (isLarge) orderByPaths(moving);
-  for (let level = 0, heat = isLarge ? LOW_HEAT : HEAT; level < LEVELS; level++, heat *= COOLING) {
+  if (isLarge && !goal.isInOrder) orderByPaths(moving);
+  let level = goal.isInOrder ? LEVELS - LEVELS_IN_ORDER : 0;
+  for (let heat = isLarge || goal.isInOrder ? LOW_HEAT : HEAT; level < LEVELS; level++, heat *= COOLING) {
     moving.weights = level < CUTS_FREE_LEVELS ? lenient : weights;
     for (let move = 0; move < moves; move++) tryAny(moving, heat, limit);
     moving.weights = weights;
@@ -119,13 +125,14 @@ function startOf(trial: Trial, shared: Shared, weights: Omit<FollowWeights, 'cut
 }
 
 function standingOf(moving: Moving) {
-  const { trial, plankOf, waiting, rowsWaited, over } = moving.sharing;
+  const { trial, plankOf, waiting, rowsWaited, cuts, over } = moving.sharing;
   return {
     cost: costOf(moving),
     at: trial.at.slice(),
     plankOf: plankOf.slice(),
     most: waiting.reduce((a, b) => Math.max(a, b), 0),
     rowsWaited,
+    cuts,
     fits: over === 0,
   };
 }

@@ -1,5 +1,6 @@
 /** The judge's seat: a plan that has not passed here is neither shown nor written. */
 import type { CutJob, CutPlan } from '../job';
+import { jobFileOf } from './jobFile';
 import { checkCutPlan } from './laws';
 
 /**
@@ -14,16 +15,7 @@ export function judged(job: CutJob, plan: CutPlan): CutPlan {
   const [first, ...more] = checkCutPlan(job, plan);
   if (first === undefined) return plan;
   const others = more.length === 0 ? '' : ` and ${more.length} more laws`;
-  throw new Error(`Internal: the plan breaks a law: ${first}${others}. Please report it, with the job: ${fileOf(job)}`);
-}
-
-/** The job as a file of jobs. */
-function fileOf(job: CutJob): string {
-  const { plankLength: L, plankWidth: W, kerf: k, minPiece: m, minStagger: S, alignedDistance: T, play = 0 } = job;
-  const rows = job.rows.map(({ room, width, runs }) => ({
-    room,
-    width,
-    runs: runs.map(({ x, length }) => ({ x, R: length })),
-  }));
-  return JSON.stringify({ instances: [{ id: 'to replay', L, W, k, m, S, T, play, rows, twins: job.ripPairs }] });
+  throw new Error(
+    `Internal: the plan breaks a law: ${first}${others}. Please report it, with the job: ${jobFileOf(job)}`,
+  );
 }

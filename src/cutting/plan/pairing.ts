@@ -41,7 +41,11 @@ export function pairPieces(
   const { pieces, strips } = piecesOfAll(prepared, at);
   if (plankOf) sharePlanksAs(plankOf, pieces);
   else sharePlanksBySweep(pieces, prepared.plankLength);
-  for (const { strip, source } of strips) strip.plank = source.plank;
+  for (const { strip, source } of strips) {
+    // A piece that has a plank already leaves its strip to waste: one fewer waits.
+    strip.isStrip = strip.plank < 0 || plankOf === undefined || strip.plank >= plankOf.length;
+    if (strip.isStrip) strip.plank = source.plank;
+  }
   const numberOf = new Map<number, number>();
   const rows = prepared.rowRuns.map((indices) => ({
     runs: indices.map((index) => pieces[index].map((piece) => planned(piece, numberOf))),

@@ -193,7 +193,7 @@ export function paysForItself({ strips }: PreparedRun): boolean {
   return strips.role !== 'follows' && strips.role !== 'takes';
 }
 
-/** Length of the last piece of a run longer than a plank. */
+/** Length of the last piece of a run longer than a plank. Units of the job, as all lengths here. */
 export function lastPieceOf(run: PreparedRun, firstPiece: number, plankLength: number): number {
   return firstPiece < run.rest ? run.rest - firstPiece : plankLength + run.rest - firstPiece;
 }

@@ -20,6 +20,7 @@ export interface StaggerTable {
   readonly belowReach: Float64Array;
 }
 
+/** How much stagger two neighbouring rows lack, for every difference of their places; lengths in units of the job. */
 export function staggerTableOf(plankLength: number, stagger: number): StaggerTable {
   const costs = (): Float64Array => new Float64Array(plankLength + 1);
   return {
@@ -87,7 +88,10 @@ export function tellParent(
   }
 }
 
-/** The first piece, 1 to `plankLength`, whose joints lie `place` from the run's start or whole planks beside it. */
+/**
+ * The first piece, 1 to `plankLength`, whose joints lie `place` from the run's start or whole planks beside it. Units
+ * of the job.
+ */
 export function wrap(place: number, plankLength: number): number {
   const first = place % plankLength;
   return first > 0 ? first : first + plankLength;

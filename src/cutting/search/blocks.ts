@@ -32,6 +32,7 @@ export interface BlockMemory {
   readonly open: Stretches;
 }
 
+/** A memory in which nothing was tried; `plankLength` in units of the job. */
 export function emptyBlockMemory(plankLength: number, size: number): BlockMemory {
   return {
     costs: Array.from({ length: size }, () => new Float64Array(plankLength + 1)),

@@ -69,7 +69,7 @@ export function fractionalPlan(demand: StockDemand, enough: number, meter: StepM
     if (!best || !stepsLeft(meter, Math.ceil(basis.rows.length ** 2 / 8))) break;
     const worthOfDemand = prices.reduce((sum, price, i) => sum + price * demand.counts[i], 0);
     bound = Math.max(bound, Math.ceil(worthOfDemand / best.worth));
-    // Optimal but for the rounding of the prices, which costs a pattern at most one unit a piece.
+    // Optimal but for the rounding of the prices, which costs a pattern at most one unit per piece.
     if (bound >= enough || best.worth <= PRICE_SCALE * (1 + 1e-7)) break;
     if (!letIn(basis, best.pattern)) break;
   }

@@ -1,27 +1,20 @@
 /**
- * The floor to scale, as shapes on paper: x to the right, y down, lengths in the paper's units. Data only; the page
- * makes elements of it in `drawingView.ts`.
+ * The floor to scale, as shapes on paper: x to the right, y down, lengths in pixels of the page. Data only; the page makes
+ * elements of it in `drawingView.ts`.
  */
-import { TICKS_PER_MM, type Ticks } from '../../geometry/length';
+import type { Ticks } from '../../geometry/length';
 import type { Point } from '../../geometry/point';
-import { boundsOf, contains, type Region } from '../../geometry/polygon';
+import { boundsOf, type Region, signedAreaOf } from '../../geometry/polygon';
 import { unitOf } from '../../geometry/turn';
-import type { DoorwayMark, FloorPiece, Takeoff, WallMark } from '../../takeoff/result';
+import type { DoorwayMark, FloorPiece, Takeoff } from '../../takeoff/result';
 import type { Sketch } from '../form/firstLook';
+import { type Measure, measuresOf } from '../form/measures';
+import { type RowFault, rowFaultsOf } from '../outcome/rowFaults';
 import { type LabelPlace, labelPlaceOf } from './labelPlace';
-
-/** A place on paper, y down. */
-export interface PaperPoint {
-  readonly x: number;
-  readonly y: number;
-}
-
-/** From the room to the paper. */
-export interface Scale {
-  /** Paper units of a tick. */
-  readonly perTick: number;
-  place(point: Point): PaperPoint;
-}
+import { type CornerNumber, cornerNumbersOf, type DrawnDiagonal, diagonalsOf } from './measureMarks';
+import { lineOf, type PaperPoint, type PaperSize, pairOf, pathOf, type Scale, scaleFor, type View } from './paper';
+import { type DrawnRows, rowsOnPaper } from './rowMarks';
+import { beyondWall, coveredBy, facePoints, isOutside, type WallNumber, wallNumbersOf } from './wallMarks';
 
 /** A floor on paper. */
 export interface Drawing {
@@ -32,25 +25,45 @@ export interface Drawing {
   readonly outline: string;
   readonly floor: string;
   readonly cutouts: readonly string[];
+  /** Of what stands over the floor, with its place among the cut-outs of the form, from 0. */
+  readonly covered: readonly { readonly d: string; readonly place: number }[];
   readonly doorways: readonly DrawnDoorway[];
-  /** Numbers of the walls, where they have room. */
-  readonly wallNumbers: readonly (PaperPoint & { readonly wallNumber: number })[];
+  readonly walls: readonly DrawnWall[];
+  /** Numbers of the corners, where the room was measured from corner to corner. */
+  readonly cornerNumbers: readonly CornerNumber[];
+  /** None unless measures are to be seen. */
+  readonly diagonals: readonly DrawnDiagonal[];
+  /** Numbers of the walls, with their lengths, where they have room. */
+  readonly wallNumbers: readonly WallNumber[];
+  /** Empty where they are too many or too small to be told apart; then there are rows alone. */
   readonly pieces: readonly DrawnPiece[];
+  readonly rows: DrawnRows;
+  /** What is wrong with the rows, where it is; fewer than there are where they would cover each other. */
+  readonly faults: readonly DrawnFault[];
   /** Where row 1 begins and which way it is laid; null without pieces. */
   readonly start: StartMark | null;
 }
 
+/** A wall from corner to corner. */
+export interface DrawnWall {
+  readonly wallNumber: number;
+  /** Path of its face, which may bow. */
+  readonly face: string;
+  readonly from: PaperPoint;
+  readonly to: PaperPoint;
+}
+
 /** A doorway: its opening in the wall, and where its number stands. */
-export interface DrawnDoorway {
+export interface DrawnDoorway extends Pick<DrawnWall, 'from' | 'to'> {
   readonly doorwayNumber: number;
   readonly floor: DoorwayMark['floor'];
   /** The opening in the wall. */
   readonly opening: string;
-  /** Along the face of the wall. */
-  readonly from: PaperPoint;
-  readonly to: PaperPoint;
   readonly label: PaperPoint;
 }
+
+/** Where the wood of a piece comes from. */
+export type PieceTint = 'whole' | 'cut' | 'offcut';
 
 /** A piece with its path and its number. */
 export interface DrawnPiece {
@@ -58,8 +71,13 @@ export interface DrawnPiece {
   readonly path: string;
   /** Null where its number has no room. */
   readonly label: LabelPlace | null;
-  /** 0 to 3: two tints for odd rows in turn, two for even rows. */
-  readonly tint: number;
+  readonly tint: PieceTint;
+  readonly isRipped: boolean;
+}
+
+/** A place that breaks a rule. */
+export interface DrawnFault extends PaperPoint {
+  readonly fault: RowFault;
 }
 
 /** The wedge at the start of row 1. */
@@ -69,47 +87,88 @@ export interface StartMark {
   readonly turn: number;
 }
 
-/** Paper units. */
-export interface PaperSize {
-  readonly width: number;
-  /** The most it may be high. */
-  readonly height: number;
-}
-
-/** Paper around the room: the walls, the numbers of the doorways. */
-export const MARGIN = 25;
 /** A white line along the walls, at least so wide that it is seen: the gap itself would be under a pixel. */
 export const WHITE_LINE = 1.6;
 /** How thick walls are drawn. */
 export const WALL = 4;
+/** More pieces than this in view, or lower rows, are drawn as rows alone: our choice, from looking at them. */
+const MOST_PIECES = 450;
+const LOWEST_PIECE = 5;
 
-/** The room with its floor, and its pieces when they are planned. */
-export function drawingOf(room: Sketch | Takeoff, paper: PaperSize): Drawing {
-  const pieces = 'pieces' in room ? room.pieces : [];
-  const degrees = 'pieces' in room ? room.rowAngle : 0;
-  const { scale, ...size } = scaleFor([room.outline, ...room.floor], paper);
-  const doorways = room.doorways.map((doorway) => doorwayOf(doorway, [room.outline], scale));
+/**
+ * The room with its floor, and its pieces when they are planned.
+ *
+ * @param paper the most it may take up, or the part of it that is looked at
+ * @param areMeasured whether the measures are to be seen, with what each is off by
+ */
+export function drawingOf(room: Sketch | Takeoff, paper: View, areMeasured = false): Drawing {
+  const { scale, width, height } = scaleFor([room.outline, ...room.floor], paper);
+  const all = 'pieces' in room ? room.pieces : [];
+  const outline = [room.outline];
+  const doorways = room.doorways.map((doorway) => doorwayOf(doorway, outline, scale));
+  const seen = inView(all, scale, { width, height });
+  const pieces = arePiecesTold(seen, scale, paper.mostPieces ?? MOST_PIECES)
+    ? seen.map((piece) => pieceOf(piece, room.rowAngle, scale))
+    : [];
+  const bands = 'pieces' in room ? room.rows.map(({ polygon }) => polygon) : room.rows;
+  const areNumbered = pieces.filter(({ label }) => label !== null).length * 2 > pieces.length;
   return {
-    ...size,
+    width,
+    height,
     scale,
-    outline: pathOf([room.outline], scale),
+    outline: pathOf(outline, scale),
     floor: pathOf(room.floor, scale),
     cutouts: room.cutouts.map((cutout) => pathOf([cutout], scale)),
+    covered: room.covered.map(({ cutoutNumber, outline: part }) => {
+      return { d: pathOf([part], scale), place: cutoutNumber - 1 };
+    }),
     doorways,
-    wallNumbers: wallNumbersOf(room.walls, doorways, [room.outline], scale).map((number) => onPaper(number, paper)),
-    pieces: pieces.map((piece) => pieceOf(piece, degrees, scale)),
-    start: startOf(pieces, degrees, scale),
+    walls: wallsOf(room, scale),
+    ...numbersOf(room, doorways, scale, areMeasured),
+    pieces,
+    rows: rowsOnPaper(bands, scale, { arePieces: pieces.length > 0, areNumbered: pieces.length > 0 && areNumbered }),
+    faults: 'pieces' in room ? faultsOf(room, scale, { width, height }) : [],
+    start: startOf(all, room.rowAngle, scale),
   };
 }
 
-/** The path of a region: every outline closed. */
-export function pathOf(region: Region, scale: Scale): string {
-  return region.map((outline) => `M${outline.map((point) => pairOf(scale.place(point))).join('L')}Z`).join('');
+function wallsOf({ walls, outline }: Sketch | Takeoff, scale: Scale): readonly DrawnWall[] {
+  const isAlong = signedAreaOf(walls.map(({ from }) => from)) > 0;
+  return walls.map(({ wallNumber, from, to }) => ({
+    wallNumber,
+    from: scale.place(from),
+    to: scale.place(to),
+    face: lineOf([from, ...facePoints({ from, to }, outline, isAlong), to], scale),
+  }));
 }
 
-/** `x,y` to a thousandth of a unit. */
-function pairOf({ x, y }: PaperPoint): string {
-  return `${Math.round(x * 1000) / 1000},${Math.round(y * 1000) / 1000}`;
+/** Corners first, then walls, then diagonals: what comes later keeps clear of what stands there. */
+function numbersOf(
+  room: Sketch | Takeoff,
+  doorways: readonly DrawnDoorway[],
+  scale: Scale,
+  areMeasured: boolean,
+): Pick<Drawing, 'cornerNumbers' | 'wallNumbers' | 'diagonals'> {
+  const { walls, units } = room;
+  const outline = [room.outline];
+  const measures = 'measures' in room ? room.measures : measuresOfPlan(room);
+  const told = areMeasured ? measures : [];
+  const corners = walls.map(({ from }) => scale.place(from));
+  const isFree = (at: PaperPoint) => isOutside(at, { outline, scale });
+  const cornerNumbers = measures.length > 0 ? cornerNumbersOf(corners, false, isFree) : [];
+  const around = { outline, scale, units, measures: told, taken: cornerNumbers };
+  const wallNumbers = wallNumbersOf(walls, doorways, around);
+  const covered = [...wallNumbers.flatMap(coveredBy), ...cornerNumbers];
+  return { cornerNumbers, wallNumbers, diagonals: diagonalsOf(told, corners, units, covered) };
+}
+
+/** Of a floor through several rooms none: their corners are not numbered together. */
+export function measuresOfPlan({ entry, rooms, walls }: Takeoff): readonly Measure[] {
+  if (rooms.length > 1) return [];
+  return measuresOf(
+    entry,
+    walls.map(({ from }) => from),
+  );
 }
 
 /** What encloses a piece: its outline, holes, and parts that a cut-out divides off. */
@@ -117,13 +176,42 @@ export function regionOf({ polygon, holes }: FloorPiece): Region {
   return [polygon, ...holes];
 }
 
-function scaleFor(region: Region, paper: PaperSize): { width: number; height: number; scale: Scale } {
-  const { x0, y0, x1, y1 } = boundsOf(region);
-  const perTick = Math.min((paper.width - 2 * MARGIN) / (x1 - x0), (paper.height - 2 * MARGIN) / (y1 - y0));
-  const height = (y1 - y0) * perTick + 2 * MARGIN;
-  const left = (paper.width - (x1 - x0) * perTick) / 2;
-  const place = ({ x, y }: Point) => ({ x: left + (x - x0) * perTick, y: MARGIN + (y1 - y) * perTick });
-  return { width: paper.width, height, scale: { perTick, place } };
+/** Whole: a plank as it comes, ripped at most. Offcut: what an earlier cut left. Cut: the first of a plank. */
+export function tintOf({ keeps, offcutOf, stripOf }: FloorPiece): PieceTint {
+  if (offcutOf !== '' || stripOf !== '') return 'offcut';
+  return keeps === 'both ends' ? 'whole' : 'cut';
+}
+
+/** Pixels between the marks of two faults, and the most marks: past them it is told in words. */
+const FAULTS_APART = 15;
+const MOST_FAULTS = 40;
+
+function faultsOf(plan: Takeoff, { place }: Scale, { width, height }: PaperSize): readonly DrawnFault[] {
+  const drawn: DrawnFault[] = [];
+  for (const fault of rowFaultsOf(plan)) {
+    const { x, y } = place(fault.at);
+    const isClear = drawn.every((other) => Math.hypot(other.x - x, other.y - y) >= FAULTS_APART);
+    if (isClear && x > 0 && x < width && y > 0 && y < height) drawn.push({ x, y, fault });
+  }
+  return drawn.slice(0, MOST_FAULTS);
+}
+
+function inView(
+  pieces: readonly FloorPiece[],
+  { place }: Scale,
+  { width, height }: { readonly width: number; readonly height: number },
+): readonly FloorPiece[] {
+  return pieces.filter(({ polygon }) => {
+    const { x0, y0, x1, y1 } = boundsOf([polygon]);
+    const [low, high] = [place({ x: x0, y: y0 }), place({ x: x1, y: y1 })];
+    return high.x > 0 && low.x < width && low.y > 0 && high.y < height;
+  });
+}
+
+function arePiecesTold(pieces: readonly FloorPiece[], { perTick }: Scale, most: number): boolean {
+  if (pieces.length === 0 || pieces.length > most) return false;
+  const widths = pieces.map(({ widthLeft, widthRight }) => Math.max(widthLeft, widthRight));
+  return Math.max(...widths) * perTick >= LOWEST_PIECE;
 }
 
 function pieceOf(piece: FloorPiece, degrees: number, scale: Scale): DrawnPiece {
@@ -132,93 +220,25 @@ function pieceOf(piece: FloorPiece, degrees: number, scale: Scale): DrawnPiece {
     piece,
     path: pathOf(region, scale),
     label: labelPlaceOf(piece.label, region, degrees, scale),
-    tint: 2 * ((piece.rowNumber + 1) % 2) + ((piece.pieceNumber + 1) % 2),
+    tint: tintOf(piece),
+    isRipped: piece.cuts.includes('rip'),
   };
 }
 
 function doorwayOf({ doorwayNumber, from, to, floor }: DoorwayMark, outline: Region, scale: Scale): DrawnDoorway {
   const [a, b] = [scale.place(from), scale.place(to)];
-  const out = outwards(from, to, outline);
-  const beyond = (p: PaperPoint, by: number) => ({ x: p.x + out.x * by, y: p.y + out.y * by });
+  const beyond = beyondWall({ from, to }, outline);
   const depth = WALL + WHITE_LINE + 1;
-  const opening = [a, beyond(a, depth), beyond(b, depth), b].map(pairOf).join('L');
+  const opening = [a, beyond(a, depth), beyond(b, depth), b].map(pairOf);
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
-  return { doorwayNumber, floor, opening: `M${opening}Z`, from: a, to: b, label: beyond(middle, labelDistance(out)) };
-}
-
-/** How far apart on paper two numbers outside the walls must stand, and how long a wall must be to get one. */
-const APART = 15;
-
-/**
- * Outside the room beside the middle of each wall, or as near to it as doorways and other numbers leave room. None at a
- * wall with floor on both sides, such as one between two joined rooms.
- */
-function wallNumbersOf(
-  walls: readonly WallMark[],
-  doorways: readonly DrawnDoorway[],
-  outline: Region,
-  scale: Scale,
-): Drawing['wallNumbers'] {
-  const taken = doorways.map(({ label }) => label);
-  return walls.flatMap(({ wallNumber, from, to }) => {
-    const [a, b] = [scale.place(from), scale.place(to)];
-    if (Math.hypot(b.x - a.x, b.y - a.y) < APART) return [];
-    const out = outwards(from, to, outline);
-    const away = labelDistance(out);
-    const places = [0.5, 0.35, 0.65, 0.2, 0.8].map((part) => ({
-      x: a.x + (b.x - a.x) * part + out.x * away,
-      y: a.y + (b.y - a.y) * part + out.y * away,
-    }));
-    const isFree = (place: PaperPoint) =>
-      taken.every(({ x, y }) => Math.hypot(x - place.x, y - place.y) >= APART) && isOutside(place, outline, scale);
-    const free = places.find(isFree);
-    if (!free) return [];
-    taken.push(free);
-    return [{ ...free, wallNumber }];
-  });
-}
-
-/** A number of three letters, such as W10, is wider than the paper beside the room. */
-function onPaper(number: Drawing['wallNumbers'][number], { width }: PaperSize): Drawing['wallNumbers'][number] {
-  const half = (LETTER_WIDTH * `W${number.wallNumber}`.length) / 2;
-  return { ...number, x: Math.min(Math.max(number.x, half), width - half) };
-}
-
-/** Of a letter at the size of wall numbers, from what Chromium shows. */
-const LETTER_WIDTH = 7;
-
-/** Whether a number of two figures stands clear of the room. */
-function isOutside({ x, y }: PaperPoint, outline: Region, { perTick, place }: Scale): boolean {
-  const origin = place({ x: 0, y: 0 });
-  const inRoom = (dx: number, dy: number): Point => ({
-    x: Math.round((x + dx - origin.x) / perTick),
-    y: Math.round((origin.y - y - dy) / perTick),
-  });
-  return [-NUMBER_WIDTH, 0, NUMBER_WIDTH].every((dx) =>
-    [-NUMBER_HEIGHT, NUMBER_HEIGHT].every((dy) => !contains(outline, inRoom(dx, dy))),
-  );
-}
-
-/** Half the width and height of a wall's number on paper. */
-const NUMBER_WIDTH = 7;
-const NUMBER_HEIGHT = 4;
-
-/** From the face of a wall to the middle of a number beside it: figures are wider than high. */
-function labelDistance(out: PaperPoint): number {
-  return WALL + WHITE_LINE + 3 + 8 * Math.abs(out.x) + 4 * Math.abs(out.y);
-}
-
-/** Away from the room, square to the wall, on paper. */
-function outwards(from: Point, to: Point, outline: Region): PaperPoint {
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
-  const left = { x: (from.y - to.y) / length, y: (to.x - from.x) / length };
-  // Beside the middle of the wall: a millimetre, or less on the shortest walls.
-  const probe = Math.min(TICKS_PER_MM, length / 8);
-  const beside = {
-    x: Math.round((from.x + to.x) / 2 + left.x * probe),
-    y: Math.round((from.y + to.y) / 2 + left.y * probe),
+  return {
+    doorwayNumber,
+    floor,
+    opening: `M${opening.join('L')}Z`,
+    from: a,
+    to: b,
+    label: beyond(middle, WALL + WHITE_LINE + 8),
   };
-  return contains(outline, beside) ? { x: -left.x, y: left.y } : { x: left.x, y: -left.y };
 }
 
 /** At the start of the first piece, outside it: the lower left end as one looks away from the start wall. */

@@ -2,7 +2,7 @@
 import type { Point } from '../../geometry/point';
 import { type Bounds, contains, type Region } from '../../geometry/polygon';
 import { unitOf } from '../../geometry/turn';
-import type { Scale } from './drawing';
+import type { Scale } from './paper';
 
 /** The middle of a number on paper. */
 export interface LabelPlace {
@@ -13,8 +13,8 @@ export interface LabelPlace {
   readonly size: number;
 }
 
-/** Paper units: smaller cannot be read, larger is no use. */
-const SMALLEST = 6;
+/** Pixels: smaller cannot be read, larger is no use. */
+const SMALLEST = 9;
 const LARGEST = 11;
 /** Size of the type in parts of the width of a row (figures are 0.7 of it high); width of a letter in parts of the size. */
 const PART_OF_ROW = 0.9;
@@ -63,7 +63,8 @@ function turnedBounds(region: Region, cosine: number, sine: number): Bounds {
   return { x0: Math.min(...along), x1: Math.max(...along), y0: Math.min(...across), y1: Math.max(...across) };
 }
 
-function readable(degrees: number): number {
+/** The turn of words that is read from below or from the right. */
+export function readable(degrees: number): number {
   const turn = ((degrees % 180) + 180) % 180;
   return turn > 90 ? turn - 180 : turn;
 }

@@ -3,6 +3,7 @@ import { cutListMark } from '../../tabs/cutList';
 import { floorPlanMark } from '../../tabs/floorPlan';
 import { keptTabs } from '../../tabs/jobTabs';
 import { leaveTicked, type MayReplan, ticksAtStake } from '../../tabs/laidWork';
+import { keepBefore } from '../../tabs/listBefore';
 import { type FreshFloor, freshFloors, tellReplaced } from '../../tabs/planMark';
 import { fillCutList, fillFloorPlan, leftWords, saveRoom } from '../../tabs/roomTabs';
 import type { TabStore, WrittenTab } from '../../tabs/tabStore';
@@ -15,14 +16,6 @@ export interface FilledTab {
   readonly tab: string;
   /** From asking to done, milliseconds. */
   readonly ms: number;
-}
-
-/** How far filling is. */
-export interface FillProgress {
-  /** What is being done now. */
-  readonly step: string;
-  readonly stepNumber: number;
-  readonly stepCount: number;
 }
 
 /** How filling ended: tabs that were filled before something failed stay filled. */
@@ -48,11 +41,10 @@ export interface RoomTabs {
   readonly takeoff: Takeoff;
 }
 
-/** What is told while filling, and asked. */
+/** What is asked while filling. */
 export interface FillTalk {
   /** Milliseconds of some clock. */
   readonly now: () => number;
-  readonly told: (progress: FillProgress) => void;
   readonly mayReplan?: MayReplan;
 }
 
@@ -77,7 +69,6 @@ class TabFilling {
   left: readonly string[] = [];
   replaced: readonly string[] = [];
   isSaved = false;
-  private stepNumber = 0;
 
   constructor(
     private readonly room: RoomTabs,
@@ -89,18 +80,16 @@ class TabFilling {
     const { store } = this;
     const { entry, takeoff } = this.room;
     const [floor] = freshFloors([takeoff]);
-    await this.step('Saving the room', () => saveRoom(store, entry));
+    await this.step(() => saveRoom(store, entry));
     this.isSaved = this.filled.length > 0;
     if (!(await this.mayFill(floor))) return;
-    await this.step('Filling the cut list', () => fillCutList(store, takeoff, floor));
-    await this.step('Filling the floor plan', () => fillFloorPlan(store, takeoff, floor));
+    await this.step(() => fillCutList(store, takeoff, floor));
+    await this.step(() => fillFloorPlan(store, takeoff, floor));
     const { name } = takeoff.entry;
     this.replaced = await tellReplaced(store, [floor], [cutListMark(name), floorPlanMark(name)]);
   }
 
-  private async step(step: string, work: () => Promise<WrittenTab | null | readonly string[]>): Promise<void> {
-    this.stepNumber += 1;
-    this.talk.told({ step, stepNumber: this.stepNumber, stepCount: 3 });
+  private async step(work: () => Promise<WrittenTab | null | readonly string[]>): Promise<void> {
     const start = this.talk.now();
     const answer = await work();
     if (answer && 'tab' in answer) {
@@ -112,7 +101,10 @@ class TabFilling {
   /** Work that is done is not planned again unless the person says so. */
   private async mayFill(floor: FreshFloor): Promise<boolean> {
     const stake = await ticksAtStake(this.store, [floor]);
-    if (stake.length === 0 || (await (this.talk.mayReplan ?? leaveTicked)(stake))) return true;
+    if (stake.length === 0 || (await (this.talk.mayReplan ?? leaveTicked)(stake))) {
+      await keepBefore(this.store, stake);
+      return true;
+    }
     this.left = stake.map(({ tab, tickedCount }) => leftWords(tab, tickedCount));
     return false;
   }

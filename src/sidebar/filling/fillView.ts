@@ -1,4 +1,4 @@
-/** The button that fills the tabs, how far that is, and the way to each tab. */
+/** The button that fills the tabs, how far it has got, and a way to each tab. */
 import { stakeWords, type TickedList } from '../../tabs/laidWork';
 import { type ChangedRoom, changedRoom } from '../../tabs/roomTabs';
 import type { RoomEntry } from '../../takeoff/entry';
@@ -8,12 +8,13 @@ import { button, element } from '../parts/dom';
 import { asked } from '../parts/question';
 import { NOT_FILLED, takeBackNotFilled, toldLine } from '../parts/toldLine';
 import { NOT_CONNECTED, type Spreadsheet } from '../sheetStore';
-import { type FilledTab, type Filling, type FillProgress, fillTabs, type RoomTabs } from './fillTabs';
+import { fillProgress } from './fillProgress';
+import { type FilledTab, type Filling, fillTabs, type RoomTabs } from './fillTabs';
 
 /** What the page around it knows of the room. */
 export interface FillEvents {
   /** The room to fill tabs with; null when there is none, after the page has said why. */
-  wanted(): RoomTabs | null;
+  wanted(): Promise<RoomTabs | null>;
   /** The room as the page last read or saved it; null when it never did. */
   opened(): RoomEntry | null;
   /** The room is saved. */
@@ -29,26 +30,28 @@ export interface FillPart {
   putRight(): void;
 }
 
-/** @param spreadsheet null when the page is opened without one: then nothing can be filled */
-export function fillPart(spreadsheet: Spreadsheet | null, events: FillEvents): FillPart {
+/**
+ * @param spreadsheet null when the page is opened without one: then nothing can be filled
+ * @param beside buttons that stand in one line with the one that fills
+ */
+export function fillPart(
+  spreadsheet: Spreadsheet | null,
+  beside: readonly HTMLElement[],
+  events: FillEvents,
+): FillPart {
   const question = element('div', { class: 'question', role: 'alert' });
   const told = toldLine();
-  const bar = element('progress', { max: 3, value: 0, hidden: true, 'aria-label': 'Filling the tabs' });
   const ways = element('div', { class: 'ways-to-tabs' });
   const tell = (words: string) => told.replaceChildren(words);
-  const progress = ({ step, stepNumber, stepCount }: FillProgress) => {
-    tell(`${stepNumber} of ${stepCount}: ${step} ...`);
-    bar.value = stepNumber - 0.5;
-  };
+  const progress = fillProgress(tell);
   const mayReplan = async (lists: readonly TickedList[]) => {
     tell('Pieces are ticked: see the question below.');
     return (await asked(question, stakeWords(lists), [LEAVE, 'Fill all the same'])) === 1;
   };
   const fill = async (room: RoomTabs, store: Spreadsheet): Promise<void> => {
-    bar.hidden = false;
     const start = performance.now();
-    const filling = await fillTabs(room, store, { now: () => performance.now(), told: progress, mayReplan });
-    bar.hidden = true;
+    const talk = { now: () => performance.now(), mayReplan };
+    const filling = await progress.during(store, ROOM_TABS, (watched) => fillTabs(room, watched, talk));
     tell(fillingWords(filling, performance.now() - start));
     if (filling.isSaved) events.saved(room.entry);
     const names = [...new Set([...filling.filled.map(nameOf), ...filling.replaced])];
@@ -56,36 +59,57 @@ export function fillPart(spreadsheet: Spreadsheet | null, events: FillEvents): F
   };
   const press = async (): Promise<void> => {
     ways.replaceChildren();
-    const room = events.wanted();
+    const room = await events.wanted();
     if (!room) return tell(NOT_FILLED);
     if (!spreadsheet) return tell(NOT_CONNECTED);
-    const answer = await mayWriteOver(room.entry);
+    const answer = await mayWriteOver(spreadsheet, room.entry, { opened: events.opened, question, tell });
     if (answer === 'fill') return fill(room, spreadsheet);
     tell(answer === 'open' ? '' : 'Nothing was filled.');
     if (answer === 'open') events.reopened(room.entry.name);
   };
-  /** What somebody has typed in the tab of rooms meanwhile is not written over without asking. */
-  const mayWriteOver = async (entry: RoomEntry): Promise<'fill' | 'open' | 'nothing'> => {
-    if (!spreadsheet) return 'nothing';
-    tell('Looking at the saved rooms ...');
-    try {
-      const changed = await changedRoom(spreadsheet, entry, events.opened());
-      if (!changed) return 'fill';
-      tell('');
-      const chosen = await asked(question, changedWords(entry.name, changed), OVER_ANSWERS);
-      return (['open', 'fill', 'nothing'] as const)[chosen] ?? 'nothing';
-    } catch {
-      // Saving will fail the same way, and say why.
-      return 'fill';
-    }
-  };
   const start = busyButton('Fill the tabs', press, { id: 'fill-button', class: 'main' });
   return {
-    element: element('div', { class: 'fill' }, start, bar, told, question, ways),
+    element: element(
+      'div',
+      { class: 'fill' },
+      element('div', { class: 'fill-line' }, start, ...beside),
+      progress.element,
+      told,
+      question,
+      ways,
+    ),
     putRight: () => takeBackNotFilled(told),
   };
 }
 
+/** Where it is asked and told. */
+interface Asking {
+  readonly opened: FillEvents['opened'];
+  readonly question: HTMLElement;
+  tell(words: string): void;
+}
+
+/** What somebody has typed in the tab of rooms meanwhile is not written over without asking. */
+async function mayWriteOver(
+  spreadsheet: Spreadsheet,
+  entry: RoomEntry,
+  { opened, question, tell }: Asking,
+): Promise<'fill' | 'open' | 'nothing'> {
+  tell('Looking at the saved rooms ...');
+  try {
+    const changed = await changedRoom(spreadsheet, entry, opened());
+    if (!changed) return 'fill';
+    tell('');
+    const chosen = await asked(question, changedWords(entry.name, changed), OVER_ANSWERS);
+    return (['open', 'fill', 'nothing'] as const)[chosen] ?? 'nothing';
+  } catch {
+    // Saving will fail the same way, and say why.
+    return 'fill';
+  }
+}
+
+/** The room, its cut list, its floor plan. */
+const ROOM_TABS = 3;
 /** The first answer, and what is meant when none is given. */
 const LEAVE = 'Leave them as they are';
 const OVER_ANSWERS = ['Open it as it is there', 'Write over it', 'Neither'];

@@ -1,8 +1,9 @@
 /** One field of the form on the page: its label, where to type or choose, its help, and the place of its problems. */
 import type { Units } from '../../geometry/length';
 import type { Typed } from '../../takeoff/entry';
+import type { FieldUse } from '../../takeoff/entryFields';
 import { element } from '../parts/dom';
-import { type Choice, type FormField, type FormUse, unitOf } from './fields';
+import { type Choice, type FormField, unitOf } from './fields';
 
 /** What the form tells when a person works in it. */
 export interface FieldEvents {
@@ -75,7 +76,7 @@ function labelled(field: FormField, place: FieldPlace, box: HTMLElement): HTMLEl
   return [label, box, helpUnder(box, place.path, field.help)];
 }
 
-function labelWords(label: string, use: FormUse, units: Units): (Node | string)[] {
+function labelWords(label: string, use: FieldUse, units: Units): (Node | string)[] {
   const unit = unitOf(use, units);
   return unit === '' ? [label] : [`${label} `, element('span', { class: 'unit' }, `(${unit})`)];
 }

@@ -20,9 +20,6 @@ import {
 import { bareUnitName, type LengthScale, lengthText } from '../../takeoff/text/lengthText';
 import type { ListPath, ShapeKind } from './draft';
 
-/** How a field of either form is read; a temperature stands in the job only. */
-export type FormUse = FieldUse | 'degrees';
-
 /** A value that can be chosen, and the words it goes by. */
 export interface Choice {
   readonly value: string;
@@ -34,7 +31,7 @@ export interface FormField {
   /** Last part of its path. */
   readonly key: string;
   readonly label: string;
-  readonly use: FormUse;
+  readonly use: FieldUse;
   readonly choices?: readonly Choice[];
   /** Said below the field. */
   readonly help?: string;
@@ -117,13 +114,18 @@ export const DOORWAYS = listOf('Doorway', DOORWAY_FIELDS);
 
 /** The planks and their box. */
 export const PRODUCT: readonly EntryField[] = PRODUCT_FIELDS.fields;
+const PLANKS_KEYS = ['plankLength', 'plankWidth', 'planksPerBox', 'boxCoverage'];
+/** Of the product, what the plan cannot do without. */
+export const PRODUCT_PLANKS = PRODUCT.filter(({ key }) => PLANKS_KEYS.includes(key));
+/** Of the product, all the rest. */
+export const PRODUCT_MORE = PRODUCT.filter(({ key }) => !PLANKS_KEYS.includes(key));
 /** Which way to lay and where to begin. */
 export const LAYING: readonly EntryField[] = RULES.filter((rule) => 'isLaying' in rule);
 /** The rules that have defaults. */
 export const OTHER_RULES: readonly EntryField[] = RULES.filter((rule) => !('isLaying' in rule));
 
 /** The scale of a field that holds a length: what a bare number in it is; null for other fields. */
-export function scaleOf(use: FormUse): LengthScale | null {
+export function scaleOf(use: FieldUse): LengthScale | null {
   switch (use) {
     case 'room':
     case 'room!':
@@ -142,7 +144,7 @@ export function scaleOf(use: FormUse): LengthScale | null {
 }
 
 /** `ft`, `m`, `in`, `mm`, `sq ft`, `m²`: what a bare number in the field is measured in; '' for other fields. */
-export function unitOf(use: FormUse, units: Units): string {
+export function unitOf(use: FieldUse, units: Units): string {
   if (use === 'area') return units === 'us' ? 'sq ft' : 'm²';
   if (use === 'degrees') return units === 'us' ? '°F' : '°C';
   const scale = scaleOf(use);

@@ -13,17 +13,11 @@ import {
 } from './draft';
 import { switchWords, withUnits } from './unitSwitch';
 
-/** What is typed and how far a person has got. */
+/** What is typed, and how it is shown. */
 export interface FormState {
   readonly draft: Draft;
   /** Paths of choices for which a person types their own. */
   readonly ownPaths: ReadonlySet<string>;
-  /** Sections that stand open, of those that can be shut. */
-  readonly openSections: ReadonlySet<string>;
-  /** Fields that were left at least once. */
-  readonly leftPaths: ReadonlySet<string>;
-  /** Whether the tabs were to be filled: from then on blank fields are told as well. */
-  readonly isPressed: boolean;
   /** Whether the floor is laid as one with the rooms its doorways lead to. */
   readonly isAsOne: boolean;
   /** What was said when the units were changed; '' before. */
@@ -35,9 +29,6 @@ export function freshState(draft: Draft): FormState {
   return {
     draft,
     ownPaths: new Set(),
-    openSections: new Set(),
-    leftPaths: new Set(),
-    isPressed: false,
     isAsOne: false,
     unitsNote: '',
   };
@@ -55,20 +46,10 @@ export function withOwn(state: FormState, path: string, isOwn: boolean): FormSta
   return isOwn ? withField({ ...state, ownPaths }, path, '') : { ...state, ownPaths };
 }
 
-/** A field was left: from now on it is told when it is blank. */
-export function withLeft(state: FormState, path: string): FormState {
-  return { ...state, leftPaths: toggled(state.leftPaths, path, true) };
-}
-
 /** Several rules at once, as those of a way to lay the floor. */
 export function withRules(state: FormState, rules: Partial<RulesEntry>): FormState {
   const { draft } = state;
   return { ...state, draft: { ...draft, rules: { ...draft.rules, ...rules } } };
-}
-
-/** A section that can be shut was opened or shut. */
-export function withSection(state: FormState, section: string, isOpen: boolean): FormState {
-  return { ...state, openSections: toggled(state.openSections, section, isOpen) };
 }
 
 /** The list with a blank item at its end. */
@@ -76,14 +57,14 @@ export function withAdded(state: FormState, list: ListPath): FormState {
   return { ...state, draft: withItemAdded(state.draft, list) };
 }
 
-/** Fields of the list count as not left yet: they go by other numbers now. */
+/** The list without one of its items. */
 export function withRemoved(state: FormState, list: ListPath, index: number): FormState {
-  return unleft({ ...state, draft: withItemRemoved(state.draft, list, index) }, list);
+  return { ...state, draft: withItemRemoved(state.draft, list, index) };
 }
 
 /** The list with an item one place up (-1) or down (1). */
 export function withMoved(state: FormState, list: ListPath, index: number, by: -1 | 1): FormState {
-  return unleft({ ...state, draft: withItemMoved(state.draft, list, index, by) }, list);
+  return { ...state, draft: withItemMoved(state.draft, list, index, by) };
 }
 
 /** How many items a list has; 0 when the shape that is chosen has no such list. */
@@ -99,10 +80,6 @@ export function isBlankAt({ draft }: FormState, path: string): boolean {
 function withOtherUnits(state: FormState, units: Units): FormState {
   const switched = withUnits(state.draft, units);
   return { ...state, draft: switched.draft, unitsNote: switchWords(switched) };
-}
-
-function unleft(state: FormState, list: ListPath): FormState {
-  return { ...state, leftPaths: new Set([...state.leftPaths].filter((path) => !path.startsWith(`${list}.`))) };
 }
 
 function toggled(set: ReadonlySet<string>, member: string, isIn: boolean): ReadonlySet<string> {

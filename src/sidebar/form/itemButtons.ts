@@ -9,6 +9,8 @@ export interface ItemPlace {
   readonly count: number;
   /** What it is called in the words of buttons: `wall 2`. */
   readonly name: string;
+  /** Whether it stands in one line, where there is no room for words on a button. */
+  readonly isLine?: boolean;
 }
 
 /** What a person does with it. */
@@ -19,7 +21,7 @@ export interface ItemEvents {
 }
 
 /** Buttons that move an item and remove it. One that would move it out of its list does nothing, and keeps the keyboard. */
-export function itemButtons({ list, index, count, name }: ItemPlace, events: ItemEvents): HTMLElement {
+export function itemButtons({ list, index, count, name, isLine = false }: ItemPlace, events: ItemEvents): HTMLElement {
   const move = (by: -1 | 1, sign: string, way: string) => {
     const isEnd = index + by < 0 || index + by >= count;
     return button(sign, () => (isEnd ? undefined : events.moved(list, index, by)), {
@@ -29,7 +31,10 @@ export function itemButtons({ list, index, count, name }: ItemPlace, events: Ite
       'aria-disabled': isEnd && 'true',
     });
   };
-  const remove = button('Remove', () => events.removed(list, index), { 'aria-label': `Remove ${name}` });
+  const remove = button(isLine ? '×' : 'Remove', () => events.removed(list, index), {
+    'aria-label': `Remove ${name}`,
+    title: 'Remove',
+  });
   return element('div', { class: 'item-buttons' }, move(-1, '↑', 'up'), move(1, '↓', 'down'), remove);
 }
 

@@ -16,11 +16,11 @@ export interface ShownFields {
   isBlank(path: string): boolean;
 }
 
-/** Problems by the field or section they are told at. A field nobody has come to yet is not told that it is blank. */
-export function shownProblems(
-  problems: readonly Problem[],
-  fields: ShownFields,
-): ReadonlyMap<string, readonly string[]> {
+/** Sentences by the field or section they are told at. */
+export type ShownProblems = ReadonlyMap<string, readonly string[]>;
+
+/** Where each problem is told. A field nobody has come to yet is not told that it is blank. */
+export function shownProblems(problems: readonly Problem[], fields: ShownFields): ShownProblems {
   const shown = new Map<string, string[]>();
   for (const { field, text } of problems) {
     const place = fields.paths.has(field) ? field : sectionOf(field);

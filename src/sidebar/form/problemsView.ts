@@ -54,15 +54,30 @@ export function uncoverProblem(path: string): void {
   if (box.getBoundingClientRect().bottom > edge) box.scrollIntoView({ block: 'nearest' });
 }
 
+/** Goes to a field, in a section that may be shut. */
+export function goToField(path: string): void {
+  const field = document.getElementById(fieldId(path));
+  const shut = field?.closest('details');
+  if (shut) shut.open = true;
+  field?.scrollIntoView({ block: 'center' });
+  field?.focus();
+}
+
 /** Goes to the first place where something is told. */
 export function goToFirstProblem(form: HTMLElement): void {
   const box = form.querySelector<HTMLElement>('.problems:not([hidden])');
-  if (!box) return;
-  const field = document.getElementById(fieldId(box.id.slice(problemId('').length)));
-  box.scrollIntoView({ block: 'center' });
-  const place = field ?? box;
-  if (!field) box.tabIndex = -1;
-  place.focus();
+  if (box) goToPlace(box.id.slice(problemId('').length));
+}
+
+/** Goes to a field, or to where the problems of a section are told. */
+export function goToPlace(path: string): void {
+  const box = document.getElementById(problemId(path));
+  if (document.getElementById(fieldId(path))) goToField(path);
+  else if (box) {
+    box.scrollIntoView({ block: 'center' });
+    box.tabIndex = -1;
+    box.focus();
+  }
 }
 
 function markField(form: HTMLElement, path: string, isWrong: boolean): void {

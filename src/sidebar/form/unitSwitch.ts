@@ -4,7 +4,7 @@
  */
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Units } from '../../geometry/length';
 import type { Typed } from '../../takeoff/entry';
-import type { EntryField } from '../../takeoff/entryFields';
+import type { EntryField, FieldUse } from '../../takeoff/entryFields';
 import { readArea } from '../../takeoff/text/areaText';
 import { type LengthScale, readOffset } from '../../takeoff/text/lengthText';
 import { numberOf, numberText } from '../../takeoff/text/numberText';
@@ -15,7 +15,6 @@ import {
   DIAGONALS,
   DOORWAYS,
   type FormList,
-  type FormUse,
   LAYING,
   OTHER_RULES,
   PRODUCT,
@@ -52,7 +51,7 @@ export function switchWords({ changes }: Pick<SwitchedUnits, 'changes'>): string
   return `What you typed keeps its units: ${shown.join(', ')}${more}.`;
 }
 
-type PlacedField = readonly [path: string, use: FormUse];
+type PlacedField = readonly [path: string, use: FieldUse];
 
 function converted(
   draft: Draft,
@@ -96,7 +95,7 @@ function inList(draft: Draft, { list, fields }: FormList): readonly PlacedField[
 }
 
 /** The same thing said so that other units do not change it. What cannot be read stays as it is. */
-export function withOwnUnit(typed: Typed, use: FormUse, from: Units, to: Units): Typed {
+export function withOwnUnit(typed: Typed, use: FieldUse, from: Units, to: Units): Typed {
   if (use === 'gap by span') return gapFor(typed, from, to);
   if (use === 'degrees') return degreesFor(typed, from, to);
   const sizeOf = sizeReader(use);
@@ -107,7 +106,7 @@ export function withOwnUnit(typed: Typed, use: FormUse, from: Units, to: Units):
   return sizeOf(withUnit, to) === size ? withUnit : typed;
 }
 
-function sizeReader(use: FormUse): ((typed: Typed, units: Units) => number | null) | null {
+function sizeReader(use: FieldUse): ((typed: Typed, units: Units) => number | null) | null {
   const scale = scaleOf(use);
   if (scale !== null) return (typed, units) => ticksOf(typed, scale, units);
   if (use !== 'area') return null;

@@ -1,7 +1,7 @@
 /** The floor in numbers: what is read beside the drawing. */
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../../geometry/length';
 import type { Summary, Takeoff } from '../../takeoff/result';
-import { lengthText } from '../../takeoff/text/lengthText';
+import { lengthText, readLength } from '../../takeoff/text/lengthText';
 import { numberText } from '../../takeoff/text/numberText';
 
 /** A number with what it is, and what to know about it. */
@@ -25,8 +25,13 @@ export function headline({ summary }: Takeoff): string {
     .join(' · ');
 }
 
-/** Every number, the order first. */
-export function numberLines({ summary, units }: Takeoff): readonly NumberLine[] {
+/**
+ * Every number, the order first.
+ *
+ * @param ownWaste on top of the area, of the floors this person has laid; null before there is one
+ */
+export function numberLines(takeoff: Takeoff, ownWaste: number | null = null): readonly NumberLine[] {
+  const { summary, units } = takeoff;
   const show = (ticks: Ticks) => lengthText(ticks, units, 'piece');
   const { planksToBuy, plankCount, boxCount, tightestStagger } = summary;
   const spare = planksToBuy - plankCount;
@@ -39,6 +44,7 @@ export function numberLines({ summary, units }: Takeoff): readonly NumberLine[] 
       boxCount === null ? 'planks in a box not given' : '',
     ),
     line('Usual rule (area + 10 %)', tenPercent(summary), difference(summary)),
+    ...(ownWaste === null ? [] : [ownLine(takeoff, ownWaste)]),
     line('Waste', percent(summary.waste), 'of the planks of the plan'),
     line('Rows', String(summary.rowCount), ''),
     line('First row', show(summary.firstRowWidth), 'wide'),
@@ -49,7 +55,7 @@ export function numberLines({ summary, units }: Takeoff): readonly NumberLine[] 
       tightestStagger === null ? 'none' : show(tightestStagger),
       tightestStagger === null ? 'no joints side by side' : '',
     ),
-    line('Joints in line two rows on', String(summary.alignedJointCount), ''),
+    line('Joints that line up two rows apart', String(summary.alignedJointCount), ''),
     line('Cuts', String(summary.cutCount), ''),
     line('Offcuts waiting at once', String(summary.mostWaiting), 'at most'),
     line('Room', areaText(summary.roomArea, units), ''),
@@ -81,6 +87,14 @@ export function secondsText(milliseconds: number): string {
 
 function line(name: string, value: string, remark: string): NumberLine {
   return { name, value, remark };
+}
+
+/** What the floor would take with as much waste as this person's floors so far: of one plank's size, by area. */
+function ownLine({ summary, plankLength, entry, units }: Takeoff, ownWaste: number): NumberLine {
+  const width = readLength(entry.product.plankWidth, 'plank', units);
+  const plank = plankLength * (width.ok ? width.ticks : 0);
+  const planks = Math.ceil((summary.floorArea * (1 + ownWaste)) / plank - 1e-9);
+  return line(`With your own waste (+ ${percent(ownWaste)})`, plural(planks, 'plank'), 'as of Floors laid');
 }
 
 function tenPercent({ tenPercentBoxes, tenPercentPlanks }: Summary): string {

@@ -4,8 +4,8 @@ import { element } from '../parts/dom';
 import { numberLines } from './numbers';
 
 /** The list of numbers, and what to know about the floor. */
-export function numbersElement(takeoff: Takeoff): readonly HTMLElement[] {
-  const lines = numberLines(takeoff).map(({ name, value, remark }) => {
+export function numbersElement(takeoff: Takeoff, ownWaste: number | null): readonly HTMLElement[] {
+  const lines = numberLines(takeoff, ownWaste).map(({ name, value, remark }) => {
     const remarks = remark === '' ? [] : [element('span', { class: 'remark' }, remark)];
     return element('div', {}, element('dt', {}, name), element('dd', {}, element('b', {}, value), ...remarks));
   });
@@ -13,5 +13,5 @@ export function numbersElement(takeoff: Takeoff): readonly HTMLElement[] {
   const list = element('dl', { class: 'numbers' }, ...lines);
   return notes.length === 0
     ? [list]
-    : [list, element('h3', {}, 'To know'), element('ul', { class: 'notes' }, ...notes)];
+    : [list, element('h3', { id: 'to-know' }, 'To know'), element('ul', { class: 'notes' }, ...notes)];
 }

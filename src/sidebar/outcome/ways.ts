@@ -28,8 +28,8 @@ export function toldWays({ ways, units }: Takeoff): readonly ToldWay[] {
   if (ways.length < 2) return [];
   return ways.map((way) => ({
     way,
-    name: `${directionWords(way.degrees)}, from the ${way.startSide === 'middle' ? 'middle' : `${way.startSide} side`}`,
-    shortName: `${directionWords(way.degrees).replace('along the ', '').replace('at ', '')}, ${way.startSide}`,
+    name: `${directionWords(way)}, from the ${way.startSide === 'middle' ? 'middle' : `${way.startSide} side`}`,
+    shortName: `${directionWords(way).replace('along the ', '').replace('at ', '')}, ${way.startSide}`,
     rips: [way.firstRowWidth, way.lastRowWidth].map((width) => firm(lengthText(width, units, 'piece'))).join(', '),
     planks: String(way.plankCount),
     shortest: firm(lengthText(way.shortestPiece, units, 'piece')),
@@ -38,24 +38,25 @@ export function toldWays({ ways, units }: Takeoff): readonly ToldWay[] {
   }));
 }
 
-/** `along the length`, `at 45°`. */
-function directionWords(degrees: number): string {
-  if (degrees === 0) return 'along the length';
-  return degrees === 90 ? 'along the width' : `at ${numberText(degrees, 1)}°`;
+/** `along the length`, `along wall 3`, `at 45°`. */
+function directionWords({ layDirection, degrees }: WayLine): string {
+  if (layDirection === '' || layDirection === 'length') return 'along the length';
+  if (layDirection === 'width') return 'along the width';
+  if (layDirection === 'shared') return 'along the length, taper shared';
+  return layDirection.startsWith('wall') ? `along ${layDirection}` : `at ${numberText(degrees, 1)}°`;
 }
 
-function rulesFor({ degrees, startSide, firstRowWidth }: WayLine, units: Units): ToldWay['rules'] {
-  const layDirection = degrees === 0 ? '' : degrees === 90 ? 'width' : String(degrees);
+function rulesFor({ layDirection, startSide, firstRowWidth }: WayLine, units: Units): ToldWay['rules'] {
   return {
     layDirection,
     startSide: startSide === 'near' ? '' : startSide,
     // From the middle the rows are counted out both ways: no width is given to the first.
-    firstRow: startSide === 'middle' ? '' : exactText(firstRowWidth, units),
+    firstRow: startSide === 'middle' ? '' : firstRowText(firstRowWidth, units),
   };
 }
 
-/** As it is shown where that reads as the same width; a width off the shown step in millimetres, so that none is lost. */
-function exactText(width: Ticks, units: Units): string {
+/** A width of the first row as it is typed: as it is shown where that reads as the same width; a width off the shown step in millimetres, so that none is lost. */
+export function firstRowText(width: Ticks, units: Units): string {
   const shown = lengthText(width, units, 'piece');
   const read = readLength(shown, 'plank', units);
   // A tick is more than a thousandth of a millimetre.

@@ -1,4 +1,4 @@
-/** Areas of the page that scroll and hold nothing that the tab key leads to. */
+/** Areas of the page that scroll but hold nothing that the Tab key could go to. */
 
 /** While it has more to show than fits, the tab key leads to the area, and the arrow keys scroll it. */
 export function keepReachable(area: HTMLElement, name: string): void {

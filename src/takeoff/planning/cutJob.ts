@@ -75,7 +75,7 @@ export function cutJobOf(
   return { job, grid };
 }
 
-/** The cutting job of single runs, a run a row, all starting at the same wall (`PLANK_OFFCUTS`, `PLANK_COUNT`); lengths in ticks as typed. */
+/** The cutting job of single runs, one per row, all starting at the same wall (`PLANK_OFFCUTS`, `PLANK_COUNT`); lengths in ticks as typed. */
 export function cutJobOfRuns(
   runs: readonly number[],
   plankLength: number,
@@ -87,7 +87,7 @@ export function cutJobOfRuns(
 
 /** Every piece of a plan as it is marked: row -> run -> lengths in ticks. See `markedRun`. */
 export function markedLengths(
-  plan: CutPlan,
+  plan: Pick<CutPlan, 'rows'>,
   rows: readonly StretchRow[],
   firstRowIndex: number,
   grid: Grid,

@@ -2,14 +2,14 @@
 import { type JoinFault, joinRooms, type RoomJoin } from '../../room/join';
 import type { Room } from '../../room/outline';
 import type { RoomEntry } from '../entry';
-import { type DrawnRoom, drawRoom, floorsOf, gapFor, middleOf, withRows } from '../reading/drawRoom';
+import type { DrawnRoom } from '../reading/drawnRoom';
+import { type Drawing, drawRoom, floorsOf, gapFor, middleOf, withRows } from '../reading/drawRoom';
 import { joinFaultText, planksUnlikeText } from '../reading/joinProblems';
 import { problems } from '../reading/problems';
 import type { Problem, TakeoffResult } from '../result';
-import { floorTakeoffOf } from '../telling/floorTakeoff';
+import { takeoffOf } from '../takeoff';
 import { lengthText } from '../text/lengthText';
 import { nameKey } from '../text/names';
-import { chooseWay } from './ways';
 
 /**
  * One floor through several rooms. Which doorways face each other is told by the doorways themselves (`leadsTo`);
@@ -19,17 +19,16 @@ import { chooseWay } from './ways';
  */
 export function takeoffAsOne(entries: readonly RoomEntry[]): TakeoffResult {
   const { room, problems: found } = drawAsOne(entries);
-  if (room === null) return { status: 'problems', problems: found };
-  const { planned, ways } = chooseWay(room);
-  return { status: 'planned', takeoff: floorTakeoffOf(planned, 0, ways) };
+  return room === null ? { status: 'problems', problems: found } : { status: 'planned', takeoff: takeoffOf(room) };
 }
 
 /** The joined room before a way to lay it is chosen, named `Den + Hall`; or every problem of the rooms and joins. */
-export function drawAsOne(entries: readonly RoomEntry[]): {
-  readonly room: DrawnRoom | null;
-  readonly problems: readonly Problem[];
-} {
-  const drawn = entries.map((entry) => ({ entry, ...drawRoom(entry) }));
+export function drawAsOne(entries: readonly RoomEntry[]): Drawing {
+  return joinDrawn(entries.map((entry) => ({ entry, ...drawRoom(entry) })));
+}
+
+/** The same of rooms that were drawn, each from its own entry. */
+export function joinDrawn(drawn: readonly (Drawing & { readonly entry: RoomEntry })[]): Drawing {
   const found = drawn.flatMap(({ entry, problems: own }) =>
     own.map(({ field, text }) => ({ field, text: problems.inRoom(entry.name, text) })),
   );

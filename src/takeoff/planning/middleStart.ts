@@ -7,11 +7,12 @@ import { floorToStep, OUTLINE_ROUNDING, type Ticks, ticksUnrounded } from '../..
 import { boundsOf, type Region } from '../../geometry/polygon';
 import { levelStripOf } from '../../geometry/strip';
 import { regionToRoom, toFrame, toRoom } from '../../geometry/turn';
+import type { RowDirection } from '../../layout/direction';
 import { type RowLayout, rowsOf } from '../../layout/rows';
-import type { DrawnRoom } from '../reading/drawRoom';
+import type { DrawnRoom, LaidFloor } from '../reading/drawnRoom';
 import { jointPlaces } from '../telling/cutList';
+import { cuttingOf } from './cuttable';
 import type { PlannedFloors } from './planFloors';
-import type { LaidFloor } from './ways';
 
 /** How many places of the line, on either side of the one wanted, are tried for a stagger across it. */
 const TRIED_ROWS = 2;
@@ -19,11 +20,16 @@ const TRIED_ROWS = 2;
 /**
  * Both parts of the floor for every line worth planning, nearest to the wanted place first: through the doorways that
  * the floor goes through, else through the middle. Empty when the floor is too narrow for rows on both sides.
+ * Degrees anticlockwise from x of the room.
  */
-export function middleStarts(drawn: DrawnRoom, degrees: number): readonly (readonly [LaidFloor, LaidFloor])[] {
+export function middleStarts(
+  drawn: DrawnRoom,
+  { degrees, typed }: RowDirection,
+): readonly (readonly [LaidFloor, LaidFloor])[] {
   const { plankWidth, asTyped } = drawn.read.product;
   const { minRip, markingStep } = drawn.read.rules;
   const options = {
+    ...cuttingOf(drawn),
     plankWidth,
     typedWidth: asTyped.width,
     minRip,
@@ -43,13 +49,31 @@ export function middleStarts(drawn: DrawnRoom, degrees: number): readonly (reado
     const ahead = lay(aheadFloor, 'near');
     const behind = numberedFrom(lay(behindFloor, 'far'), ahead.rows.length + 1);
     return [
-      { ...drawn, floor: aheadFloor, layout: ahead, degrees, startSide: 'near', part: 'ahead' },
-      { ...drawn, floor: behindFloor, layout: behind, degrees, startSide: 'far', part: 'behind' },
+      {
+        ...drawn,
+        floor: aheadFloor,
+        layout: ahead,
+        degrees,
+        layDirection: typed,
+        startSide: 'near',
+        start: null,
+        part: 'ahead',
+      },
+      {
+        ...drawn,
+        floor: behindFloor,
+        layout: behind,
+        degrees,
+        layDirection: typed,
+        startSide: 'far',
+        start: null,
+        part: 'behind',
+      },
     ];
   });
 }
 
-/** Least distance of a joint on one side of the line to one on the other; null when one side has none. */
+/** Least distance of a joint on one side of the line to one on the other; null when one side has none. Ticks. */
 export function staggerAcross(planned: PlannedFloors<LaidFloor>, aheadIndex: number): Ticks | null {
   const [ahead, behind] = [planned.floors[aheadIndex].layout, planned.floors[aheadIndex + 1].layout];
   const onLine = (floorIndex: number) => jointPlaces(planned, floorIndex)[0].flat();

@@ -3,21 +3,29 @@ import type { CutJob, CutPlan } from '../../cutting/job';
 import { judged } from '../../cutting/judge/judged';
 import { type Ledger, ledgerOf } from '../../cutting/plan/ledger';
 import { brokenRules } from '../../cutting/plan/pairing';
-import { type PlanOptions, planCuts } from '../../cutting/search';
+import { type PlanOptions, planCutsQuickly } from '../../cutting/search';
 import { type Ticks, ticksUnrounded } from '../../geometry/length';
 import type { RowLayout } from '../../layout/rows';
-import type { Rules } from '../../layout/rules';
+import type { LongEdge, Rules } from '../../layout/rules';
 import type { Product, ReadRoom, StartChoice } from '../reading/readRoom';
 import { cutJobOf, type Grid, markedLengths } from './cutJob';
 
 /** What of a floor the plan needs to know. */
 export interface FloorInRows {
   readonly read: Pick<ReadRoom, 'name' | 'units' | 'product' | 'rules'> & {
-    readonly start: Pick<StartChoice, 'reuseStrips' | 'aim'>;
+    readonly start: Pick<StartChoice, 'startEdge' | 'reuseStrips' | 'aim'>;
   };
   readonly layout: RowLayout;
   /** Which side of a middle line it is; not given = there is none. */
   readonly part?: 'whole' | 'ahead' | 'behind';
+}
+
+/**
+ * The edge of its planks that lies towards where a floor starts. With the other edge planks are turned round, and so are
+ * their ends: such floors cannot share planks. From a middle line the grooves of both sides meet.
+ */
+export function startEdgeOf({ read, part = 'whole' }: FloorInRows): LongEdge {
+  return part === 'whole' ? read.start.startEdge : 'groove';
 }
 
 export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
@@ -39,14 +47,19 @@ export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
  *
  * @param floors at least one; all of one plank size
  * @param options how much work the search may do
+ * @param planned how the job is planned: quickly, as in cells, where nothing is said
  */
-export function planFloors<F extends FloorInRows>(floors: readonly F[], options: PlanOptions = {}): PlannedFloors<F> {
+export function planFloors<F extends FloorInRows>(
+  floors: readonly F[],
+  options: PlanOptions = {},
+  planned: (job: CutJob, options: PlanOptions, grid: Grid) => CutPlan = planCutsQuickly,
+): PlannedFloors<F> {
   const { product, rules, start } = floors[0].read;
   const rooms = floors.map((floor) => floor.layout.rows);
   const plankLength = ticksUnrounded(product.asTyped.length);
   const { job, grid } = cutJobOf(rooms, plankLength, product.plankWidth, rules, start.reuseStrips);
   const easyWithin = start.aim === 'easy' ? (fewest: number) => planksBought(fewest, product, rules) : undefined;
-  const plan = planCuts(job, { easyWithin, ...options });
+  const plan = planned(job, { easyWithin, ...options }, grid);
   const lengths = withinSources(markedLengths(plan, rooms.flat(), 0, grid), ledgerOf(job, plan));
   const markedJob = jobInTicks(job, floors, lengths);
   const markedPlan = planInTicks(plan, markedJob, lengths);

@@ -2,26 +2,20 @@
  * Ways to lay a floor: direction, start wall and width of the first row. What the entry leaves open is searched: each
  * candidate is planned, and the best is kept.
  */
+import type { PlanOptions } from '../../cutting/search';
 import { layChoicesOf } from '../../layout/choices';
-import { degreesOf, directionsIn } from '../../layout/direction';
-import { narrowRunsOf, type RowLayout, rowsOf } from '../../layout/rows';
-import type { DrawnRoom } from '../reading/drawRoom';
+import { degreesOf, directionsIn, type RowDirection } from '../../layout/direction';
+import { narrowRunsOf } from '../../layout/rows';
+import type { DrawnRoom, LaidFloor, RowsOneWay } from '../reading/drawnRoom';
 import { problems } from '../reading/problems';
 import type { Problem, WayLine } from '../result';
 import { lengthText } from '../text/lengthText';
+import { planAwayFromCorners } from './awayFromCorners';
+import { withoutUnmakeable } from './cuttable';
 import { middleStarts, staggerAcross } from './middleStart';
-import { type PlannedFloors, planFloors } from './planFloors';
-
-/** A floor divided into rows, not yet into pieces. */
-export interface LaidFloor extends DrawnRoom {
-  readonly layout: RowLayout;
-  /** Direction of the rows, degrees anticlockwise from x of the room. */
-  readonly degrees: number;
-  /** Which side of the rows, seen along them, row 1 lies on. */
-  readonly startSide: 'near' | 'far';
-  /** `ahead` and `behind` of a middle line stand one after the other among planned floors, and are shown as one. */
-  readonly part: 'whole' | 'ahead' | 'behind';
-}
+import type { PlannedFloors } from './planFloors';
+import { finished, type Steps } from './steps';
+import { layRows, rowOptionsOf, usualStart } from './usualStart';
 
 export interface ChosenWay {
   readonly planned: PlannedFloors<LaidFloor>;
@@ -36,29 +30,40 @@ const WIDTHS_A_SIDE = 4;
  * The best way to lay a floor of those the entry leaves open.
  *
  * In this order: no rule broken, no run under the minimum rip where that can be avoided (it is a rule of the floor, and
- * a plank saved by a sliver is none), fewest planks, no piece under the minimum, first and last row alike.
+ * saving a plank is not worth a sliver at the wall), fewest planks, no piece under the minimum, first and last row alike.
  */
 export function chooseWay(drawn: DrawnRoom): ChosenWay {
+  return finished(chooseWayInSteps(drawn));
+}
+
+/** The same, a step for every way that is planned. */
+export function* chooseWayInSteps(drawn: DrawnRoom): Steps<ChosenWay> {
   const line = drawn.read.start.startSide === 'middle' ? chooseLine(drawn) : null;
   if (line) return ranked([line]);
   const laid = laidWays(drawn);
-  if (laid.length === 1) return ranked([candidateOf(laid[0], 1)]);
-  const first = ranked(laid.map((floors) => candidateOf(floors, FIRST_LOOK)));
+  if (laid.length === 1) return ranked([candidateOf(laid[0], { effort: 1 })]);
+  const quick: Candidate[] = [];
+  for (const floors of laid) {
+    quick.push(candidateOf(floors, { effort: FIRST_LOOK }));
+    yield;
+  }
   let best: Candidate | null = null;
-  const looked = first.candidates.map((quick) => {
-    if (best !== null && !mayBeat(quick, best)) return quick;
-    const full = candidateOf(quick.planned.floors, 1);
-    if (best === null || byMerit(full, best) < 0) best = full;
-    return full;
-  });
+  const looked: Candidate[] = [];
+  for (const candidate of ranked(quick).candidates) {
+    const isHopeless: boolean = best !== null && !mayBeat(candidate, best);
+    const full: Candidate = isHopeless ? candidate : candidateOf(candidate.planned.floors, { effort: 1 });
+    looked.push(full);
+    if (!isHopeless && (best === null || byMerit(full, best) < 0)) best = full;
+    yield;
+  }
   return ranked(looked);
 }
 
 /** Share of the search's steps that a first look at a way takes. */
 const FIRST_LOOK = 0.1;
 
-function candidateOf(floors: readonly LaidFloor[], effort: number): Candidate {
-  const planned = planFloors(floors, { effort });
+function candidateOf(floors: readonly LaidFloor[], options: PlanOptions): Candidate {
+  const planned = planAwayFromCorners(floors, options);
   return { planned, way: wayLineOf(planned) };
 }
 
@@ -78,48 +83,90 @@ function ranked(candidates: readonly Candidate[]): ChosenWay & { readonly candid
   };
 }
 
-/** What is wrong with a floor that no way gives a row, such as one narrower than a marking step. */
-export function rowProblemsOf(drawn: DrawnRoom): readonly Problem[] {
-  const { name, units, rules, start } = drawn.read;
+/** The rows of the first way that has any; null for a floor that no way gives a row. */
+export function checkedRowsOf(drawn: DrawnRoom): RowsOneWay | null {
+  const { start } = drawn.read;
+  const startSide = start.startSide === 'far' ? 'far' : 'near';
   // What is searched takes in what is plain: looking at that is quick.
   const firstRow = start.firstRow === 'best' ? 'auto' : start.firstRow;
-  const startSide = start.startSide === 'middle' ? 'near' : start.startSide;
-  const plain = { ...drawn, read: { ...drawn.read, start: { ...start, firstRow, startSide } } } as const;
-  if (laidWays(plain).length > 0) return [];
-  const text = problems.noRow(name, lengthText(rules.markingStep, units, 'piece'));
-  return [{ field: 'rules.markingStep', text }];
+  for (const { degrees } of directionsOf(drawn)) {
+    const layout = layRows(drawn, degrees, startSide, firstRow);
+    if (layout.rows.length > 0) return { degrees, startSide, firstRow, layout };
+  }
+  return null;
 }
 
-/** Directions to try, degrees: the ruled one, or all worth trying. */
-function directionsOf({ read, room }: DrawnRoom): readonly number[] {
-  if (read.start.direction === 'best') return directionsIn(room);
-  return [degreesOf(read.rules.layDirection, room.walls) ?? 0];
+/** What is wrong with a floor without rows, such as one narrower than a marking step. */
+export function noRowProblem({ read }: DrawnRoom): Problem {
+  const { name, units, rules } = read;
+  return { field: 'rules.markingStep', text: problems.noRow(name, lengthText(rules.markingStep, units, 'piece')) };
+}
+
+/** Directions to try: the ruled one, or all worth comparing. */
+function directionsOf({ read, room, entry, others }: DrawnRoom): readonly RowDirection[] {
+  // Walls of a joined floor have numbers that its rooms do not have: there an angle is typed.
+  const named = (way: RowDirection) =>
+    others && way.typed.startsWith('wall') ? { ...way, typed: String(way.degrees) } : way;
+  if (read.start.direction === 'best') return directionsIn(room).map(named);
+  const typed = String(entry.rules.layDirection);
+  return [{ degrees: degreesOf(read.rules.layDirection, room) ?? 0, typed }];
 }
 
 /** Each way as the floors it is planned as. Every one of them has rows. */
 function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
-  const { read, floor, body } = drawn;
-  const { rules, product, start } = read;
-  const { minRip, kerf, markingStep } = rules;
-  const { plankWidth, asTyped } = product;
-  const options = { plankWidth, typedWidth: asTyped.width, minRip, kerf, markingStep };
-  const directions = directionsOf(drawn);
+  const { start } = drawn.read;
   const startSides =
     start.startSide === 'best'
       ? (['near', 'far'] as const)
       : [start.startSide === 'far' ? ('far' as const) : ('near' as const)];
-  if (start.firstRow === 'best') {
-    const choices = layChoicesOf(floor, body, { ...options, directions, startSides, widthCount: WIDTHS_A_SIDE });
-    return choices.map(({ layout, degrees, startSide }) => [{ ...drawn, layout, degrees, startSide, part: 'whole' }]);
-  }
-  const firstRow = start.firstRow;
-  const ways = directions.flatMap((degrees) =>
-    startSides.map((startSide) => {
-      const layout = rowsOf(floor, { ...options, degrees, startSide, firstRow, body });
-      return [{ ...drawn, layout, degrees, startSide, part: 'whole' as const }];
-    }),
+  const ways = directionsOf(drawn).flatMap((direction) =>
+    startSides.flatMap((startSide) =>
+      layoutsOf(drawn, direction.degrees, startSide).map((laid) => [
+        {
+          ...drawn,
+          ...laid,
+          degrees: direction.degrees,
+          layDirection: direction.typed,
+          startSide,
+          part: 'whole' as const,
+        },
+      ]),
+    ),
   );
   return ways.filter(haveRows);
+}
+
+/** The rows of a floor that leaves nothing to be searched, before anything is planned; null for any other. */
+export function rowsAtOnce(drawn: DrawnRoom): LaidFloor | null {
+  const { direction, startSide, firstRow } = drawn.read.start;
+  if (direction === 'best' || firstRow === 'best' || startSide === 'best' || startSide === 'middle') return null;
+  return laidWays(drawn)[0]?.[0] ?? null;
+}
+
+/** The rows one way: as the first row is ruled, or those worth comparing where its width is left open. */
+function layoutsOf(
+  drawn: DrawnRoom,
+  degrees: number,
+  startSide: 'near' | 'far',
+): readonly Pick<LaidFloor, 'layout' | 'start'>[] {
+  const { floor, body, read } = drawn;
+  const { firstRow } = read.start;
+  const options = rowOptionsOf(drawn);
+  if (firstRow !== 'auto' && firstRow !== 'best')
+    return [{ layout: layRows(drawn, degrees, startSide, firstRow), start: null }];
+  const usual = usualStart(drawn, degrees, startSide);
+  if (firstRow === 'auto') {
+    const layout = withoutUnmakeable(usual.layout, drawn, { ...options, degrees, startSide, firstRow });
+    return [{ layout, start: layout === usual.layout ? usual.start : null }];
+  }
+  const { kerf, markingStep } = read.rules;
+  const choices = layChoicesOf(floor, body, {
+    ...{ ...options, kerf, markingStep, directions: [degrees], startSides: [startSide], widthCount: WIDTHS_A_SIDE },
+    plain: usual.plain,
+  });
+  const others = choices.filter(({ firstWidth }) => firstWidth !== usual.layout.firstWidth);
+  const { layout, start } = usual;
+  return [{ layout, start }, ...others.map((other) => ({ layout: other.layout, start: null }))];
 }
 
 function haveRows(floors: readonly LaidFloor[]): boolean {
@@ -134,6 +181,7 @@ function wayLineOf(planned: PlannedFloors<LaidFloor>): WayLine {
   const narrowRuns = planned.floors.flatMap(({ layout, read }) => narrowRunsOf(layout, read.rules.minRip));
   return {
     degrees: first.degrees,
+    layDirection: first.layDirection,
     startSide: isMiddle ? 'middle' : first.startSide,
     rowCount: planned.job.rows.length,
     firstRowWidth: isMiddle ? last.layout.lastWidth : first.layout.firstWidth,
@@ -164,15 +212,18 @@ function byMerit(a: Candidate, b: Candidate): number {
   );
 }
 
-/** Efforts to plan a line with: the two sides are planned apart, and another plan may keep the stagger across it. */
-const LINE_EFFORTS = [1, 0.6, 0.8, 1.2, 1.5, 2];
+/** Ways to plan a line: the two sides are planned apart, and another plan may keep the stagger across it. */
+const LINE_OPTIONS: readonly PlanOptions[] = [
+  { effort: 1 },
+  ...[1, 0.6, 0.8, 1.2, 1.5, 2].map((effort) => ({ effort, isRowByRow: false })),
+];
 
 /** The line nearest to the wanted place whose two sides keep their joints apart; null for a floor too narrow for one. */
 function chooseLine(drawn: DrawnRoom): Candidate | null {
   let nearest: Candidate | null = null;
   for (const floors of middleStarts(drawn, directionsOf(drawn)[0])) {
-    for (const effort of LINE_EFFORTS) {
-      const candidate = candidateOf(floors, effort);
+    for (const options of LINE_OPTIONS) {
+      const candidate = candidateOf(floors, options);
       if (!isLineAligned(candidate)) return candidate;
       nearest ??= candidate;
     }

@@ -1,7 +1,7 @@
 /** A room as read -> its outline and what of it gets floor. Or the problems of the room. */
 import { type Ticks, toTicks } from '../../geometry/length';
 import type { Point } from '../../geometry/point';
-import { boundsOf, type Outline, type Region } from '../../geometry/polygon';
+import { boundsOf } from '../../geometry/polygon';
 import { frameOf, regionToFrame } from '../../geometry/turn';
 import { degreesOf } from '../../layout/direction';
 import { gapForSpan } from '../../layout/expansion';
@@ -9,36 +9,30 @@ import type { RoomFault } from '../../room/faults';
 import { bodyOf, floorOf } from '../../room/floor';
 import { type Room, roomAreaOf, roomOf } from '../../room/outline';
 import type { RoomEntry } from '../entry';
-import { rowProblemsOf } from '../planning/ways';
+import { checkedRowsOf, noRowProblem } from '../planning/ways';
 import type { Problem } from '../result';
 import { lengthText } from '../text/lengthText';
+import type { DrawnRoom } from './drawnRoom';
 import { fieldOfFault } from './faultField';
 import { MOST_PLANKS, MOST_ROWS, MOST_STEPS } from './limits';
 import { problems } from './problems';
 import { type ReadRoom, readRoom } from './readRoom';
 import { roomFaultText } from './roomProblems';
 
-/** A room with its floor, before a way to lay it is chosen. */
-export interface DrawnRoom {
-  readonly entry: RoomEntry;
-  readonly read: ReadRoom;
-  readonly room: Room;
-  /** What gets floor, in the room. */
-  readonly floor: Region;
-  /** The floor without what runs into doorways: rows are counted out from the walls. */
-  readonly body: Region;
-  /** Middles of the doorways that the floor goes through: where a start from a middle line takes its line. */
-  readonly through: readonly Point[];
-  /** Of a floor through several rooms: the room whose product and rules count, and the others, each as drawn alone. */
-  readonly others?: { readonly first: DrawnRoom; readonly rest: readonly DrawnRoom[] };
-  /** Of a floor through several rooms: where each of them lies in it. */
-  readonly areas?: readonly { readonly name: string; readonly outline: Outline }[];
+/** A room that was drawn, or every problem that keeps it from being. */
+export interface Drawing {
+  readonly room: DrawnRoom | null;
+  readonly problems: readonly Problem[];
 }
 
 /** Reads and draws a room: an outline and what of it gets floor. */
-export function drawRoom(entry: RoomEntry): { readonly room: DrawnRoom | null; readonly problems: readonly Problem[] } {
-  const { room: read, problems: found } = readRoom(entry);
-  if (read === null) return { room: null, problems: found };
+export function drawRoom(entry: RoomEntry): Drawing {
+  const { room, problems: found } = readRoom(entry);
+  return room === null ? { room, problems: found } : drawReadRoom(entry, room);
+}
+
+/** Draws a room that was read. */
+export function drawReadRoom(entry: RoomEntry, read: ReadRoom): Drawing {
   const sizes = sizeProblemsOf(read, entry);
   if (sizes.length > 0) return { room: null, problems: sizes };
   const drawn = roomOf(read.measured);
@@ -61,9 +55,9 @@ export function drawRoom(entry: RoomEntry): { readonly room: DrawnRoom | null; r
 }
 
 /** The room, unless no way to lay it has a row. */
-export function withRows(room: DrawnRoom): { readonly room: DrawnRoom | null; readonly problems: readonly Problem[] } {
-  const found = rowProblemsOf(room);
-  return { room: found.length > 0 ? null : room, problems: found };
+export function withRows(room: DrawnRoom): Drawing {
+  const checked = checkedRowsOf(room);
+  return checked ? { room: { ...room, checked }, problems: [] } : { room: null, problems: [noRowProblem(room)] };
 }
 
 /** The middle of the box round some points. */
@@ -72,15 +66,18 @@ export function middleOf(points: readonly Point[]): Point {
   return { x: toTicks((x0 + x1) / 2), y: toTicks((y0 + y1) / 2) };
 }
 
-/** What of a room gets floor, with and without what runs into its doorways. */
+/** What of a room gets floor, with and without what runs into its doorways. The gap in ticks. */
 export function floorsOf(room: Room, gap: Ticks): Pick<DrawnRoom, 'floor' | 'body'> {
   return { floor: floorOf(room, gap), body: bodyOf(room, gap) };
 }
 
-/** The gap in the rules, or what a gap by span asks for across the rows (either way, where the direction is left open). */
+/**
+ * The gap in the rules, or what a gap by span asks for across the rows (either way, where the direction is left
+ * open). Ticks.
+ */
 export function gapFor({ rules, limits, start }: ReadRoom, room: Room): Ticks {
   if (limits.gapPerMetre === 0) return rules.expansionGap;
-  const degrees = degreesOf(rules.layDirection, room.walls) ?? 0;
+  const degrees = degreesOf(rules.layDirection, room) ?? 0;
   const { x0, y0, x1, y1 } = boundsOf(regionToFrame(frameOf([room.outline], degrees), [room.outline]));
   const span = start.direction === 'best' ? Math.max(x1 - x0, y1 - y0) : y1 - y0;
   return gapForSpan(span, limits.gapPerMetre, rules.expansionGap);

@@ -8,17 +8,12 @@ const LISTS = { 'cut-out': 'cutouts', doorway: 'doorways', bow: 'bows' } as cons
 export function fieldOfFault(fault: RoomFault, shape: ShapeEntry['kind']): string {
   switch (fault.code) {
     case 'not above 0':
-      return fault.what === 'cut-out' || fault.what === 'doorway'
-        ? numbered(
-            `${fault.what === 'cut-out' ? 'cutouts' : 'doorways'}`,
-            fault.number,
-            fault.what === 'cut-out' ? 'length' : 'width',
-          )
-        : shapeField(fault.what, fault.number, shape);
+      if (fault.what === 'cut-out') return numbered('cutouts', fault.number, 'length');
+      if (fault.what === 'doorway') return numbered('doorways', fault.number, 'width');
+      return shapeField(fault.what, fault.number, shape);
     case 'measure off':
-      return fault.what === 'wall'
-        ? wallField(fault.number, shape)
-        : numbered('shape.diagonals', fault.number, 'length');
+      if (fault.what === 'wall') return wallField(fault.number, shape);
+      return numbered('shape.diagonals', fault.number, 'length');
     case 'no such corner':
     case 'diagonal of one corner':
       return numbered('shape.diagonals', fault.diagonalNumber, 'to');
@@ -38,6 +33,8 @@ export function fieldOfFault(fault: RoomFault, shape: ShapeEntry['kind']): strin
       return 'shape.otherDiagonal';
     case 'no such wall':
       return numbered(LISTS[fault.what], fault.number, 'wall');
+    case 'front too curved':
+      return numbered('cutouts', fault.cutoutNumber, 'rise');
     case 'cut-out outside':
     case 'cut-out fills room':
       return numbered('cutouts', fault.cutoutNumber, 'along');

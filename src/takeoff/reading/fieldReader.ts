@@ -5,7 +5,7 @@ import type { Problem } from '../result';
 import { type DayNumber, dayOf } from '../text/calendar';
 import { type LengthScale, readAsTyped } from '../text/lengthText';
 import { plainText, takeNumber } from '../text/numberText';
-import { SMALLEST_PLANK_SIDE } from './limits';
+import { MOST_OF_ANYTHING, SMALLEST_PLANK_SIDE } from './limits';
 import { problems } from './problems';
 
 /** Every reader answers null for a blank field; after a problem the answer is not used. */
@@ -33,23 +33,49 @@ export interface FieldReader {
 
 export function fieldReader(units: Units): FieldReader {
   const found: Problem[] = [];
-  const fail = (field: string, text: string) => {
+  const fail: Fail = (field, text) => {
     found.push({ field, text });
   };
+  return { units, problems: found, fail, ...lengthReaders(units, fail), ...numberReaders(fail) };
+}
+
+type Fail = FieldReader['fail'];
+
+function lengthReaders(units: Units, fail: Fail): Pick<FieldReader, 'length' | 'neededLength' | 'plankSide'> {
   const fineLength = (field: string, where: string, typed: Typed, scale: LengthScale): FineTicks | null => {
     const read = readAsTyped(typed, scale, units);
     if (read.ok) return read.fine;
     if (read.why !== 'blank') fail(field, problems.length(where, typed, read.why, scale, units));
     return null;
   };
-  const length = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks | null => {
-    const fine = fineLength(field, where, typed, scale);
-    return fine === null ? null : ticksOf(fine);
+  const neededFine = (field: string, where: string, typed: Typed, scale: LengthScale): FineTicks => {
+    const read = readAsTyped(typed, scale, units);
+    if (!read.ok) fail(field, problems.length(where, typed, read.why, scale, units));
+    else if (ticksOf(read.fine) === 0) fail(field, problems.lengthZero(where));
+    return read.ok ? read.fine : 0;
   };
+  return {
+    length(field, where, typed, scale) {
+      const fine = fineLength(field, where, typed, scale);
+      return fine === null ? null : ticksOf(fine);
+    },
+    neededLength: (field, where, typed, scale) => ticksOf(neededFine(field, where, typed, scale)),
+    plankSide(field, where, typed, most) {
+      const fine = neededFine(field, where, typed, 'plank');
+      const ticks = ticksOf(fine);
+      if (ticks > 0 && ticks < SMALLEST_PLANK_SIDE) fail(field, problems.plankTooSmall(where, typed, units));
+      if (ticks > most) fail(field, problems.plankTooLarge(where, typed, units));
+      return fine;
+    },
+  };
+}
+
+function numberReaders(fail: Fail): Pick<FieldReader, 'number' | 'count' | 'fraction' | 'percent' | 'price' | 'date'> {
   const number = (field: string, where: string, typed: Typed, wanted = problems.number, read = numberOf) => {
     if (isBlank(typed)) return null;
     const value = read(typed);
     if (value === null) fail(field, wanted(where, typed));
+    else if (value > MOST_OF_ANYTHING) fail(field, problems.tooMuch(where, typed));
     return value;
   };
   const upTo100 = (field: string, where: string, typed: Typed): number | null => {
@@ -59,30 +85,12 @@ export function fieldReader(units: Units): FieldReader {
     fail(field, problems.percentage(where, typed, value === null ? 'not a percentage' : 'too large'));
     return null;
   };
-  const neededFine = (field: string, where: string, typed: Typed, scale: LengthScale): FineTicks => {
-    const fine = fineLength(field, where, typed, scale);
-    if (isBlank(typed)) fail(field, problems.length(where, typed, 'blank', scale, units));
-    if (fine !== null && ticksOf(fine) === 0) fail(field, problems.lengthZero(where));
-    return fine ?? 0;
-  };
-  const neededLength = (field: string, where: string, typed: Typed, scale: LengthScale): Ticks =>
-    ticksOf(neededFine(field, where, typed, scale));
   return {
-    units,
-    problems: found,
-    length,
-    neededLength,
-    plankSide(field, where, typed, most) {
-      const fine = neededFine(field, where, typed, 'plank');
-      const ticks = ticksOf(fine);
-      if (ticks > 0 && ticks < SMALLEST_PLANK_SIDE) fail(field, problems.plankTooSmall(where, typed, units));
-      if (ticks > most) fail(field, problems.plankTooLarge(where, typed, units));
-      return fine;
-    },
     number: (field, where, typed) => number(field, where, typed),
     count(field, where, typed) {
       const value = number(field, where, typed, problems.count);
-      if (value !== null && !Number.isSafeInteger(value)) fail(field, problems.count(where, typed));
+      if (value !== null && value <= MOST_OF_ANYTHING && !Number.isInteger(value))
+        fail(field, problems.count(where, typed));
       return value;
     },
     fraction(field, where, typed) {
@@ -95,18 +103,13 @@ export function fieldReader(units: Units): FieldReader {
       return value === null ? null : Math.round(value * 1e8) / 1e6;
     },
     price: (field, where, typed) => number(field, where, typed, problems.price, moneyOf),
-    date(field, where, typed) {
-      if (isBlank(typed)) return null;
-      const day = dayOf(String(typed));
-      if (day === null) fail(field, problems.date(where, typed));
-      return day;
-    },
-    fail,
+    date: (field, where, typed) => number(field, where, typed, problems.date, (text) => dayOf(String(text))),
   };
 }
 
-function isBlank(typed: Typed): boolean {
-  return typeof typed === 'string' && typed.trim() === '';
+/** Nothing typed; marks that nobody sees, as pasted text brings them, are nothing too. */
+export function isBlank(typed: Typed): boolean {
+  return typeof typed === 'string' && plainText(typed) === '';
 }
 
 /** An amount of money, a sign such as `$` or `kr` before or after it forgiven; null for anything else. */

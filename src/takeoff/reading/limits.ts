@@ -8,7 +8,7 @@ export const SMALLEST_PLANK_SIDE: Ticks = 10 * TICKS_PER_MM;
 export const LONGEST_PLANK: Ticks = 8 * TICKS_PER_METRE;
 export const WIDEST_PLANK: Ticks = TICKS_PER_METRE;
 
-/** Deeper than the thickest wall of a house that a floor runs through. */
+/** Deeper than the thickest wall of a house that a floor runs through. Ticks. */
 export const DEEPEST_DOORWAY: Ticks = 2 * TICKS_PER_METRE;
 
 /**
@@ -29,3 +29,6 @@ export const MOST_STEPS = 20_000;
 
 /** Many times what any floor of a house takes; more is a slip of units. */
 export const MOST_PLANKS = 50_000;
+
+/** Nothing that is counted or paid for on a floor comes near: past it sums would lose their cents, and then end. */
+export const MOST_OF_ANYTHING = 1e9;

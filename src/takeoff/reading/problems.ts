@@ -55,6 +55,8 @@ export const problems = {
   /** Something that is measured but has no unit to type: minutes, hours, how many. */
   number: (where: string, found: Found) => `${where}: ${quoted(found)} is not a number. Type a number, 0 or more.`,
 
+  tooMuch: (where: string, found: Found) => `${where}: ${quoted(found)} is more than a billion. Check what was typed.`,
+
   price: (where: string, found: Found) =>
     `${where}: ${quoted(found)} is not an amount of money. Type it such as 74.50.`,
 
@@ -85,14 +87,14 @@ export const problems = {
     `${where}${found === '' ? ' is blank' : `: ${quoted(found)} is not a temperature`}. Type degrees such as 70.`,
 
   tooManyPieces: (where: string, count: number, most: number) =>
-    `${where}: about ${count} pieces would be cut. The most is ${most}; check the unit of the stick's length.`,
+    `${where}: this makes about ${count} pieces. At most ${most} are planned at once; check the unit of the stick's length.`,
 
   /** A blank cell in a list that would come out short without it. */
   blankBetween: (where: string) =>
     `${where} is blank between filled rows. Type a length in every row; a merged cell holds its value in its first row only.`,
 
   tooManyJoints: (where: string, count: number, most: number) =>
-    `${where}: about ${count} joints would be compared. The most is ${most}; check the units of plank_length and run, or give fewer rows.`,
+    `${where}: this makes about ${count} joints. At most ${most} are compared at once; check the units of plank_length and run, or give fewer rows.`,
 
   /** A verdict in the place of a row whose neighbour is not known. */
   blankRowBefore: (rowNumber: number) => `Row ${rowNumber} is blank, so this row cannot be judged.`,
@@ -143,7 +145,7 @@ export const problems = {
     `${where}: ${quoted(found)} cannot be used as a marking step. Type a length from 0.25 mm to 1 in, such as ${units === 'us' ? '1/16"' : '1 mm'}.`,
 
   layDirection: (where: string, found: Found) =>
-    `${where}: ${quoted(found)} is not a lay direction. Type length, width, a wall such as wall 3, or degrees such as 45.`,
+    `${where}: ${quoted(found)} is not a lay direction. Type length, width, shared, a wall such as wall 3, or degrees such as 45.`,
 
   wallsColumns: (size: string) =>
     `walls: the range has ${size}. Give two columns: the length of each wall, and the turn at its end (R, L, or degrees to the right).`,
@@ -195,7 +197,7 @@ export const problems = {
 
   /** Rows of all rooms and products, or runs of all plank lengths, that one call would plan. */
   tooMuchToPlan: (where: string, count: number, most: number) =>
-    `${where}: about ${count} rows would be planned in one call. The most is ${most}; give fewer at once.`,
+    `${where}: this makes about ${count} rows. At most ${most} are planned in one call; give fewer.`,
 
   productsWithoutName: () =>
     'products: the first column holds lengths. Give the name first, then plank length and plank width.',
@@ -215,7 +217,7 @@ export const problems = {
     `${where}: a gap of ${gap} at every wall leaves no floor to lay. Type a smaller gap, or check the room.`,
 
   noSuchWall: (where: string, found: number, wallCount: number) =>
-    `${where}: wall ${found} is asked for, but the room has ${wallCount} walls. Type a number from 1 to ${wallCount}.`,
+    `${where}: there is no wall ${found}: the room has ${wallCount}. Type a number from 1 to ${wallCount}.`,
 
   rowsTooMany: (where: string, rowCount: number, most: number) =>
     `${where}: this room would take ${rowCount} rows. At most ${most} are planned at once; check the units of plank and room.`,
@@ -230,7 +232,7 @@ export const problems = {
     `${where}: a first piece of ${found} is longer than the run of ${run}. Type the length it is cut to.`,
 
   gapTooWide: (where: string, gap: string, depth: string) =>
-    `${where}: a gap of ${gap} at both walls leaves nothing to lay of ${depth}. Type a smaller gap, or check the depth.`,
+    `${where}: with a gap of ${gap} at both walls nothing of ${depth} is left to lay. Type a smaller gap, or check the depth.`,
 
   noFullRow: (where: string, plankWidth: string, laid: string) =>
     `${where}: a plank of ${plankWidth} is wider than the ${laid} to be laid, so there is no full row, only one row ripped to fit.`,
@@ -241,7 +243,7 @@ export const problems = {
 
   /** Where the nearest plan breaks a rule. */
   brokenRule: (where: string, rule: string, found: string, wanted: string) =>
-    `${where}: ${found} where a ${rule} of ${wanted} is wanted.`,
+    `${where}: ${found} is less than the ${rule} of ${wanted}.`,
 
   /** After the worst few places of a rule. */
   morePlaces: (rule: string, count: number) =>

@@ -1,23 +1,25 @@
 /** Fields as declared -> their values: ticks, counts, choices, or a problem at the field. */
 import type { Ticks, Units } from '../../geometry/length';
 import type { EntryOf, Typed, ValueOf } from '../entry';
-import { type EntryField, fieldLabel, isAsked } from '../entryFields';
+import { type EntryField, type FieldUse, fieldLabel, isAsked } from '../entryFields';
 import { lengthText, readOffset } from '../text/lengthText';
 import { plainText } from '../text/numberText';
-import type { FieldReader } from './fieldReader';
+import { type FieldReader, isBlank } from './fieldReader';
 import { COARSEST_STEP, FINEST_STEP } from './limits';
 import { problems } from './problems';
 
 /** What a field is read as. Lengths are ticks; areas, lay directions and first rows are left as typed. */
-export type ReadOf<F> = F extends { readonly use: 'choice' | 'words' }
-  ? ValueOf<F>
-  : F extends { readonly use: 'area' | 'direction' | 'first row' }
-    ? Typed
-    : F extends
-          | { readonly blank: unknown }
-          | { readonly use: 'room!' | 'plank!' | 'plank side' | 'wall' | 'corner' | 'step' }
-      ? number
-      : number | null;
+export type ReadOf<F> = F extends { readonly use: 'choice'; readonly blank: infer Blank extends string }
+  ? Exclude<ValueOf<F>, ''> | Blank
+  : F extends { readonly use: 'choice' | 'words' | 'list' }
+    ? ValueOf<F>
+    : F extends { readonly use: 'area' | 'direction' | 'first row' }
+      ? Typed
+      : F extends
+            | { readonly blank: unknown }
+            | { readonly use: 'room!' | 'plank!' | 'plank side' | 'wall' | 'corner' | 'step' }
+        ? number
+        : number | null;
 
 /** Fields of a section by their keys, with what each is read as. */
 export type ReadFields<Fields extends readonly EntryField[]> = {
@@ -37,28 +39,44 @@ export function placeOf(at: string, itemNumber?: number): FieldsPlace {
   return { path, where: (field) => fieldLabel(field, itemNumber ?? 0) };
 }
 
+type Value = Typed | readonly string[];
+
+/** Readers of uses that only some entries have: a problem, or the value; null for a blank. */
+export type OwnReaders = {
+  readonly [Use in FieldUse]?: (at: string, where: string, typed: Typed, reader: FieldReader) => number | null;
+};
+
 /** Reads all fields; those that the others leave nothing to say are read as blank. */
 export function readFields<const Fields extends readonly EntryField[]>(
   fields: Fields,
   typed: EntryOf<{ fields: Fields }>,
   { path, where }: FieldsPlace,
   reader: FieldReader,
+  own: OwnReaders = {},
 ): ReadFields<Fields> {
-  const values: Readonly<Record<string, Typed>> = typed;
+  const values: Readonly<Record<string, Value>> = typed;
   const read = fields.map((field) => {
     const at = path === '' ? field.key : `${path}.${field.key}`;
-    const value = isAsked(field, values) ? readField(field, at, where(field), values[field.key], reader) : null;
-    if (isTooMuch(field, value)) reader.fail(at, tooMuchText(field, where(field), values[field.key], reader.units));
-    return [field.key, value ?? blankValue(field, reader.units)];
+    const there = values[field.key];
+    // A list of words stands as it is.
+    if (typeof there === 'object') return [field.key, there];
+    const readOwn = own[field.use];
+    const readIt = () =>
+      readOwn ? readOwn(at, where(field), there, reader) : readField(field, at, where(field), there, reader);
+    const value = isAsked(field, values) ? readIt() : null;
+    if (isTooMuch(field, value)) reader.fail(at, tooMuchText(field, where(field), there, reader.units));
+    return [field.key, value === null || value === '' ? blankValue(field, reader.units) : value];
   });
   return Object.fromEntries(read) as ReadFields<Fields>;
 }
+
+const WORDED: readonly FieldUse[] = ['words', 'choice', 'area', 'direction', 'first row'];
 
 /** What a blank stands for: a value, '' for words, 0 for a number that must be there (which has been told), or null. */
 function blankValue({ use, blank }: EntryField, units: Units): Typed | null {
   if (typeof blank === 'object') return blank[units === 'us' ? 0 : 1];
   if (blank !== undefined) return blank;
-  if (use === 'words' || use === 'area' || use === 'direction' || use === 'first row') return '';
+  if (WORDED.includes(use)) return '';
   return use === 'room!' || use === 'plank!' || use === 'plank side' || use === 'wall' || use === 'corner' ? 0 : null;
 }
 
@@ -91,7 +109,12 @@ function readField(field: EntryField, at: string, where: string, typed: Typed, r
       return readStep(at, where, typed, reader);
     case 'count':
     case 'price':
+    case 'number':
+    case 'fraction':
+    case 'percent':
       return reader[field.use](at, where, typed);
+    case 'date':
+      return reader.date(at, where, String(typed));
     case 'wall':
     case 'corner':
       return readPartNumber(at, where, typed, field.use, reader);
@@ -102,10 +125,6 @@ function readField(field: EntryField, at: string, where: string, typed: Typed, r
     default:
       return typed;
   }
-}
-
-function isBlank(typed: Typed): boolean {
-  return String(typed).trim() === '';
 }
 
 /** A distance to either side of a common corner. */

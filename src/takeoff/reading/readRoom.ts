@@ -10,7 +10,7 @@ import {
   ticksOf,
   type Units,
 } from '../../geometry/length';
-import { type LayDirection, RULES, RUN_LIMITS, type Rules } from '../../layout/rules';
+import { type LayDirection, type LongEdge, RULES, RUN_LIMITS, type Rules } from '../../layout/rules';
 import type { MeasuredBow, MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape } from '../../room/measured';
 import type { BowEntry, CutoutEntry, ProductEntry, RoomEntry, ShapeEntry, Typed } from '../entry';
 import {
@@ -54,6 +54,8 @@ export interface StartChoice {
   /** `middle`: rows both ways from a line in the middle. */
   readonly startSide: 'near' | 'far' | 'middle' | 'best';
   readonly firstRow: Ticks | 'auto' | 'best';
+  /** Which edge of the planks lies towards the start wall. */
+  readonly startEdge: LongEdge;
   readonly reuseStrips: boolean;
   /** The fewest planks, or the easiest laying within the boxes they come in. */
   readonly aim: 'fewest' | 'easy';
@@ -169,13 +171,13 @@ function readBows(bows: readonly BowEntry[], reader: FieldReader): readonly Meas
 
 /** A round one is as deep as it is long. */
 function readCutout(cutout: CutoutEntry, index: number, reader: FieldReader): MeasuredCutout {
-  const { kind, wall, along, off, length, depth } = readFields(
+  const { kind, wall, along, off, length, depth, rise } = readFields(
     CUTOUT_FIELDS.fields,
     cutout,
     placeOf('cutouts', index + 1),
     reader,
   );
-  return { kind, wallNumber: wall, along, off, length, depth: kind === 'round' ? length : depth };
+  return { kind, wallNumber: wall, along, off, length, depth: kind === 'round' ? length : depth, rise };
 }
 
 type ReadDoorway = ReadFields<typeof DOORWAY_FIELDS.fields>;
@@ -248,8 +250,18 @@ export type ReadRules = ReadFields<typeof RULES>;
  * @param direction what the lay direction is called in a sentence
  */
 export function rulesOf(read: ReadRules, direction: string, reader: FieldReader): Rules {
-  const { layDirection, startSide, firstRow, reuseStrips, aim, longestAlong, longestAcross, gapBySpan, ...plain } =
-    read;
+  const {
+    layDirection,
+    startSide,
+    firstRow,
+    startEdge,
+    reuseStrips,
+    aim,
+    longestAlong,
+    longestAcross,
+    gapBySpan,
+    ...plain
+  } = read;
   return { ...plain, layDirection: readDirection(layDirection, direction, reader) };
 }
 
@@ -273,11 +285,12 @@ function limitsOf({ longestAlong, longestAcross, gapBySpan }: ReadRules, { produ
   };
 }
 
-/** `length` (also blank), `width`, `wall 3`, or degrees anticlockwise from the room's length; null for anything else. */
+/** `length` (also blank), `width`, `shared`, `wall 3`, or degrees anticlockwise from wall 1; null for anything else. */
 function layDirectionOf(typed: Typed): LayDirection | null {
   const text = plainText(String(typed));
   if (text === '' || text === 'length') return { along: 'length' };
   if (text === 'width') return { along: 'width' };
+  if (text === 'shared') return { along: 'shared taper' };
   const wall = /^wall ?([1-9]\d*)$/.exec(text);
   if (wall) return { along: 'wall', wallNumber: Number(wall[1]) };
   const degrees = degreesOfTurn(typed);
@@ -289,6 +302,7 @@ function startOf(rules: ReadRules, product: Product, reader: FieldReader): Start
     direction: isBest(rules.layDirection) ? 'best' : 'as ruled',
     startSide: rules.startSide || 'near',
     firstRow: readFirstRow(rules.firstRow, product, reader),
+    startEdge: rules.startEdge || 'tongue',
     reuseStrips: rules.reuseStrips !== 'no',
     aim: rules.aim === 'easy' ? 'easy' : 'fewest',
   };

@@ -68,7 +68,7 @@ const sentences: SentenceFor = {
     `${partName(what, number)} is at wall ${found}, but the room has ${wallCount} walls. Type a number from 1 to ${wallCount}.`,
 
   'wall bows twice': ({ wallNumber }) =>
-    `Wall ${wallNumber} is given as bowed twice. Put all its places together, or give a curve alone.`,
+    `Wall ${wallNumber} has more than one bow. Measure it either at several places or as one curve.`,
 
   'bow off its wall': ({ wallNumber, along, wallLength }, show) =>
     `Wall ${wallNumber} is ${show(wallLength)} long, but a place of its bow is ${show(along)} along it. Give places between its corners.`,
@@ -78,6 +78,9 @@ const sentences: SentenceFor = {
 
   'bowed walls meet': () =>
     'The bowed walls cross or touch. Check how far they lie off the straight line, and which way.',
+
+  'front too curved': ({ cutoutNumber, found, most }, show) =>
+    `Cut-out ${cutoutNumber} rises ${show(found)} at its front. At most ${show(most)}, its depth or half its length, can be drawn.`,
 
   'cut-out outside': ({ cutoutNumber }) =>
     `Cut-out ${cutoutNumber} lies outside the room. Check its wall and the distances along and off it.`,
@@ -106,7 +109,7 @@ function partName(what: MeasuredPart | 'bow', number: number): string {
 function adviceText(advised: readonly CornerPair[]): string {
   if (advised.length === 0) return '';
   const pairs = advised.map(([from, to]) => `${from} to ${to}`).join(', ');
-  return ` If they are right, the room is out of square: add diagonals from corner to corner (corner 1 is where wall 1 starts), best ${pairs}.`;
+  return ` If they are right, the room is out of square: add diagonals between corners (wall 1 starts at corner 1), best ${pairs}.`;
 }
 
 /** `3" to the right, 1" short`, leaving out what is nothing. */

@@ -1,9 +1,9 @@
-/** Which of the rooms a floor goes through a piece lies in. */
+/** Which room of a joined floor a piece lies in. */
 import { intersect } from '../../geometry/combine';
 import { areaOf } from '../../geometry/polygon';
 import type { LaidPiece } from '../../layout/pieces';
 import type { FloorInRows } from '../planning/planFloors';
-import type { DrawnRoom } from '../reading/drawRoom';
+import type { DrawnRoom } from '../reading/drawnRoom';
 
 /** A smaller part of a piece than this reaches into a doorway, or is off by rounding: it is not named for it. */
 const LEAST_SHARE = 1 / 50;

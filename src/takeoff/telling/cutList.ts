@@ -4,13 +4,18 @@ import type { Ticks } from '../../geometry/length';
 import { type Region, signedAreaOf } from '../../geometry/polygon';
 import { jointsOf } from '../../layout/joints';
 import { isAngledEnd, type LaidPiece, piecesOf } from '../../layout/pieces';
-import type { PlannedFloors } from '../planning/planFloors';
+import type { Row } from '../../layout/rows';
+import { type FloorInRows, type PlannedFloors, startEdgeOf } from '../planning/planFloors';
 import type { FloorPiece, SawPiece, SawPlank } from '../result';
 import { areasOf } from './areas';
+import { gluedMarks, type LabelledPiece, labelled, partAsPlanned, partsBeyond, partUse } from './lengthwise';
 import { marksOf } from './marks';
 import { type PlankUse, plankUses } from './offcuts';
 import { namesFor } from './pieceNames';
-import { cutsInOrder, isStripAsItIs, type SawBench, shortRipMarks } from './sawOrder';
+import type { Bored } from './pipes';
+import { cutsInOrder, isRippedLong, isStripAsItIs, type SawBench, shortRipMarks } from './sawOrder';
+import type { Shaping } from './shaping';
+import { slideMarks } from './slideIn';
 
 /** How each kept end is told. */
 const KEEPS: Readonly<Record<KeptEnd, FloorPiece['keeps']>> = {
@@ -20,70 +25,119 @@ const KEEPS: Readonly<Record<KeptEnd, FloorPiece['keeps']>> = {
   whole: 'both ends',
 };
 
-/** Every piece of one floor in laying order. */
-export function floorPiecesOf(all: PlannedFloors, floorIndex: number): readonly FloorPiece[] {
-  const { layout, read, part = 'whole' } = all.floors[floorIndex];
+/** A floor as it is told: what its pieces have in common. */
+interface ToldFloor {
+  readonly all: PlannedFloors;
+  readonly floor: FloorInRows;
+  readonly uses: ReadonlyMap<PlannedPiece, PlankUse>;
+  /** The parts of each planned piece: one, or several where a wall divides it lengthwise. */
+  readonly parts: ReadonlyMap<PlannedPiece, readonly LabelledPiece[]>;
+  readonly bored: ReadonlyMap<LaidPiece, Bored>;
+  readonly shaped?: Shaping;
+}
+
+/**
+ * Every piece of one floor in laying order.
+ *
+ * @param shaped what only floors with cut-outs and walls that bend need; nothing in a plain rectangle
+ */
+export function floorPiecesOf(all: PlannedFloors, floorIndex: number, shaped?: Shaping): readonly FloorPiece[] {
+  const floor = all.floors[floorIndex];
+  const { layout, read } = floor;
   const firstRow = all.firstRows[floorIndex];
   const rowIndexOf = (piece: LaidPiece) => piece.rowNumber - layout.rows[0].rowNumber;
   const planOf = (piece: LaidPiece) =>
     all.markedPlan.rows[firstRow + rowIndexOf(piece)].runs[piece.runNumber - 1][piece.pieceNumber - 1];
-  const size = { ...read.product, markingStep: read.rules.markingStep };
-  const uses = plankUses(all, floorIndex);
-  const laid = numbered(piecesOf(layout, jointPlaces(all, floorIndex), size));
-  const laidAs = new Map(laid.map(({ piece }) => [planOf(piece), piece]));
-  const areaOf = areasOf(all.floors[floorIndex]);
-  return laid.map(({ piece, label }): FloorPiece => {
-    const planned = planOf(piece);
-    const use = uses.get(planned);
-    if (!use) throw new Error(`Internal: piece ${label} is cut from no plank.`);
-    const bench: SawBench = {
-      use,
-      stripWidth: stripWidthOf(use, laidAs, all),
-      step: read.rules.markingStep,
-      units: read.units,
-    };
-    const cuts = cutsInOrder(piece, planned.length, bench);
-    return {
-      label,
-      rowNumber: piece.rowNumber,
-      runNumber: piece.runNumber,
-      pieceNumber: Number(label.split('-')[1]),
-      length: planned.length,
-      shortPoint: shortPointOf(piece, planned.length, read.rules.markingStep),
-      widthLeft: piece.widthLeft,
-      widthRight: piece.widthRight,
-      plankNumber: planned.plank + 1,
-      keeps: keptOf(planned, piece, read.rules.markingStep),
-      stripOf: use.stripOf,
-      offcutOf: use.offcutOf,
-      mayGrow: use.mayGrow,
-      room: areaOf(piece),
-      cuts,
-      polygon: outerOf(piece.inRoom),
-      holes: piece.inRoom.filter((outline) => outline !== outerOf(piece.inRoom)),
-      marks: [
-        ...shortRipMarks(cuts, planned.length, bench),
-        ...marksOf(piece, layout.rows[rowIndexOf(piece)], {
-          layout,
-          startEdge: part === 'whole' ? 'tongue' : 'groove',
-          step: read.rules.markingStep,
-          units: read.units,
-          strip: use.stripOf === '' ? null : isStripAsItIs(piece, bench) ? 'as it is' : 'wider',
-        }),
-      ],
-      rest: use.rest,
-    };
+  const { markingStep, squareCut, kerf } = read.rules;
+  const size = { ...read.product, markingStep, squareCut, kerf };
+  const laid = labelled(piecesOf(layout, jointPlaces(all, floorIndex), size, shaped?.bending));
+  const parts = new Map<PlannedPiece, LabelledPiece[]>();
+  for (const part of laid) parts.set(planOf(part.piece), [...(parts.get(planOf(part.piece)) ?? []), part]);
+  const bored = shaped?.boredTogether(laid, layout, markingStep, read.units) ?? new Map<LaidPiece, Bored>();
+  const told = { all, floor, uses: plankUses(all, floorIndex), parts, bored, shaped };
+  const areaOf = areasOf(floor);
+  return laid.map((one) => {
+    const { piece } = one;
+    return { ...toldPiece(one, planOf(piece), layout.rows[rowIndexOf(piece)], told), room: areaOf(piece) };
   });
+}
+
+function toldPiece(one: LabelledPiece, whole: PlannedPiece, row: Row, told: ToldFloor): Omit<FloorPiece, 'room'> {
+  const { piece, label } = one;
+  const { all, floor, uses, bored } = told;
+  const { layout, read } = floor;
+  const { units, rules } = read;
+  const step = rules.markingStep;
+  const parts = told.parts.get(whole) ?? [];
+  const planned = partAsPlanned(piece, parts, whole, step);
+  const wholeUse = uses.get(whole);
+  if (!wholeUse) throw new Error(`Internal: piece ${label} is cut from no plank.`);
+  const rippedAt = isRippedLong(whole.length, wholeUse, units) ? wholeUse.stockLength : whole.length;
+  const use = partUse(wholeUse, piece, parts, rippedAt);
+  const bench: SawBench = { use, stripWidth: stripWidthOf(use, told.parts, all), step, units };
+  const cuts = cutsInOrder(piece, planned.length, bench);
+  const strip = use.stripOf === '' ? null : isStripAsItIs(piece, bench) ? 'as it is' : 'wider';
+  const boring = bored.get(piece);
+  const notches = piece.notches.filter((notch) => !boring?.notches.includes(notch));
+  return {
+    ...sizesOf(piece, label, planned, step),
+    stripOf: use.stripOf,
+    offcutOf: use.offcutOf,
+    mayGrow: use.mayGrow,
+    cuts,
+    marks: [
+      ...shortRipMarks(cuts, planned.length, bench),
+      ...slideMarks(row, layout),
+      ...(told.shaped?.coveredMarks(piece) ?? []),
+      ...marksOf(
+        { ...piece, notches },
+        row,
+        { layout, startEdge: startEdgeOf(floor), step, units, strip, length: planned.length },
+        told.shaped?.shapedMarks,
+      ),
+      ...(boring?.marks ?? []),
+      ...gluedMarks(piece, parts),
+    ],
+    rest: use.rest,
+  };
+}
+
+/** Where a piece lies, how large it is, and what it keeps of its plank. */
+function sizesOf(
+  piece: LaidPiece,
+  label: string,
+  planned: PlannedPiece,
+  step: Ticks,
+): Omit<FloorPiece, 'stripOf' | 'offcutOf' | 'mayGrow' | 'room' | 'cuts' | 'marks' | 'rest'> {
+  const outer = outerOf(piece.inRoom);
+  return {
+    label,
+    rowNumber: piece.rowNumber,
+    runNumber: piece.runNumber,
+    pieceNumber: Number.parseInt(label.split('-')[1], 10),
+    length: planned.length,
+    shortPoint: shortPointOf(piece, planned.length, step),
+    widthLeft: piece.widthLeft,
+    widthRight: piece.widthRight,
+    squaredBy: piece.squaredBy,
+    leftOff: piece.leftOff,
+    plankNumber: planned.plank + 1,
+    keeps: keptOf(planned, piece, step),
+    polygon: outer,
+    holes: piece.inRoom.filter((outline) => outline !== outer),
+  };
 }
 
 /** Width of the strip that ripping a straight piece of this floor leaves; null where there is none, or not of one width. */
 function stripWidthOf(
   { stripSource }: PlankUse,
-  laidAs: ReadonlyMap<PlannedPiece, LaidPiece>,
+  partsOfPlan: ToldFloor['parts'],
   { markedJob }: PlannedFloors,
 ): Ticks | null {
-  const source = stripSource && laidAs.get(stripSource);
-  if (!source || source.widthLeft !== source.widthRight || source.slants.length > 0) return null;
+  const parts = (stripSource && partsOfPlan.get(stripSource)) ?? [];
+  if (parts.length !== 1) return null;
+  const source = parts[0].piece;
+  if (source.widthLeft !== source.widthRight || source.slants.length + source.bends.length > 0) return null;
   return markedJob.plankWidth - source.widthLeft - markedJob.kerf;
 }
 
@@ -114,25 +168,31 @@ export function sawPlanksOf(
 ): readonly SawPlank[] {
   const nameOf = namesFor(planned, indices[0]);
   const uses = plankUses(planned, indices[0]);
-  const ownKept = new Map(own.map(({ label, keeps }) => [label, keeps]));
+  const ownPieces = new Map(own.map((piece) => [piece.label, piece]));
   const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[indices[indices.length - 1] + 1]];
   return planned.ledger.planks
     .map((booking) => ({ booking, pieces: [...booking.pieces, ...booking.strips] }))
     .filter(({ pieces }) => pieces.some(({ rowIndex }) => rowIndex >= from && rowIndex < to))
     .map(({ booking, pieces }) => ({
       plankNumber: booking.plank + 1,
-      pieces: pieces.map((piece): SawPiece => {
+      pieces: pieces.flatMap((piece): SawPiece[] => {
         const name = nameOf(piece);
         // A plank with an angled end gives nothing else, so it is never one that another room shares.
-        const keeps = (name.room === '' ? ownKept.get(name.label) : undefined) ?? KEEPS[piece.from];
+        const laid = name.room === '' ? ownPieces.get(name.label) : undefined;
         const use = uses.get(planned.markedPlan.rows[piece.rowIndex].runs[piece.runIndex][piece.pieceIndex]);
-        return { ...name, length: piece.length, keeps, stripOf: use?.stripOf ?? '', rest: use?.rest ?? '' };
+        const told = { length: piece.length, stripOf: use?.stripOf ?? '', rest: use?.rest ?? '' };
+        if (laid) return [laid, ...partsBeyond(laid, ownPieces)].map(sawPieceOf);
+        return [{ ...name, ...told, keeps: KEEPS[piece.from] }];
       }),
       leftOver: booking.leftOver,
     }));
 }
 
-/** Places of the end joints, row -> run, in the laying frame of a floor. */
+function sawPieceOf({ label, length, keeps, stripOf, rest }: FloorPiece): SawPiece {
+  return { room: '', label, length, keeps, stripOf, rest };
+}
+
+/** Places of the end joints, row -> run, in the laying frame of a floor. Ticks. */
 export function jointPlaces(planned: PlannedFloors, floorIndex: number): readonly (readonly (readonly Ticks[])[])[] {
   const firstRow = planned.firstRows[floorIndex];
   return planned.floors[floorIndex].layout.rows.map((row, i) =>
@@ -143,17 +203,6 @@ export function jointPlaces(planned: PlannedFloors, floorIndex: number): readonl
       ),
     ),
   );
-}
-
-/** `3-2` for each piece: its row, and its place in the row across all its runs. */
-function numbered(pieces: readonly LaidPiece[]): readonly { readonly piece: LaidPiece; readonly label: string }[] {
-  let row = 0;
-  let place = 0;
-  return pieces.map((piece) => {
-    place = piece.rowNumber === row ? place + 1 : 1;
-    row = piece.rowNumber;
-    return { piece, label: `${row}-${place}` };
-  });
 }
 
 /** The outline round all of a piece; the others are holes in it, or parts that a cut-out divides off. */

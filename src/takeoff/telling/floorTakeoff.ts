@@ -1,19 +1,20 @@
 /** Planned floors -> what is shown of one of them. */
 import { ledgerOf } from '../../cutting/plan/ledger';
-import type { Ticks } from '../../geometry/length';
-import type { Point } from '../../geometry/point';
+import { type Ticks, toTicks } from '../../geometry/length';
 import { areaOf } from '../../geometry/polygon';
-import { regionToRoom } from '../../geometry/turn';
-import type { Row } from '../../layout/rows';
+import { toRoom } from '../../geometry/turn';
+import { bandOf, type Row } from '../../layout/rows';
 import { roomAreaOf } from '../../room/outline';
 import { staggerAcross } from '../planning/middleStart';
-import type { PlannedFloors } from '../planning/planFloors';
-import type { LaidFloor } from '../planning/ways';
+import { type PlannedFloors, startEdgeOf } from '../planning/planFloors';
+import type { LaidFloor } from '../reading/drawnRoom';
 import type { FloorPiece, FloorRow, SawPlank, Summary, Takeoff, WayLine } from '../result';
 import { floorPiecesOf, sawPlanksOf } from './cutList';
 import { notesOf } from './notes';
 import { waitingAfterRows } from './offcuts';
 import { proofOf } from './proof';
+import { shapingOf } from './shaping';
+import { startLinesOf } from './starts';
 
 /**
  * What the whole of a plan says about one of its floors; a floor on both sides of a middle line is shown as one.
@@ -29,25 +30,30 @@ export function floorTakeoffOf(
   const { entry, read, room, layout, part } = planned.floors[floorIndex];
   const indices = part === 'ahead' ? [floorIndex, floorIndex + 1] : [floorIndex];
   const floors = indices.map((i) => planned.floors[i]);
-  const pieces = indices.flatMap((i) => floorPiecesOf(planned, i));
+  const pieces = indices.flatMap((i) => floorPiecesOf(planned, i, shapingOf(planned.floors[i])));
   const planks = sawPlanksOf(planned, indices, pieces);
   return {
     entry,
     rooms: read.rooms,
     units: read.units,
+    plankLength: read.product.plankLength,
+    markingStep: read.rules.markingStep,
     outline: room.outline,
     walls: room.walls.map(({ wallNumber, from, to }) => ({ wallNumber, from, to })),
     cutouts: room.cutouts,
+    covered: room.covered,
     doorways: room.doorways.map(({ doorwayNumber, from, to, floor }) => ({ doorwayNumber, from, to, floor })),
     floor: floors.flatMap(({ floor }) => floor),
     rowAngle: layout.frame.degrees,
     rows: indices.flatMap((i) => floorRowsOf(planned, i)),
+    startEdge: startEdgeOf(planned.floors[floorIndex]),
     pieces,
     planks,
     plan: planned.plan,
     summary: summaryOf(planned, indices, pieces, planks),
     ways,
-    notes: notesOf(planned, indices),
+    starts: startLinesOf(planned.floors[floorIndex]),
+    notes: notesOf(planned, indices, pieces),
   };
 }
 
@@ -58,18 +64,11 @@ function floorRowsOf(planned: PlannedFloors<LaidFloor>, floorIndex: number): rea
 }
 
 function floorRowOf(row: Row, { layout, part }: LaidFloor, waiting: FloorRow['waiting']): FloorRow {
-  const x0 = Math.min(...row.runs.map((run) => run.x0));
-  const x1 = Math.max(...row.runs.map((run) => run.x1));
-  const band: readonly Point[] = [
-    { x: x0, y: row.y0 },
-    { x: x1, y: row.y0 },
-    { x: x1, y: row.y1 },
-    { x: x0, y: row.y1 },
-  ];
-  const [polygon] = regionToRoom(layout.frame, [band]);
   const isReversed = part === 'behind';
   const { rowNumber, width, narrowest } = row;
-  return { rowNumber, width, narrowest: narrowest.width, isReversed, waiting, polygon };
+  const polygon = bandOf(row, layout.frame);
+  const narrowestAt = toRoom(layout.frame, { x: narrowest.x, y: toTicks((row.y0 + row.y1) / 2) });
+  return { rowNumber, width, narrowest: narrowest.width, narrowestAt, isReversed, waiting, polygon };
 }
 
 function summaryOf(

@@ -2,7 +2,7 @@
 import type { Ticks } from '../../geometry/length';
 import { type CountRuleKey, type LengthRuleKey, RULES } from '../../layout/rules';
 import type { RulesEntry, Typed } from '../entry';
-import type { DrawnRoom } from '../reading/drawRoom';
+import type { DrawnRoom } from '../reading/drawnRoom';
 import { lengthText } from '../text/lengthText';
 import { nameKey } from '../text/names';
 
@@ -71,6 +71,7 @@ function layingOf(other: Read, first: Read): string[] {
     ['layDirection', 'lay direction', directionOf(other), directionOf(first)],
     ['startSide', 'first row at the side', other.read.start.startSide, first.read.start.startSide],
     ['firstRow', 'first row', other.read.start.firstRow, first.read.start.firstRow],
+    ['startEdge', 'edge at the start wall', other.read.start.startEdge, first.read.start.startEdge],
     ['reuseStrips', 'strips of the first row in the last', other.read.start.reuseStrips, first.read.start.reuseStrips],
     ['aim', 'plan for', other.read.start.aim, first.read.start.aim],
     ...COUNT_RULES.map(([key, name]) => [key, name, other.read.rules[key], first.read.rules[key]] as const),

@@ -6,7 +6,7 @@ import type { Row } from '../../layout/rows';
 import type { Wall } from '../../room/walls';
 import { staggerAcross } from '../planning/middleStart';
 import type { PlannedFloors } from '../planning/planFloors';
-import type { LaidFloor } from '../planning/ways';
+import type { LaidFloor } from '../reading/drawnRoom';
 import { lengthText } from '../text/lengthText';
 
 type Show = (length: Ticks) => string;
@@ -28,7 +28,7 @@ export function middleNotes(planned: PlannedFloors<LaidFloor>, aheadIndex: numbe
   const wanted = lengthText(rules.minStagger, units, 'piece');
   return [
     sentence,
-    `Across the line two joints are ${found} apart where a minimum stagger of ${wanted} is wanted: shift row ${first} on site.`,
+    `Across the line two joints are only ${found} apart; the minimum stagger is ${wanted}. Shift row ${first} on site.`,
   ];
 }
 

@@ -1,4 +1,4 @@
-/** Sentences about a floor that can be laid, but of which a person should know something. */
+/** What a person should know about a floor that can be laid, in sentences. */
 import type { BrokenRule } from '../../cutting/job';
 import { mmOf, type Ticks, type Units } from '../../geometry/length';
 import { overlongFloorsOf } from '../../layout/expansion';
@@ -7,25 +7,40 @@ import { RUN_LIMITS } from '../../layout/rules';
 import { TAPE_READING } from '../../room/corners';
 import type { RoomNote, TapeResidual } from '../../room/faults';
 import type { PlannedFloors } from '../planning/planFloors';
-import type { LaidFloor } from '../planning/ways';
+import type { LaidFloor } from '../reading/drawnRoom';
 import { problems } from '../reading/problems';
+import type { FloorPiece } from '../result';
 import { lengthText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 import { brokenRuleTexts } from './brokenRules';
+import { cornerNotes } from './cornerNotes';
 import { joinedNotes } from './joinedNotes';
+import { lengthwiseNotes } from './lengthwise';
 import { middleNotes } from './middleNotes';
+import { slideNotes } from './slideIn';
+import { squaredNotes } from './squared';
+import { startNotes } from './starts';
 
 /** Rules that could not be met first, then the rows, the room, the doorways. */
-export function notesOf(planned: PlannedFloors<LaidFloor>, indices: readonly number[]): readonly string[] {
+export function notesOf(
+  planned: PlannedFloors<LaidFloor>,
+  indices: readonly number[],
+  pieces: readonly FloorPiece[],
+): readonly string[] {
   const [first] = indices;
   const { read, room } = planned.floors[first];
   return [
     ...indices.flatMap((i) => planNotesOf(planned, i)),
     ...(indices.length > 1 ? middleNotes(planned, first) : []),
+    ...startNotes(planned.floors[first], read.units),
+    ...squaredNotes(planned.floors[first], pieces),
+    ...indices.flatMap((i) => cornerNotes(planned, i, pieces)),
+    ...lengthwiseNotes(pieces),
     ...joinedNotes(planned.floors[first]),
     ...room.notes.map((note) => roomNote(note, read.units)),
     ...spanNotes(planned, first),
     ...casingNotes(planned, first),
+    ...slideNotes(planned.floors[first]),
   ];
 }
 
@@ -54,7 +69,7 @@ function brokenNotes(
   return brokenRuleTexts(here, (broken) => brokenRuleText(broken, rows[broken.rowIndex - from].rowNumber, units));
 }
 
-/** `Row 3: 6" where a minimum stagger of 8" is wanted.` Lengths of `broken` in ticks. */
+/** `Row 3: 6" is less than the minimum stagger of 8".` Lengths of `broken` in ticks. */
 function brokenRuleText({ rule, found, wanted }: BrokenRule, rowNumber: number, units: Units): string {
   const show = (length: Ticks) => lengthText(length, units, 'piece');
   return problems.brokenRule(`Row ${rowNumber}`, rule, show(found), show(wanted));

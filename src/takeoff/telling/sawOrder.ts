@@ -20,7 +20,7 @@ export interface SawBench {
 /**
  * The cuts in the order in which they are made. Crosscut first: a rip would run through the rest of the plank, that
  * serves another piece at its full width, and nobody pushes more through the saw than is needed. Only a piece too short
- * to be ripped, off a plank whose rest is waste, is ripped while it is long.
+ * to be ripped, off a plank whose rest is waste, is ripped while it is long. `length` as it is marked, ticks.
  */
 export function cutsInOrder(piece: LaidPiece, length: Ticks, bench: SawBench): readonly CutKind[] {
   const { use, step, units } = bench;
@@ -32,17 +32,21 @@ export function cutsInOrder(piece: LaidPiece, length: Ticks, bench: SawBench): r
   // An end cut at an angle takes its piece off the plank, but not before the piece has been ripped.
   const isAngledOff = use.restServes && isCutOff && needed.length > 0 && !needed.includes('crosscut');
   const cuts: readonly CutKind[] = isAngledOff ? ['crosscut', ...needed] : needed;
-  const ripsLong = !use.restServes && length < SHORTEST_RIP[units] && use.stockLength >= SHORTEST_RIP[units];
-  const first = ripsLong && cuts.includes('rip') ? 'rip' : 'crosscut';
+  const first = isRippedLong(length, use, units) && cuts.includes('rip') ? 'rip' : 'crosscut';
   return [...cuts.filter((cut) => cut === first), ...cuts.filter((cut) => cut !== first)];
 }
 
-/** Whether it is a strip that is as wide as it must be when it comes off its piece. */
-export function isStripAsItIs({ widthLeft, widthRight }: LaidPiece, { stripWidth, step }: SawBench): boolean {
-  return stripWidth !== null && stripWidth - Math.min(widthLeft, widthRight) < step;
+/** Whether a piece that is ripped is ripped before it is cut to length. */
+export function isRippedLong(length: Ticks, { restServes, stockLength }: PlankUse, units: Units): boolean {
+  return !restServes && length < SHORTEST_RIP[units] && stockLength >= SHORTEST_RIP[units];
 }
 
-/** `Too short to rip on a table saw ...`, or nothing. */
+/** Whether it is a strip that is as wide as it must be when it comes off its piece. */
+export function isStripAsItIs({ widthLeft, widthRight, bends }: LaidPiece, { stripWidth, step }: SawBench): boolean {
+  return bends.length === 0 && stripWidth !== null && stripWidth - Math.min(widthLeft, widthRight) < step;
+}
+
+/** `Too short to rip on a table saw ...`, or nothing. `length` in ticks. */
 export function shortRipMarks(cuts: readonly CutKind[], length: Ticks, { use, units }: SawBench): readonly string[] {
   if (!cuts.includes('rip')) return [];
   const ripped = cuts[0] === 'rip' && cuts.includes('crosscut') ? use.stockLength : Math.min(length, use.stockLength);

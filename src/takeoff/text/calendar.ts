@@ -24,7 +24,12 @@ export function dayOf(text: string): DayNumber | null {
 
 /** `Sat 2026-12-05`: the weekday and the date, read the same everywhere. */
 export function dayText(day: DayNumber): string {
-  return `${DAY_NAMES[((day % 7) + 7) % 7]} ${isoText(day)}`;
+  return `${weekdayText(day)} ${isoText(day)}`;
+}
+
+/** `Sat` */
+export function weekdayText(day: DayNumber): string {
+  return DAY_NAMES[((day % 7) + 7) % 7];
 }
 
 /** `2026-12-05` */

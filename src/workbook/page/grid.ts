@@ -1,4 +1,5 @@
-import type { OSpreadsheetEngine, SpreadsheetLibrary } from '../oSpreadsheetEngine';
+import type { SpreadsheetLibrary } from '../oSpreadsheetCopy';
+import type { OSpreadsheetEngine } from '../oSpreadsheetEngine';
 
 /** What is used of @odoo/owl, the engine's own view library, which the page loads beside it. */
 export interface OwlLibrary {
@@ -29,4 +30,9 @@ export async function mountGrid(
   const app = new owl.App(Root, { props: { model: engine.model }, translateFn: (text) => text });
   app.addTemplates(templates);
   await app.mount(target);
+}
+
+/** What is typed next lands in the selected cell: the grid listens to keys in a hidden field of its own. */
+export function focusGrid(): void {
+  document.querySelector<HTMLElement>('.o-grid-composer [contenteditable], .o-grid [contenteditable]')?.focus();
 }

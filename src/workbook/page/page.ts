@@ -1,12 +1,16 @@
 /** The page: the grid at the left, the add-on's sidebar at the right, both working on one embedded workbook. */
-import { fillDemo } from '../demo';
-import { LOCALES } from '../locales';
-import { createOSpreadsheetEngine, type OSpreadsheetEngine, type SpreadsheetLibrary } from '../oSpreadsheetEngine';
-import { createPageRuntime } from '../pageRuntime';
+import { button, byId } from '../../sidebar/parts/dom';
+import { localeNamed } from '../locales';
+import type { SpreadsheetLibrary } from '../oSpreadsheetCopy';
 import type { MenuEntry } from '../services/book';
-import { createWorkbook, type Workbook } from '../workbook';
+import type { Workbook } from '../workbook';
+import { bringInGiven, type FileOptions, fileButtons, takeDroppedFiles, tellLeftOut } from './files';
 import { mountGrid, type OwlLibrary } from './grid';
-import { createSidebarFrame } from './sidebarFrame';
+import { ask } from './link';
+import { openWorkbook, type PageWorkbook } from './openedWorkbook';
+import { createPageFrame } from './sidebarFrame';
+import { createWindowLink, type SavingState, type WindowEvents, type WindowLink } from './windowLink';
+import { goTo, type Listed, showWorkbooks } from './workbooksDialog';
 
 declare const o_spreadsheet: SpreadsheetLibrary;
 declare const owl: OwlLibrary;
@@ -15,37 +19,82 @@ const MESSAGE_SECONDS = 6;
 
 /** What a test, or a curious person at the console, can reach. */
 export interface PageHandle {
-  readonly workbook: Workbook & { readonly engine: OSpreadsheetEngine };
+  readonly workbook: PageWorkbook;
+  /** How the workbook stands to the disk. */
+  readonly saving: () => SavingState;
 }
 
 async function start(): Promise<void> {
   console.debug = () => {};
-  const locale = new URLSearchParams(location.search).get('locale') ?? 'en_US';
-  const [code, sidebar, shim, templates] = await Promise.all(
-    ['addon/Code.js', 'addon/Sidebar.html', 'scriptRun.js', 'engine/o_spreadsheet.xml'].map(fetchText),
-  );
-  const engine = createOSpreadsheetEngine(o_spreadsheet, LOCALES[locale] ?? LOCALES.en_US);
+  const asked = new URLSearchParams(location.search);
+  const [listed, code, sidebar, check, shim, templates] = await Promise.all([
+    ask<Listed>('list'),
+    ...['addon/Code.js', 'addon/Sidebar.html', 'addon/Check.html', 'scriptRun.js', 'engine/o_spreadsheet.xml'].map(
+      fetchText,
+    ),
+  ] as const);
   const screen = { update: () => {} };
-  const workbook: PageHandle['workbook'] = {
-    ...createWorkbook({
-      engine,
-      runtime: createPageRuntime(),
-      addOn: { code, pages: { Sidebar: sidebar } },
-      settings: { name: 'Plank Ledger', locale },
-      onScreen: () => screen.update(),
-    }),
-    engine,
-  };
-  fillDemo(workbook);
-  await mountGrid(o_spreadsheet, owl, templates, engine, byId('grid'));
+  const link = createWindowLink(
+    asked.get('workbook') ?? listed.first,
+    windowEvents(() => showState(link)),
+  );
+  const workbook = await openWorkbook({
+    library: o_spreadsheet,
+    addOn: { code, pages: { Sidebar: sidebar, Check: check } },
+    link,
+    locale: localeNamed(asked.get('locale')),
+    onScreen: () => screen.update(),
+  });
+  await mountGrid(o_spreadsheet, owl, templates, workbook.engine, byId('grid'));
   screen.update = screenUpdater(workbook, shim);
   workbook.open();
   showNotes(workbook);
-  Object.assign(window, { plankLedger: { workbook } satisfies PageHandle });
+  showState(link);
+  const files = { library: o_spreadsheet, workbook, name: link.name };
+  showFileButtons(link, files);
+  takeDroppedFiles(files);
+  Object.assign(window, { plankLedger: { workbook, saving: link.state } satisfies PageHandle });
   // The person came to see it: the first item of the menu opens the sidebar.
   const first = workbook.screen.menu?.items.find((item) => item !== 'separator');
   if (first) workbook.choose(first.functionName);
+  if (listed.given !== '' && (await bringInGiven(files, listed.given))) return;
   document.body.dataset.ready = 'yes';
+  void ask('opened', { name: link.name() });
+  tellLeftOut(link.name());
+}
+
+function windowEvents(onChange: () => void): WindowEvents {
+  return {
+    onChange,
+    onReload: () => location.reload(),
+    onRemoved: () => location.assign('?'),
+    onApart: goTo,
+  };
+}
+
+/** The name of the workbook, and whether all of it is on the disk. */
+function showState(link: WindowLink): void {
+  const state = link.state();
+  document.title = `${link.name()} - Plank Ledger`;
+  byId('name').textContent = link.name();
+  const shown = byId('saving');
+  shown.dataset.kind = state.kind;
+  shown.textContent = {
+    saved: 'Saved',
+    saving: 'Saving ...',
+    'not saved': `Not saved: ${'text' in state ? state.text : ''}`,
+  }[state.kind];
+}
+
+function showFileButtons(link: WindowLink, files: FileOptions): void {
+  byId('files').replaceChildren(
+    button('Workbooks', () => void showWorkbooks(link.name())),
+    ...fileButtons(files),
+  );
+  // Leaving is asked about only while something is typed that nobody else has.
+  window.addEventListener('beforeunload', (event) => {
+    if (link.state().kind === 'not saved') event.preventDefault();
+  });
 }
 
 async function fetchText(address: string): Promise<string> {
@@ -54,41 +103,38 @@ async function fetchText(address: string): Promise<string> {
   return response.text();
 }
 
-function byId(id: string): HTMLElement {
-  const element = document.getElementById(id);
-  if (!element) throw new Error(`The page has no element #${id}`);
-  return element;
-}
-
 /** Brings menu, sidebar and messages up to what the script has put on the screen since the last time. */
 function screenUpdater(workbook: Workbook, shim: string): () => void {
-  const frame = createSidebarFrame(byId('sidebar'), workbook, shim);
-  const shown: { menu: unknown; sidebar: unknown; messages: number } = { menu: null, sidebar: null, messages: 0 };
+  const frame = createPageFrame(byId('sidebar'), workbook, shim);
+  const dialogFrame = createPageFrame(byId('dialog'), workbook, shim);
+  const shown: { menu: unknown; sidebar: unknown; dialog: unknown; messages: number } = {
+    menu: null,
+    sidebar: null,
+    dialog: null,
+    messages: 0,
+  };
   return () => {
-    const { menu, sidebar, toasts, alerts } = workbook.screen;
+    const { menu, sidebar, dialog, toasts, alerts } = workbook.screen;
     if (menu && menu !== shown.menu) showMenu(menu, workbook);
     if (sidebar && sidebar !== shown.sidebar) frame.show(sidebar);
+    if (dialog && dialog !== shown.dialog) dialogFrame.show(dialog);
     const messages = [...toasts.map(({ message }) => message), ...alerts.map(({ text }) => text)];
     if (messages.length > shown.messages) showMessage(messages.at(-1) ?? '');
-    Object.assign(shown, { menu, sidebar, messages: messages.length });
+    Object.assign(shown, { menu, sidebar, dialog, messages: messages.length });
   };
 }
 
 function showMenu(menu: MenuEntry, workbook: Workbook): void {
-  const buttons = menu.items.flatMap((item) => {
-    if (item === 'separator') return [];
-    const button = document.createElement('button');
-    button.type = 'button';
-    button.textContent = item.caption;
-    button.addEventListener('click', () => {
-      try {
-        workbook.choose(item.functionName);
-      } catch (error) {
-        showMessage((error as Error).message);
-      }
-    });
-    return [button];
-  });
+  const choose = (functionName: string) => () => {
+    try {
+      workbook.choose(functionName);
+    } catch (error) {
+      showMessage((error as Error).message);
+    }
+  };
+  const buttons = menu.items.flatMap((item) =>
+    item === 'separator' ? [] : [button(item.caption, choose(item.functionName))],
+  );
   byId('menu').replaceChildren(...buttons);
 }
 
@@ -111,7 +157,11 @@ function showNotes({ engine, spreadsheetApp }: PageHandle['workbook']): void {
 }
 
 start().catch((error: unknown) => {
+  const text = `The workbook could not be opened: ${(error as Error).message}`;
+  byId('note').textContent = text;
+  byId('note').hidden = false;
+  // One that cannot be opened must not keep a person from the others, nor from its earlier states.
+  byId('files').replaceChildren(button('Workbooks', () => void showWorkbooks('')));
   document.body.dataset.ready = 'failed';
-  showMessage(`The embedded workbook could not start: ${(error as Error).message}`);
   console.error(error);
 });

@@ -1,11 +1,13 @@
 import type { HtmlPage } from '../services/book';
 import type { Workbook } from '../workbook';
+import { goOnTyping } from './focus';
 import type { FromFrame, ToFrame } from './messages';
 
-/** Shows the sidebar of a workbook in a frame of its own, cut off from the page but for calls to the script. */
-export function createSidebarFrame(holder: HTMLElement, workbook: Workbook, shim: string) {
+/** Shows a page of the script in a frame of its own, cut off from the page around it but for calls to the script. */
+export function createPageFrame(holder: HTMLElement, workbook: Workbook, shim: string) {
   let frame: HTMLIFrameElement | undefined;
   const close = () => {
+    if (holder instanceof HTMLDialogElement) holder.close();
     holder.hidden = true;
     holder.replaceChildren();
     frame = undefined;
@@ -13,7 +15,10 @@ export function createSidebarFrame(holder: HTMLElement, workbook: Workbook, shim
   window.addEventListener('message', ({ source, data }: MessageEvent<FromFrame>) => {
     if (!frame || source !== frame.contentWindow) return;
     if (data.kind === 'close') close();
-    if (data.kind === 'focus') document.querySelector<HTMLElement>('#grid .o-grid')?.focus();
+    if (data.kind === 'focus') {
+      document.querySelector<HTMLElement>('#grid .o-grid')?.focus();
+      goOnTyping();
+    }
     if (data.kind === 'call') frame.contentWindow?.postMessage(answer(workbook, data), '*');
   });
   return {
@@ -25,8 +30,13 @@ export function createSidebarFrame(holder: HTMLElement, workbook: Workbook, shim
       // Whoever opened it goes on in it by keyboard: its page puts the focus where typing begins.
       const opened = frame;
       opened.addEventListener('load', () => opened.focus());
+      // The window is no larger than it is, as on the platform.
+      frame.style.width = page.width === undefined ? '' : `min(${page.width}px, 100%)`;
+      frame.style.height = page.height === undefined ? '' : `min(${page.height}px, 100vh - 110px)`;
+      holder.style.width = page.width === undefined ? '' : `min(${page.width}px, 100vw - 60px)`;
       holder.replaceChildren(heading(page.title, close), frame);
       holder.hidden = false;
+      if (holder instanceof HTMLDialogElement && !holder.open) holder.showModal();
     },
   };
 }
@@ -50,7 +60,7 @@ function heading(title: string, close: () => void): HTMLElement {
   const button = document.createElement('button');
   button.type = 'button';
   button.textContent = '×';
-  button.setAttribute('aria-label', 'Close the sidebar');
+  button.setAttribute('aria-label', `Close ${title}`);
   button.addEventListener('click', close);
   element.append(title, button);
   return element;

@@ -31,6 +31,8 @@ export interface BookSettings {
   readonly name: string;
   /** Such as `en_US`. */
   readonly locale: string;
+  /** Of the spreadsheet, such as `Europe/Berlin`; the script's own is UTC, as its manifest says. */
+  readonly timeZone: string;
 }
 
 export type PropertyStore = 'document' | 'user' | 'script';
@@ -42,12 +44,17 @@ export interface Screen {
   toast(message: string, title: string): void;
   alert(title: string, text: string): void;
   showSidebar(page: HtmlPage): void;
+  /** Over the spreadsheet, until it is closed. */
+  showDialog(page: HtmlPage): void;
   setMenu(menu: MenuEntry): void;
 }
 
 export interface HtmlPage {
   readonly title: string;
   readonly html: string;
+  /** Pixels of a dialog, where the script has set them. */
+  readonly width?: number;
+  readonly height?: number;
 }
 
 export interface MenuEntry {

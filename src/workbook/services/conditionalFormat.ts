@@ -16,6 +16,16 @@ export function engineConditionalRule(rule: Rule): ConditionalRule {
   return found;
 }
 
+/** A rule of the engine as the script sees it. */
+export function conditionalRuleOf(book: Book, kept: ConditionalRule, ranges: readonly Range[]): Rule {
+  const rule = strict<Rule>(book, 'ConditionalFormatRule', { getRanges: () => [...ranges] } satisfies Pick<
+    Rule,
+    'getRanges'
+  >);
+  built.set(rule, kept);
+  return rule;
+}
+
 /** A rule in the making; only formulas are implemented as conditions. */
 export function newConditionalFormatRule(book: Book): Builder {
   let formula = '';
@@ -36,13 +46,7 @@ export function newConditionalFormatRule(book: Book): Builder {
     setStrikethrough: (strikethrough: boolean | null) => paint({ strikethrough: strikethrough ?? false }),
     build: () => {
       if (!formula || ranges.length === 0) throw new Error('A conditional format needs a condition and ranges');
-      const kept = ranges;
-      const rule = strict<Rule>(book, 'ConditionalFormatRule', { getRanges: () => kept } satisfies Pick<
-        Rule,
-        'getRanges'
-      >);
-      built.set(rule, { formula, look, zones: kept.map((range) => placeOf(range).zone) });
-      return rule;
+      return conditionalRuleOf(book, { formula, look, zones: ranges.map((range) => placeOf(range).zone) }, ranges);
     },
   } satisfies Partial<Builder>);
   return builder;

@@ -14,6 +14,16 @@ export function engineRule(validation: DataValidation): ValidationRule {
   return rule;
 }
 
+/** A rule of the engine as the script sees it. */
+export function dataValidationOf(book: Book, rule: ValidationRule, help: string): DataValidation {
+  const validation = strict<DataValidation>(book, 'DataValidation', {
+    getAllowInvalid: () => !rule.isBlocking,
+    getHelpText: () => help,
+  } satisfies Pick<DataValidation, 'getAllowInvalid' | 'getHelpText'>);
+  rules.set(validation, rule);
+  return validation;
+}
+
 /** A rule in the making: boxes to tick, a list, or a number between two. */
 export function newDataValidation(book: Book): DataValidationBuilder {
   let criterion: ValidationRule['criterion'] | undefined;
@@ -37,12 +47,7 @@ export function newDataValidation(book: Book): DataValidationBuilder {
     },
     build: () => {
       if (!criterion) throw new Error('A data validation needs a criterion before it is built');
-      const validation = strict<DataValidation>(book, 'DataValidation', {
-        getAllowInvalid: () => !isBlocking,
-        getHelpText: () => help,
-      } satisfies Pick<DataValidation, 'getAllowInvalid' | 'getHelpText'>);
-      rules.set(validation, { criterion, isBlocking });
-      return validation;
+      return dataValidationOf(book, { criterion, isBlocking }, help);
     },
   } satisfies Partial<DataValidationBuilder>);
   return builder;

@@ -53,7 +53,10 @@ function finderOf(book: Book, tabId: string | null): Finder {
     Object.assign(wanted, edit);
     return self;
   };
+  const isThere = ({ tabId: of }: MetadataEntry) => of === null || book.engine.tabs().some((tab) => tab.id === of);
+  // A person may take a tab away in the grid: its marks go with it, and come back when that is undone.
   const matches = (entry: MetadataEntry) =>
+    isThere(entry) &&
     (tabId === null || entry.tabId === tabId) &&
     (wanted.key === undefined || entry.key === wanted.key) &&
     (wanted.value === undefined || entry.value === wanted.value) &&

@@ -28,6 +28,7 @@ export function htmlService(book: Book): HtmlService {
 function htmlOutput(book: Book, start: string): HtmlOutput {
   let title = '';
   let html = start;
+  const size: { width?: number; height?: number } = {};
   const output: HtmlOutput = strict<HtmlOutput>(book, 'HtmlOutput', {
     getContent: () => html,
     getTitle: () => title,
@@ -39,11 +40,17 @@ function htmlOutput(book: Book, start: string): HtmlOutput {
       title = text;
       return output;
     },
-    // A sidebar is 300 px wide whatever is asked.
-    setWidth: () => output,
-    setHeight: () => output,
+    // A sidebar is 300 px wide whatever is asked; a dialog is as large as it was asked to be.
+    setWidth: (pixels: number) => {
+      size.width = pixels;
+      return output;
+    },
+    setHeight: (pixels: number) => {
+      size.height = pixels;
+      return output;
+    },
     addMetaTag: () => output,
   } satisfies Partial<HtmlOutput>);
-  pages.set(output, () => ({ title, html }));
+  pages.set(output, () => ({ title, html, ...size }));
   return output;
 }

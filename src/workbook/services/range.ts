@@ -1,6 +1,7 @@
 import type { Edit, Zone } from '../engine';
 import { type Book, cellKey, extrasOf } from './book';
 import { engineRule } from './dataValidation';
+import { filterOf } from './filter';
 import { protection } from './protection';
 import { rangeFormats, rangeLooks } from './rangeFormats';
 import { mapCells, type RangePlace, rangeNotes, rangePosition, rangeValues } from './rangeValues';
@@ -85,6 +86,13 @@ function rangeShape(place: RangePlace) {
       return place.self();
     },
     copyTo: (target: Range) => copyTo(place, target),
+    createFilter: () => {
+      if (book.engine.filters(tabId).length > 0) {
+        throw new Error("You can't create a filter in a sheet that already has a filter.");
+      }
+      book.engine.apply([{ kind: 'filter', tabId, zone }]);
+      return filterOf(book, tabId);
+    },
     protect: () => protection(book, tabId, zone),
   } satisfies Partial<Range>;
 }
@@ -128,13 +136,20 @@ function borderEdits(tabId: string, zone: Zone, sides: BorderArguments): Edit[] 
   });
 }
 
-/** A copy takes along what the engine holds and the notes; formats of whole rows and columns stay where they are. */
+/**
+ * A copy takes along what the engine holds and the notes; formats of whole rows and columns stay where they are. Rows of
+ * the place that a filter hides are left out: whether the platform does so is not documented, and the add-on shall not mind.
+ */
 function copyTo({ book, tabId, zone }: RangePlace, target: Range): void {
   const to = placeOf(target);
   const bottom = to.zone.top + zone.bottom - zone.top;
   const right = to.zone.left + zone.right - zone.left;
   const fitted = { tabId: to.tabId, zone: { ...to.zone, bottom, right } };
-  book.engine.apply([{ kind: 'copy', tabId, zone, to: fitted }]);
+  for (const part of shownParts(book, fitted)) {
+    const [down, up] = [part.top - fitted.zone.top, fitted.zone.bottom - part.bottom];
+    const source = { ...zone, top: zone.top + down, bottom: zone.bottom - up };
+    book.engine.apply([{ kind: 'copy', tabId, zone: source, to: { tabId: fitted.tabId, zone: part } }]);
+  }
   const [from, kept] = [extrasOf(book, tabId), extrasOf(book, to.tabId)];
   for (const row of rowsOf(zone)) {
     for (let column = zone.left; column <= zone.right; column++) {
@@ -147,6 +162,13 @@ function copyTo({ book, tabId, zone }: RangePlace, target: Range): void {
       else kept.plainText.delete(key);
     }
   }
+}
+
+/** Parts of a place without the rows that a filter hides. */
+function shownParts(book: Book, { tabId, zone }: { readonly tabId: string; readonly zone: Zone }): readonly Zone[] {
+  if (book.engine.filters(tabId).length === 0) return [zone];
+  const shown = rowsOf(zone).filter((row) => !book.engine.isFiltered(tabId, row));
+  return shown.map((row) => ({ ...zone, top: row, bottom: row }));
 }
 
 function rangeValidation(place: RangePlace) {

@@ -31,10 +31,27 @@ export function filled<Value>({ zone }: RangePlace, value: Value): Value[][] {
   return Array.from({ length: zone.bottom - zone.top + 1 }, () => Array(zone.right - zone.left + 1).fill(value));
 }
 
+type ValueCall =
+  | 'getValue'
+  | 'getValues'
+  | 'getDisplayValue'
+  | 'getDisplayValues'
+  | 'getFormula'
+  | 'getFormulas'
+  | 'setValue'
+  | 'setValues'
+  | 'setFormula'
+  | 'setFormulas'
+  | 'isBlank'
+  | 'isChecked'
+  | 'check'
+  | 'uncheck';
+
 /** Values and formulas of a range. */
 export function rangeValues(place: RangePlace) {
   const { book, tabId, zone } = place;
   const cell = (row: number, column: number): EngineCell => book.engine.cell(tabId, row, column);
+  const passed = (row: number, column: number) => passCell(cell(row, column), book.settings.timeZone);
   const formula = (row: number, column: number) => book.engine.formula(tabId, row, column);
   const write = (values: Grid) => {
     checkShape(values, zone);
@@ -45,8 +62,8 @@ export function rangeValues(place: RangePlace) {
     return place.self();
   };
   return {
-    getValue: () => passCell(cell(zone.top, zone.left)),
-    getValues: () => mapCells(place, (row, column) => passCell(cell(row, column))),
+    getValue: () => passed(zone.top, zone.left),
+    getValues: () => mapCells(place, passed),
     getDisplayValue: () => cell(zone.top, zone.left).shown,
     getDisplayValues: () => mapCells(place, (row, column) => cell(row, column).shown),
     getFormula: () => formula(zone.top, zone.left),
@@ -57,30 +74,15 @@ export function rangeValues(place: RangePlace) {
     setFormulas: (texts: string[][]) => write(texts.map((row) => row.map(asFormula))),
     isBlank: () => mapCells(place, cell).every((row) => row.every(({ kind }) => kind === 'empty')),
     isChecked: () => {
-      const states = mapCells(place, cell)
-        .flat()
-        .map(({ value }) => value);
-      return states.every((state) => state === states[0]) && typeof states[0] === 'boolean' ? states[0] : null;
+      // Null where a cell has no box, or not all are alike (reference, Range).
+      const hasBoxes = mapCells(place, (row, column) => book.engine.hasTickBox(tabId, row, column));
+      if (!hasBoxes.flat().every(Boolean)) return null;
+      const states = mapCells(place, (row, column) => cell(row, column).value === true).flat();
+      return states.every((state) => state === states[0]) ? (states[0] as boolean) : null;
     },
     check: () => write(filled(place, true)),
     uncheck: () => write(filled(place, false)),
-  } satisfies Pick<
-    Range,
-    | 'getValue'
-    | 'getValues'
-    | 'getDisplayValue'
-    | 'getDisplayValues'
-    | 'getFormula'
-    | 'getFormulas'
-    | 'setValue'
-    | 'setValues'
-    | 'setFormula'
-    | 'setFormulas'
-    | 'isBlank'
-    | 'isChecked'
-    | 'check'
-    | 'uncheck'
-  >;
+  } satisfies Pick<Range, ValueCall>;
 }
 
 function asFormula(text: string): string {

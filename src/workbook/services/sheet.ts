@@ -3,6 +3,7 @@ import { zoneOfA1 } from './a1';
 import { type Book, extrasOf, tabName } from './book';
 import { engineConditionalRule } from './conditionalFormat';
 import { metadataMembers } from './developerMetadata';
+import { filterOf } from './filter';
 import { protection, protectionOf } from './protection';
 import { placeOf, rangeOf } from './range';
 import { strict } from './strict';
@@ -76,12 +77,20 @@ function sheetIdentity({ book, tabId, self, tab, edit }: TabPlace) {
       book.engine.activate(tabId);
       return self();
     },
+    copyTo: (_: GoogleAppsScript.Spreadsheet.Spreadsheet) => duplicate(book, tab()),
   } satisfies Partial<Sheet>;
+}
+
+/** A copy of a tab at the end, without its marks: whether the platform copies them is not documented. */
+function duplicate(book: Book, { id, name }: EngineTab): Sheet {
+  const newId = `${id}-copy-${book.engine.tabs().length}`;
+  book.engine.apply([{ kind: 'duplicate tab', tabId: id, newId, name: `Copy of ${name}` }]);
+  return sheetOf(book, newId);
 }
 
 function sheetCells(place: TabPlace) {
   const { book, tabId, self } = place;
-  const last = () => lastUsed(place);
+  const last = () => book.engine.used(tabId);
   return {
     getRange: (...args: readonly unknown[]): Range => rangeOf(book, tabId, zoneFrom(place, args)),
     getDataRange: () => {
@@ -115,21 +124,6 @@ function wholeTab({ tab }: TabPlace): Zone {
   return { top: 0, left: 0, bottom: tab().rowCount - 1, right: tab().columnCount - 1 };
 }
 
-/** The last row and column with anything in them, -1 on an empty tab. */
-function lastUsed({ book, tabId, tab }: TabPlace): { row: number; column: number } {
-  const { rowCount, columnCount } = tab();
-  const used = { row: -1, column: -1 };
-  for (let row = 0; row < rowCount; row++) {
-    for (let column = 0; column < columnCount; column++) {
-      if (book.engine.cell(tabId, row, column).kind === 'empty' && book.engine.content(tabId, row, column) === '')
-        continue;
-      used.row = row;
-      used.column = Math.max(used.column, column);
-    }
-  }
-  return used;
-}
-
 /** The four ways to name a range: an address, or a first cell with up to two counts. */
 function zoneFrom({ tab }: TabPlace, args: readonly unknown[]): Zone {
   const { rowCount, columnCount } = tab();
@@ -158,6 +152,15 @@ function sheetShape(place: TabPlace) {
   const insert = (axis: Axis, first: number, count: number) => insertLines(place, axis, first, count);
   const remove = (axis: Axis, first: number, count: number) =>
     edit({ kind: 'delete', tabId, axis, first: first - 1, count });
+  /** Words from a report: github.com/google/ads-account-structure-script, issue 2. */
+  const freeze = (axis: Axis, count: number) => {
+    const lines = axis === 'rows' ? tab().rowCount : tab().columnCount;
+    const isShown = (index: number) => !book.engine.isHidden(tabId, axis, index);
+    if (count > 0 && !Array.from({ length: lines - count }, (_, i) => count + i).some(isShown)) {
+      throw new Error(`You can't freeze all visible ${axis} on the sheet.`);
+    }
+    edit({ kind: 'freeze', tabId, axis, count });
+  };
   return {
     getMaxRows: () => tab().rowCount,
     getMaxColumns: () => tab().columnCount,
@@ -167,10 +170,19 @@ function sheetShape(place: TabPlace) {
     insertColumnsBefore: (before: number, count: number) => insert('columns', before - 1, count),
     deleteRows: (first: number, count: number) => void remove('rows', first, count),
     deleteColumns: (first: number, count: number) => void remove('columns', first, count),
+    hideRows: (first: number, count: number = 1) =>
+      void edit({ kind: 'hide', tabId, axis: 'rows', first: first - 1, count }),
+    showRows: (first: number, count: number = 1) =>
+      void edit({ kind: 'show', tabId, axis: 'rows', first: first - 1, count }),
+    hideColumns: (first: number, count: number = 1) =>
+      void edit({ kind: 'hide', tabId, axis: 'columns', first: first - 1, count }),
+    showColumns: (first: number, count: number = 1) =>
+      void edit({ kind: 'show', tabId, axis: 'columns', first: first - 1, count }),
+    getFilter: () => (book.engine.filters(tabId).length > 0 ? filterOf(book, tabId) : null),
     getFrozenRows: () => tab().frozenRows,
     getFrozenColumns: () => tab().frozenColumns,
-    setFrozenRows: (count: number) => void edit({ kind: 'freeze', tabId, axis: 'rows', count }),
-    setFrozenColumns: (count: number) => void edit({ kind: 'freeze', tabId, axis: 'columns', count }),
+    setFrozenRows: (count: number) => freeze('rows', count),
+    setFrozenColumns: (count: number) => freeze('columns', count),
     getColumnWidth: (column: number) => book.engine.columnWidth(tabId, column - 1),
     setColumnWidth: (column: number, width: number) => resize('columns', column, 1, width),
     setColumnWidths: (first: number, count: number, width: number) => resize('columns', first, count, width),

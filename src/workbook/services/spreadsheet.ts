@@ -29,7 +29,7 @@ function spreadsheetIdentity(book: Book) {
     getUrl: () => `https://docs.google.com/spreadsheets/d/${SPREADSHEET_ID}/edit`,
     getName: () => book.settings.name,
     getSpreadsheetLocale: () => book.settings.locale,
-    getSpreadsheetTimeZone: () => 'Etc/UTC',
+    getSpreadsheetTimeZone: () => book.settings.timeZone,
     toast: (message: string, title?: unknown) => book.screen.toast(message, String(title ?? '')),
   } satisfies Partial<Spreadsheet>;
 }

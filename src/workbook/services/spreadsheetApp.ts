@@ -1,6 +1,7 @@
 import type { Book } from './book';
 import { newConditionalFormatRule } from './conditionalFormat';
 import { newDataValidation } from './dataValidation';
+import { newFilterCriteria } from './filter';
 import { spreadsheetOf } from './spreadsheet';
 import { enumeration, strict } from './strict';
 import { uiOf } from './ui';
@@ -19,6 +20,7 @@ export function spreadsheetApp(book: Book): SpreadsheetApp {
     flush: () => book.engine.flush(),
     newConditionalFormatRule: () => newConditionalFormatRule(book),
     newDataValidation: () => newDataValidation(book),
+    newFilterCriteria: () => newFilterCriteria(book),
     BorderStyle: enumeration('SpreadsheetApp.BorderStyle', [
       'DOTTED',
       'DASHED',

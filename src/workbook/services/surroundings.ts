@@ -1,4 +1,5 @@
 /** The small services: who is asking, odds and ends, and the log. */
+import { clockParts } from '../customFunctions';
 import type { Book } from './book';
 import { strict } from './strict';
 
@@ -25,20 +26,18 @@ export function utilitiesService(book: Book): Utilities {
 
 const TWO_DIGITS = (value: number) => String(value).padStart(2, '0');
 
-/** Only UTC, and only the pattern letters that are numbers. */
+/** Only the pattern letters that are numbers. */
 function formatDate(date: Date, timeZone: string, pattern: string): string {
-  if (!/^(?:Etc\/)?(?:UTC|GMT)$/.test(timeZone)) {
-    throw new Error(`Utilities.formatDate: the time zone ${timeZone} is not implemented in the embedded workbook`);
-  }
+  const { year, month, day, hour, minute, second } = clockParts(Number(date), timeZone);
   const parts: Readonly<Record<string, string>> = {
-    yyyy: String(date.getUTCFullYear()),
-    MM: TWO_DIGITS(date.getUTCMonth() + 1),
-    M: String(date.getUTCMonth() + 1),
-    dd: TWO_DIGITS(date.getUTCDate()),
-    d: String(date.getUTCDate()),
-    HH: TWO_DIGITS(date.getUTCHours()),
-    mm: TWO_DIGITS(date.getUTCMinutes()),
-    ss: TWO_DIGITS(date.getUTCSeconds()),
+    yyyy: String(year),
+    MM: TWO_DIGITS(month),
+    M: String(month),
+    dd: TWO_DIGITS(day),
+    d: String(day),
+    HH: TWO_DIGITS(hour),
+    mm: TWO_DIGITS(minute),
+    ss: TWO_DIGITS(second),
   };
   return pattern.replace(/([A-Za-z])\1*/g, (letters) => {
     const part = parts[letters];

@@ -14,13 +14,13 @@ export function valueEdit(book: Book, tabId: string, row: number, column: number
   const isPlain = plainText.has(cellKey(row, column)) || book.engine.format(tabId, row, column) === '@';
   if (isDate(value)) {
     const format = book.engine.format(tabId, row, column) || DATE_FORMAT;
-    return { ...place, content: String(serialOf(value)), format };
+    return { ...place, content: String(serialOf(value, book.settings.timeZone)), format };
   }
   if (typeof value !== 'string') return { ...place, content: plainContent(value) };
   if (value.length > MOST_CHARACTERS) {
     throw new Error(`Your input contains more than the maximum of ${MOST_CHARACTERS} characters in a single cell.`);
   }
-  if (!isPlain) return { ...place, content: typedText(value, decimalSeparator(book)) };
+  if (!isPlain) return { ...place, content: engineFormula(typedText(value, decimalSeparator(book)), book) };
   return plainTextEdit(place, value.startsWith("'") ? value.slice(1) : value, plainText);
 }
 
@@ -49,6 +49,19 @@ function plainContent(value: unknown): string {
 function typedText(text: string, separator: string): string {
   if (separator === ',' && /^[+-]?[\d.]*\d,\d+%?$/.test(text)) return text.replaceAll('.', '').replace(',', '.');
   return text.startsWith('+') && Number.isNaN(Number(text)) ? `=${text.slice(1)}` : text;
+}
+
+/**
+ * A formula written by a script is read in the spreadsheet's own syntax: `;` between arguments is taken everywhere, a comma
+ * is the decimal sign where numbers are written with one (reports: github.com/ISA-tools/OntoMaton issues 15 and 36,
+ * mricon/ingress-fieldplan issue 5). The engine is told formulas with commas and points.
+ */
+function engineFormula(content: string, book: Book): string {
+  if (!content.startsWith('=')) return content;
+  const separator = decimalSeparator(book);
+  const inEngine = (code: string) => (separator === ',' ? code.replaceAll(',', '.') : code).replaceAll(';', ',');
+  // Quoted texts and quoted tab names stay as they are.
+  return content.replace(/"[^"]*"|'[^']*'|[^"']+/g, (part) => (/^["']/.test(part) ? part : inEngine(part)));
 }
 
 function decimalSeparator(book: Book): string {

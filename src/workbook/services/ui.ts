@@ -12,6 +12,7 @@ export function uiOf(book: Book): Ui {
     createMenu: (caption: string) => menuOf(book, caption),
     createAddonMenu: () => menuOf(book, book.settings.name),
     showSidebar: (page: HtmlOutput) => book.screen.showSidebar(htmlPageOf(page)),
+    showModalDialog: (page: HtmlOutput, title: string) => book.screen.showDialog({ ...htmlPageOf(page), title }),
     alert: (...args: readonly unknown[]) => {
       const texts = args.filter((arg) => typeof arg === 'string' && !BUTTON_SETS.includes(arg as never)) as string[];
       book.screen.alert(texts.length > 1 ? (texts[0] ?? '') : '', texts.at(-1) ?? '');

@@ -1,11 +1,15 @@
 import { describe, expect, test, vi } from 'vitest';
 import type { CutJob, CutPlan } from '../../../src/cutting/job';
 import { judged } from '../../../src/cutting/judge/judged';
+import { judgedOnward } from '../../../src/cutting/judge/onwardLaws';
+import { planOnward } from '../../../src/cutting/onward/onward';
+import type { OnwardJob } from '../../../src/cutting/onward/onwardJob';
 import * as pairing from '../../../src/cutting/plan/pairing';
 import { planCuts } from '../../../src/cutting/search';
 import { PLANK_COUNT, PLANK_CUTS } from '../../../src/sheet/functions';
 import { readJobFile } from '../../../src/workbook/jobFiles';
 import { randomJob } from '../../support/randomJobs';
+import { refusalOf } from '../../support/refusal';
 
 // The pairing stands as it is until a test breaks it.
 vi.mock('../../../src/cutting/plan/pairing', { spy: true });
@@ -65,5 +69,19 @@ describe('the judge sits at the front door', () => {
     const { jobs, problems } = readJobFile(said.slice(said.indexOf('{')));
     expect(problems).toEqual([]);
     expect(jobs.map((named) => named.job)).toEqual([job]);
+  });
+
+  test('so is the rest of a floor, with what lies and what is in hand', () => {
+    const onward: OnwardJob = {
+      job: { ...floor, play: 4, ripPairs: [] },
+      before: { joints: [700], joints2: [300] },
+      stock: [{ length: 500, ends: 'left' }],
+      whole: 3,
+    };
+    const said = refusalOf(() => judgedOnward(onward, { ...planOnward(onward), short: -1 }));
+    expect(said).toMatch(/^Internal: the plan of the rest breaks a law: /);
+    const { jobs, problems } = readJobFile(said.slice(said.indexOf('{')));
+    expect(problems).toEqual([]);
+    expect(jobs.map((named) => named.onward)).toEqual([onward]);
   });
 });

@@ -37,7 +37,7 @@ const rooms: readonly (readonly [string, RoomEntry])[] = [
     {
       ...plainRoom,
       bows: [],
-      cutouts: [{ kind: 'rectangle', wall: 1, along: 5, off: 3, length: 1.5, depth: 1.25 }],
+      cutouts: [{ kind: 'rectangle', wall: 1, along: 5, off: 3, length: 1.5, depth: 1.25, rise: '' }],
       doorways: [
         {
           wall: 3,
@@ -108,10 +108,15 @@ describe.each(rooms)('the drawing of a %s', (_, entry) => {
     expect(Math.max(...numbers)).toBeLessThanOrEqual(280);
   });
 
-  test('numbers most pieces, and none smaller than can be read', () => {
-    const labels = drawing.pieces.flatMap(({ label }) => (label ? [label] : []));
-    expect(labels.length).toBeGreaterThan(drawing.pieces.length / 2);
-    expect(Math.min(...labels.map(({ size }) => size))).toBeGreaterThanOrEqual(6);
+  test('numbers pieces or rows, and none smaller than can be read', () => {
+    const sizes = drawing.pieces.flatMap(({ label }) => (label ? [label.size] : []));
+    expect(Math.min(...sizes, 9)).toBeGreaterThanOrEqual(9);
+    const numbered = sizes.length * 2 > drawing.pieces.length;
+    expect(drawing.rows.numbers.length > 0).toBe(!numbered);
+    // Large enough, every piece of some length has its number.
+    const large = drawingOf(plan, { width: 1000, height: 900 });
+    const wide = large.pieces.filter(({ piece }) => piece.length * large.scale.perTick > 60 && piece.cuts.length === 0);
+    expect(wide.filter(({ label }) => label === null)).toEqual([]);
   });
 
   test('numbers the walls outside the room', () => {
@@ -127,12 +132,14 @@ describe.each(rooms)('the drawing of a %s', (_, entry) => {
     expect(wallNumbers.filter((place) => contains([plan.outline], inRoom(place)))).toEqual([]);
   });
 
-  test('tints neighbours in a row differently', () => {
-    const alike = drawing.pieces.filter(({ piece, tint }, i) => {
-      const next = drawing.pieces[i + 1];
-      return next && next.piece.rowNumber === piece.rowNumber && next.tint === tint;
-    });
-    expect(alike).toEqual([]);
+  test('tints by where the wood of a piece comes from, as the books of the plan have it', () => {
+    for (const { piece, tint, isRipped } of drawing.pieces) {
+      const plank = plan.planks.find(({ plankNumber }) => plankNumber === piece.plankNumber);
+      const isFirst = plank?.pieces[0].label === piece.label;
+      expect(tint === 'offcut', piece.label).toBe(!isFirst);
+      if (tint === 'whole') expect(plank?.pieces.filter(({ stripOf }) => stripOf === '')).toHaveLength(1);
+      expect(isRipped).toBe(piece.marks.some((mark) => mark.startsWith('Rip')));
+    }
   });
 });
 
@@ -177,6 +184,16 @@ test('the numbers of a joined floor stand outside all its rooms, beside the wall
   expect(wallNumbers.map(({ wallNumber }) => wallNumber)).toEqual([1, 2, 3, 4, 5, 6, 8]);
 });
 
+test('what stands over the floor is drawn apart, with its place in the form', () => {
+  const column = { kind: 'rectangle', wall: 3, along: 5, off: 3, length: 1, depth: 1, rise: '' } as const;
+  const radiator = { ...column, kind: 'covered', wall: 1, off: 0 } as const;
+  const drawing = drawingOf(planned({ ...plainRoom, cutouts: [radiator, column] }), { width: 300, height: 300 });
+  expect(drawing.cutouts).toHaveLength(1);
+  expect(drawing.covered.map(({ place }) => place)).toEqual([0]);
+  // Both are a foot square.
+  expect(Math.abs(paperArea(drawing.covered[0].d))).toBeCloseTo(Math.abs(paperArea(drawing.cutouts[0])), 0);
+});
+
 describe('the marking drawing', () => {
   test.each(rooms)('of each piece of a %s has its area and the lengths of the list', (_, entry) => {
     const plan = planned(entry);
@@ -189,7 +206,7 @@ describe('the marking drawing', () => {
   });
 
   test('of a room begun in the middle is turned round with the planks', () => {
-    const column = { kind: 'rectangle', wall: 3, along: 5, off: 1.9, length: 1, depth: 0.6 } as const;
+    const column = { kind: 'rectangle', wall: 3, along: 5, off: 1.9, length: 1, depth: 0.6, rise: '' } as const;
     const plan = planned({ ...named('rectangle begun in the middle'), cutouts: [column] });
     const turned = plan.rows.filter(({ isReversed }) => isReversed).map(({ rowNumber }) => rowNumber);
     const notched = plan.pieces.filter(({ cuts, rowNumber }) => cuts.includes('notch') && turned.includes(rowNumber));
@@ -210,7 +227,7 @@ describe('the marking drawing', () => {
     const one = mitred.find((piece) => Math.abs(piece.length - piece.shortPoint - 6 * 16_256) < 16_256 / 16);
     if (!one) throw new Error('A full row ends at a wall.');
     const names = markedPieceOf(one, plan).dimensions.map(({ name }) => name);
-    expect(names).toEqual(['Length, to the long point', 'Length, to the short point', 'Width']);
+    expect(names).toEqual(['Length of the longer edge (long point)', 'Length of the shorter edge', 'Width']);
   });
 
   test('of a piece beside a column gives the place and both sides of the notch', () => {

@@ -1,8 +1,14 @@
 /** The way to the spreadsheet and the filling of tabs, over a spreadsheet that answers as the platform does. */
 import { describe, expect, test, vi } from 'vitest';
-import { type FillProgress, fillTabs } from '../../../src/sidebar/filling/fillTabs';
+import { fillTabs } from '../../../src/sidebar/filling/fillTabs';
 import { fillingWords } from '../../../src/sidebar/filling/fillView';
-import { type ScriptRun, spreadsheetAround, spreadsheetOver } from '../../../src/sidebar/sheetStore';
+import {
+  failureText,
+  type ScriptRun,
+  SEVERAL_ACCOUNTS,
+  spreadsheetAround,
+  spreadsheetOver,
+} from '../../../src/sidebar/sheetStore';
 import { type PackedBlock, unpackBlock } from '../../../src/tabs/packed';
 import { smallTakeoff } from '../../support/smallTakeoff';
 
@@ -30,10 +36,12 @@ function scriptRun(answers: Answers): { readonly run: ScriptRun; readonly calls:
       readTabCells: call('readTabCells'),
       fillTab: call('fillTab'),
       startUnits: call('startUnits'),
+      spreadsheetLocale: call('spreadsheetLocale'),
       showTab: call('showTab'),
       tabsOfOurs: call('tabsOfOurs'),
       putOnTopOfTab: call('putOnTopOfTab'),
       renameTab: call('renameTab'),
+      showLargeView: call('renameTab'),
     };
   };
   return {
@@ -64,24 +72,15 @@ const clock = () => {
 };
 
 describe('a room', () => {
-  test('fills its three tabs one after the other, and says so', async () => {
+  test('fills its three tabs one after the other', async () => {
     const { run, calls } = scriptRun(blank);
-    const told: FillProgress[] = [];
-    const filling = await fillTabs(room, spreadsheetOver(run), {
-      now: clock(),
-      told: (progress) => told.push(progress),
-    });
+    const filling = await fillTabs(room, spreadsheetOver(run), { now: clock() });
     expect(filling).toEqual({
-      filled: ['Rooms', 'Cut list: Cupboard', 'Floor plan: Cupboard'].map((tab) => ({ tab, ms: 1000 })),
+      filled: ['Rooms', 'Cut list - Cupboard', 'Floor plan - Cupboard'].map((tab) => ({ tab, ms: 1000 })),
       failures: [],
       isSaved: true,
       ...nothingElse,
     });
-    expect(told.map(({ stepNumber, stepCount }) => [stepNumber, stepCount])).toEqual([
-      [1, 3],
-      [2, 3],
-      [3, 3],
-    ]);
     const writing = ['readTabCells', 'fillTab'];
     expect(calls.map(([name]) => name)).toEqual([...writing, 'tabsOfOurs', ...writing, ...writing, 'tabsOfOurs']);
     const cutList = unpackBlock(calls[4][1] as PackedBlock)
@@ -97,7 +96,7 @@ describe('a room', () => {
       return written(block);
     };
     const { run, calls } = scriptRun({ ...blank, fillTab });
-    const filling = await fillTabs(room, spreadsheetOver(run), { now: clock(), told: () => {} });
+    const filling = await fillTabs(room, spreadsheetOver(run), { now: clock() });
     expect(filling).toEqual({
       filled: [{ tab: 'Rooms', ms: 1000 }],
       failures: ['The spreadsheet is not there just now.'],
@@ -114,8 +113,8 @@ describe('a room', () => {
     const readTabCells = (mark: string) =>
       mark === 'rooms' ? { ...empty, cells: [['Something else']], version: '1' } : empty;
     const { run } = scriptRun({ ...blank, readTabCells });
-    const filling = await fillTabs(room, spreadsheetOver(run), { now: clock(), told: () => {} });
-    expect(filling.filled.map(({ tab }) => tab)).toEqual(['Cut list: Cupboard', 'Floor plan: Cupboard']);
+    const filling = await fillTabs(room, spreadsheetOver(run), { now: clock() });
+    expect(filling.filled.map(({ tab }) => tab)).toEqual(['Cut list - Cupboard', 'Floor plan - Cupboard']);
     expect(filling.isSaved).toBe(false);
     expect(filling.failures.join()).toMatch(/no line "Room"/);
   });
@@ -125,7 +124,7 @@ describe('a room', () => {
     const fillTab = (block: PackedBlock) =>
       block.title === 'Rooms' && tries++ === 0 ? { status: 'changed' } : written(block);
     const { run, calls } = scriptRun({ ...blank, fillTab });
-    const filling = await fillTabs(room, spreadsheetOver(run), { now: clock(), told: () => {} });
+    const filling = await fillTabs(room, spreadsheetOver(run), { now: clock() });
     expect(filling.failures).toEqual([]);
     expect(
       calls.filter(([name, block]) => name === 'fillTab' && (block as PackedBlock).title === 'Rooms'),
@@ -151,8 +150,8 @@ describe('the spreadsheet around the page', () => {
 
   test('brings a tab to the front by its name', async () => {
     const { run, calls } = scriptRun({ showTab: () => null });
-    await spreadsheetOver(run).showTab('Cut list: Hall');
-    expect(calls).toEqual([['showTab', 'Cut list: Hall']]);
+    await spreadsheetOver(run).showTab('Cut list - Hall');
+    expect(calls).toEqual([['showTab', 'Cut list - Hall']]);
   });
 
   test('that never answers is waited for until the platform has ended every script, and then it is said', async () => {
@@ -164,10 +163,12 @@ describe('the spreadsheet around the page', () => {
         readTabCells: () => {},
         fillTab: () => {},
         startUnits: () => {},
+        spreadsheetLocale: () => {},
         showTab: () => {},
         tabsOfOurs: () => {},
         putOnTopOfTab: () => {},
         renameTab: () => {},
+        showLargeView: () => {},
       };
       let said = '';
       spreadsheetOver(runner)
@@ -189,4 +190,23 @@ describe('the spreadsheet around the page', () => {
     expect(spreadsheetAround({})).toBeNull();
     expect(spreadsheetAround({ google: { script: {} } })).toBeNull();
   });
+});
+
+/** As reports have the texts that reach a page: `ScriptError: Error: ...` with a stack; the platform does not document them. */
+test.each([
+  ['Somebody else is filling tabs.', 'Somebody else is filling tabs.'],
+  ['Error: Somebody else is filling tabs.', 'Somebody else is filling tabs.'],
+  ['ScriptError: Error: There is no tab.\n    at As (Code:24:135675)\n    at fillTab (Code:71:15)', 'There is no tab.'],
+  ['Exception: Service Spreadsheets timed out.', 'Service Spreadsheets timed out.'],
+  ['Internal: the plan breaks a law', 'Internal: the plan breaks a law'],
+  ["We're sorry, a server error occurred while reading from storage. Error code PERMISSION_DENIED.", SEVERAL_ACCOUNTS],
+  ['Authorization is required to perform that action.', SEVERAL_ACCOUNTS],
+])('a call that fails with "%s" is told as a sentence', async (message, told) => {
+  expect(failureText(new Error(message))).toBe(told);
+  const { run } = scriptRun({
+    showTab: () => {
+      throw new Error(message);
+    },
+  });
+  await expect(spreadsheetOver(run).showTab('Rooms')).rejects.toThrow(new Error(told));
 });

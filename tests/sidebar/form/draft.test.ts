@@ -40,7 +40,7 @@ const doorway = {
   itsDoorway: 2,
   wallThickness: 5,
 } as const;
-const cutout = { kind: 'round', wall: 4, along: 1, off: 2, length: 3, depth: 4 } as const;
+const cutout = { kind: 'round', wall: 4, along: 1, off: 2, length: 3, depth: 4, rise: '' } as const;
 
 const fullRoom = (shape: ShapeEntry): RoomEntry => ({
   ...plainRoom,

@@ -59,7 +59,7 @@ describe('changing to metric', () => {
       ...plainRoom,
       shape: { kind: 'walls in order', diagonals: [], walls: [{ length: 4, turn: -45 }] },
       bows: [],
-      cutouts: [{ kind: 'round', wall: 1, along: 2, off: 3, length: 4, depth: '' }],
+      cutouts: [{ kind: 'round', wall: 1, along: 2, off: 3, length: 4, depth: '', rise: '' }],
     };
     const { draft, changes } = withUnits(withValue(draftOf(entry), 'shape.kind', 'rectangle'), 'metric');
     const back = withValue(draft, 'shape.kind', 'walls in order');

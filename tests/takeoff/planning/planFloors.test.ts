@@ -30,7 +30,7 @@ describe('rules that cannot be met, with planks of no whole number of marking st
     const { notes, summary } = planned(narrowStagger('15"'));
     const broken = notes.filter((note) => note.includes('minimum stagger of'));
     expect(broken.length).toBeGreaterThan(0);
-    for (const note of broken) expect(note).toContain('where a minimum stagger of 22" is wanted');
+    for (const note of broken) expect(note).toContain('is less than the minimum stagger of 22"');
     expect(summary.proof).toBe('the nearest plan: no plan meets all the rules');
   });
 

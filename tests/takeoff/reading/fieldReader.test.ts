@@ -30,6 +30,15 @@ describe('a unit beside a number that has none', () => {
   });
 });
 
+describe('more than any floor has', () => {
+  // 1e300 for a box made an order of no end.
+  test.each(['price', 'number', 'count'] as const)('a %s above a billion is asked about', (kind) => {
+    expect(read(kind, 1e9)).toBe(1e9);
+    expect(read(kind, '1000000001')).toBe('Field: "1000000001" is more than a billion. Check what was typed.');
+    expect(read(kind, 1e300)).toContain('is more than a billion');
+  });
+});
+
 describe('all of it', () => {
   test.each(['100%', '100', 100])('%j is 100 per cent, and not a fraction below it', (typed) => {
     expect(read('percent', typed)).toBe(100);
@@ -40,5 +49,26 @@ describe('all of it', () => {
     expect(read('fraction', '99.95%')).toBeCloseTo(0.9995, 12);
     expect(read('fraction', '100.5%')).toContain('is more than 100 per cent');
     expect(read('percent', '100.5%')).toContain('is more than 100 per cent');
+  });
+});
+
+// Pasted text brings marks that nobody sees: a zero-width space, a direction mark, a byte order mark.
+describe.each(['', ' ', '\u200b', ' \u200e ', '\ufeff'])('a field that looks blank (%j)', (typed) => {
+  test('is told where a length must be, and never read as 0', () => {
+    const reader = fieldReader('us');
+    reader.neededLength('length', 'Length', typed, 'room');
+    reader.plankSide('plankWidth', 'Plank width', typed, 1e6);
+    expect(reader.problems.map(({ text }) => text)).toEqual([
+      expect.stringMatching(/^Length is blank\./),
+      expect.stringMatching(/^Plank width is blank\./),
+    ]);
+  });
+
+  test('is blank where nothing need be', () => {
+    const reader = fieldReader('us');
+    expect(reader.length('gap', 'Gap', typed, 'plank')).toBeNull();
+    for (const kind of ['count', 'number', 'fraction', 'percent', 'price'] as const)
+      expect(read(kind, typed)).toBeNull();
+    expect(reader.problems).toEqual([]);
   });
 });

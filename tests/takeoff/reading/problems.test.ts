@@ -3,6 +3,7 @@
  * the ones without.
  */
 import { afterEach, describe, expect, test, vi } from 'vitest';
+import { alternativeOrders } from '../../../src/order/alternatives';
 import { blankItem, emptyHouse, type HouseEntry } from '../../../src/order/houseEntry';
 import { houseProblems } from '../../../src/order/houseProblems';
 import { orderOf } from '../../../src/order/order';
@@ -30,7 +31,7 @@ import type { RoomEntry } from '../../../src/takeoff/entry';
 import { takeoffAsOne } from '../../../src/takeoff/planning/joinedFloor';
 import { problems } from '../../../src/takeoff/reading/problems';
 import { takeoff } from '../../../src/takeoff/takeoff';
-import { bareTakeoff, doorwayIn } from '../../support/bareTakeoff';
+import { bareTakeoff, doorwayIn, readsOf } from '../../support/bareTakeoff';
 import { refusalOf } from '../../support/refusal';
 import { plainRoom } from '../../support/roomEntries';
 import { expectSentence } from '../../support/sentence';
@@ -71,17 +72,27 @@ function ofOrder(saved: readonly RoomEntry[], wanted: readonly string[]): readon
 }
 
 /** What has no line in the order of a plain room, for a job with these changes. */
+/** Problems of a job with one alternative. */
+function alternativesIn(changes: Partial<HouseEntry['alternatives'][number]>): readonly string[] {
+  const alternative = { ...blankItem('alternatives'), plankLength: 40, plankWidth: 5, ...changes };
+  const entry = { ...emptyHouse('us'), alternatives: [alternative] };
+  const read = readHouse(entry);
+  if (read.status === 'problems') return read.problems.map(({ text }) => text);
+  const found = alternativeOrders(entry, read.house, [plainRoom], (rooms) => planHouse(rooms, true));
+  return found.status === 'problems' ? found.problems.map(({ text }) => text) : [];
+}
+
 function notOrderedIn(change: Partial<HouseEntry>): readonly string[] {
   const read = readHouse({ ...emptyHouse('us'), ...change });
   if (read.status === 'problems') return [];
   const rooms = [bareTakeoff(plainRoom, { planks: 60 })];
   const products = [{ name: plainRoom.product.name, plankCount: 60, proof: '' }];
-  return orderOf(read.house, { rooms, floors: rooms, products, sharing: [] }).notOrdered;
+  return orderOf(read.house, { rooms, reads: readsOf(rooms), floors: rooms, products, sharing: [] }).notOrdered;
 }
 
 const refused = (call: () => unknown) => [refusalOf(call)];
 const walls = (...rows: readonly (readonly [unknown, unknown])[]) => refused(() => PLANK_ROOM_AREA(rows));
-const roll = { name: '', width: 4, length: 25, overlap: '', direction: '', thickness: '', price: '' } as const;
+const roll = { ...emptyHouse('us').underlay, width: 4, length: 25 } as const;
 const table = (...call: unknown[]) => {
   const lines = PLANK_OFFCUTS(...(call as [unknown, unknown]));
   return [String(lines[lines.length - 1][0])];
@@ -98,6 +109,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   count: () => refused(() => PLANK_COUNT(12, 48, [['spare', 1.5]])),
   number: () => ofHouse({ pace: { ...emptyHouse('us').pace, perRow: 'long' } }),
   price: () => ofHouse({ underlay: { ...roll, price: 'dear' } }),
+  tooMuch: () => ofHouse({ underlay: { ...roll, price: 1e300 } }),
   date: () => ofHouse({ schedule: { ...emptyHouse('us').schedule, startDate: 'soon' } }),
   species: () => refused(() => PLANK_MOVEMENT(5, 'cardboard', 6, 9)),
   coefficientRange: () => refused(() => PLANK_MOVEMENT(5, 3, 6, 9)),
@@ -132,6 +144,8 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   noSuchDoorway: () => notOrderedIn({ doorways: [{ ...blankItem('doorways'), room: plainRoom.name, doorway: 9 }] }),
   doorwayWithoutRoom: () => notOrderedIn({ doorways: [blankItem('doorways')] }),
   noRoll: () => notOrderedIn({ floors: [{ ...blankItem('floors'), product: plainRoom.product.name, film: 'yes' }] }),
+  nothingToReplace: () => alternativesIn({ name: 'Ferry ash', insteadOf: 'Nobody oak' }),
+  alternative: () => alternativesIn({ name: 'Ferry ash', plankLength: '30 ft' }),
   productsColumns: () => refused(() => PLANK_COMPARE(12, 10, column('Harbour oak'))),
   tooManyProducts: () =>
     refused(() =>
@@ -190,7 +204,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   wallsColumns: () => refused(() => PLANK_ROOM_AREA(column(12, 10, 12, 10))),
   turn: () => walls([12, 'R'], [10, 'around'], [12, 'R'], [10, 'R']),
   partNumber: () =>
-    ofRoom({ room: { cutouts: [{ kind: 'rectangle', wall: 0, along: 1, off: 1, length: 1, depth: 1 }] } }),
+    ofRoom({ room: { cutouts: [{ kind: 'rectangle', wall: 0, along: 1, off: 1, length: 1, depth: 1, rise: '' }] } }),
   noPlanksInBox: () => ofRoom({ product: { planksPerBox: 0 } }),
   boxCoverage: () => ofRoom({ product: { planksPerBox: '', boxCoverage: 11 } }),
   firstRowTooWide: () => ofRoom({ rules: { firstRow: 60 } }),

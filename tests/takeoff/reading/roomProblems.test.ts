@@ -39,7 +39,7 @@ const rectangles = (
   })),
 });
 const cutout = (change: Partial<CutoutEntry>): Partial<RoomEntry> => ({
-  cutouts: [{ kind: 'rectangle', wall: 1, along: 1, off: 1, length: 1, depth: 1, ...change }],
+  cutouts: [{ kind: 'rectangle', wall: 1, along: 1, off: 1, length: 1, depth: 1, rise: '', ...change }],
 });
 const doorway = (change: Partial<DoorwayEntry>): DoorwayEntry => ({
   wall: 1,
@@ -100,11 +100,15 @@ const WAYS: Readonly<Record<Exclude<RoomFault['code'], 'not above 0'>, readonly 
     },
     /turn at the end of wall \d goes the other way|cross or touch|Measure it again/,
   ],
-  'wall bows twice': [bow({}, { kind: 'curve' }), /^Wall 1 is given as bowed twice\./],
+  'wall bows twice': [bow({}, { kind: 'curve' }), /^Wall 1 has more than one bow\./],
   'bow off its wall': [bow({ along: 13 }), /^Wall 1 is 12' 0" long, but a place of its bow is 13' 0" along it\./],
   'curve too deep': [
     bow({ kind: 'curve', off: '7 ft' }),
     /^Wall 1 rises 7' 0" from its chord\. At most half a circle, 6'/,
+  ],
+  'front too curved': [
+    cutout({ kind: 'curved', length: 4, depth: 1, rise: '13"' }),
+    /^Cut-out 1 rises 1' 1" at its front\. At most 1' 0", its depth or half its length, can be drawn\.$/,
   ],
   'bowed walls meet': [bow({ way: 'in', off: '11 ft' }), /^The bowed walls cross or touch\./],
   'side too long': [

@@ -5,6 +5,7 @@ import { markingOf } from '../../../src/layout/marking';
 import type { LaidPiece } from '../../../src/layout/pieces';
 import type { Row, RowLayout } from '../../../src/layout/rows';
 import { marksOf } from '../../../src/takeoff/telling/marks';
+import { shapedMarks } from '../../../src/takeoff/telling/shapedMarks';
 
 /** Planks 1285 x 192 mm, a row past the first that is laid whole. */
 const WIDTH = 192;
@@ -17,7 +18,7 @@ const mm = (...places: readonly (readonly [number, number])[]): Outline =>
 
 function told(...shape: Region): readonly string[] {
   const piece = { ...markingOf(shape, TICKS_PER_MM), shape } as unknown as LaidPiece;
-  return marksOf(piece, row, { layout, startEdge: 'tongue', step: TICKS_PER_MM, units: 'metric' });
+  return marksOf(piece, row, { layout, startEdge: 'tongue', step: TICKS_PER_MM, units: 'metric' }, shapedMarks);
 }
 
 /** Sixteen sides round a circle, from half a side on. */
@@ -40,15 +41,15 @@ test('an end with two slants: each from the corner of the rectangle', () => {
   ]);
 });
 
-test('an angled corner and then a square step: the corners of what is missing, not a notch in the whole edge', () => {
+test('an angled corner and then a square step: scribed by the widths it leaves, not a notch in the whole edge', () => {
   expect(told(mm([0, 0], [1220, 0], [1043, 177], [1043, 192], [0, 192]))).toEqual([
-    'Notch in the right end, see its drawing in the sidebar, or join these corners, each from the left end and from the start edge: 1: 1043 mm, 177 mm; 2: 1220 mm, 0 mm; 3: 1220 mm, 192 mm; 4: 1043 mm, 192 mm.',
+    'Scribe the far edge: 177 mm wide at 1043 mm, 0 mm at the right end.',
   ]);
 });
 
 test('a V-shaped end is told by its points', () => {
   expect(told(mm([0, 0], [1000, 0], [900, 90], [1000, 192], [0, 192]))).toEqual([
-    'Notch in the right end, see its drawing in the sidebar, or join these corners, each from the left end and from the start edge: 1: 900 mm, 90 mm; 2: 1000 mm, 0 mm; 3: 1000 mm, 192 mm.',
+    'Scribe the right end: 1000 mm long at the start edge, 900 mm at 90 mm, 1000 mm at the far edge.',
   ]);
 });
 
@@ -146,10 +147,27 @@ test('a short tip is crosscut at both corners, not ripped to tapers', () => {
   const shape = [mm([0, 12], [24, 36], [0, 60])];
   const piece = { ...markingOf(shape, TICKS_PER_MM), shape } as unknown as LaidPiece;
   const laid = { plankWidth: ticksOfMm(72), firstWidth: 0 } as RowLayout;
-  expect(marksOf(piece, row60, { layout: laid, startEdge: 'tongue', step: TICKS_PER_MM, units: 'metric' })).toEqual([
+  expect(
+    marksOf(piece, row60, { layout: laid, startEdge: 'tongue', step: TICKS_PER_MM, units: 'metric' }, shapedMarks),
+  ).toEqual([
     'Rip to 48 mm wide: 12 mm off the start edge (tongue), 12 mm off the far edge (groove).',
     MARK_FIRST,
     'Cut off the right corner at the start edge: 24 mm along, 24 mm across.',
     'Cut off the right corner at the far edge: 24 mm along, 24 mm across.',
   ]);
+});
+
+test('a rip takes off the edge that lies towards its wall, whichever that is', () => {
+  // Row 1 is laid 100 of 192 wide against the start wall: 92 off towards it. Row 9 ends 42 short of its far edge.
+  const laidRow = (startEdge: 'tongue' | 'groove', y0: number, y1: number, height: number) => {
+    const shape = [mm([0, y0], [1285, y0], [1285, y0 + height], [0, y0 + height])];
+    const piece = { ...markingOf(shape, TICKS_PER_MM), shape } as unknown as LaidPiece;
+    const own = { y0: ticksOfMm(y0), y1: ticksOfMm(y1) } as Row;
+    const laid = { plankWidth: ticksOfMm(WIDTH), firstWidth: ticksOfMm(100) } as RowLayout;
+    return marksOf(piece, own, { layout: laid, startEdge, step: TICKS_PER_MM, units: 'metric' }, shapedMarks);
+  };
+  expect(laidRow('tongue', 0, 100, 100)).toEqual(['Rip to 100 mm wide: 92 mm off the start edge (tongue).']);
+  expect(laidRow('groove', 0, 100, 100)).toEqual(['Rip to 100 mm wide: 92 mm off the start edge (groove).']);
+  expect(laidRow('tongue', 1636, 1828, 150)).toEqual(['Rip to 150 mm wide: 42 mm off the far edge (groove).']);
+  expect(laidRow('groove', 1636, 1828, 150)).toEqual(['Rip to 150 mm wide: 42 mm off the far edge (tongue).']);
 });

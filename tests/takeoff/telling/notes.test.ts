@@ -35,6 +35,7 @@ describe('rows under the minimum rip', () => {
     off: `${off}"`,
     length: `${length}"`,
     depth: `${depth}"`,
+    rise: '',
   });
   /** Rows of 6 in without a gap, divided by a wall in the middle; in each two cut-outs leave 1 in and 1/2 in. */
   const withNarrowRows = (rowCount: number): Partial<RoomEntry> => ({

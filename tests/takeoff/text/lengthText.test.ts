@@ -2,7 +2,13 @@ import fc from 'fast-check';
 import * as mathjs from 'mathjs';
 import { describe, expect, test } from 'vitest';
 import type { Units } from '../../../src/geometry/length';
-import { type LengthScale, lengthText, readLength, readOffset } from '../../../src/takeoff/text/lengthText';
+import {
+  type LengthScale,
+  lengthText,
+  readExactly,
+  readLength,
+  readOffset,
+} from '../../../src/takeoff/text/lengthText';
 
 // 1 in = 25.4 mm exactly (International Yard and Pound Agreement, 1 July 1959), 1 tick = 1/640 mm.
 const INCH = 16_256;
@@ -102,6 +108,12 @@ test.each([
   expect(ticksOf('1/2', scale, units)).toBe(unit / 2);
 });
 
+// 12 + 1/3 has no 15 digits: a sum of the sheet's own stays the number it is, to the last bit; 40.1 is that decimal.
+test('a number that a sheet worked out is that number, and one that was typed is that decimal', () => {
+  expect(readExactly(12 + 1 / 3, 'plank', 'us')).toEqual({ ok: true, exact: { n: (12 + 1 / 3) * INCH, d: 1 } });
+  expect(readExactly(40.1, 'plank', 'us')).toEqual({ ok: true, exact: { n: 401 * INCH, d: 10 } });
+});
+
 describe('what is not one length says why', () => {
   test.each([
     ['', 'blank'],
@@ -116,6 +128,11 @@ describe('what is not one length says why', () => {
     ['#N/A', 'error value'],
     ['twelve feet', 'not a length'],
     ['12-6', 'not a length'],
+    // Thousands set off twice are 1,234,567 mm; a group of two is none.
+    ['1.234.567 mm', 'too long'],
+    ['1,234,567 mm', 'too long'],
+    ['1.234.56 mm', 'not a length'],
+    ['1,234,56 mm', 'not a length'],
     ['12 - 6', 'not a length'],
     ['12 6"', 'not a length'],
     ['12 6 1/2"', 'not a length'],

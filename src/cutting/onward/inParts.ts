@@ -1,0 +1,79 @@
+/** The rest of a floor laid in two parts, the furniture over on the other side in between: few offcuts go over with it. */
+import { planOnward } from './onward';
+import type { OnwardJob, OnwardPiece, OnwardPlan, StockPiece } from './onwardJob';
+
+type Rows = OnwardPlan['rows'];
+
+/**
+ * Each part planned by itself, the second one with what the first leaves and with nothing of it.
+ *
+ * @param rowCount rows of the first part, fewer than there are
+ * @returns rows of the whole rest; they need not be legal, nor as few planks as in one go
+ */
+export function rowsInParts(onward: OnwardJob, rowCount: number): readonly Rows[] {
+  const { job, stock } = onward;
+  const part = (from: number, to?: number) => ({ ...job, rows: job.rows.slice(from, to), ripPairs: [] });
+  const first = planOnward({ ...onward, job: part(0, rowCount) });
+  const before = { joints: jointsAfter(onward, first.rows, 1), joints2: jointsAfter(onward, first.rows, 2) };
+  const left = leftOvers(onward, first.rows, first.plankCount);
+  const ofStock = left.filter(({ source }) => source < stock.length);
+  return [left, ofStock].map((kept) => {
+    const second = planOnward({ job: part(rowCount), before, stock: kept.map(({ piece }) => piece), whole: 0 });
+    return [...first.rows, ...renamed(second.rows, kept, stock.length, first.plankCount)];
+  });
+}
+
+/** Planks and pieces in hand of which some is laid in either part. */
+export function carriedCount(rows: Rows, rowCount: number): number {
+  const sources = (some: Rows) => new Set(some.flatMap(({ runs }) => runs.flat()).map(sourceKey));
+  const [before, after] = [sources(rows.slice(0, rowCount)), sources(rows.slice(rowCount))];
+  return [...after].filter((source) => before.has(source)).length;
+}
+
+function sourceKey({ plank, stock, isStrip }: OnwardPiece): string {
+  return `${stock ?? -1},${plank},${isStrip ?? false}`;
+}
+
+function jointsAfter({ job, before }: OnwardJob, rows: Rows, back: number): readonly number[] {
+  const rowIndex = rows.length - back;
+  if (rowIndex < 0) return before.joints;
+  return rows[rowIndex].runs.flatMap((run, j) => {
+    let at = job.rows[rowIndex].runs[j].x;
+    return run.slice(0, -1).map(({ length }) => {
+      at += length;
+      return at;
+    });
+  });
+}
+
+/** What is left of a source: the place of a piece in hand in its list, then planks after those. */
+interface LeftOver {
+  readonly source: number;
+  readonly piece: StockPiece;
+}
+
+/** Less the play: what comes from an offcut is measured in place. */
+function leftOvers({ job, stock }: OnwardJob, rows: Rows, plankCount: number): readonly LeftOver[] {
+  const { plankLength: length, kerf, play = 0 } = job;
+  const planks = Array.from({ length: plankCount }, (): StockPiece => ({ length, ends: 'both' }));
+  const pieces = rows.flatMap(({ runs }) => runs.flat());
+  return [...stock, ...planks].flatMap((whole, source): LeftOver[] => {
+    const cut = pieces.filter((piece) => (piece.stock ?? piece.plank + stock.length) === source && !piece.isStrip);
+    const left = cut.reduce((sum, piece) => sum - piece.length - kerf, whole.length - (cut.length > 0 ? play : 0));
+    const has = (end: 'left' | 'right') =>
+      (whole.ends === 'both' || whole.ends === end) && !cut.some(({ from }) => from === end || from === 'whole');
+    const ends = has('left') ? (has('right') ? 'both' : 'left') : has('right') ? 'right' : 'none';
+    return left > 0 ? [{ source, piece: { ...whole, length: left, ends } }] : [];
+  });
+}
+
+/** The rows of the second part with planks and pieces in hand named as those of the first. */
+function renamed(rows: Rows, kept: readonly LeftOver[], stockCount: number, plankCount: number): Rows {
+  const named = (piece: OnwardPiece): OnwardPiece => {
+    if (piece.stock === undefined) return { ...piece, plank: piece.plank + plankCount };
+    const { source } = kept[piece.stock];
+    const { stock: _, ...rest } = piece;
+    return source < stockCount ? { ...piece, stock: source } : { ...rest, plank: source - stockCount };
+  };
+  return rows.map(({ runs }) => ({ runs: runs.map((run) => run.map(named)) }));
+}

@@ -1,0 +1,59 @@
+/** The tab `Before - <room>`: a cut list as it was before it was last planned again, to be brought back or looked up. */
+import { nameKey } from '../takeoff/text/names';
+import { type Cell, filledRows, HEADED, lookWith, numberCell, type TabBlock, TITLE, textCell, tickCell } from './block';
+import { CUT_LIST_MARK } from './cutList';
+import { dateText, isDate } from './dates';
+import type { TickedList } from './laidWork';
+import { refillTab } from './rewriteTab';
+import type { CellContent, TabAsRead, TabStore } from './tabStore';
+
+const SMALL = lookWith({ size: 9, wrap: true });
+/** Keeps lists with ticks as they are, before they are planned again because the person wants it. */
+export async function keepBefore(store: TabStore, lists: readonly TickedList[]): Promise<void> {
+  for (const { tab, mark } of lists) {
+    const name = tab.replace(/^Cut list[-: ]+/, '');
+    const block = beforeBlock(name, await store.read(mark, tab));
+    await refillTab(store, { ...block, mark: `${BEFORE_MARK}${mark.slice(CUT_LIST_MARK.length)}` });
+  }
+}
+
+/** As the list itself has them, near enough: pixels. */
+const WIDTHS = [30, 38, 56, 52, 84, 100, 46, 46, 64, 54, 80, 44, 108, 60, 50];
+
+const BEFORE_MARK = 'list before/';
+
+/** The mark of the list of a room as it was before. */
+export function beforeMark(roomName: string): string {
+  return `${BEFORE_MARK}${nameKey(roomName)}`;
+}
+
+export function beforeTitle(roomName: string): string {
+  return `Before - ${roomName}`;
+}
+
+/** The list as it was read, its cells as they stand. */
+export function beforeBlock(roomName: string, { cells }: Pick<TabAsRead, 'cells'>): TabBlock {
+  const width = Math.max(WIDTHS.length, ...cells.map((row) => row.length));
+  const rows = cells.slice(1).map((row) => {
+    const look = row.includes('Piece') ? lookWith({ wrap: true, size: 7 }, HEADED) : SMALL;
+    return row.map((content) => cellOf(content, look));
+  });
+  return {
+    title: beforeTitle(roomName),
+    mark: beforeMark(roomName),
+    cells: filledRows([[textCell(`${beforeTitle(roomName)}: the cut list as it was`, TITLE)], ...rows], width),
+    columnWidths: [...WIDTHS, ...Array.from({ length: width - WIDTHS.length }, () => BESIDE)],
+    frozenRows: 1,
+    showGridlines: true,
+    landscape: true,
+  };
+}
+
+/** Of columns a person has put in beside the list, pixels. */
+const BESIDE = 100;
+
+function cellOf(content: CellContent, look: Cell['look']): Cell {
+  if (typeof content === 'boolean') return tickCell(content, look);
+  if (typeof content === 'number') return numberCell(content, 'General', look);
+  return textCell(isDate(content) ? dateText(content as Date) : String(content ?? ''), look);
+}

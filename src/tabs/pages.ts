@@ -1,0 +1,74 @@
+/**
+ * Rows set out on pages. A script cannot set where a page ends, so the rows do: what stays together is moved to the next
+ * page as a whole, small blank rows fill up the page before it, and the next page begins with a row so high that it
+ * fits on no page but its own, be it A4 or Letter.
+ */
+import type { Cell, RowHeights } from './block';
+
+/** Pixels of a row, where nothing else is said. */
+export const ROW_PIXELS = 21;
+/** Letter upright is 912 pixels high between margins of 3/4 inch, A4 is 978 (see `paper.ts`). */
+const FULL = 900;
+/** What a page may hold: a little less, for programs that fit the width to the page and so make all of it larger. */
+const MOST = 868;
+/** Full and this row together are more than A4 holds. */
+const TOP = 84;
+const FILLER = 20;
+
+/** A row of the sheet. */
+export interface PageRow {
+  readonly cells: readonly Cell[];
+  readonly pixels: number;
+}
+
+export interface SetOut {
+  readonly rows: readonly (readonly Cell[])[];
+  readonly heights: readonly RowHeights[];
+}
+
+/** Pixels that a part may take on a page of its own. */
+export const PAGE_PIXELS = MOST - TOP;
+
+/**
+ * @param parts rows that stay together; none higher than `PAGE_PIXELS`
+ * @param top what stands in the high row at the head of the second page and all after it
+ */
+export function onPages(parts: readonly (readonly PageRow[])[], top: (pageNumber: number) => readonly Cell[]): SetOut {
+  const rows: PageRow[] = [];
+  let [used, pageNumber] = [0, 1];
+  for (const part of parts) {
+    const height = heightOf(part);
+    if (used > 0 && used + height > MOST) {
+      rows.push(...fillers(FULL - used));
+      pageNumber++;
+      rows.push({ cells: top(pageNumber), pixels: TOP });
+      used = TOP;
+    }
+    rows.push(...part);
+    used += height;
+  }
+  return { rows: rows.map(({ cells }) => cells), heights: heightsOf(rows) };
+}
+
+function heightOf(rows: readonly PageRow[]): number {
+  return rows.reduce((sum, { pixels }) => sum + pixels, 0);
+}
+
+/** Low rows, so that at most one of them is left over where a page ends earlier. */
+function fillers(pixels: number): readonly PageRow[] {
+  const count = Math.floor(pixels / FILLER);
+  const rest = pixels % FILLER;
+  const rows = Array.from({ length: count }, () => ({ cells: [], pixels: FILLER }));
+  return rest > 0 ? [{ cells: [], pixels: rest }, ...rows] : rows;
+}
+
+/** Runs of rows of one height; ordinary ones need no word. */
+function heightsOf(rows: readonly PageRow[]): readonly RowHeights[] {
+  const runs: RowHeights[] = [];
+  rows.forEach(({ pixels }, i) => {
+    const last = runs[runs.length - 1];
+    if (last?.pixels === pixels) runs[runs.length - 1] = { ...last, rowCount: last.rowCount + 1 };
+    else runs.push({ firstRowNumber: i + 1, rowCount: 1, pixels });
+  });
+  return runs.filter(({ pixels }) => pixels !== ROW_PIXELS);
+}

@@ -1,0 +1,71 @@
+/**
+ * What is left of the planks of a list: offcuts that wait with a number written on them, and pieces that are cut and do not
+ * lie yet. Lengths are whole units of the job.
+ */
+import type { CutJob } from '../../cutting/job';
+import type { StockPiece } from '../../cutting/onward/onwardJob';
+import type { ListedCut } from './asLaid';
+
+/** A piece that more can be cut from. */
+export interface InHand extends StockPiece {
+  /** Number of its plank, counted from 1. */
+  readonly plankNumber: number;
+  /** What is written on it. */
+  readonly mark: string;
+}
+
+/** What became of the planks of a list. */
+export interface PlanksInHand {
+  readonly held: readonly InHand[];
+  /** Numbers of the planks that gave a piece which is cut. */
+  readonly begun: ReadonlySet<number>;
+  /** Numbers of the planks that are gone whole: nothing that lies was cut from them. */
+  readonly spoilt: ReadonlySet<number>;
+}
+
+/**
+ * Waste is nobody's: a rest counts as in hand only where the list has more to be cut from it.
+ *
+ * @param unitsOf length of a piece as it was cut, units of the job
+ */
+export function planksInHand(
+  listed: readonly ListedCut[],
+  job: CutJob,
+  unitsOf: (piece: ListedCut) => number,
+): PlanksInHand {
+  const planks = new Map<number, ListedCut[]>();
+  for (const piece of listed) {
+    if (!piece.isStrip) planks.set(piece.plankNumber, [...(planks.get(piece.plankNumber) ?? []), piece]);
+  }
+  const begun = new Set<number>();
+  const spoilt = new Set<number>();
+  const held: InHand[] = [];
+  for (const [plankNumber, pieces] of planks) {
+    const isGone = pieces.some((piece) => piece.isGone);
+    const cut = pieces.filter((piece) => piece.isCut);
+    if (cut.length === 0 && isGone) spoilt.add(plankNumber);
+    if (cut.length === 0) continue;
+    begun.add(plankNumber);
+    held.push(...cut.filter(({ isLaid }) => !isLaid).flatMap((piece) => cutPiece(piece, job, unitsOf)));
+    const waits = pieces.find((piece) => !piece.isCut);
+    if (!waits || isGone) continue;
+    const used = cut.reduce((sum, piece) => sum + unitsOf(piece) + job.kerf, 0);
+    const has = (end: 'left' | 'right') => !cut.some(({ from }) => from === end || from === 'whole');
+    held.push({
+      length: job.plankLength - used,
+      ends: has('left') ? (has('right') ? 'both' : 'left') : has('right') ? 'right' : 'none',
+      plankNumber,
+      mark: waits.label,
+    });
+  }
+  return { held: held.filter(({ length }) => length > 0), begun, spoilt };
+}
+
+/** A piece that is cut and waits: it keeps the end it was cut with. A whole plank that was only ripped is as good as new. */
+function cutPiece(piece: ListedCut, job: CutJob, unitsOf: (piece: ListedCut) => number): readonly InHand[] {
+  const { from, plankNumber, label, rowNumber } = piece;
+  if (from === 'whole') return [];
+  const ends = from === 'middle' ? 'none' : from;
+  const width = job.rows[rowNumber - 1]?.width ?? job.plankWidth;
+  return [{ length: unitsOf(piece), ends, width, plankNumber, mark: label }];
+}

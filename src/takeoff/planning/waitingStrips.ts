@@ -1,0 +1,49 @@
+/** Strips ripped off the first row, put in their places in the last row once the rest is planned. */
+import type { KeptEnd } from '../../cutting/job';
+import type { OnwardPiece, OnwardPlan } from '../../cutting/onward/onwardJob';
+
+/** Length in units; `index` is the number of its plank. */
+interface WaitingStrip {
+  readonly length: number;
+  readonly from: KeptEnd;
+  readonly index: number;
+}
+
+/** A piece of the last row that takes a plank for itself is a strip instead, where one is long enough. Its plank is then
+ * minus the number of the strip's. */
+export function withStrips(plan: OnwardPlan, strips: readonly WaitingStrip[]): OnwardPlan {
+  const free = [...strips].sort((a, b) => a.length - b.length);
+  const counts = new Map<number, number>();
+  for (const { plank } of plan.rows.flatMap(({ runs }) => runs.flat())) counts.set(plank, (counts.get(plank) ?? 0) + 1);
+  const saved = new Set<number>();
+  const asStrip = (piece: OnwardPiece): OnwardPiece => {
+    if (piece.stock !== undefined || counts.get(piece.plank) !== 1) return piece;
+    const index = free.findIndex(
+      (strip) => strip.length >= piece.length && (strip.from === piece.from || strip.from === 'whole'),
+    );
+    if (index < 0) return piece;
+    saved.add(piece.plank);
+    const [strip] = free.splice(index, 1);
+    return { length: piece.length, from: piece.from, plank: -strip.index, isStrip: true };
+  };
+  const last = plan.rows.length - 1;
+  const rows = plan.rows.map((row, i) => (i < last ? row : { runs: row.runs.map((run) => run.map(asStrip)) }));
+  return {
+    ...plan,
+    rows: numbered(rows),
+    plankCount: plan.plankCount - saved.size,
+    bound: Math.max(0, plan.bound - strips.length),
+  };
+}
+
+/** Planks counted anew, without those that strips have saved. */
+function numbered(rows: OnwardPlan['rows']): OnwardPlan['rows'] {
+  const numbers = new Map<number, number>();
+  const numberOf = (plank: number) => {
+    if (!numbers.has(plank)) numbers.set(plank, numbers.size);
+    return numbers.get(plank) as number;
+  };
+  return rows.map(({ runs }) => ({
+    runs: runs.map((run) => run.map((piece) => (piece.plank < 0 ? piece : { ...piece, plank: numberOf(piece.plank) }))),
+  }));
+}

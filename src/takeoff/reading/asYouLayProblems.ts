@@ -1,0 +1,21 @@
+/** Sentences about what is typed into a cut list while the floor is laid: what, where, found, wanted. */
+export const asYouLayProblems = {
+  number: (label: string, found: string, most: number) =>
+    `${label}: "${found.slice(0, 40)}" is no number from 1 to ${most}. Type one, or leave it blank.`,
+
+  distance: (label: string, found: string) =>
+    `${label}: "${found.slice(0, 40)}" is not a distance. Type it such as 14 3/8" or 365 mm, from the edge of the row to the wall.`,
+
+  bothEnds: (first: string, last: string) =>
+    `The distances to the far wall: both ends are needed. Type "${first}" and "${last}" too.`,
+
+  notLaid: (rowNumber: number) =>
+    `The far wall is measured from the edge of row ${rowNumber}, and that row is not ticked to its end. Type the row you measured from.`,
+
+  noRowToMeasure: () => 'The far wall is measured, but no row lies to measure from. Tick what lies, or type the row.',
+
+  lastRowLies: () => 'The last row lies already: the distances to the far wall change nothing.',
+
+  otherRowCount: (found: number, listed: number) =>
+    `By these distances ${found} more ${found === 1 ? 'row fits' : 'rows fit'} and the list has ${listed}: measure again, or enter the room as it is and fill its tabs.`,
+};

@@ -1,0 +1,16 @@
+/** Sentences about the last row at a wall that was measured: what, where, found, wanted. */
+export const wallProblems = {
+  twoDistances: () => 'distances has one distance. Measure at both ends of the row at least.',
+
+  reach: (row: string, reach: string) =>
+    `The pieces are ${row} together, and the distances reach ${reach}. Measure as far as the row goes, or beyond.`,
+
+  noRowLeft: () =>
+    'Glue the narrow pieces to the row that lies before you set them, or take that row up and rip it too.',
+
+  outOfLine: () =>
+    'The wall is too far out of line for one row: share the taper over the rows that are left, or fur the wall out.',
+
+  ripBefore: (width: string, least: string) =>
+    `Rip one of the rows still to be laid to ${width}: then the last one is ${least} or more.`,
+};

@@ -1,0 +1,51 @@
+/**
+ * Pieces that cannot be angled into the row before: those between two jambs, and often the last row. Common practice: the
+ * lip of the lock is planed off, the joint glued and pulled shut, which takes a gap as wide as the tongue.
+ */
+import { intersect } from '../../geometry/combine';
+import type { Ticks } from '../../geometry/length';
+import type { LaidPiece } from '../../layout/pieces';
+import type { Row, RowLayout } from '../../layout/rows';
+import { inches } from '../../layout/rules';
+import type { Room } from '../../room/outline';
+import type { LaidFloor } from '../reading/drawnRoom';
+import { lengthText } from '../text/lengthText';
+
+/** Common practice: about as wide as a tongue. */
+const [US_GAP, METRIC_GAP] = inches(3 / 8, 10);
+
+/** What is written beside a piece of a row that lies in a doorway, between its jambs. */
+export function slideMarks(row: Row, layout: RowLayout): readonly string[] {
+  return isBetweenJambs(row, layout) ? ['Slide in flat: between jambs it cannot be angled in.'] : [];
+}
+
+/** What is written beside a piece that lies under what stands over the floor, such as a radiator. */
+export function coveredMarks({ inRoom }: LaidPiece, covered: Room['covered']): readonly string[] {
+  const isUnder = covered.some(({ outline }) => intersect(inRoom, [outline]).length > 0);
+  return isUnder ? ['Slide in flat: under what stands there it cannot be angled in.'] : [];
+}
+
+function isBetweenJambs({ y0, y1 }: Row, { depth }: RowLayout): boolean {
+  return y1 <= 0 || y0 >= depth;
+}
+
+/** How to lay what cannot be angled in, and the gap that takes. */
+export function slideNotes({ layout, read, room }: LaidFloor): readonly string[] {
+  const { rows } = layout;
+  const last = [...rows].reverse().find((row) => !isBetweenJambs(row, layout));
+  if (!last || rows.length < 2) return [];
+  const show = (length: Ticks) => lengthText(length, read.units, 'piece');
+  const needed = read.units === 'us' ? US_GAP : METRIC_GAP;
+  const others = [
+    ...(rows.some((row) => isBetweenJambs(row, layout)) ? ['the pieces between jambs'] : []),
+    ...(room.covered.length > 0 ? ['those under what stands over the floor'] : []),
+  ];
+  const under = room.covered.length === 0 ? ' So too under a radiator or a toe-kick.' : '';
+  const gap =
+    read.rules.expansionGap < needed
+      ? ` That takes a gap of about ${show(needed)}; this floor has ${show(read.rules.expansionGap)}.`
+      : '';
+  return [
+    `${[`Row ${last.rowNumber}`, ...others].join(' and ')}: where a plank cannot be angled in, slide it in flat: plane off the lip of the lock, glue the joint, close it with a pull bar, if its instructions allow.${under}${gap}`,
+  ];
+}

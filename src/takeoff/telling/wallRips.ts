@@ -1,0 +1,30 @@
+/** The last row at a wall that was measured, in words. */
+import type { Ticks } from '../../geometry/length';
+import type { WallRip, WallRips, WallRules } from '../../layout/wallRips';
+import { wallProblems } from '../reading/wallProblems';
+
+/** What is still to be laid; where the last row comes out too narrow, what can still be done about it. */
+export function wallWords(
+  { wholeRowCount, narrowest, widest }: WallRips,
+  { plankWidth: width }: WallRules,
+  minRip: Ticks,
+  show: (ticks: Ticks) => string,
+): readonly string[] {
+  const last = `the last one, ${narrowest === widest ? show(widest) : `${show(Math.max(0, narrowest))} to ${show(widest)}`} wide.`;
+  const rows = wholeRowCount === 1 ? '1 whole row' : `${wholeRowCount} whole rows`;
+  const first = wholeRowCount === 0 ? `Next is ${last}` : `${rows}, then ${last}`;
+  if (narrowest >= minRip) return [first];
+  const more = minRip - narrowest;
+  const under = `Under the minimum rip of ${show(minRip)}.`;
+  if (wholeRowCount === 0) return [first, `${under} ${wallProblems.noRowLeft()}`];
+  if (widest + more > width || width - more < minRip) return [first, `${under} ${wallProblems.outOfLine()}`];
+  return [first, `${under} ${wallProblems.ripBefore(show(width - more), show(minRip))}`];
+}
+
+/** `straight`, or the places that are marked besides. */
+export function wallCut({ left, right, scribed }: WallRip, show: (ticks: Ticks) => string): string {
+  if (Math.min(left, right, ...scribed.map(({ width }) => width)) <= 0) return 'runs out: no piece at the narrow end';
+  if (scribed.length === 0) return left === right ? 'rip' : 'rip, tapered';
+  const places = scribed.map(({ at, width }) => `${show(width)} at ${show(at)}`);
+  return `scribe: ${places.join(', ')} from its left end`;
+}

@@ -1,0 +1,57 @@
+/** A floor laid in two parts: rows of both together keep the laws of the whole, and few planks are cut for both. */
+import { expect, test } from 'vitest';
+import { checkOnwardPlan } from '../../src/cutting/judge/onwardLaws';
+import { carriedCount, rowsInParts } from '../../src/cutting/onward/inParts';
+import { planOnward } from '../../src/cutting/onward/onward';
+import type { OnwardJob, OnwardPlan } from '../../src/cutting/onward/onwardJob';
+import { planCuts } from '../../src/cutting/search';
+import { FLOOR_KINDS, randomJob } from '../support/randomJobs';
+import { restOf } from '../support/restOfFloor';
+
+const floors = FLOOR_KINDS.flatMap((kind) => [3, 4].map((seed) => [`${kind} ${seed}`, randomJob(kind, seed)] as const));
+
+function asPlan(rows: OnwardPlan['rows']): OnwardPlan {
+  const planks = rows.flatMap(({ runs }) => runs.flat()).flatMap(({ plank }) => (plank < 0 ? [] : [plank]));
+  const plankCount = new Set(planks).size;
+  return { rows, plankCount, short: plankCount, bound: 0, stop: 'step limit', broken: [] };
+}
+
+test.each(floors)('%s: with two rows laid, the halves of the rest', (_, whole) => {
+  const job = { ...whole, ripPairs: [], play: 4 };
+  const plan = planCuts(job);
+  if (plan.broken.length > 0) return;
+  const { onward } = restOf(job, plan, Math.min(2, job.rows.length - 2));
+  const half = Math.floor(onward.job.rows.length / 2);
+  if (half === 0) return;
+  const broken = [onward, { ...onward, job: { ...onward.job, rows: onward.job.rows.slice(0, half) } }].some(
+    (part: OnwardJob) => planOnward(part).broken.length > 0,
+  );
+  const ways = rowsInParts(onward, half);
+  for (const rows of ways) {
+    const laws = checkOnwardPlan(onward, asPlan(rows));
+    if (!broken) expect(laws).toEqual([]);
+  }
+  // The second way takes nothing of the planks of the first part; what was in hand before may serve in both.
+  const [withRests, without] = ways.map((rows) => carriedCount(rows, half));
+  expect(without).toBeLessThanOrEqual(onward.stock.length);
+  expect(asPlan(ways[0]).plankCount).toBeLessThanOrEqual(asPlan(ways[1]).plankCount);
+  expect(withRests).toBeGreaterThanOrEqual(0);
+  // A plank that goes over may be taken anew: so many planks more are enough for two parts that share none.
+  const inOneGo = planOnward(onward);
+  const enough = inOneGo.plankCount + carriedCount(inOneGo.rows, half);
+  if (!broken) expect(asPlan(ways[1]).plankCount).toBeLessThanOrEqual(enough);
+});
+
+test('by hand: three rows of 96" and planks of 48" want one plank of each row whole or two cut ends, none carried over', () => {
+  // Stagger 12": 48 + 48 | 24 + 48 + 24 | 48 + 48. In parts of one row and two: 2 planks, then 2 + 2 = 4, and no plank serves both.
+  const job = {
+    ...{ plankLength: 48, plankWidth: 6, kerf: 0, minPiece: 8, minStagger: 12, alignedDistance: 0, ripPairs: [] },
+    rows: [0, 1, 2].map(() => ({ room: 0, width: 6, runs: [{ x: 0, length: 96 }] })),
+  };
+  const onward = { job, before: { joints: [], joints2: [] }, stock: [], whole: 0 };
+  for (const rows of rowsInParts(onward, 1)) {
+    expect(checkOnwardPlan(onward, asPlan(rows))).toEqual([]);
+    expect(asPlan(rows).plankCount).toBe(6);
+    expect(carriedCount(rows, 1)).toBe(0);
+  }
+});
