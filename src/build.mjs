@@ -60,11 +60,7 @@ let made;
 
 /** The texts of the four files, by name; worked out once, from the sources as they are then. */
 export async function addOnFiles() {
-  made ??= weighedFiles().catch((error) => {
-    // What failed once is tried again the next time.
-    made = undefined;
-    throw error;
-  });
+  made ??= weighedFiles();
   return (await made).files;
 }
 

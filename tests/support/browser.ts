@@ -1,22 +1,13 @@
 import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { stop as stopBuilder } from 'esbuild';
-import {
-  type Browser,
-  type BrowserContextOptions,
-  chromium,
-  type Frame,
-  type FrameLocator,
-  type Page,
-} from 'playwright-core';
+import { type Browser, chromium, type Frame, type FrameLocator, type Page } from 'playwright-core';
 import { addOnFiles } from '../../src/build.mjs';
 import { findBrowser } from '../../src/findBrowser.mjs';
 import type { PageHandle } from '../../src/workbook/page/page';
-import { type PageServer, servePage } from '../../src/workbook/server';
+import { servePage } from '../../src/workbook/server';
 import { nodeDisk } from '../../src/workbook/shelf/disk';
 import { type Keeper, openKeeper } from '../../src/workbook/shelf/keeper';
-import { inTime, triedAgain, WORK_IN_TIME } from './stuck';
 
 /** The page of the embedded workbook in a real browser, with the grid worked as a person works it. */
 export interface WorkbookPage {
@@ -53,36 +44,23 @@ export interface PageOptions {
 /** Builds the add-on, serves the page with a folder of its own and opens it. */
 export async function openWorkbookPage(options: PageOptions = {}): Promise<WorkbookPage> {
   const folder = mkdtempSync(join(tmpdir(), 'plank-ledger-'));
-  const server = await serverOf(await keeperIn(folder));
-  const address = `${server.address}?locale=${options.locale ?? 'en_US'}`;
-  const { browser, opened } = await triedAgain(async () => {
-    const started = await launch();
-    const work = openPage(started, address, options);
-    return {
-      browser: started,
-      opened: await inTime('opening the page of the workbook', work, () => leave(started), WORK_IN_TIME),
-    };
-  });
+  const server = await servePage(await addOnFiles(), 0, await keeperIn(folder));
+  const browser = await launch();
+  const opened = await openPage(browser, `${server.address}?locale=${options.locale ?? 'en_US'}`, options);
   return {
     ...opened,
     close: async () => {
-      await inTime('closing the browser', browser.close()).catch(() => {});
+      await browser.close();
       await server.close();
       rmSync(folder, { recursive: true, force: true });
     },
   };
 }
 
-/** Serves the add-on. A builder that does not answer is stopped, which starts another. */
-function serverOf(keeper: Keeper): Promise<PageServer> {
-  const serve = async () => servePage(await addOnFiles(), 0, keeper);
-  return triedAgain(() => inTime('building and serving the page', serve(), () => void stopBuilder(), WORK_IN_TIME));
-}
-
 /** One window with a workbook; closing it closes the window alone. */
 export async function openPage(browser: Browser, address: string, options: PageOptions = {}): Promise<WorkbookPage> {
   const viewport = { width: options.width ?? 1400, height: options.height ?? 900 };
-  const page = await newPage(browser, { viewport });
+  const page = await browser.newPage({ viewport });
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
   page.on('console', (message) => message.type() === 'error' && errors.push(message.text()));
@@ -107,35 +85,12 @@ export function keeperIn(folder: string): Promise<Keeper> {
   return openKeeper({ disk: nodeDisk, folder, now: () => new Date() });
 }
 
-/**
- * The browser that the tests drive, once it has shown a page. On a busy machine a browser was seen never to open its
- * first page, or to open pages and never draw them: such a one is left, and another started.
- */
-export async function launch(): Promise<Browser> {
+/** The browser that the tests drive. */
+export function launch(): Promise<Browser> {
   const executablePath = findBrowser();
   if (!executablePath) throw new Error('No Chromium found: install it or set CHROMIUM_PATH to its file');
   const args = ['--no-sandbox', '--disable-gpu', '--disable-background-networking'];
-  return triedAgain(async () => {
-    const browser = await inTime(`starting ${executablePath}`, chromium.launch({ executablePath, args, timeout: 0 }));
-    await inTime(`the first page of ${executablePath}`, showsPage(browser), () => leave(browser));
-    return browser;
-  });
-}
-
-/** A window of a browser, blank. */
-export function newPage(browser: Browser, options: BrowserContextOptions = {}): Promise<Page> {
-  return triedAgain(() => inTime('a new page of the browser', browser.newPage(options)));
-}
-
-async function showsPage(browser: Browser): Promise<void> {
-  const page = await browser.newPage();
-  await page.evaluate(() => new Promise((drawn) => requestAnimationFrame(() => requestAnimationFrame(drawn))));
-  await page.close();
-}
-
-/** A browser that does not answer may not close either: nobody waits for it. */
-function leave(browser: Browser): void {
-  browser.close().catch(() => {});
+  return chromium.launch({ executablePath, args });
 }
 
 async function sidebarFrame(page: Page): Promise<Frame> {

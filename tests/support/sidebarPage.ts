@@ -2,7 +2,7 @@
 import type { Browser, Locator, Page } from 'playwright-core';
 import { addOnFiles } from '../../src/build.mjs';
 import type { PackedBlock } from '../../src/tabs/packed';
-import { launch, newPage } from './browser';
+import { launch } from './browser';
 
 /** What the spreadsheet has been asked, and what it answers. */
 interface Sheet {
@@ -147,7 +147,7 @@ function withoutThreads(how: 'refused' | 'fails'): void {
 export async function openSidebar(shown?: string): Promise<SidebarPage> {
   const html = shown ?? (await addOnFiles())['Sidebar.html'];
   const browser: Browser = await launch();
-  const page = await newPage(browser);
+  const page = await browser.newPage();
   page.setDefaultTimeout(25_000);
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));

@@ -2,7 +2,7 @@
  * Every sentence is reached by something a person could type. A new sentence needs its line in `WAYS`: the loop names
  * the ones without.
  */
-import { afterEach, describe, expect, test, vi } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { alternativeOrders } from '../../../src/order/alternatives';
 import { blankItem, emptyHouse, type HouseEntry } from '../../../src/order/houseEntry';
 import { houseProblems } from '../../../src/order/houseProblems';
@@ -238,11 +238,6 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   andMore: () => refused(() => PLANK_AREA('x', 'y')),
 };
 
-afterEach(() => {
-  vi.restoreAllMocks();
-  vi.unstubAllGlobals();
-});
-
 type Sentences = Record<string, (...found: never[]) => string>;
 
 /** Each sentence by its name, in the list that has it. */
@@ -259,6 +254,7 @@ describe('every sentence', () => {
     const spy = vi.spyOn(sentences, name);
     const said = WAYS[name]();
     const made: readonly string[] = spy.mock.results.map(({ value }) => value);
+    spy.mockRestore();
     expect(made.length).toBeGreaterThan(0);
     const shown = made.filter((sentence) => said.some((text) => text.includes(sentence)));
     expect(shown.length, `${JSON.stringify(made)} is not in ${JSON.stringify(said)}`).toBeGreaterThan(0);
