@@ -17,7 +17,7 @@
  * - `plan` which pieces share a plank; the books
  * - `follow` few offcuts waiting, and room to grow: planks are shared anew, runs alike change places
  *
- * `limits.ts`, `layFewest.ts` and `fewestWaiting.ts` put them together.
+ * `limits.ts`, `layFewest.ts`, `fewestWaiting.ts` and `layApart.ts` put them together.
  *
  * - `onward` the rest of a floor of which rows lie, with offcuts in hand: the second front door, above this one
  *
@@ -30,6 +30,7 @@ import { layFromBehind } from './follow/fromBehind';
 import { pinnings } from './follow/pinned';
 import type { CutJob, CutPlan } from './job';
 import { judged } from './judge/judged';
+import { layApart } from './layApart';
 import { type LaidFloor, layFewest } from './layFewest';
 import type { WorkOptions } from './limits';
 import { ledgerOf } from './plan/ledger';
@@ -59,7 +60,7 @@ export interface PlanOptions extends WorkOptions {
  * @throws RangeError if a number of the job is not whole, a run is not longer than 0, or the effort is not above 0
  */
 export function planCuts(job: CutJob, options: PlanOptions = {}): CutPlan {
-  const asked: Asked = { ...options, means: { fromBehind: layFromBehind, pin: pinnings } };
+  const asked: Asked = { ...options, means: { fromBehind: layFromBehind, pin: pinnings, apart: layApart } };
   const plan = planWithStrips(job, asked);
   return judged(job, options.easyWithin && job.ripPairs.length > 0 ? easierOf(job, plan, asked) : plan);
 }
@@ -96,14 +97,17 @@ function easierOf(job: CutJob, plan: CutPlan, options: Asked): CutPlan {
   return { ...other, bound, stop: bound === other.plankCount ? 'proved fewest' : 'step limit' };
 }
 
-function planOf(laid: LaidFloor, { secondGoals = true, isRowByRow = true, easyWithin, means }: Asked): CutPlan {
+function planOf(
+  laid: LaidFloor,
+  { secondGoals = true, isRowByRow = true, easyWithin, effort = 1, means }: Asked,
+): CutPlan {
   const { trial, planks } = laid;
   const { prepared } = trial;
   const spare = Math.max(0, (easyWithin?.(planks) ?? planks) - planks);
   const isFollowed = secondGoals || maySavePlanks(laid);
   const enough = easyWithin ? FEW_OFFCUTS : SOME_OFFCUTS;
   const within = (more: number): Followed =>
-    isFollowed ? fewestWaiting(laid, more, { enough, isRowByRow, means }) : laid.followed;
+    isFollowed ? fewestWaiting(laid, more, { enough, isRowByRow, effort, means }) : laid.followed;
   let followed = within(0);
   let used = 0;
   // More planks only where fewer offcuts wait for them: those that are bought anyway, and then as few as it takes.
