@@ -3,7 +3,7 @@
  * one to the next. Where they meet, runs alike change places until the stagger is kept.
  */
 import { fewestPossible } from './bound/bound';
-import { fewestWaiting, SOME_OFFCUTS, type Waiting } from './fewestWaiting';
+import { fewestWaiting, SOME_OFFCUTS, takesManyCuts, type Waiting } from './fewestWaiting';
 import { type Followed, follow } from './follow/follow';
 import { areAlike } from './follow/moves';
 import { alignedJoints, type Goals, goalsOf } from './goals/goals';
@@ -11,7 +11,7 @@ import type { CutJob } from './job';
 import { type LaidFloor, layFewest } from './layFewest';
 import { isLaidItself, type PreparedRun } from './runs/prepared';
 import { nearAt } from './runs/stagger';
-import { layAll, swapFirsts } from './search/trial';
+import { emptyTrial, layAll, swapFirsts } from './search/trial';
 
 /** Rows that are planned at once, at most: few are soon laid, but the last of a length may cost a plank. */
 const MOST_ROWS = [100, Number.POSITIVE_INFINITY];
@@ -76,7 +76,9 @@ function lengthsOf({ rows }: CutJob, mostRows: number): CutJob['rows'][] {
 }
 
 /** The lengths laid one after another; undefined where that keeps no law. */
-function joined({ trial, limits }: LaidFloor, lengths: readonly Followed[]): Followed | undefined {
+function joined(laid: LaidFloor, lengths: readonly Followed[]): Followed | undefined {
+  // The floor at hand is left as it is.
+  const trial = emptyTrial(laid.trial.prepared);
   const { runs, rowRuns } = trial.prepared;
   const at = new Int32Array(runs.length);
   const plankOf = new Int32Array(2 * runs.length).fill(-1);
@@ -96,9 +98,11 @@ function joined({ trial, limits }: LaidFloor, lengths: readonly Followed[]): Fol
   const meeting = starts.slice(1).map((start) => runs[start].rowIndex);
   const near = meeting.flatMap((row) => rowRuns.slice(row - 2, row + 2).flat());
   if (!near.every((index) => mend(goals, plankOf, runs[index]))) return undefined;
-  const moves = Math.ceil(TIDYING_SHARE * limits.moves);
+  const moves = Math.ceil(TIDYING_SHARE * laid.limits.moves);
   const followed = follow(trial, { plankOf, fixedPlanks: [], strips: [] }, { moves, spare: 0, isInOrder: true });
-  return followed.fits ? followed : undefined;
+  const isTaken = followed.fits && !takesManyCuts({ ...laid, trial }, followed);
+  laid.trial.steps += trial.steps;
+  return isTaken ? followed : undefined;
 }
 
 /**
