@@ -39,6 +39,7 @@ import {
   WHOLE_FORMAT,
 } from './orderFormulas';
 import { TO_PAY, TOTAL_COLUMN } from './orderRead';
+import { blanksBefore, ROW_PIXELS } from './pages';
 import { LANDSCAPE_PIXELS, LETTER_PIXELS } from './paper';
 
 export const ORDER_MARK = 'order';
@@ -55,6 +56,8 @@ const BEFORE_WORDS = 'In a pack';
 export const INPUT: Look = lookWith({ align: 'right', background: '#fff8d8' });
 const WRAPPED = lookWith({ wrap: true });
 const SMALL = lookWith({ wrap: true, size: 9 });
+/** A further line of small letters. */
+const LINE_PIXELS = 14;
 /** Headings, each with its width in pixels: what to buy first, then how it comes about. A lying page is 912 wide. */
 const COLUMNS: readonly (readonly [heading: string, pixels: number])[] = [
   ['Item', 150],
@@ -104,6 +107,8 @@ export function orderBlock(order: Order): TabBlock {
     rows,
     order.lines.filter((line) => line.part === 'labour'),
   );
+  const used = rows.slice(frozenRows).reduce((sum, row) => sum + rowPixels(row), 0);
+  for (let left = blanksBefore(used, TOTALS_PIXELS); left > 0; left--) rows.push([]);
   addTotals(rows, order, materials, labour);
   addMissing(rows, order);
   addSpares(rows, order);
@@ -165,6 +170,18 @@ function inputCell(value: number | null, format: string): Cell {
 
 function centred(cell: Cell): Cell {
   return { ...cell, look: { ...cell.look, align: 'center' } };
+}
+
+/** Nine lines and the blank one before them; the sum in larger letters. */
+const TOTALS_PIXELS = 10 * ROW_PIXELS + 4;
+
+/** A row as high as its longest text is in its column. */
+function rowPixels(row: readonly Cell[]): number {
+  const lines = row.map(({ value, look }, c) => {
+    if (value.kind !== 'text' || !look.wrap) return 1;
+    return brokenLines(value.text, Math.floor((COLUMNS[c][1] * 10) / (LETTER_PIXELS * look.size))).length;
+  });
+  return ROW_PIXELS + (Math.max(1, ...lines) - 1) * LINE_PIXELS;
 }
 
 /** Each total is rounded once, as in `money.ts`. */
