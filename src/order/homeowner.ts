@@ -139,7 +139,7 @@ function includedLines(order: Order): readonly string[] {
   return MATERIALS.flatMap(([part, words]) => {
     const lines = order.lines.filter((line) => line.part === part).map(({ item }) => item);
     const items = part === 'floor' && lines.length > 0 ? productsOf(order) : [...new Set(lines)];
-    return items.length === 0 ? [] : [`${words}: ${items.join(', ')}.`];
+    return items.length === 0 ? [] : [`${words}: ${items.join(part === 'floor' ? '; ' : ', ')}.`];
   });
 }
 

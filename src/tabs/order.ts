@@ -3,10 +3,12 @@
  * that a changed price, allowance or rate changes the totals; none of them calls a function of ours, so the tab goes on
  * working in any spreadsheet it is copied or downloaded to.
  */
+import type { Units } from '../geometry/length';
 import { areaUnit } from '../order/coverOrder';
 import type { MarginOf } from '../order/money';
 import type { Order } from '../order/order';
 import type { OrderLine, OrderPart } from '../order/orderLine';
+import { countryWords } from '../takeoff/text/countryWords';
 import { numberText } from '../takeoff/text/numberText';
 import {
   BAND,
@@ -90,9 +92,9 @@ export function orderBlock(order: Order): TabBlock {
   rows.push([textCell(ORDER_TITLE, TITLE)]);
   addText(
     rows,
-    'Change a coloured cell and the totals follow; it stays when the order is filled again. Needed comes from the plan.',
+    'Change a yellow cell and the totals follow; it stays when the order is filled again. Needed comes from the plan.',
   );
-  const { currency } = order.house;
+  const { currency, units } = order.house;
   const isMoney = (heading: string) => heading === 'Price' || heading === 'Total';
   addHeading(
     rows,
@@ -102,10 +104,12 @@ export function orderBlock(order: Order): TabBlock {
   const materials = addLines(
     rows,
     order.lines.filter((line) => line.part !== 'labour'),
+    units,
   );
   const labour = addLines(
     rows,
     order.lines.filter((line) => line.part === 'labour'),
+    units,
   );
   const used = rows.slice(frozenRows).reduce((sum, row) => sum + rowPixels(row), 0);
   for (let left = blanksBefore(used, TOTALS_PIXELS); left > 0; left--) rows.push([]);
@@ -134,10 +138,11 @@ interface Span {
   readonly last: number;
 }
 
-function addLines(rows: Rows, lines: readonly OrderLine[]): Span {
+function addLines(rows: Rows, lines: readonly OrderLine[], units: Units): Span {
   const first = rows.length + 1;
   lines.forEach((line, i) => {
-    if (i === 0 || line.part !== lines[i - 1].part) rows.push([textCell(PARTS[line.part], STRONG)]);
+    if (i === 0 || line.part !== lines[i - 1].part)
+      rows.push([textCell(countryWords(PARTS[line.part], units), STRONG)]);
     rows.push(lineCells(line, rows.length + 1));
   });
   if (lines.length === 0) rows.push([]);
@@ -201,7 +206,7 @@ function addTotals(rows: Rows, order: Order, materials: Span, labour: Span): voi
     taxOnPrice ? 0 : (terms.tax ?? 0),
     taxFormula(base + 1, base),
   );
-  addTotal(rows, 'Labour', '', null, sumOf(labour));
+  addTotal(rows, 'Work in all', '', null, sumOf(labour));
   addTotal(rows, 'Cost', '', null, sumFormula(base, base + 2));
   addTotal(rows, 'Margin', `of ${terms.marginOf}`, terms.margin, marginFormula(base + 4, terms.marginOf));
   addTotal(rows, 'Price before tax', '', null, sumFormula(base + 3, base + 4));

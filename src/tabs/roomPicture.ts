@@ -1,8 +1,10 @@
 /** A floor as the homeowner sees it: a caption, the drawing with its sizes, and what cannot be seen in it. */
+
 import type { Ticks, Units } from '../geometry/length';
 import type { Point } from '../geometry/point';
 import { boundsOf } from '../geometry/polygon';
 import type { Takeoff } from '../takeoff/result';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { blankCell, type Cell, lookWith, PLAIN, textCell } from './block';
 import type { GridPlace, GridStep } from './floorGrid';
@@ -39,7 +41,7 @@ function colourWords(floors: readonly Takeoff[], units: Units): string {
   const parts = [
     'Seen from above, the far wall at the top',
     ...(floors.some(({ doorways }) => doorways.length > 0) ? ['doorways in orange'] : []),
-    ...(floors.some(({ cutouts }) => cutouts.length > 0) ? [`${units === 'us' ? 'gray' : 'grey'}: no floor`] : []),
+    ...(floors.some(({ cutouts }) => cutouts.length > 0) ? [countryWords('grey: no floor', units)] : []),
   ];
   return `${parts.join('; ')}.`;
 }
