@@ -61,7 +61,7 @@ export function PLANK_ONWARD(
   const pieces = inHandIn(in_hand, system);
   const onward: OnwardJob = {
     job,
-    before: beforeIn('laid', laid, grid, system),
+    before: [{ room: 0, ...beforeIn('laid', laid, grid, system) }],
     stock: pieces.map((piece) => stockOf(piece, grid)),
     whole: values.whole_planks,
   };
@@ -70,7 +70,12 @@ export function PLANK_ONWARD(
 }
 
 /** Joints of the rows that lie, in units of the grid from where the rows begin. */
-export function beforeIn(name: string, given: unknown, grid: Grid, units: Units): OnwardJob['before'] {
+export function beforeIn(
+  name: string,
+  given: unknown,
+  grid: Grid,
+  units: Units,
+): { readonly joints: readonly number[]; readonly joints2: readonly number[] } {
   const rows = isBlank(given) ? [] : cellsOf(given).filter((row) => row.some((cell) => !isBlank(cell)));
   if (rows.length > 2) throw new Error(onwardProblems.twoRows(name, rows.length));
   const [joints = [], joints2 = []] = rows.map((row, i) => {

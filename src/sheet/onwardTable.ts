@@ -1,5 +1,5 @@
 /** The rest of a floor as the table that `PLANK_ONWARD` answers: what to do next, what is needed, a line per piece. */
-import type { OnwardJob, OnwardPiece, OnwardPlan } from '../cutting/onward/onwardJob';
+import { jointsThatLie, type OnwardJob, type OnwardPiece, type OnwardPlan } from '../cutting/onward/onwardJob';
 import type { FineTicks, Ticks, Units } from '../geometry/length';
 import { type Grid, markedLengths } from '../takeoff/planning/cutJob';
 import { problems } from '../takeoff/reading/problems';
@@ -90,7 +90,8 @@ function nextStep({ onward, plan, nextRow, units, grid }: OnwardAnswer, lines: r
   const joints = plan.rows[0].runs[0].slice(0, -1).map(({ length: units1 }, i, all) => {
     return all.slice(0, i).reduce((sum, other) => sum + other.length, units1);
   });
-  const away = Math.min(...joints.flatMap((joint) => onward.before.joints.map((other) => Math.abs(joint - other))));
+  const lying = jointsThatLie(onward, 0);
+  const away = Math.min(...joints.flatMap((joint) => lying.map((other) => Math.abs(joint - other))));
   const joint =
     away < Number.POSITIVE_INFINITY
       ? ` The nearest joint is ${lengthText(wholeTicks(away * grid.unit), units, 'piece')} from row ${nextRow - 1}.`

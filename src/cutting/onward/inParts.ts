@@ -1,4 +1,5 @@
 /** The rest of a floor laid in two parts, the furniture over on the other side in between: few offcuts go over with it. */
+import type { CutJob } from '../job';
 import { planOnward } from './onward';
 import type { OnwardJob, OnwardPiece, OnwardPlan, StockPiece } from './onwardJob';
 
@@ -14,7 +15,7 @@ export function rowsInParts(onward: OnwardJob, rowCount: number): readonly Rows[
   const { job, stock } = onward;
   const part = (from: number, to?: number) => ({ ...job, rows: job.rows.slice(from, to), ripPairs: [] });
   const first = planOnward({ ...onward, job: part(0, rowCount) });
-  const before = { joints: jointsAfter(onward, first.rows, 1), joints2: jointsAfter(onward, first.rows, 2) };
+  const before = beforeAfter(onward, first.rows);
   const left = leftOvers(onward, first.rows, first.plankCount);
   const ofStock = left.filter(({ source }) => source < stock.length);
   return [left, ofStock].map((kept) => {
@@ -34,9 +35,16 @@ function sourceKey({ plank, stock, isStrip }: OnwardPiece): string {
   return `${stock ?? -1},${plank},${isStrip ?? false}`;
 }
 
-function jointsAfter({ job, before }: OnwardJob, rows: Rows, back: number): readonly number[] {
-  const rowIndex = rows.length - back;
-  if (rowIndex < 0) return before.joints;
+/** What lies before the second part: the last rows of the first, in their room, and in other rooms what lay before. */
+function beforeAfter({ job, before }: OnwardJob, rows: Rows): OnwardJob['before'] {
+  const { room } = job.rows[rows.length - 1];
+  const known = before.find((lying) => lying.room === room)?.joints ?? [];
+  const joints = (rowIndex: number) => (job.rows[rowIndex]?.room === room ? jointsIn(job, rows, rowIndex) : known);
+  const last = { room, joints: joints(rows.length - 1), joints2: joints(rows.length - 2) };
+  return [last, ...before.filter((lying) => lying.room !== room)];
+}
+
+function jointsIn(job: CutJob, rows: Rows, rowIndex: number): readonly number[] {
   return rows[rowIndex].runs.flatMap((run, j) => {
     let at = job.rows[rowIndex].runs[j].x;
     return run.slice(0, -1).map(({ length }) => {

@@ -10,7 +10,7 @@ import { checkOnwardPlan, judgedOnward } from '../judge/onwardLaws';
 import { type PlanOptions, planCutsQuickly } from '../search';
 import { bookPieces } from './booking';
 import { jointsOf, lastAfter, leastDistance, mayBegin, type OpenRun, openRuns, wholesAfter } from './firstPieces';
-import type { OnwardJob, OnwardPlan } from './onwardJob';
+import { jointsThatLie, type OnwardJob, type OnwardPlan } from './onwardJob';
 import { quickSaved } from './quickSaved';
 
 /** Our choice: so many places are tried for first pieces, fewer on larger floors: each takes work for every run. */
@@ -38,7 +38,8 @@ export function planOnward(
   const { job } = onward;
   if (job.rows.length === 0) return { rows: [], plankCount: 0, short: 0, bound: 0, stop: 'proved fewest', broken: [] };
   const plain = planned(job, options);
-  if (onward.stock.length === 0 && onward.before.joints.length === 0 && !followed) {
+  const isBegun = onward.before.some(({ joints }) => joints.length > 0);
+  if (onward.stock.length === 0 && !isBegun && !followed) {
     return judgedOnward(onward, { ...plain, short: shortOf(plain.plankCount, onward) });
   }
   const alone = job.ripPairs.length > 0 ? planned({ ...job, ripPairs: [] }, options) : plain;
@@ -99,7 +100,7 @@ function besideOf(onward: OnwardJob, runs: readonly OpenRun[], firsts: readonly 
     other.rowIndex === rowIndex + by && rows[other.rowIndex].room === rows[rowIndex].room;
   const joints = (by: number) =>
     runs.flatMap((other, i) => (isNear(other, by) ? jointsOf(other, firsts[i], plankLength) : []));
-  return { before: [...(rowIndex === 0 ? onward.before.joints : []), ...joints(-1)], after: joints(1) };
+  return { before: [...jointsThatLie(onward, rowIndex), ...joints(-1)], after: joints(1) };
 }
 
 /** Goes through the rows from the first, and gives way as long as a joint lies too near to one of the row before. */

@@ -56,7 +56,7 @@ function laidUpTo(listed: readonly ListedCut[], count: number): readonly ListedC
 }
 
 function answerOf(planned: ReturnType<typeof floorOf>['planned'], listed: readonly ListedCut[]) {
-  const answer = planOn(planned, listed);
+  const answer = planOn(planned, [listed]);
   if ('problems' in answer) throw new Error(answer.problems.join(' '));
   return answer.on;
 }
