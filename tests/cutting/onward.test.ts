@@ -96,8 +96,13 @@ test('on tiny jobs with pieces in hand: never below the truth, the bound never a
     const stock = Array.from({ length: random.whole(0, 3) }, (): StockPiece => {
       return { length: random.whole(1, job.plankLength - 1), ends: ends[random.whole(0, 2)] };
     });
-    const joints = random.whole(0, 1) === 1 ? [job.rows[0].runs[0].x + random.whole(1, job.plankLength)] : [];
-    const onward: OnwardJob = { job, before: lying(...joints), stock, whole: 2 };
+    // Rows lie in every other room, the first among them or not.
+    const rooms = [...new Set(job.rows.map(({ room }) => room))];
+    const before = rooms.flatMap((room) => {
+      const { x } = job.rows[job.rows.findIndex((row) => row.room === room)].runs[0];
+      return random.whole(0, 1) === 1 ? [{ room, joints: [x + random.whole(1, job.plankLength)], joints2: [] }] : [];
+    });
+    const onward: OnwardJob = { job, before, stock, whole: 2 };
     const truth = fewestOnwardByTrial(onward);
     if (truth === null) continue;
     const found = planOnward(onward);
