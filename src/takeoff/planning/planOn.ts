@@ -93,6 +93,8 @@ class FloorsOn {
   private readonly planned: PlannedFloors<LaidFloor>;
   private readonly rows: readonly (readonly ListedRun[])[];
   private readonly sides: readonly Side[];
+  /** The floor that is asked for, or both its sides. */
+  private readonly own: readonly number[];
   private readonly order: LayingOrder;
   private readonly hand: PlanksInHand;
   private readonly books: Books;
@@ -106,7 +108,8 @@ class FloorsOn {
     this.planned = listed.planned;
     this.rows = listed.rows;
     this.sides = sidesOf(listed);
-    this.order = layingOrderOf(this.sides, floorsOnLists(this.planned)[asked.list]);
+    this.own = floorsOnLists(this.planned)[asked.list];
+    this.order = layingOrderOf(this.sides, asked.partEnd === null ? [] : this.own);
     this.hand = planksInHand(listed);
     this.books = beginBooks(this.hand);
   }
@@ -191,9 +194,8 @@ class FloorsOn {
 
   /** How many of the rows that are left are laid before the furniture goes over; none where all is laid in one go. */
   private firstPartCount(): number {
-    const { list, partEnd } = this.asked;
-    const floors = floorsOnLists(this.planned)[list];
-    const from = this.planned.firstRows[floors[0]];
+    const { partEnd } = this.asked;
+    const from = this.planned.firstRows[this.own[0]];
     return partEnd === null ? 0 : this.order.rest.indexOf(from + partEnd - 1) + 1;
   }
 
@@ -283,13 +285,19 @@ class FloorsOn {
     return {
       planned: { ...planned, job: markedJob, plan, markedJob, markedPlan: plan, ledger, order },
       sides,
-      nextRow: this.order.rest[0] ?? null,
+      nextRow: this.nextRow(),
       wholeCount: numbers.size - hand.begun.size,
       openedCount: hand.begun.size + hand.spoilt.size,
       spoiltCounts: this.spoiltCounts(),
       fewerOver: this.fewerOver,
       writtenOn: this.writtenOn(cuts, order),
     };
+  }
+
+  /** On the floor that is asked for, as long as a row is left there. */
+  private nextRow(): number | null {
+    const { rest } = this.order;
+    return rest.find((row) => this.own.includes(floorIndexAt(this.planned, row))) ?? rest[0] ?? null;
   }
 
   /** A plank that several lists say is spoilt counts in the first. */

@@ -33,9 +33,9 @@ export interface LayingOrder {
   readonly rest: readonly number[];
 }
 
-/** Floors that are begun go on first; of the others those that are asked for. @param asked indices of floors */
-export function layingOrderOf(sides: readonly Side[], asked: readonly number[]): LayingOrder {
-  const rank = ({ begunCount, floorIndex }: Side) => (begunCount > 0 ? 0 : 2) + (asked.includes(floorIndex) ? 0 : 1);
+/** Floors that are begun go on before the others. @param first indices of floors that go on before any other */
+export function layingOrderOf(sides: readonly Side[], first: readonly number[]): LayingOrder {
+  const rank = ({ begunCount, floorIndex }: Side) => (first.includes(floorIndex) ? 0 : begunCount > 0 ? 1 : 2);
   const rows = (from: number, to: number) => Array.from({ length: to - from }, (_, i) => from + i);
   return {
     begun: sides.flatMap(({ firstRow, begunCount }) => rows(firstRow, firstRow + begunCount)),

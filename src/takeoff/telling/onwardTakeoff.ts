@@ -90,7 +90,9 @@ function lyingWords({ planned, sides }: PlannedOn, asked: number): string {
     if (ranges.length === 0) return [];
     const name = planned.floors[indices[0]].read.name;
     return [
-      list === asked ? `Rows ${ranges.join(' and ')} stay as they lie.` : `${name}: rows ${ranges.join(' and ')}.`,
+      list === asked
+        ? `Rows ${ranges.join(' and ')} stay as they lie.`
+        : `${name}: rows ${ranges.join(' and ')} stay as they lie.`,
     ];
   });
   return lying.length === 0 ? 'Nothing lies yet.' : lying.join(' ');
