@@ -7,27 +7,22 @@
  * by `planOnward`.
  */
 import type { BrokenRule, CutPlan, KeptEnd, PlannedPiece } from '../../cutting/job';
-import { checkOnwardPlan } from '../../cutting/judge/onwardLaws';
-import { carriedCount, rowsInParts } from '../../cutting/onward/inParts';
-import { planOnward } from '../../cutting/onward/onward';
 import type { OnwardJob, OnwardPlan } from '../../cutting/onward/onwardJob';
 import { ledgerOf } from '../../cutting/plan/ledger';
 import { brokenRules } from '../../cutting/plan/pairing';
-import { planCuts } from '../../cutting/search';
 import type { Ticks } from '../../geometry/length';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { ListedCut, ListedRun } from './asLaid';
 import { type BegunPiece, type Books, beginBooks, finishRow } from './begunRows';
+import { type BestRest, bestRest } from './bestRest';
 import { markedLengths } from './cutJob';
 import { followedRows } from './followed';
 import { type PlanksInHand, planksInHand } from './inHand';
 import { floorsOnLists, type ListedPlan, listedPlanOf, roomOf } from './listedPlan';
 import { asPlanned, unitsFound, unitsUp } from './listedUnits';
 import { onwardProblemsOf } from './listMatches';
-import { staggerAcross } from './middleStart';
 import { floorIndexAt, type PlannedFloors } from './planFloors';
 import { type LayingOrder, layingOrderOf, rowsBefore, type Side, sidesOf } from './sides';
-import { type WaitingStrip, withStrips } from './waitingStrips';
 
 /** Floors planned on, and what there is to tell of them. */
 export interface PlannedOn {
@@ -42,8 +37,7 @@ export interface PlannedOn {
   readonly openedCount: number;
   /** Planks spoilt, by the list that says so. */
   readonly spoiltCounts: readonly number[];
-  /** With fewer offcuts going over to a second part: how many, and how many planks more; null where there is no such plan. */
-  readonly fewerOver: { readonly carriedCount: number; readonly planks: number } | null;
+  readonly fewerOver: BestRest['fewerOver'];
   /** What is written on the offcut that a piece comes from, by the piece's `pieceKey`, where that is another label. */
   readonly writtenOn: ReadonlyMap<string, string>;
 }
@@ -98,7 +92,6 @@ class FloorsOn {
   private readonly order: LayingOrder;
   private readonly hand: PlanksInHand;
   private readonly books: Books;
-  private fewerOver: PlannedOn['fewerOver'] = null;
 
   constructor(
     private readonly listed: ListedPlan,
@@ -123,8 +116,9 @@ class FloorsOn {
       this.books,
       (length, i, j, k) => asPlanned(this.planned, [this.order.rest[i], j, k], length) ?? unitsUp(this.planned, length),
     );
-    const rest = this.best(onward, followed);
-    return this.told(this.allCuts(begun, rest), rest);
+    const floors = { listed: this.listed, sides: this.sides, order: this.order };
+    const { best, fewerOver } = bestRest(floors, onward, followed, this.firstPartCount());
+    return { ...this.told(this.allCuts(begun, best), best), fewerOver };
   }
 
   /** A row that lies, or is begun, to its end. */
@@ -166,65 +160,11 @@ class FloorsOn {
     };
   }
 
-  /**
-   * The joints on both sides of a middle line apart; the fewest planks once strips that wait take their places; then the fewest
-   * offcuts that go over to a second part.
-   */
-  private best(onward: OnwardJob, followed: OnwardPlan['rows']): OnwardPlan {
-    const found = planOnward(onward, followed, {}, planCuts);
-    const strips = this.strips();
-    const first = this.firstPartCount();
-    const isInParts = first > 0 && first < onward.job.rows.length;
-    const isOnLine = this.sides.some(({ begunCount, floorIndex }) => {
-      return begunCount === 0 && this.planned.floors[floorIndex].part !== 'whole';
-    });
-    if (strips.length === 0 && !isInParts && !isOnLine) return found;
-    const others = [followed, ...(isInParts ? rowsInParts(onward, first) : [])].map((rows) => asTheyStand(found, rows));
-    const legal = others.filter((plan) => checkOnwardPlan(onward, plan).length === 0);
-    const plans = [found, ...legal].map((plan) => withStrips({ ...plan, bound: found.bound }, strips));
-    const carried = (plan: OnwardPlan) => (isInParts ? carriedCount(plan.rows, first) : 0);
-    const faults = (plan: OnwardPlan) => plan.broken.length + (isOnLine && this.isLineBroken(plan) ? 1 : 0);
-    const by = (a: OnwardPlan, b: OnwardPlan) =>
-      faults(a) - faults(b) || a.plankCount - b.plankCount || carried(a) - carried(b);
-    const best = plans.reduce((one, plan) => (by(plan, one) < 0 ? plan : one));
-    const [fewer] = plans.filter((plan) => carried(plan) < carried(best)).sort((a, b) => carried(a) - carried(b));
-    if (fewer) this.fewerOver = { carriedCount: carried(fewer), planks: fewer.plankCount - best.plankCount };
-    return best;
-  }
-
   /** How many of the rows that are left are laid before the furniture goes over; none where all is laid in one go. */
   private firstPartCount(): number {
     const { partEnd } = this.asked;
     const from = this.planned.firstRows[this.own[0]];
     return partEnd === null ? 0 : this.order.rest.indexOf(from + partEnd - 1) + 1;
-  }
-
-  /** Whether the first rows on both sides of a middle line, both still to be laid, come too near to each other. */
-  private isLineBroken({ rows }: OnwardPlan): boolean {
-    const { planned, sides } = this;
-    const rowsOf = (row: number) => rows[this.order.rest.indexOf(row)] ?? { runs: [] };
-    return sides.some(({ floorIndex, firstRow, begunCount }) => {
-      const behind = sides[floorIndex + 1];
-      if (planned.floors[floorIndex].part !== 'ahead' || begunCount + behind.begunCount > 0) return false;
-      const jointRows = planned.markedPlan.rows.map((row, i) =>
-        i === firstRow || i === behind.firstRow ? inTicks(rowsOf(i), planned.grid.unit) : row,
-      );
-      const asked = { ...planned, markedPlan: { ...planned.markedPlan, rows: jointRows } };
-      const apart = staggerAcross(asked, floorIndex);
-      return apart !== null && apart < planned.floors[floorIndex].read.rules.minStagger;
-    });
-  }
-
-  /** Strips of first rows that lie, each for the last row of its floor. */
-  private strips(): readonly WaitingStrip[] {
-    return this.listed.pieces.flatMap((piece): WaitingStrip[] => {
-      const { length, from, plankNumber, isStrip, isCut, isGone } = piece;
-      const [row] = this.listed.placeOf(piece);
-      const { begunCount } = this.sides[floorIndexAt(this.planned, row)];
-      if (!isStrip || isCut || isGone || begunCount === 0) return [];
-      const place = this.order.rest.indexOf(row);
-      return [{ length: unitsUp(this.planned, length), from, index: plankNumber, row: place }];
-    });
   }
 
   /** Of every row of the plan. */
@@ -258,7 +198,7 @@ class FloorsOn {
   }
 
   /** All floors as one plan, its planks numbered: those that are begun as before, new ones as they are needed. */
-  private told(cuts: readonly RowCuts[], rest: OnwardPlan): PlannedOn {
+  private told(cuts: readonly RowCuts[], rest: OnwardPlan): Omit<PlannedOn, 'fewerOver'> {
     const { planned, hand, sides } = this;
     const order = [...this.order.begun, ...this.order.rest];
     const numbers = numbered(order.flatMap((row) => cuts[row].flat()));
@@ -289,7 +229,6 @@ class FloorsOn {
       wholeCount: numbers.size - hand.begun.size,
       openedCount: hand.begun.size + hand.spoilt.size,
       spoiltCounts: this.spoiltCounts(),
-      fewerOver: this.fewerOver,
       writtenOn: this.writtenOn(cuts, order),
     };
   }
@@ -363,17 +302,6 @@ function planOf(
   const bound = Math.min(plankCount, Math.max(0, plankCount - rest.plankCount + rest.bound - loose));
   const stop = bound === plankCount ? ('proved fewest' as const) : ('step limit' as const);
   return { rows, plankCount, bound, stop, steps: 0, broken };
-}
-
-function inTicks({ runs }: OnwardPlan['rows'][number], unit: number): CutPlan['rows'][number] {
-  return { runs: runs.map((run) => run.map((piece) => ({ ...piece, length: piece.length * unit }))) };
-}
-
-/** Rows with their planks counted anew. */
-function asTheyStand(found: OnwardPlan, rows: OnwardPlan['rows']): OnwardPlan {
-  const planks = new Set(rows.flatMap(({ runs }) => runs.flat()).flatMap(({ plank }) => (plank < 0 ? [] : [plank])));
-  const count = planks.size;
-  return { ...found, rows, plankCount: count, short: count, stop: 'step limit', broken: [], bound: 0 };
 }
 
 function placedOf({ length, from, source, isStrip }: BegunPiece): PlacedCut {
