@@ -55,10 +55,20 @@ export function planOnward(
     const kept = apartFromBefore(onward, runs, start);
     return [kept, savingMore(onward, runs, [...kept])].map((firsts) => planWith(onward, runs, firsts, bound));
   });
-  const asTheyStand = known.map((rows) => asItStands(onward, rows, bound));
-  const legal = asTheyStand.filter((plan) => checkOnwardPlan(onward, plan).length === 0);
-  const best = [...legal, ...plans].reduce((one, plan) => (isBetter(plan, one) ? plan : one));
+  const best = [...legalPlans(onward, known, bound), ...plans].reduce((one, plan) =>
+    isBetter(plan, one) ? plan : one,
+  );
   return judgedOnward(onward, best);
+}
+
+/** Those rows of a rest that break no law, as plans. @param bound no plan of the rest uses fewer planks */
+export function legalPlans(
+  onward: OnwardJob,
+  known: readonly OnwardPlan['rows'][],
+  bound: number,
+): readonly OnwardPlan[] {
+  const plans = known.map((rows) => asItStands(onward, rows, bound));
+  return plans.filter((plan) => checkOnwardPlan(onward, plan).length === 0);
 }
 
 /** Rows that were planned before, their planks counted anew. */

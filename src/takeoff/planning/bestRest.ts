@@ -1,8 +1,7 @@
 /** Of the ways to plan the rest of floors that lie in part, the best. */
 import type { CutPlan } from '../../cutting/job';
-import { checkOnwardPlan } from '../../cutting/judge/onwardLaws';
-import { carriedCount, rowsInParts } from '../../cutting/onward/inParts';
-import { planOnward } from '../../cutting/onward/onward';
+import { bestInParts, type FewerOver, rowsInParts } from '../../cutting/onward/inParts';
+import { legalPlans, planOnward } from '../../cutting/onward/onward';
 import type { OnwardJob, OnwardPlan } from '../../cutting/onward/onwardJob';
 import { planCuts } from '../../cutting/search';
 import type { ListedPlan } from './listedPlan';
@@ -19,10 +18,10 @@ interface FloorsInPart {
   readonly order: LayingOrder;
 }
 
-export interface BestRest {
+interface BestRest {
   readonly best: OnwardPlan;
-  /** With fewer offcuts going over to a second part: how many, and how many planks more; null where there is no such plan. */
-  readonly fewerOver: { readonly carriedCount: number; readonly planks: number } | null;
+  /** With fewer offcuts going over to a second part; null where there is no such plan. */
+  readonly fewerOver: FewerOver | null;
 }
 
 /**
@@ -44,26 +43,13 @@ export function bestRest(
   const lines = openLines(floors);
   if (strips.length === 0 && !isInParts && lines.length === 0) return { best: found, fewerOver: null };
   const others = [followed, ...(isInParts ? rowsInParts(onward, firstPart) : [])];
-  const legal = others
-    .map((rows) => asTheyStand(found, rows))
-    .filter((plan) => checkOnwardPlan(onward, plan).length === 0);
+  const legal = legalPlans(onward, others, found.bound);
   const plans = [found, ...legal].map((plan) => withStrips({ ...plan, bound: found.bound }, strips));
-  const carried = (plan: OnwardPlan) => (isInParts ? carriedCount(plan.rows, firstPart) : 0);
-  const faults = (plan: OnwardPlan) =>
-    plan.broken.length + lines.filter((ahead) => isLineBroken(floors, ahead, plan)).length;
-  const by = (a: OnwardPlan, b: OnwardPlan) =>
-    faults(a) - faults(b) || a.plankCount - b.plankCount || carried(a) - carried(b);
-  const best = plans.reduce((one, plan) => (by(plan, one) < 0 ? plan : one));
-  const [fewer] = plans.filter((plan) => carried(plan) < carried(best)).sort((a, b) => carried(a) - carried(b));
-  if (!fewer) return { best, fewerOver: null };
-  return { best, fewerOver: { carriedCount: carried(fewer), planks: fewer.plankCount - best.plankCount } };
-}
-
-/** Rows with their planks counted anew. */
-function asTheyStand(found: OnwardPlan, rows: OnwardPlan['rows']): OnwardPlan {
-  const planks = new Set(rows.flatMap(({ runs }) => runs.flat()).flatMap(({ plank }) => (plank < 0 ? [] : [plank])));
-  const count = planks.size;
-  return { ...found, rows, plankCount: count, short: count, stop: 'step limit', broken: [], bound: 0 };
+  const faults = plans.map(
+    (plan) => plan.broken.length + lines.filter((ahead) => isLineBroken(floors, ahead, plan)).length,
+  );
+  const fewest = plans.filter((_, i) => faults[i] === Math.min(...faults));
+  return bestInParts(fewest, isInParts ? firstPart : 0);
 }
 
 /** Strips of first rows that lie, each for the last row of its floor. */

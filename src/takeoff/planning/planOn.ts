@@ -7,6 +7,7 @@
  * by `planOnward`.
  */
 import type { BrokenRule, CutPlan, KeptEnd, PlannedPiece } from '../../cutting/job';
+import type { FewerOver } from '../../cutting/onward/inParts';
 import type { OnwardJob, OnwardPlan } from '../../cutting/onward/onwardJob';
 import { ledgerOf } from '../../cutting/plan/ledger';
 import { brokenRules } from '../../cutting/plan/pairing';
@@ -14,7 +15,7 @@ import type { Ticks } from '../../geometry/length';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { ListedCut, ListedRun } from './asLaid';
 import { type BegunPiece, type Books, beginBooks, finishRow } from './begunRows';
-import { type BestRest, bestRest } from './bestRest';
+import { bestRest } from './bestRest';
 import { markedLengths } from './cutJob';
 import { followedRows } from './followed';
 import { type PlanksInHand, planksInHand } from './inHand';
@@ -37,7 +38,8 @@ export interface PlannedOn {
   readonly openedCount: number;
   /** Planks spoilt, by the list that says so. */
   readonly spoiltCounts: readonly number[];
-  readonly fewerOver: BestRest['fewerOver'];
+  /** With fewer offcuts going over to a second part; null where there is no such plan. */
+  readonly fewerOver: FewerOver | null;
   /** What is written on the offcut that a piece comes from, by the piece's `pieceKey`, where that is another label. */
   readonly writtenOn: ReadonlyMap<string, string>;
 }

@@ -20,6 +20,7 @@ import { problems as sentences } from '../reading/problems';
 import type { ReadRoom } from '../reading/readRoom';
 import type { Takeoff } from '../result';
 import { lengthText } from '../text/lengthText';
+import { carriedWords } from './carriedWords';
 import { withMeasuredWall } from './lastRow';
 import { fitFaultText, fitWords } from './offcutFit';
 import { onwardNeedOf, onwardTakeoffOf, onwardWords } from './onwardTakeoff';
@@ -200,15 +201,4 @@ function measuredFrom({ asYouLay: { wall }, listed }: FloorOnList, firstRow: num
   if (wall.afterRow !== null && wall.afterRow < firstRow) return asYouLayProblems.otherSide(wall.afterRow, firstRow);
   if (wall.afterRow !== null && wall.afterRow > lying) return asYouLayProblems.notLaid(wall.afterRow);
   return lying < firstRow ? asYouLayProblems.noRowToMeasure() : (wall.afterRow ?? lying);
-}
-
-/** What goes over with the furniture after a row. */
-function carriedWords(rowNumber: number, waiting: readonly string[], fewerOver: PlannedOn['fewerOver']): string {
-  const count = waiting.length === 1 ? '1 offcut goes' : `${waiting.length} offcuts go`;
-  const over =
-    waiting.length === 0 ? 'no offcut goes over to the rest' : `${count} over to the rest: ${waiting.join(', ')}`;
-  const fewer = fewerOver
-    ? ` With ${fewerOver.carriedCount === 0 ? 'none' : fewerOver.carriedCount} it takes ${fewerOver.planks} more ${fewerOver.planks === 1 ? 'plank' : 'planks'}.`
-    : '';
-  return `First up to row ${rowNumber}, then the other side: ${over}.${fewer}`;
 }
