@@ -66,7 +66,7 @@ class ThreadPlanner implements Planner {
       this.next = { question, answer };
       if (this.current === null) this.begin();
       // What a person pressed a button for is not given up for a plan that is only looked at.
-      else if (!('listed' in this.current.question)) this.overtake();
+      else if (!('floors' in this.current.question)) this.overtake();
     });
   }
 
