@@ -169,6 +169,22 @@ describe('the judge', () => {
     expect(planOnward(longer(100))).toMatchObject({ plankCount: 1, broken: [] });
   });
 
+  // A joint at 40; the row that lies has one at 33. A second row of 44 + 36 has its own 4 from that of the first.
+  test('a plan that says which joints lie too near is believed for those rows, if there is something they are near to', () => {
+    const second = { runs: [[{ length: 44, from: 'right' as const, plank: 1 }, { length: 36, from: 'left' as const, plank: 2 }]] };
+    const tooNear = (rowIndex: number, found: number) =>
+      ({ rule: 'minimum stagger', rowIndex, runIndex: 0, found, wanted: 8 }) as const;
+    const told = (joints: readonly number[], ...broken: ReturnType<typeof tooNear>[]) =>
+      checkOnwardPlan(
+        { ...onward, job: { ...job, rows: [job.rows[0], job.rows[0]] }, before: { joints, joints2: [] } },
+        { ...legal, rows: [...legal.rows, second], plankCount: 3, short: 2, stop: 'step limit', broken },
+      );
+    expect(told([33], tooNear(0, 7), tooNear(1, 4))).toEqual([]);
+    expect(told([33], tooNear(1, 4)).join()).toMatch(/^row 1: a joint at 40 is nearer than 8 to 33/);
+    expect(told([33], tooNear(0, 7)).join()).toMatch(/^row 2, run 1: minimum stagger 4.*does not say so$/);
+    expect(told([], tooNear(0, 7), tooNear(1, 4)).join()).toMatch(/^row 1, run 1: .*is not what the plan does$/);
+  });
+
   test.each([
     ['the wrong end', { ...onward, stock: [{ length: 40, ends: 'left' as const }] }, /right end/],
     ['too short', { ...onward, stock: [{ length: 39, ends: 'right' as const }] }, /40 is cut from 39/],

@@ -32,6 +32,17 @@ describe('a price for each room', () => {
   });
 });
 
+// Ferry ash lies in the study alone; harbour oak in the two others, 141.1 and 242.9 sq ft of 384.
+test.each([
+  ['Ferry ash', [0, 100, 0]],
+  ['Harbour oak', [36.745, 0, 63.255]],
+])('%s is paid for by the rooms it lies in', (product, shares) => {
+  const order = demoOrder();
+  const lines = order.lines.filter(({ item }) => item === product);
+  const prices = roomPrices({ ...order, lines, totals: { ...order.totals, toPay: 100_00 } });
+  for (const [i, share] of shares.entries()) expect(prices[i] / 100).toBeCloseTo(share, 1);
+});
+
 describe('a price list for all rooms', () => {
   const priceWith = (price: number, priceFor: 'box' | 'area') =>
     demoOrder({ floors: demoJob.floors.map((floor) => ({ ...floor, price, priceFor })) }).lines[0].price;

@@ -211,6 +211,11 @@ const DAMAGED: readonly (readonly [title: string, plan: CutPlan, line: RegExp])[
     /^plank 10 is used, and only 6 planks are$/,
   ],
   [
+    'law 7: a plank number that is one too high',
+    withRow(2, [cut(38, 2, 'right'), cut(100, 6, 'whole'), cut(92, 4, 'left')]),
+    /^plank 7 is used, and only 6 planks are$/,
+  ],
+  [
     'law 7: a plank without a number',
     withRow(2, [cut(38, 2, 'right'), cut(100, Number.NaN, 'whole'), cut(92, 4, 'left')]),
     /^row 2, run 1, piece 2: plank index NaN$/,

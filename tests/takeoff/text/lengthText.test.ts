@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import * as mathjs from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import type { Units } from '../../../src/geometry/length';
+import { ceilToStep, floorToStep, type Units } from '../../../src/geometry/length';
 import {
   type LengthScale,
   lengthText,
@@ -218,6 +218,15 @@ describe('other units come from the unit library', () => {
   ])('%s', (typed, ticks) => {
     expect(ticksOf(typed)).toBe(ticks);
   });
+});
+
+test.each([
+  [10, 4, 8, 12],
+  [12, 4, 12, 12],
+  [13, 4, 12, 16],
+  [0, 4, 0, 0],
+])('%d lies between multiples of %d: %d and %d', (length, step, below, above) => {
+  expect([floorToStep(length, step), ceilToStep(length, step)]).toEqual([below, above]);
 });
 
 describe('against mathjs as an oracle', () => {

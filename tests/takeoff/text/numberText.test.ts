@@ -49,6 +49,9 @@ test.each([
   ['1,234,567', 1_234_567, ''],
   ['.5', 0.5, ''],
   ['10%', 10, '%'],
+  ['9/2', 4.5, ''],
+  ['16/16', 1, ''],
+  ['10/1', 10, ''],
 ])('%s starts with a number', (text, value, rest) => {
   const taken = takeNumber(plainText(text));
   expect(typeof taken !== 'string' && { value: numberOf(taken.value), rest: taken.rest }).toEqual({ value, rest });
@@ -61,6 +64,8 @@ test.each([
   ['1/0', 'not a number'],
   ['1,23,456', 'not a number'],
   ['1,234', 'two readings'],
+  ['10/3', 'space missing'],
+  ['71/2', 'space missing'],
 ])('%j does not: %s', (text, why) => {
   expect(takeNumber(plainText(text))).toBe(why);
 });
