@@ -171,7 +171,14 @@ describe('the judge', () => {
 
   // A joint at 40; the row that lies has one at 33. A second row of 44 + 36 has its own 4 from that of the first.
   test('a plan that says which joints lie too near is believed for those rows, if there is something they are near to', () => {
-    const second = { runs: [[{ length: 44, from: 'right' as const, plank: 1 }, { length: 36, from: 'left' as const, plank: 2 }]] };
+    const second = {
+      runs: [
+        [
+          { length: 44, from: 'right' as const, plank: 1 },
+          { length: 36, from: 'left' as const, plank: 2 },
+        ],
+      ],
+    };
     const tooNear = (rowIndex: number, found: number) =>
       ({ rule: 'minimum stagger', rowIndex, runIndex: 0, found, wanted: 8 }) as const;
     const told = (joints: readonly number[], ...broken: ReturnType<typeof tooNear>[]) =>
