@@ -73,6 +73,22 @@ describe('what is charged', () => {
     ]);
   });
 
+  // Planks of 1/2 in and 1/4 in of room: a door 1/2 in up loses 1/4 in, one 3/4 in up nothing; the third is not measured.
+  test('of three doors the one that scrapes is shortened, in the hours and by the door: 24 min = 0.4 h', () => {
+    const walls = [1, 2, 3].map((wall) => ({ ...doorTo, wall }));
+    const doors = bareTakeoff(plainEntry('Den', 12, 10, { doorways: walls }), { planks: 60 });
+    const bottoms = ['1/2"', '3/4"', ''];
+    const order = orderFor([doors], {
+      doorways: bottoms.map((doorBottom, i) => ({ ...blankItem('doorways'), room: 'den', doorway: i + 1, doorBottom })),
+      site: { ...BLANK.site, doorClearance: '1/4"' },
+      labour: [{ work: 'Shorten', by: 'door', rate: 30 }],
+      pace: { ...BLANK.pace, perRoom: 0, perDoorway: 0, perDoor: 24 },
+    });
+    expect(order.doorways.map(({ doorTrim }) => doorTrim)).toEqual([ticksOfInches(1 / 4), 0, null]);
+    expect(lineNamed(order, 'Shorten')).toMatchObject({ basis: 1, total: 3000 });
+    expect(order.hours[0]).toMatchObject({ doorways: 3, doors: 1, hours: 0.4 });
+  });
+
   test('without minutes the hours are missing and the total says so', () => {
     const order = orderFor([plainRoom(60)], { labour });
     expect(order.missing).toEqual(['By hour: minutes for rows and cuts are not entered']);
