@@ -167,6 +167,11 @@ describe('counts that come out whole', () => {
     expect([at('J', 'Planks'), at('B', 'Planks')]).toEqual([110, 11]);
     expect(at('B', 'Tape')).toBe(3);
     expect(at('J', 'Hours')).toBe(0.3);
+    expect(lines.map(({ quantity, packs }) => [quantity, packs])).toEqual([
+      [110, 11],
+      [6.9, 3],
+      [0.3, 0.3],
+    ]);
   });
 
   test('totals are whole cents: 1.10, 0.30 and 0.30 are 1.70', () => {

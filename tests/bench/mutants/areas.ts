@@ -63,6 +63,15 @@ export const AREAS: readonly Area[] = [
     files: ['src/cutting/onward'],
     tests: ['tests/cutting/onward.test.ts', 'tests/sheet/onwardFunction.test.ts', 'tests/tabs/planOn.test.ts'],
   },
+  {
+    name: 'plan on',
+    files: [
+      ...['planOn', 'asLaid', 'begunRows', 'followed', 'inHand', 'listMatches', 'listedUnits', 'waitingStrips'].map(
+        (name) => `src/takeoff/planning/${name}.ts`,
+      ),
+    ],
+    tests: ['tests/takeoff/planning/planOn.test.ts', 'tests/tabs/planOn.test.ts', 'tests/tabs/asYouLay.test.ts'],
+  },
   { name: 'takeoff', files: ['src/takeoff'], tests: ['tests/takeoff', 'tests/rooms.test.ts', 'tests/published'] },
   {
     name: 'lengths',
@@ -77,7 +86,10 @@ export const AREAS: readonly Area[] = [
   {
     name: 'order',
     files: ['src/order'],
-    tests: ['tests/order', 'tests/published', 'tests/tabs/order.test.ts', 'tests/tabs/homeowner.test.ts'],
+    tests: [
+      ...['tests/order', 'tests/published', 'tests/tabs/order.test.ts', 'tests/tabs/homeowner.test.ts'],
+      'tests/tabs/jobTabs.test.ts',
+    ],
   },
   {
     name: 'order tab',
@@ -88,7 +100,15 @@ export const AREAS: readonly Area[] = [
   {
     name: 'arguments',
     files: ['src/sheet/arguments.ts', 'src/sheet/cells.ts'],
-    tests: ['tests/sheet'],
+    tests: [
+      'arguments',
+      'everyFunction',
+      'areaFunctions',
+      'lengthFunctions',
+      'rowFunctions',
+      'slips',
+      'typedDecimals',
+    ].map((name) => `tests/sheet/${name}.test.ts`),
   },
 ];
 
