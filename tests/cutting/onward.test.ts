@@ -192,6 +192,19 @@ describe('the judge', () => {
     expect(told([], tooNear(0, 7), tooNear(1, 4)).join()).toMatch(/^row 1, run 1: .*is not what the plan does$/);
   });
 
+  test('a piece that is not in hand cannot be cut from', () => {
+    expect(checkOnwardPlan({ ...onward, stock: [] }, legal)).toContainEqual('row 1: there is no piece 0 in hand');
+  });
+
+  // By hand: two planks for a floor that has one, and a bound of two planks where one is used.
+  test.each([
+    [{ short: 1 }, 'short 1, planks 1, in hand 1'],
+    [{ bound: 2 }, 'bound 2, planks 1'],
+    [{ bound: 0 }, 'bound 0, planks 1'],
+  ])('claims what is not so: %j', (claim, told) => {
+    expect(checkOnwardPlan(onward, { ...legal, ...claim })).toEqual([told]);
+  });
+
   test.each([
     ['the wrong end', { ...onward, stock: [{ length: 40, ends: 'left' as const }] }, /right end/],
     ['too short', { ...onward, stock: [{ length: 39, ends: 'right' as const }] }, /40 is cut from 39/],
