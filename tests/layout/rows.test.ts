@@ -203,6 +203,18 @@ test.each([
   expect([layout.rows.length, layout.lastWidth]).toEqual([10, inches(7.5) - narrower]);
 });
 
+// Nine rows of 7 1/2 in and one of 2 in, the minimum: wide enough, and so is what both edges were rounded by.
+test.each([
+  [-1, 0],
+  [0, 0],
+  [2, 0],
+  [3, 1],
+])('a last row of the minimum rip less %d ticks: %d too narrow', (short, count) => {
+  const layout = rowsOf([rectangle(0, 0, inches(100), inches(69.5) - short)], { ...PLAIN, firstRow: inches(7.5) });
+  expect(layout.rows[9].narrowest.width).toBe(inches(2) - short);
+  expect(narrowRunsOf(layout, inches(2))).toHaveLength(count);
+});
+
 // A wall of 1 in along all of it, 9 1/2 in above the near wall: row 2, from 7 1/2 to 15 in, lies 2 in below it and 4 1/2 above.
 test.each([false, true])('a run on both sides of a wall is as narrow as the narrower side: turned %s', (isTurned) => {
   const [wall, far] = isTurned ? [12, 75] : [9.5, 75];

@@ -57,7 +57,11 @@ export const AREAS: readonly Area[] = [
     files: ['src/cutting/search', 'src/cutting/search.ts', 'src/cutting/runs', 'src/cutting/exact', 'src/cutting/trim'],
     tests: ['tests/cutting', 'tests/published/cuttingStock.test.ts'],
   },
-  { name: 'follow', files: ['src/cutting/follow', 'src/cutting/goals'], tests: ['tests/cutting'] },
+  {
+    name: 'follow',
+    files: ['src/cutting/follow', 'src/cutting/goals'],
+    tests: ['tests/cutting/follow', 'tests/cutting/follow.test.ts', 'tests/cutting/exhaustive.test.ts'],
+  },
   {
     name: 'onward',
     files: ['src/cutting/onward'],
