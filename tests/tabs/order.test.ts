@@ -234,6 +234,13 @@ describe('how the tab is laid out', () => {
     expect(head).toBe(line);
   });
 
+  test('words keep to their columns: they wrap there, and headings too', () => {
+    const wrapped = (row: number) => COLUMNS.filter((_, c) => looksAt(row)[c].wrap);
+    expect(wrapped(rowAt('Harbour oak'))).toEqual(['Item', 'Pack', 'Unit', 'Where from']);
+    expect(wrapped(rowAt('Item'))).toEqual(COLUMNS);
+    expect(wrapped(rowAt('Planks and why') + 1)).toEqual(['Item', 'Where from']);
+  });
+
   test.each([
     ['Planks and why', 'The plan', order.floors.map(({ spares }) => spares.product)],
     ['Beside area + 10 %', 'By area', order.floors.map(({ tenPercent }) => tenPercent.product)],
@@ -247,6 +254,30 @@ describe('how the tab is laid out', () => {
       expect([shown[0], shown[COLUMNS.length - 1] !== '']).toEqual([name, true]);
       const backgrounds = new Set(looksAt(row + 1 + i).map(({ background }) => background));
       expect([...backgrounds]).toEqual([i % 2 === 0 ? '#ffffff' : '#efece4']);
+    });
+  });
+
+  test('of six rooms the second, fourth and sixth are banded', () => {
+    const six = orderBlock({ ...order, hours: [...order.hours, ...order.hours] });
+    const row = rowAt('Hours by the minutes entered') + 1;
+    const backgrounds = six.cells.slice(row, row + 6).map(([first]) => first.look.background === '#efece4');
+    expect(backgrounds).toEqual([false, true, false, true, false, true]);
+  });
+
+  test('planks by plan, for mis-cuts, to keep, for rooms and to fill a box are those in the boxes bought', () => {
+    const spareRow = (shown: Order, i: number) => {
+      const rows = blockValues(orderBlock(shown));
+      return rows[rows.findIndex(([first]) => first === 'Planks and why') + 1 + i].slice(1, 7);
+    };
+    order.floors.forEach(({ line, spares }, i) => {
+      const [bought, ...parts] = [...spareRow(order, i)].reverse().map(Number);
+      expect(bought).toBe(parts.reduce((sum, part) => sum + part, 0));
+      expect(bought).toBe(Number(line.packs) * Number(line.pack));
+      const unboxed = {
+        ...order,
+        floors: [{ line, spares: { ...spares, boxRounding: null }, tenPercent: order.floors[i].tenPercent }],
+      };
+      expect(spareRow(unboxed, 0).slice(4)).toEqual(['', '']);
     });
   });
 
