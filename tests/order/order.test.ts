@@ -85,6 +85,10 @@ describe('what is charged', () => {
       pace: { ...BLANK.pace, perRoom: 0, perDoorway: 0, perDoor: 24 },
     });
     expect(order.doorways.map(({ doorTrim }) => doorTrim)).toEqual([ticksOfInches(1 / 4), 0, null]);
+    expect(order.fits.map(({ text }) => text).filter((text) => /door/.test(text))).toEqual([
+      expect.stringMatching(/Take 1\/4" off the bottom of the door\.$/),
+      expect.stringMatching(/The door clears the floor\.$/),
+    ]);
     expect(lineNamed(order, 'Shorten')).toMatchObject({ basis: 1, total: 3000 });
     expect(order.hours[0]).toMatchObject({ doorways: 3, doors: 1, hours: 0.4 });
   });
@@ -195,6 +199,7 @@ describe('before you begin', () => {
     ['2 1/4"', 7, 11, 'do'],
     ['2 1/4"', 7, 11.5, 'stop'],
     ['3"', 7, 10, 'stop'],
+    ['2 3/4"', 7, 10, 'do'],
     // A wood subfloor of 12 % at most.
     ['5"', 11, 12.5, 'stop'],
     ['5"', 11, 12, 'do'],
@@ -263,6 +268,8 @@ describe('casings', () => {
     ['laminate', '5/16"', 'undercut 2 door casings at 5/16"'],
     ['laminate', '0.3"', 'undercut 2 door casings at 5/16"'],
     ['rigid vinyl', '1/4"', 'undercut 2 door casings at 5/16"'],
+    ['rigid vinyl', '19/64"', 'undercut 2 door casings at 5/16"'],
+    ['rigid vinyl', '0.297"', 'undercut 2 door casings at 3/8"'],
   ] as const)('for %s of %s the day before says %s', (kind, thickness, words) => {
     const entry = plainEntry('Den', 12, 10, { doorways: [doorTo] });
     const order = orderFor([bareTakeoff({ ...entry, product: { ...entry.product, kind, thickness } }, { planks: 60 })]);

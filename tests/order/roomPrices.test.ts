@@ -29,6 +29,8 @@ describe('a price for each room', () => {
     const labour = demoOrder().lines.filter(({ item }) => item === 'Lay floors');
     const byHour = roomPrices({ ...bare, lines: labour, hours: bare.hours.map((room, i) => ({ ...room, hours: i })) });
     expect(byHour).toEqual([0, 3333, 6667]);
+    const short = bare.hours.map((room, i) => ({ ...room, hours: [0.25, 0, 0.5][i] }));
+    expect(roomPrices({ ...bare, lines: labour, hours: short })).toEqual([3333, 0, 6667]);
   });
 });
 
