@@ -80,7 +80,7 @@ export const AREAS: readonly Area[] = [
   {
     name: 'lengths',
     files: ['src/takeoff/text/lengthText.ts', 'src/takeoff/text/numberText.ts', 'src/geometry/length.ts'],
-    tests: ['tests/takeoff/text', 'tests/sheet/slips.test.ts'],
+    tests: ['tests/takeoff/text', 'tests/sheet/slips.test.ts', 'tests/layout/rows.test.ts'],
   },
   {
     name: 'money',
