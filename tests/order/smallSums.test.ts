@@ -22,6 +22,9 @@ describe('an amount in cents', () => {
     [0, 12, 0],
     [-1, 0.005, -1],
     [-3, 0.004, -1],
+    [1, 12_345.67, 1_234_567],
+    [1000, 99.995, 9_999_500],
+    [12_345, 678.905, 838_108_223],
   ])('%d at %d is %d cents', (quantity, price, cents) => {
     expect(amountOf(quantity, price)).toBe(cents);
   });
