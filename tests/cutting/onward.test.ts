@@ -196,6 +196,15 @@ describe('the judge', () => {
     expect(checkOnwardPlan({ ...onward, stock: [] }, legal)).toContainEqual('row 1: there is no piece 0 in hand');
   });
 
+  test('nothing is the legal plan of no rows, and an offcut is no whole plank, however long', () => {
+    const nothing = { ...legal, rows: [], plankCount: 0, bound: 0 };
+    expect(checkOnwardPlan({ ...onward, job: { ...job, rows: [] } }, nothing)).toEqual([]);
+    const rows = [{ room: 0, width: 6, runs: [{ x: 0, length: 48 }] }];
+    const plan = { ...nothing, rows: [{ runs: [[{ length: 48, from: 'whole' as const, plank: -1, stock: 0 }]] }] };
+    const inHand = { ...onward, job: { ...job, rows }, stock: [{ length: 48, ends: 'both' as const }] };
+    expect(checkOnwardPlan(inHand, plan)).toEqual(['piece 0 in hand: it is no whole plank']);
+  });
+
   // By hand: two planks for a floor that has one, and a bound of two planks where one is used.
   test.each([
     [{ short: 1 }, 'short 1, planks 1, in hand 1'],
