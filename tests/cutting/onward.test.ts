@@ -205,6 +205,19 @@ describe('the judge', () => {
     expect(checkOnwardPlan(inHand, plan)).toEqual(['piece 0 in hand: it is no whole plank']);
   });
 
+  test('an offcut has each of its ends once, and none it has lost', () => {
+    const rows = [job.rows[0], { ...job.rows[0], room: 1 }];
+    const second = [{ ...legal.rows[0].runs[0][0] }, { length: 40, from: 'left' as const, plank: 1 }];
+    const plan = { ...legal, rows: [...legal.rows, { runs: [second] }], plankCount: 2, short: 1, bound: 2 };
+    const told = (ends: StockPiece['ends']) =>
+      checkOnwardPlan({ ...onward, job: { ...job, rows }, stock: [{ length: 90, ends }] }, plan);
+    expect(told('both')).toEqual(['piece 0 in hand: 2 pieces keep its right end']);
+    expect(told('right')).toEqual(['piece 0 in hand: 2 pieces keep its right end']);
+    expect(checkOnwardPlan({ ...onward, stock: [{ length: 90, ends: 'none' }] }, legal)).toEqual([
+      'piece 0 in hand: 1 pieces keep its right end',
+    ]);
+  });
+
   // By hand: two planks for a floor that has one, and a bound of two planks where one is used.
   test.each([
     [{ short: 1 }, 'short 1, planks 1, in hand 1'],
