@@ -1,7 +1,7 @@
 /** The engine port over @odoo/o-spreadsheet (LGPL-3.0-or-later), which is loaded as it comes and never bundled. */
 import { withDoubledQuotes, withoutDoubledQuotes } from './doubledQuotes';
 import type { CellEdit, CellLook, Engine, FunctionDefinition, Zone } from './engine';
-import { type LibraryCell, readCell, readInput, writeAnswer } from './oSpreadsheetCells';
+import { type LibraryCell, type LibraryStyle, readCell, readInput, writeAnswer } from './oSpreadsheetCells';
 import { type Command, type CommandContext, commandsOf } from './oSpreadsheetCommands';
 import { copyCommands, type SpreadsheetLibrary, type SpreadsheetModel } from './oSpreadsheetCopy';
 import { installKept, keepText, keptTexts } from './oSpreadsheetKept';
@@ -138,6 +138,7 @@ function sendAsTheyAre(model: SpreadsheetModel): void {
 function installBatch(library: SpreadsheetLibrary): void {
   const registry = library.registries.featurePluginRegistry;
   if (registry.contains(BATCH)) return;
+  keepTextsAtTheRight(library);
   class Batch extends library.UIPlugin {
     handle({ type: batch, list = [], refusals = [] }: BatchCommand): void {
       if (batch !== BATCH) return;
@@ -150,6 +151,25 @@ function installBatch(library: SpreadsheetLibrary): void {
     }
   }
   registry.add(BATCH, Batch as never);
+}
+
+/**
+ * The engine exports no look that it takes for the usual one, and it takes a plain text such as `$5.00` for a number (19.3.7:
+ * `extractCustomStyle` asks for the content alone): standing at the right, it would come back at the left.
+ */
+function keepTextsAtTheRight({ registries }: SpreadsheetLibrary): void {
+  interface StyledCell {
+    readonly format?: string;
+    readonly style?: LibraryStyle;
+  }
+  const cells = registries.corePluginRegistry.get('cell').prototype as unknown as {
+    extractCustomStyle(cell: StyledCell): LibraryStyle;
+  };
+  const extract = cells.extractCustomStyle;
+  cells.extractCustomStyle = function (cell) {
+    const style = extract.call(this, cell);
+    return cell.format === '@' && cell.style?.align === 'right' ? { ...style, align: 'right' } : style;
+  };
 }
 
 interface BatchCommand {
