@@ -3,6 +3,7 @@ import { withDoubledQuotes, withoutDoubledQuotes } from './doubledQuotes';
 import type { CellLook, Engine, FunctionDefinition } from './engine';
 import { type LibraryCell, readCell, readInput, writeAnswer } from './oSpreadsheetCells';
 import type { SpreadsheetLibrary, SpreadsheetModel } from './oSpreadsheetCopy';
+import { installLateDrawing } from './oSpreadsheetDrawn';
 import { installKept, keepText, keptTexts } from './oSpreadsheetKept';
 import { installLateEvaluation } from './oSpreadsheetLate';
 import { createWriter, filtersOf, installBatch, type Writer } from './oSpreadsheetWriter';
@@ -42,6 +43,7 @@ export function createOSpreadsheetEngine(
 ): OSpreadsheetEngine {
   installBatch(library);
   installLateEvaluation(library);
+  installLateDrawing(library);
   installKept(library);
   for (const definition of saved.functions ?? []) defineFunction(library, definition);
   const blank = { sheets: [{ id: 'tab-1', name: 'Sheet1', rowNumber: 100, colNumber: 26 }], settings: { locale } };
