@@ -17,10 +17,13 @@ export function copyCommands(model: SpreadsheetModel, from: Place, to: Place): C
   const down = to.zone.top - from.zone.top;
   const right = to.zone.left - from.zone.left;
   const commands: Command[] = [];
-  for (let row = from.zone.top; row <= from.zone.bottom; row++) {
-    for (let col = from.zone.left; col <= from.zone.right; col++) {
-      const source = { sheetId: from.tabId, row, col };
-      const target = { sheetId: to.tabId, row: row + down, col: col + right };
+  // Two places for all cells: there are 26,000 in an ordinary tab.
+  const source = { sheetId: from.tabId, row: 0, col: 0 };
+  const target = { sheetId: to.tabId, row: 0, col: 0 };
+  for (source.row = from.zone.top; source.row <= from.zone.bottom; source.row++) {
+    target.row = source.row + down;
+    for (source.col = from.zone.left; source.col <= from.zone.right; source.col++) {
+      target.col = source.col + right;
       const copied = cellCopy(model, source, target, right, down);
       if (copied) commands.push(copied);
       const border = borderCopy(model, source, target);
@@ -60,7 +63,10 @@ type LibraryCell = NonNullable<ReturnType<SpreadsheetModel['getters']['getCell']
 /** A formula is always copied: the same text may point elsewhere. */
 function isSame(a: LibraryCell, b: LibraryCell): boolean {
   if (a.isFormula || b.isFormula || a.content !== b.content || (a.format ?? '') !== (b.format ?? '')) return false;
-  return a.style === b.style || JSON.stringify(a.style) === JSON.stringify(b.style);
+  if (a.style === b.style) return true;
+  const [style = {}, other = {}] = [a.style, b.style];
+  const names = Object.keys(style) as (keyof typeof style)[];
+  return names.length === Object.keys(other).length && names.every((name) => style[name] === other[name]);
 }
 
 function borderCopy(model: SpreadsheetModel, source: Position, target: Position): Command | null {
