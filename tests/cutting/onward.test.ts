@@ -189,7 +189,7 @@ describe('the judge', () => {
       ({ rule: 'minimum stagger', rowIndex, runIndex: 0, found, wanted: 8 }) as const;
     const told = (joints: readonly number[], ...broken: ReturnType<typeof tooNear>[]) =>
       checkOnwardPlan(
-        { ...onward, job: { ...job, rows: [job.rows[0], job.rows[0]] }, before: { joints, joints2: [] } },
+        { ...onward, job: { ...job, rows: [job.rows[0], job.rows[0]] }, before: [{ room: 0, joints, joints2: [] }] },
         { ...legal, rows: [...legal.rows, second], plankCount: 3, short: 2, stop: 'step limit', broken },
       );
     expect(told([33], tooNear(0, 7), tooNear(1, 4))).toEqual([]);

@@ -103,7 +103,7 @@ class ThreadPlanner implements Planner {
 
   /** After a pause and step by step, so that keys come through; whatever is asked meanwhile takes its place. */
   private planHere({ question, answer }: Asked): void {
-    if ('listed' in question) {
+    if ('floors' in question) {
       this.timer = setTimeout(() => {
         answer(answerHere(question));
         this.begin();
