@@ -184,8 +184,47 @@ describe('rooms that are not', () => {
 });
 
 test('a plank width misread is refused instead of filling memory', () => {
-  expect(() => rowsOf([rectangle(0, 0, inches(100), inches(100))], { ...PLAIN, plankWidth: 1 })).toThrow(RangeError);
+  // 100 in are 1,625,600 ticks.
+  expect(() => rowsOf([rectangle(0, 0, inches(100), inches(100))], { ...PLAIN, plankWidth: 1 })).toThrow(
+    new RangeError('1625600 rows'),
+  );
+  expect(() => rowsOf([rectangle(0, 0, 100, 20_001)], { ...PLAIN, plankWidth: 1 })).toThrow(RangeError);
   expect(() => rowsOf([rectangle(0, 0, 100, 100)], { ...PLAIN, plankWidth: 0 })).toThrow(RangeError);
+});
+
+// The far and the near edge were each rounded to a tick, so ten planks of 7 1/2 in may come out two ticks short.
+test.each([
+  [0, 0],
+  [1, 0],
+  [2, 0],
+  [3, 3],
+])('ten rows less %d ticks: the last is narrower by %d', (short, narrower) => {
+  const layout = rowsOf([rectangle(0, 0, inches(100), inches(75) - short)], { ...PLAIN, firstRow: inches(7.5) });
+  expect([layout.rows.length, layout.lastWidth]).toEqual([10, inches(7.5) - narrower]);
+});
+
+// Nine rows of 7 1/2 in and one of 2 in, the minimum: wide enough, and so is what both edges were rounded by.
+test.each([
+  [-1, 0],
+  [0, 0],
+  [2, 0],
+  [3, 1],
+])('a last row of the minimum rip less %d ticks: %d too narrow', (short, count) => {
+  const layout = rowsOf([rectangle(0, 0, inches(100), inches(69.5) - short)], { ...PLAIN, firstRow: inches(7.5) });
+  expect(layout.rows[9].narrowest.width).toBe(inches(2) - short);
+  expect(narrowRunsOf(layout, inches(2))).toHaveLength(count);
+});
+
+// A wall of 1 in along all of it, 9 1/2 in above the near wall: row 2, from 7 1/2 to 15 in, lies 2 in below it and 4 1/2 above.
+test.each([false, true])('a run on both sides of a wall is as narrow as the narrower side: turned %s', (isTurned) => {
+  const [wall, far] = isTurned ? [12, 75] : [9.5, 75];
+  const floor = [
+    rectangle(0, 0, inches(100), inches(wall)),
+    rectangle(0, inches(wall + 1), inches(100), inches(far - wall - 1)),
+  ];
+  const { rows } = rowsOf(floor, { ...PLAIN, firstRow: inches(7.5), kerf: inches(1 / 8) });
+  expect([rows[1].runs.length, rows[1].runs[0].beside.length]).toEqual([1, 1]);
+  expect(rows[1].runs[0].narrowest.width).toBe(inches(2));
 });
 
 test('a floor eaten by its gap has no rows', () => {

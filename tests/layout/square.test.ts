@@ -110,6 +110,27 @@ describe.each([
   });
 });
 
+// The near wall rises by 1/8 in along its second half, less than the tolerance: row 1 is ripped along all of it, so that it
+// is 5 - 1/8 in wide everywhere. The same at the far wall, where 30 in less 1/8 in end within the sixth row.
+test('the first and the last row are straight along a wall that bends by less than the tolerance half way', () => {
+  const corners = [
+    [0, 0],
+    [50, 0],
+    [100, 1 / 8],
+    [100, 30 - 1 / 8],
+    [50, 30],
+    [0, 30],
+  ];
+  const floor = [corners.map(([x, y]) => ({ x: inches(x), y: inches(y) }))];
+  const options = { plankWidth: PLANK.plankWidth, minRip: inches(2), degrees: 0, startSide: 'near' as const };
+  const { rows } = rowsOf(floor, { ...options, firstRow: 'auto', squareCut: TOLERANCE });
+  expect(rows.map(({ width, narrowest }) => [width, narrowest.width].map((one) => one / inches(1)))).toEqual([
+    [5 - 1 / 8, 5 - 1 / 8],
+    ...Array(4).fill([5, 5]),
+    [5 - 1 / 8, 5 - 1 / 8],
+  ]);
+});
+
 test('an edge that bends by less than the tolerance is straight, one that bends by more is scribed', () => {
   const [bent, scribed] = [0, TOLERANCE].map((squareCut) => {
     const pieces = Array.from({ length: 60 }, (_, i) => {

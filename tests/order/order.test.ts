@@ -73,6 +73,26 @@ describe('what is charged', () => {
     ]);
   });
 
+  // Planks of 1/2 in and 1/4 in of room: a door 1/2 in up loses 1/4 in, one 3/4 in up nothing; the third is not measured.
+  test('of three doors the one that scrapes is shortened, in the hours and by the door: 24 min = 0.4 h', () => {
+    const walls = [1, 2, 3].map((wall) => ({ ...doorTo, wall }));
+    const doors = bareTakeoff(plainEntry('Den', 12, 10, { doorways: walls }), { planks: 60 });
+    const bottoms = ['1/2"', '3/4"', ''];
+    const order = orderFor([doors], {
+      doorways: bottoms.map((doorBottom, i) => ({ ...blankItem('doorways'), room: 'den', doorway: i + 1, doorBottom })),
+      site: { ...BLANK.site, doorClearance: '1/4"' },
+      labour: [{ work: 'Shorten', by: 'door', rate: 30 }],
+      pace: { ...BLANK.pace, perRoom: 0, perDoorway: 0, perDoor: 24 },
+    });
+    expect(order.doorways.map(({ doorTrim }) => doorTrim)).toEqual([ticksOfInches(1 / 4), 0, null]);
+    expect(order.fits.map(({ text }) => text).filter((text) => /door/.test(text))).toEqual([
+      expect.stringMatching(/Take 1\/4" off the bottom of the door\.$/),
+      expect.stringMatching(/The door clears the floor\.$/),
+    ]);
+    expect(lineNamed(order, 'Shorten')).toMatchObject({ basis: 1, total: 3000 });
+    expect(order.hours[0]).toMatchObject({ doorways: 3, doors: 1, hours: 0.4 });
+  });
+
   test('without minutes the hours are missing and the total says so', () => {
     const order = orderFor([plainRoom(60)], { labour });
     expect(order.missing).toEqual(['By hour: minutes for rows and cuts are not entered']);
@@ -179,6 +199,7 @@ describe('before you begin', () => {
     ['2 1/4"', 7, 11, 'do'],
     ['2 1/4"', 7, 11.5, 'stop'],
     ['3"', 7, 10, 'stop'],
+    ['2 3/4"', 7, 10, 'do'],
     // A wood subfloor of 12 % at most.
     ['5"', 11, 12.5, 'stop'],
     ['5"', 11, 12, 'do'],
@@ -247,6 +268,8 @@ describe('casings', () => {
     ['laminate', '5/16"', 'undercut 2 door casings at 5/16"'],
     ['laminate', '0.3"', 'undercut 2 door casings at 5/16"'],
     ['rigid vinyl', '1/4"', 'undercut 2 door casings at 5/16"'],
+    ['rigid vinyl', '19/64"', 'undercut 2 door casings at 5/16"'],
+    ['rigid vinyl', '0.297"', 'undercut 2 door casings at 3/8"'],
   ] as const)('for %s of %s the day before says %s', (kind, thickness, words) => {
     const entry = plainEntry('Den', 12, 10, { doorways: [doorTo] });
     const order = orderFor([bareTakeoff({ ...entry, product: { ...entry.product, kind, thickness } }, { planks: 60 })]);

@@ -98,6 +98,23 @@ describe('cells that go together', () => {
       ],
     ],
     ['the third beside the first', [[[1], [2]], 5, [[1], [2], [3]]]],
+    [
+      'the last of three',
+      [
+        [[1], [2]],
+        [[1], [2]],
+        [[1], [2], [3]],
+      ],
+    ],
+    [
+      'units beside three',
+      [
+        [[1], [2]],
+        [[1], [2]],
+        [[1], [2]],
+        [['us'], ['us'], ['us']],
+      ],
+    ],
     ['units beside the first', [[[1], [2]], 5, '', [['us'], ['us'], ['us']]]],
   ])('refused: %s', (_, given) => {
     expect(refusalOf(() => sums(...given))).toMatch(/^(?:b|c|units) .*Give ranges of the same size/);

@@ -121,10 +121,10 @@ function trialPart(): { readonly fields: readonly HTMLElement[]; typed(): Trial 
   };
 }
 
-/** `9-1` is what is written on an offcut; anything else is a length. */
+/** `9-1` is what is written on an offcut, `Hall 9-1` of another room; anything else is a length. */
 async function tried(store: TabStore, floor: FloorBeingLaid, { offcut, ends, label }: Trial): Promise<PlanOnTabs> {
   if (offcut === '' || label === '') return { status: 'problems', problems: [NOTHING_TYPED] };
-  if (/^\d+-\d+$/.test(offcut)) return tryOffcut(store, floor, { mark: offcut }, label);
+  if (/^(.+ )?\d+-\d+$/.test(offcut)) return tryOffcut(store, floor, { mark: offcut }, label);
   const { units } = floor.entry;
   const read = readLength(offcut, 'plank', units);
   if (!read.ok || read.ticks === 0) return { status: 'problems', problems: [notALength(offcut, units)] };
