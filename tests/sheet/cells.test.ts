@@ -133,6 +133,7 @@ test('an area is above 0, and no date', () => {
   expect(isFault(areaAbove0(0.01, 'us'))).toBe(false);
   expect(told(areaAbove0(new Date(2026, 4, 8), 'us'))).toMatch(/^x is a date/);
   expect(told(areaAbove0('wide', 'us'))).toMatch(/"wide"/);
+  expect(told(percentage(new Date(2026, 4, 8)))).toMatch(/^x is a date/);
 });
 
 test('words that are chosen may be written in any capitals, with blanks about them', () => {
