@@ -50,6 +50,25 @@ export function onPages(parts: readonly (readonly PageRow[])[], top: (pageNumber
   return { rows: rows.map(({ cells }) => cells), heights: heightsOf(rows) };
 }
 
+/**
+ * Heights that lying pages have for rows below the headings, which are printed on each: Letter and A4, 672 and 650 pixels
+ * between margins, less some 100; and less again in programs whose rows are higher, 23 pixels for 21.
+ */
+const LYING_PAGES = [571, 549, 525, 501];
+
+/**
+ * How many blank rows keep a part whole on lying pages, whatever the paper and the program; none where that takes more of
+ * them than the part itself has.
+ *
+ * @param used pixels of the rows before it, from the headings on
+ */
+export function blanksBefore(used: number, part: number): number {
+  const isWhole = (from: number) =>
+    LYING_PAGES.every((page) => Math.floor(from / page) === Math.floor((from + part - 1) / page));
+  const counts = Array.from({ length: Math.ceil(part / ROW_PIXELS) + 4 }, (_, count) => count);
+  return counts.find((count) => isWhole(used + count * ROW_PIXELS)) ?? 0;
+}
+
 function heightOf(rows: readonly PageRow[]): number {
   return rows.reduce((sum, { pixels }) => sum + pixels, 0);
 }

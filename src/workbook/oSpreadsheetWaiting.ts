@@ -36,6 +36,7 @@ export function waitingEdits(): WaitingEdits {
     },
     at: (tabId, row, column) => tabs.get(tabId)?.get(row * MOST_COLUMNS + column),
     taken() {
+      if (tabs.size === 0) return [];
       const edits = [...tabs.values()].flatMap((cells) => [...cells.values()]);
       tabs.clear();
       return edits;

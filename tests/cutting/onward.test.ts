@@ -11,7 +11,8 @@ import { restOf } from '../support/restOfFloor';
 import { seededRandom } from '../support/seededRandom';
 import { tinyJob } from '../support/tinyJobs';
 
-const NOTHING = { before: { joints: [], joints2: [] }, stock: [], whole: 0 };
+const NOTHING = { before: [], stock: [], whole: 0 };
+const lying = (...joints: number[]) => [{ room: 0, joints, joints2: [] }];
 const SEEDS = [1, 2];
 const floors = FLOOR_KINDS.flatMap((kind) => SEEDS.map((seed) => [`${kind} ${seed}`, randomJob(kind, seed)] as const));
 const plain = (job: CutJob): CutJob => ({ ...job, ripPairs: [], play: 4 });
@@ -95,8 +96,13 @@ test('on tiny jobs with pieces in hand: never below the truth, the bound never a
     const stock = Array.from({ length: random.whole(0, 3) }, (): StockPiece => {
       return { length: random.whole(1, job.plankLength - 1), ends: ends[random.whole(0, 2)] };
     });
-    const joints = random.whole(0, 1) === 1 ? [job.rows[0].runs[0].x + random.whole(1, job.plankLength)] : [];
-    const onward: OnwardJob = { job, before: { joints, joints2: [] }, stock, whole: 2 };
+    // Rows lie in every other room, the first among them or not.
+    const rooms = [...new Set(job.rows.map(({ room }) => room))];
+    const before = rooms.flatMap((room) => {
+      const { x } = job.rows[job.rows.findIndex((row) => row.room === room)].runs[0];
+      return random.whole(0, 1) === 1 ? [{ room, joints: [x + random.whole(1, job.plankLength)], joints2: [] }] : [];
+    });
+    const onward: OnwardJob = { job, before, stock, whole: 2 };
     const truth = fewestOnwardByTrial(onward);
     if (truth === null) continue;
     const found = planOnward(onward);
@@ -124,7 +130,7 @@ describe('the judge', () => {
   // By hand: 80 is 40 + 40. With an offcut of 40 that has its right end only one plank is needed.
   const onward: OnwardJob = {
     job,
-    before: { joints: [20], joints2: [] },
+    before: lying(20),
     stock: [{ length: 40, ends: 'right' }],
     whole: 1,
   };
@@ -183,7 +189,7 @@ describe('the judge', () => {
       ({ rule: 'minimum stagger', rowIndex, runIndex: 0, found, wanted: 8 }) as const;
     const told = (joints: readonly number[], ...broken: ReturnType<typeof tooNear>[]) =>
       checkOnwardPlan(
-        { ...onward, job: { ...job, rows: [job.rows[0], job.rows[0]] }, before: { joints, joints2: [] } },
+        { ...onward, job: { ...job, rows: [job.rows[0], job.rows[0]] }, before: [{ room: 0, joints, joints2: [] }] },
         { ...legal, rows: [...legal.rows, second], plankCount: 3, short: 2, stop: 'step limit', broken },
       );
     expect(told([33], tooNear(0, 7), tooNear(1, 4))).toEqual([]);
@@ -231,7 +237,7 @@ describe('the judge', () => {
     ['the wrong end', { ...onward, stock: [{ length: 40, ends: 'left' as const }] }, /right end/],
     ['too short', { ...onward, stock: [{ length: 39, ends: 'right' as const }] }, /40 is cut from 39/],
     ['too narrow', { ...onward, stock: [{ length: 40, ends: 'right' as const, width: 5 }] }, /wider/],
-    ['too near to the row that lies', { ...onward, before: { joints: [33], joints2: [] } }, /nearer than 8/],
+    ['too near to the row that lies', { ...onward, before: lying(33) }, /nearer than 8/],
     ['planks counted wrongly', { ...onward, whole: 0 }, /short 0/],
   ])('%s', (_, changed, told) => {
     expect(checkOnwardPlan(changed, legal).join()).toMatch(told);

@@ -100,7 +100,7 @@ describe('what is charged', () => {
 
   test('no labour, no tax: both are said', () => {
     expect(orderFor([room]).notes).toEqual([
-      'No labour is entered: the price is for the materials alone.',
+      'No work is entered: the price is for the materials alone.',
       'No tax is entered.',
     ]);
   });
@@ -108,7 +108,7 @@ describe('what is charged', () => {
 
 describe('bars at doorways', () => {
   const transitions = [
-    { kind: 'T-moulding', stockLength: 8, price: 20, supplier: '', article: '' },
+    { kind: 'T-molding', stockLength: 8, price: 20, supplier: '', article: '' },
     { kind: 'reducer', stockLength: 8, price: 24, supplier: '', article: '' },
   ];
   const room = bareTakeoff(plainEntry('Den', 12, 10, { doorways: [doorTo, { ...doorTo, wall: 3 }] }), { planks: 60 });
@@ -117,14 +117,14 @@ describe('bars at doorways', () => {
   test('two bars of 3 ft come from one length of 8 ft; the height decides which', () => {
     const doorways = [work(1, { neighbourHeight: '1/2"' }), work(2, { neighbourHeight: '7/16"' })];
     const order = orderFor([room], { transitions, doorways });
-    expect(lineNamed(order, 'T-moulding')).toMatchObject({ packs: 1, total: 2000 });
+    expect(lineNamed(order, 'T-molding')).toMatchObject({ packs: 1, total: 2000 });
   });
 
   test('a doorway whose neighbour is not known is told, not left out', () => {
     const order = orderFor([room], { transitions, doorways: [work(1, { neighbourHeight: 0 })] });
     expect(lineNamed(order, 'reducer')).toMatchObject({ packs: 1 });
     expect(order.missing).toEqual([
-      "Den, doorway 2: no bar is ordered, because the neighbouring floor's height is not entered.",
+      "Den, doorway 2: no transition is ordered, because the neighboring floor's height is not entered.",
     ]);
   });
 
@@ -143,7 +143,7 @@ describe('bars at doorways', () => {
       { ...blankItem('doorways'), room: 'Hall', doorway: 1, neighbour: 'Den' },
     ];
     const order = orderFor([den, hall], { transitions, doorways });
-    expect(order.doorways.map((doorway) => doorway.transition)).toEqual(['T-moulding', '']);
+    expect(order.doorways.map((doorway) => doorway.transition)).toEqual(['T-molding', '']);
     expect(order.doorways.map((doorway) => doorway.meeting?.step)).toEqual([0, 0]);
     expect(order.missing).toEqual([]);
   });
@@ -333,7 +333,9 @@ describe('where heights meet, in words', () => {
     const order = orderFor([den], { doorways: [{ ...doorway, neighbourHeight: '1 1/2"' }] });
     expect(order.doorways[0].transition).toBe('');
     expect(order.fits[0].text).not.toMatch(/bevel at least|Bar:/);
-    expect(order.missing).toEqual(['Den, doorway 1: no bar is ordered, because no bar covers a step that high.']);
+    expect(order.missing).toEqual([
+      'Den, doorway 1: no transition is ordered, because no transition covers a step that high.',
+    ]);
   });
 
   test('a riser that the floor swallows is told, not shown as a length below 0', () => {

@@ -25,7 +25,7 @@ function compareTotals(order: Order, block: TabBlock, values: ReadonlyMap<string
   const { totals } = order;
   expect(total('Materials')).toBe(totals.materials);
   expect(total('Tax on materials')).toBe(totals.materialsTax);
-  expect(total('Labour')).toBe(totals.labour);
+  expect(total('Work in all')).toBe(totals.labour);
   expect(total('Cost')).toBe(totals.cost);
   expect(total('Margin')).toBe(totals.margin);
   expect(total('Price before tax')).toBe(totals.price);
@@ -119,7 +119,7 @@ describe('the order tab', () => {
     });
     const block = orderBlock(blank);
     compareTotals(blank, block, recomputedByEngine(block));
-    expect(blockTexts(block).flat()).toContain('No labour is entered: the price is for the materials alone.');
+    expect(blockTexts(block).flat()).toContain('No work is entered: the price is for the materials alone.');
   });
 });
 

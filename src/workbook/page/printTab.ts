@@ -33,7 +33,7 @@ function tableOf(engine: OSpreadsheetEngine, tabId: string, wide: boolean): HTML
   const { row: lastRow, column: lastColumn } = engine.used(tabId);
   const columns = upTo(lastColumn).filter((column) => !getters.isColHidden(tabId, column));
   const rows = upTo(lastRow).filter((row) => !getters.isRowHidden(tabId, row));
-  const frozen = engine.tabs().find(({ id }) => id === tabId)?.frozenRows ?? 0;
+  const frozen = engine.frozen(tabId).rows;
   const covered = coveredCells(engine, tabId);
   const rowOf = (row: number) => {
     const cells = columns.filter((column) => !covered.has(`${row},${column}`));

@@ -138,7 +138,8 @@ describe('a planner whose threads do not work', () => {
 
 describe('a floor that is being laid', () => {
   // Nothing is listed: the answer is a sentence, whoever gives it.
-  const asked: OnwardQuestion = { ...question(12), listed: [], asYouLay: AS_PLANNED, wanted: 'rest' };
+  const floors = [{ ...question(12), listed: [], asYouLay: AS_PLANNED }];
+  const asked: OnwardQuestion = { floors, asked: 0, wanted: 'rest' };
   const answer = onwardAnswer(asked);
 
   test('is worked out by the thread, and not given up for a plan that is asked for meanwhile', async () => {
