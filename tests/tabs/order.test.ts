@@ -206,7 +206,7 @@ describe('how the tab is laid out', () => {
   });
 
   test('each sort of goods has its heading once, above its lines', () => {
-    const groups = { floor: 'Floor', underlay: 'Underlayment, film, tape', trim: 'Trim', labour: 'Work' } as const;
+    const groups = { floor: 'Floor', underlay: 'Underlay, vapor barrier, tape', trim: 'Trim', labour: 'Work' } as const;
     for (const [part, heading] of Object.entries(groups)) {
       expect(texts.filter(([first]) => first === heading)).toHaveLength(1);
       const own = order.lines.filter((line) => line.part === part).map(({ item }) => item);
