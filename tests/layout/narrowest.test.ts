@@ -45,6 +45,14 @@ test.each([
   expect(narrowest(mm([0, 0], [tip, 0], [800, 60], [800, 100], [2000, 100], [2000, 192], [0, 192]))).toBe(width);
 });
 
+// 192 across: an end that runs back 384 rises 1 in 2 and is a crosscut; a hair more, and it is a taper that runs out.
+test.each([
+  [1616, 192],
+  [1615.9, 0],
+])('an end from 2000 to %d leaves %d', (back, width) => {
+  expect(narrowest(mm([0, 0], [2000, 0], [back, 192], [0, 192]))).toBe(width);
+});
+
 test('a strip beside a square column counts however short it is', () => {
   const column = [...mm([500, 20], [600, 20], [600, 120], [500, 120])].reverse();
   expect(narrowest(mm([0, 0], [2000, 0], [2000, 192], [0, 192]), [column])).toBe(20);
