@@ -105,6 +105,17 @@ describe('stretches narrower than 10 mm', () => {
     expect(thin(mm([100, 0], [900, 0], [900, 10], [100, 10]))).toEqual([]);
   });
 
+  // 8 wide up to 500, then 8 to 6 up to 700, then 6: narrow all along, whatever corners lie between; and a second strip alone.
+  test('of a strip with corners in it: one stretch', () => {
+    const bent = mm([100, 0], [500, 0], [700, 2], [900, 2], [900, 8], [100, 8]);
+    expect(thin(bent)).toMatchObject([{ from: 100, to: 900, width: 8, isTip: false }]);
+    const wide = mm([100, 0], [500, 0], [500, -20], [600, -20], [600, 0], [900, 0], [900, 8], [100, 8]);
+    expect(thin(wide).map(({ from, to }) => [from, to])).toEqual([
+      [100, 500],
+      [600, 900],
+    ]);
+  });
+
   // Places that are not whole ticks go outwards: no hair of the strip is left behind.
   test('its outline covers it, to the tick', () => {
     const p = (x: number, y: number) => ({ x, y });
