@@ -206,7 +206,7 @@ describe('how the tab is laid out', () => {
   });
 
   test('each sort of goods has its heading once, above its lines', () => {
-    const groups = { floor: 'Floor', underlay: 'Underlay, film, tape', trim: 'Trim', labour: 'Work' } as const;
+    const groups = { floor: 'Floor', underlay: 'Underlay, vapor barrier, tape', trim: 'Trim', labour: 'Work' } as const;
     for (const [part, heading] of Object.entries(groups)) {
       expect(texts.filter(([first]) => first === heading)).toHaveLength(1);
       const own = order.lines.filter((line) => line.part === part).map(({ item }) => item);
@@ -224,6 +224,16 @@ describe('how the tab is laid out', () => {
     for (const rate of ['Tax on materials', 'Margin', 'Tax on the price'])
       expect(coloured(rowAt(rate)).map((heading) => heading.slice(0, 5))).toEqual(['Price']);
     expect(coloured(rowAt('Cost'))).toEqual([]);
+  });
+
+  test('a line says what a pack is, what is counted and where that comes from', () => {
+    const oak = texts[rowAt('Harbour oak')];
+    expect([oak[2], oak[6]]).toEqual(['box', 'planks']);
+    const felt = texts[rowAt('Felt underlay')];
+    expect([felt[2], felt[6]]).toEqual(['roll', 'rolls']);
+    const laying = texts[rowAt('Lay floors')];
+    expect([laying[2], laying[6]]).toEqual(['hours', 'hours']);
+    for (const line of order.lines) expect(texts[rowAt(line.item)][11]).toBe(line.reason);
   });
 
   test('figures stand at the right, what a pack holds in the middle, words at the left, headings above them alike', () => {
@@ -298,5 +308,8 @@ describe('how the tab is laid out', () => {
     const broken = rows.map(([words]) => String(words)).filter((words) => /word\d/.test(words));
     expect(broken.map((words) => words.trim()).join(' ')).toBe(note);
     expect(broken).toHaveLength(Math.ceil(note.length / 135));
+    const [fits, tooLong] = [69, 70].map((letters) => `${'x'.repeat(70)} ${'y'.repeat(letters)}`);
+    const shown = blockTexts(orderBlock({ ...order, notes: [fits, tooLong] })).flat();
+    expect([shown.includes(fits), shown.includes(tooLong)]).toEqual([true, false]);
   });
 });
