@@ -177,11 +177,15 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
     },
     used(tabId) {
       writer.flush();
-      const isUsed = (place: { readonly sheetId: string; readonly row: number; readonly col: number }) =>
-        getters.getEvaluatedCell(place).type !== 'empty' || this.content(tabId, place.row, place.col) !== '';
-      const places = getters.getEvaluatedCellsPositions(tabId).filter(isUsed);
-      const last = (numbers: readonly number[]) => numbers.reduce((most, number) => Math.max(most, number), -1);
-      return { row: last(places.map(({ row }) => row)), column: last(places.map(({ col }) => col)) };
+      const last = { row: -1, column: -1 };
+      for (const place of getters.getEvaluatedCellsPositions(tabId)) {
+        const { row, col } = place;
+        if (row <= last.row && col <= last.column) continue;
+        if (getters.getEvaluatedCell(place).type === 'empty' && this.content(tabId, row, col) === '') continue;
+        last.row = Math.max(last.row, row);
+        last.column = Math.max(last.column, col);
+      }
+      return last;
     },
     columnWidth(tabId, column) {
       writer.flush();
