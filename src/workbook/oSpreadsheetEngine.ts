@@ -177,15 +177,7 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
     },
     used(tabId) {
       writer.flush();
-      const last = { row: -1, column: -1 };
-      for (const place of getters.getEvaluatedCellsPositions(tabId)) {
-        const { row, col } = place;
-        if (row <= last.row && col <= last.column) continue;
-        if (getters.getEvaluatedCell(place).type === 'empty' && this.content(tabId, row, col) === '') continue;
-        last.row = Math.max(last.row, row);
-        last.column = Math.max(last.column, col);
-      }
-      return last;
+      return lastUsed(model, tabId);
     },
     columnWidth(tabId, column) {
       writer.flush();
@@ -214,6 +206,21 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
       return rule?.criterion.type === 'isBoolean';
     },
   };
+}
+
+/** Only cells beyond those found so far are looked at. */
+function lastUsed({ getters }: SpreadsheetModel, tabId: string): { readonly row: number; readonly column: number } {
+  const last = { row: -1, column: -1 };
+  for (const place of getters.getEvaluatedCellsPositions(tabId)) {
+    const { row, col } = place;
+    if (row <= last.row && col <= last.column) continue;
+    const cell = getters.getCell(place);
+    const isBlank = !cell?.isFormula && (cell?.content ?? '') === '';
+    if (isBlank && getters.getEvaluatedCell(place).type === 'empty') continue;
+    last.row = Math.max(last.row, row);
+    last.column = Math.max(last.column, col);
+  }
+  return last;
 }
 
 function tabOf(model: SpreadsheetModel, id: string) {
