@@ -40,7 +40,7 @@ export function chooseWay(drawn: DrawnRoom): ChosenWay {
 export function* chooseWayInSteps(drawn: DrawnRoom): Steps<ChosenWay> {
   const line = drawn.read.start.startSide === 'middle' ? yield* chooseLine(drawn) : null;
   if (line) return ranked([line]);
-  const laid = laidWays(drawn);
+  const laid = yield* laidWays(drawn);
   if (laid.length === 1) return ranked([yield* candidateOf(laid[0], { effort: 1 })]);
   const quick: Candidate[] = [];
   for (const floors of laid) {
@@ -113,26 +113,22 @@ function directionsOf({ read, room, entry, others }: DrawnRoom): readonly RowDir
 }
 
 /** Each way as the floors it is planned as. Every one of them has rows. */
-function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
+function* laidWays(drawn: DrawnRoom): Steps<readonly (readonly LaidFloor[])[]> {
   const { start } = drawn.read;
   const startSides =
     start.startSide === 'best'
       ? (['near', 'far'] as const)
       : [start.startSide === 'far' ? ('far' as const) : ('near' as const)];
-  const ways = directionsOf(drawn).flatMap((direction) =>
-    startSides.flatMap((startSide) =>
-      layoutsOf(drawn, direction.degrees, startSide).map((laid) => [
-        {
-          ...drawn,
-          ...laid,
-          degrees: direction.degrees,
-          layDirection: direction.typed,
-          startSide,
-          part: 'whole' as const,
-        },
-      ]),
-    ),
-  );
+  const ways: (readonly LaidFloor[])[] = [];
+  for (const { degrees, typed: layDirection } of directionsOf(drawn)) {
+    for (const startSide of startSides) {
+      const layouts = layoutsOf(drawn, degrees, startSide);
+      ways.push(
+        ...layouts.map((laid) => [{ ...drawn, ...laid, degrees, layDirection, startSide, part: 'whole' } as const]),
+      );
+      yield;
+    }
+  }
   return ways.filter(haveRows);
 }
 
@@ -140,7 +136,7 @@ function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
 export function rowsAtOnce(drawn: DrawnRoom): LaidFloor | null {
   const { direction, startSide, firstRow } = drawn.read.start;
   if (direction === 'best' || firstRow === 'best' || startSide === 'best' || startSide === 'middle') return null;
-  return laidWays(drawn)[0]?.[0] ?? null;
+  return finished(laidWays(drawn))[0]?.[0] ?? null;
 }
 
 /** The rows one way: as the first row is ruled, or those worth comparing where its width is left open. */
