@@ -192,6 +192,30 @@ test('a plank width misread is refused instead of filling memory', () => {
   expect(() => rowsOf([rectangle(0, 0, 100, 100)], { ...PLAIN, plankWidth: 0 })).toThrow(RangeError);
 });
 
+// Above the first row two arms, of 40 in and of 1/32 in along the row: the second is shorter than a step of 1/16 in.
+test('nor what is shorter', () => {
+  const corners = [
+    [0, 0],
+    [100, 0],
+    [100, 7.5],
+    [50 + 1 / 32, 7.5],
+    [50 + 1 / 32, 15],
+    [50, 15],
+    [50, 7.5],
+    [40, 7.5],
+    [40, 15],
+    [0, 15],
+  ];
+  const floor = [corners.map(([x, y]) => ({ x: inches(x), y: inches(y) }))];
+  const runsOf = (markingStep: number) =>
+    rowsOf(floor, { ...PLAIN, firstRow: inches(7.5), markingStep }).rows.map(({ runs }) => runs.length);
+  expect([runsOf(inches(1 / 16)), runsOf(inches(1 / 32)), runsOf(1)]).toEqual([
+    [1, 1],
+    [1, 2],
+    [1, 2],
+  ]);
+});
+
 // The far and the near edge were each rounded to a tick, so ten planks of 7 1/2 in may come out two ticks short.
 test.each([
   [0, 0],
@@ -228,7 +252,7 @@ test.each([false, true])('a run on both sides of a wall is as narrow as the narr
 });
 
 test('a floor eaten by its gap has no rows', () => {
-  expect(rowsOf([], PLAIN).rows).toEqual([]);
+  expect(rowsOf([], PLAIN)).toMatchObject({ floor: [], firstWidth: 0, lastWidth: 0, rows: [], leftOff: [] });
 });
 
 test('what is narrower than a marking step is not laid', () => {

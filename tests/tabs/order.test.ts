@@ -226,6 +226,16 @@ describe('how the tab is laid out', () => {
     expect(coloured(rowAt('Cost'))).toEqual([]);
   });
 
+  test('a line says what a pack is, what is counted and where that comes from', () => {
+    const oak = texts[rowAt('Harbour oak')];
+    expect([oak[2], oak[6]]).toEqual(['box', 'planks']);
+    const felt = texts[rowAt('Felt underlay')];
+    expect([felt[2], felt[6]]).toEqual(['roll', 'rolls']);
+    const laying = texts[rowAt('Lay floors')];
+    expect([laying[2], laying[6]]).toEqual(['hours', 'hours']);
+    for (const line of order.lines) expect(texts[rowAt(line.item)][11]).toBe(line.reason);
+  });
+
   test('figures stand at the right, what a pack holds in the middle, words at the left, headings above them alike', () => {
     const [head, line] = [looksAt(rowAt('Item')), looksAt(rowAt('Harbour oak'))].map((looks) =>
       looks.map(({ align }) => align[0]).join(''),
@@ -298,5 +308,8 @@ describe('how the tab is laid out', () => {
     const broken = rows.map(([words]) => String(words)).filter((words) => /word\d/.test(words));
     expect(broken.map((words) => words.trim()).join(' ')).toBe(note);
     expect(broken).toHaveLength(Math.ceil(note.length / 135));
+    const [fits, tooLong] = [69, 70].map((letters) => `${'x'.repeat(70)} ${'y'.repeat(letters)}`);
+    const shown = blockTexts(orderBlock({ ...order, notes: [fits, tooLong] })).flat();
+    expect([shown.includes(fits), shown.includes(tooLong)]).toEqual([true, false]);
   });
 });

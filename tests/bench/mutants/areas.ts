@@ -106,6 +106,7 @@ export const AREAS: readonly Area[] = [
     files: ['src/sheet/arguments.ts', 'src/sheet/cells.ts'],
     tests: [
       'arguments',
+      'cells',
       'everyFunction',
       'areaFunctions',
       'lengthFunctions',
