@@ -84,6 +84,7 @@ export function writeTab(spreadsheet: Spreadsheet, block: TabBlock, isUnchanged 
     quietly(() => spreadsheet.setActiveSheet(shown));
     const size = sizeFor(block, old);
     extendNew(fresh, size);
+    if (!old) setLayout(fresh, block);
     writeCells(fresh, block);
     // The service sends writes in bundles: what is to fail shall fail before the old tab is touched.
     SpreadsheetApp.flush();
@@ -100,7 +101,6 @@ export function writeTab(spreadsheet: Spreadsheet, block: TabBlock, isUnchanged 
       quietly(() => renameFromColon(spreadsheet, old, block.title));
       return old.getName();
     }
-    setLayout(fresh, block);
     remember(fresh, remembered);
     SpreadsheetApp.flush();
     finishTab(spreadsheet, fresh, block.mark, block.title);

@@ -171,7 +171,7 @@ function count(number: number): Cell {
 
 /** Boxes of several rooms are bought together: rounded up room by room they would come to more. */
 function boxCell({ boughtWith, boxCount }: Summary): Cell {
-  if (boughtWith.length > 0) return textCell('with other rooms: see Order', STRONG);
+  if (boughtWith.length > 0) return textCell('see Order', STRONG);
   return boxCount === null ? textCell('box size not given', STRONG) : count(boxCount);
 }
 

@@ -8,11 +8,11 @@ import type { Cell, RowHeights } from './block';
 /** Pixels of a row, where nothing else is said. */
 export const ROW_PIXELS = 21;
 /** Letter upright is 912 pixels high between margins of 3/4 inch, A4 is 978 (see `paper.ts`). */
-const FULL = 900;
+const FULL = 904;
 /** What a page may hold: a little less, for programs that fit the width to the page and so make all of it larger. */
 const MOST = 868;
-/** Full and this row together are more than A4 holds. */
-const TOP = 84;
+/** Full and this row together are more than A4 holds, printed a hundredth smaller too. */
+const TOP = 88;
 const FILLER = 20;
 
 /** A row of the sheet. */

@@ -179,11 +179,7 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
     },
     used(tabId) {
       writer.flush();
-      const isUsed = (place: { readonly sheetId: string; readonly row: number; readonly col: number }) =>
-        getters.getEvaluatedCell(place).type !== 'empty' || this.content(tabId, place.row, place.col) !== '';
-      const places = getters.getEvaluatedCellsPositions(tabId).filter(isUsed);
-      const last = (numbers: readonly number[]) => numbers.reduce((most, number) => Math.max(most, number), -1);
-      return { row: last(places.map(({ row }) => row)), column: last(places.map(({ col }) => col)) };
+      return lastUsed(model, tabId);
     },
     columnWidth(tabId, column) {
       writer.flush();
@@ -212,6 +208,21 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
       return rule?.criterion.type === 'isBoolean';
     },
   };
+}
+
+/** Only cells beyond those found so far are looked at. */
+function lastUsed({ getters }: SpreadsheetModel, tabId: string): { readonly row: number; readonly column: number } {
+  const last = { row: -1, column: -1 };
+  for (const place of getters.getEvaluatedCellsPositions(tabId)) {
+    const { row, col } = place;
+    if (row <= last.row && col <= last.column) continue;
+    const cell = getters.getCell(place);
+    const isBlank = !cell?.isFormula && (cell?.content ?? '') === '';
+    if (isBlank && getters.getEvaluatedCell(place).type === 'empty') continue;
+    last.row = Math.max(last.row, row);
+    last.column = Math.max(last.column, col);
+  }
+  return last;
 }
 
 function tabOf(model: SpreadsheetModel, id: string) {

@@ -152,6 +152,7 @@ function contextOf(model: SpreadsheetModel): CommandContext {
     copyCommands: ({ tabId, zone, to }) => copyCommands(model, { tabId, zone }, to),
     mergesIn: (tabId, zone) => getters.getMerges(tabId).filter((merge) => overlaps(merge, zone)),
     filters: (tabId) => filtersOf(model, tabId),
+    columnWidth: (tabId, column) => getters.getColSize(tabId, column),
     isHidden: (tabId, axis, index) => getters.isHeaderHiddenByUser(tabId, axis === 'rows' ? 'ROW' : 'COL', index),
     hasNamedRange: (name) => getters.getNamedRange(name) !== undefined,
     newId: () => model.uuidGenerator.uuidv4(),

@@ -67,9 +67,9 @@ describe('what to order', () => {
       });
       // Study alone has ash: 49 planks at most, twelve in a box.
       expect(boxes).toEqual([
-        ['Bedroom', 'with other rooms: see Order'],
+        ['Bedroom', 'see Order'],
         ['Study', Math.ceil(planned.products[1].plankCount / 12)],
-        ['Living room with closet', 'with other rooms: see Order'],
+        ['Living room with closet', 'see Order'],
       ]);
       const texts = blockValues(cutListBlock(planned.floors[0])).flat().join(' ').replace(/\s+/g, ' ');
       expect(texts).toContain('order from the Order tab.');
