@@ -9,7 +9,6 @@ import {
   DOORWAY_FIELDS,
   type EntryField,
   type EntrySection,
-  type FieldUse,
   NAME_FIELDS,
   PRODUCT_FIELDS,
   RECTANGLE_FIELDS,
@@ -17,6 +16,7 @@ import {
   SHAPE_KIND_FIELDS,
   WALL_FIELDS,
 } from '../../takeoff/entryFields';
+import type { FieldUse } from '../../takeoff/fieldUse';
 import { bareUnitName, type LengthScale, lengthText } from '../../takeoff/text/lengthText';
 import type { ListPath, ShapeKind } from './draft';
 

@@ -1,7 +1,8 @@
 /** Fields as declared -> their values: ticks, counts, choices, or a problem at the field. */
 import type { Ticks, Units } from '../../geometry/length';
 import type { EntryOf, Typed, ValueOf } from '../entry';
-import { type EntryField, type FieldUse, fieldLabel, isAsked } from '../entryFields';
+import { type EntryField, fieldLabel, isAsked } from '../entryFields';
+import type { FieldUse } from '../fieldUse';
 import { lengthText, readOffset } from '../text/lengthText';
 import { plainText } from '../text/numberText';
 import { type FieldReader, isBlank } from './fieldReader';
