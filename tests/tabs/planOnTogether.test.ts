@@ -152,6 +152,36 @@ describe('rooms that share planks', () => {
     expect(judged()).toBe(12);
   });
 
+  test('what is typed in either list stays, is heeded from either page, and filling one room again asks for both', async () => {
+    tick('Den', 2);
+    tick('Parlor', 1);
+    cellOf('Parlor', '3-1', 'Your notes').value = 'under the window';
+    cellOf('Den', '5-1', 'Run').value = '67 1/2"';
+    const den1 = list.sheet('Cut list - Den');
+    const typed = (label: string) => den1.at(den1.values().findIndex((cells) => cells[2] === label) + 1, 6);
+    typed('Lay first: rows up to').value = 4;
+    typed('Rows a day').value = 2;
+    const answer = await planOn(parlor);
+    if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
+    expect(answer.words.join()).toMatch(/Den: First up to row 4, then the other side:/);
+    expect(list.sheet('Cut list - Parlor').values().flat()).toContain('under the window');
+    expect(cellOf('Den', '5-1', 'Run').value).toBe('67 1/2"');
+    expect([typed('Lay first: rows up to').value, typed('Rows a day').value].map(Number)).toEqual([4, 2]);
+    const fifth = piecesOf('Den').filter(({ rowNumber }) => rowNumber === 5);
+    expect(fifth.reduce((sum, { length }) => sum + length, 0)).toBe(1080);
+    const plan = planOf(den, []);
+    if (plan.status === 'problems') throw new Error(plan.problems[0].text);
+    const asked: string[] = [];
+    const mayReplan = async (lists: readonly { readonly tab: string }[]) => {
+      asked.push(...lists.map(({ tab }) => tab));
+      return false;
+    };
+    const before = [piecesOf('Den'), piecesOf('Parlor')];
+    await fillTabs({ entry: den, takeoff: plan.takeoff }, list.store, { now: () => 0, mayReplan });
+    expect(asked.sort()).toEqual(['Cut list - Den', 'Cut list - Parlor']);
+    expect([piecesOf('Den'), piecesOf('Parlor')]).toEqual(before);
+  });
+
   test('an offcut that waits for the other room is known by what is written on it', async () => {
     tick('Den', 5);
     const marks = [...list.lines('Cut list - Den').values()].flatMap(
