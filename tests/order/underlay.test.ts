@@ -22,6 +22,14 @@ const roll = (width: number, length: number, overlap = 0): Roll => ({
 });
 const feet = (strips: readonly Ticks[]) => strips.map((strip) => strip / FT);
 
+// A strip of 3 ft over two arms that lie over each other between 3 and 5 ft, in the room and to the right in it: 8 ft.
+test.each([
+  [rectangle(0, 0, 5, 1), rectangle(3, 2, 5, 1)],
+  [rectangle(3, 0, 5, 1), rectangle(0, 2, 5, 1)],
+])('a strip over two arms of a room reaches over both', (one, other) => {
+  expect(feet(stripsOf([...one, ...other], roll(3, 50), 'length').strips)).toEqual([8]);
+});
+
 describe('lengths typed as decimals', () => {
   // By hand: 3 x 3.2 ft is 9.6 ft, and 3 x 8.3 ft is 24.9 ft.
   const [wide, long] = [9.6, 8.3].map((length) => Math.round(length * FT));

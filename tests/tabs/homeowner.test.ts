@@ -169,6 +169,8 @@ test('planks without a name leave no comma or colon behind', () => {
   }));
   const rooms = order.rooms.map((room) => ({ ...room, product: { ...room.product, name: '' } }));
   const shown = blockTexts(pageOf({ ...order, laid, rooms })).flat();
-  expect(shown).toContain('laminate');
+  // The planks of demoHouse.ts.
+  expect(shown).toContain('laminate, 47 1/4" by 7 1/2"');
+  expect(shown).toContain('Planks: laminate, 47 1/4" by 7 1/2"; engineered wood, 48" by 5".');
   expect(shown.filter((text) => /^,|:\s*$/.test(text) && / room|^Bedroom|^Study|^,/.test(text))).toEqual([]);
 });
