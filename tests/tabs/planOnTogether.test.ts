@@ -12,7 +12,7 @@ import { emptyHouse } from '../../src/order/houseEntry';
 import { fillTabs } from '../../src/sidebar/filling/fillTabs';
 import { planOf } from '../../src/sidebar/planning/plan';
 import { bringBackTabs, finishTabs, planOnTabs, tryOffcut } from '../../src/tabs/planOnTabs';
-import { renameRoom, saveRoom } from '../../src/tabs/roomTabs';
+import { removeRoom, renameRoom, saveRoom } from '../../src/tabs/roomTabs';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import { listedPieces, sixteenths } from '../support/cutListTab';
 import { beingLaid, LaidList, laidRoom } from '../support/laidList';
@@ -206,7 +206,23 @@ describe('rooms that share planks', () => {
     expect(other.words[1]).toMatch(/^4 planks left/);
   });
 
-  test('a list that is of another plan, a room that is not saved: told, and nothing is changed', async () => {
+  test('a room that shares planks is not saved any more, or has other planks: told', async () => {
+    tick('Den', 2);
+    await saveRoom(list.store, { ...parlor, product: { ...parlor.product, plankWidth: '5"' } });
+    expect(await planOn(den)).toMatchObject({
+      status: 'problems',
+      problems: ['Parlor: its planks are of another size than those of Den: they share none any more.'],
+    });
+    await removeRoom(list.store, 'Parlor');
+    expect(await planOn(den)).toMatchObject({
+      status: 'problems',
+      problems: [
+        expect.stringMatching(/^Den is cut from planks that it shares with parlor, and that is not among the saved/),
+      ],
+    });
+  });
+
+  test('a list that is of another plan: told, and nothing is changed', async () => {
     tick('Den', 2);
     const before = piecesOf('Den');
     await renameRoom(list.store, 'Parlor', 'Salon');
