@@ -12,6 +12,7 @@ import { type LaidFloor, layFewest } from './layFewest';
 import { isLaidItself, type PreparedRun } from './runs/prepared';
 import { nearAt } from './runs/stagger';
 import { emptyTrial, layAll, swapFirsts } from './search/trial';
+import type { Steps } from './steps';
 
 /** Rows that are planned at once, at most: few are soon laid, but the last of a length may cost a plank. */
 const MOST_ROWS = [100, Number.POSITIVE_INFINITY];
@@ -26,22 +27,22 @@ const TIDYING_SHARE = 0.1;
  * @param most planks that may be used
  * @returns undefined where planks are saved from one length to the next, or joints come too near where they meet
  */
-export function layApart(laid: LaidFloor, most: number, how: Waiting): Followed | undefined {
+export function* layApart(laid: LaidFloor, most: number, how: Waiting): Steps<Followed | undefined> {
   const { job, runs } = laid.trial.prepared;
   if (job.ripPairs.length > 0 || !runs.every(isLaidItself)) return undefined;
   for (const rows of MOST_ROWS) {
-    const followed = layInLengths(laid, most, lengthsOf(job, rows), how);
+    const followed = yield* layInLengths(laid, most, lengthsOf(job, rows), how);
     if (followed) return followed;
   }
   return undefined;
 }
 
-function layInLengths(
+function* layInLengths(
   laid: LaidFloor,
   most: number,
   lengths: readonly CutJob['rows'][],
   { effort, means }: Waiting,
-): Followed | undefined {
+): Steps<Followed | undefined> {
   if (lengths.length < 2) return undefined;
   const { job } = laid.trial.prepared;
   const kinds = lengths.map((rows) => JSON.stringify(rows.map(({ room, ...row }) => row)));
@@ -49,11 +50,13 @@ function layInLengths(
   const isWithin = (planks: ReadonlyMap<string, number>): boolean =>
     kinds.reduce((sum, kind) => sum + (planks.get(kind) ?? 0), 0) <= most;
   if (!isWithin(new Map(jobs.map(([kind, part]) => [kind, fewestPossible(part, { upTo: most })])))) return undefined;
-  const floors = jobs.map(([kind, part]) => [kind, layFewest(part, 'laid freely', { effort })] as const);
-  if (!isWithin(new Map(floors.map(([kind, { planks }]) => [kind, planks])))) return undefined;
-  const how: Waiting = { enough: SOME_OFFCUTS, isRowByRow: true, effort, means };
-  const followed = new Map(floors.map(([kind, floor]) => [kind, fewestWaiting(floor, 0, how)]));
-  return joined(
+  const floors = new Map<string, LaidFloor>();
+  for (const [kind, part] of jobs) floors.set(kind, yield* layFewest(part, 'laid freely', { effort }));
+  if (!isWithin(new Map([...floors].map(([kind, { planks }]) => [kind, planks])))) return undefined;
+  const followed = new Map<string, Followed>();
+  for (const [kind, floor] of floors)
+    followed.set(kind, yield* fewestWaiting(floor, 0, { enough: SOME_OFFCUTS, isRowByRow: true, effort, means }));
+  return yield* joined(
     laid,
     kinds.flatMap((kind) => followed.get(kind) ?? []),
   );
@@ -76,7 +79,7 @@ function lengthsOf({ rows }: CutJob, mostRows: number): CutJob['rows'][] {
 }
 
 /** The lengths laid one after another; undefined where that keeps no law. */
-function joined(laid: LaidFloor, lengths: readonly Followed[]): Followed | undefined {
+function* joined(laid: LaidFloor, lengths: readonly Followed[]): Steps<Followed | undefined> {
   // The floor at hand is left as it is.
   const trial = emptyTrial(laid.trial.prepared);
   const { runs, rowRuns } = trial.prepared;
@@ -99,7 +102,7 @@ function joined(laid: LaidFloor, lengths: readonly Followed[]): Followed | undef
   const near = meeting.flatMap((row) => rowRuns.slice(row - 2, row + 2).flat());
   if (!near.every((index) => mend(goals, plankOf, runs[index]))) return undefined;
   const moves = Math.ceil(TIDYING_SHARE * laid.limits.moves);
-  const followed = follow(trial, { plankOf, fixedPlanks: [], strips: [] }, { moves, spare: 0, isInOrder: true });
+  const followed = yield* follow(trial, { plankOf, fixedPlanks: [], strips: [] }, { moves, spare: 0, isInOrder: true });
   const isTaken = followed.fits && !takesManyCuts({ ...laid, trial }, followed);
   laid.trial.steps += trial.steps;
   return isTaken ? followed : undefined;
