@@ -7,6 +7,7 @@ import { polish } from './goals/polish';
 import { isStaggered, type LaidFloor, worthIn } from './layFewest';
 import { sharedOf } from './plan/pairing';
 import { layAll } from './search/trial';
+import type { Steps } from './steps';
 
 /** Offcuts that may wait and what they cost, one try after another: with few ways kept, then with many. */
 const TRIES = [2, 3, 5, 8].map((most) => ({ most, offcut: 3000 }));
@@ -29,36 +30,37 @@ export interface Waiting {
 /**
  * @param more planks that may be used beyond the fewest
  */
-export function fewestWaiting(laid: LaidFloor, more: number, { enough, isRowByRow, means }: Waiting): Followed {
+export function* fewestWaiting(laid: LaidFloor, more: number, { enough, isRowByRow, means }: Waiting): Steps<Followed> {
   const { limits } = laid;
   const rows = isRowByRow && isStaggered(laid);
-  const found = rows ? withFewWays(laid, more, means) : undefined;
+  const found = rows ? yield* withFewWays(laid, more, means) : undefined;
   if (found && found.most <= FEW_OFFCUTS) return found;
-  const changed = polishedWithin(laid, more);
+  const changed = yield* polishedWithin(laid, more);
   const best = found && found.most <= changed.most ? found : changed;
   if (!rows || !means || limits.manyWays === 0 || best.most <= enough) return best;
   const strips = best.shared.strips.length;
   const tries = [...LONG_TRIES, { most: best.most - 1, offcut: 1000 }].filter(({ most }) => most + strips <= best.most);
-  const long = rowByRowWithin(laid, more, { width: limits.manyWays, tries, ...means });
+  const long = yield* rowByRowWithin(laid, more, { width: limits.manyWays, tries, ...means });
   return long && long.most < best.most ? long : best;
 }
 
-function withFewWays(laid: LaidFloor, more: number, means: Waiting['means']): Followed | undefined {
+function* withFewWays(laid: LaidFloor, more: number, means: Waiting['means']): Steps<Followed | undefined> {
   const { trial, limits, followed, isSavedByRows } = laid;
   if (isSavedByRows && more === 0) {
     layAll(trial, followed.at);
-    return follow(trial, followed.shared, { moves: limits.moves, spare: 0, isInOrder: true });
+    return yield* follow(trial, followed.shared, { moves: limits.moves, spare: 0, isInOrder: true });
   }
-  const found = rowByRowWithin(laid, more, { width: limits.ways, tries: TRIES, pin: means?.pin });
+  const found = yield* rowByRowWithin(laid, more, { width: limits.ways, tries: TRIES, pin: means?.pin });
   return found && !isSavedByRows && takesManyCuts(laid, found) ? undefined : found;
 }
 
-function polishedWithin(laid: LaidFloor, more: number): Followed {
+function* polishedWithin(laid: LaidFloor, more: number): Steps<Followed> {
   const { trial, limits, followed } = laid;
   const shared = polished(laid);
+  yield;
   // Where no two pieces share a plank nothing waits, and the joints are polished.
   if (!maySavePlanks(laid) && !sharesPlanks(shared)) return { ...followed, at: trial.at.slice(), shared };
-  return follow(trial, shared, { moves: limits.moves, spare: more });
+  return yield* follow(trial, shared, { moves: limits.moves, spare: more });
 }
 
 /** With play a plank may still be saved on the way: the count of a floor is the count of its plan. */
@@ -76,14 +78,18 @@ function polished({ trial, limits, followed, planks, isSavedByRows }: LaidFloor)
 }
 
 /** Laid row by row with the fewest offcuts waiting that are found; undefined where that takes more planks. */
-function rowByRowWithin(laid: LaidFloor, more: number, how: Omit<RowByRowGoal, 'planks'>): Followed | undefined {
+function* rowByRowWithin(
+  laid: LaidFloor,
+  more: number,
+  how: Omit<RowByRowGoal, 'planks'>,
+): Steps<Followed | undefined> {
   const { trial, limits, followed } = laid;
   const goal = { planks: laid.planks + more, ...how };
-  const found = layRowByRow(trial, followed.at, worthIn(laid), goal);
+  const found = yield* layRowByRow(trial, followed.at, worthIn(laid), goal);
   if (!found) return undefined;
   layAll(trial, found.at);
   const spare = goal.planks - found.planks;
-  return follow(trial, found.shared, { moves: limits.moves, spare, isInOrder: true });
+  return yield* follow(trial, found.shared, { moves: limits.moves, spare, isInOrder: true });
 }
 
 /** Whether a large floor laid row by row takes more cuts than the polish and a few more; on small ones that is seldom so. */

@@ -16,6 +16,7 @@ import { chainOf, layChain } from './search/chains';
 import { emptyMoveMemory } from './search/levelling';
 import { layFromNothing, levelTo } from './search/starts';
 import { emptyTrial, layAll, plankCountOf, type Trial } from './search/trial';
+import type { Steps } from './steps';
 
 /** Offcuts that may wait where planks are saved by laying row by row, one try after another. */
 const TRIES_TO_SAVE = [4, 6].map((most) => ({ most, offcut: 5000 }));
@@ -42,20 +43,29 @@ export interface LaidFloor {
 }
 
 /** With play, every second piece of a plank is given it at first; where that costs planks, the natural way may save them. */
-export function layFewest(job: CutJob, lastRows: 'laid alike' | 'laid freely', options: WorkOptions): LaidFloor {
-  const laid = layByLoad(job, lastRows, options);
-  return isStaggered(laid) ? fewerRowByRow(laid) : laid;
+export function* layFewest(
+  job: CutJob,
+  lastRows: 'laid alike' | 'laid freely',
+  options: WorkOptions,
+): Steps<LaidFloor> {
+  const laid = yield* layByLoad(job, lastRows, options);
+  return isStaggered(laid) ? yield* fewerRowByRow(laid) : laid;
 }
 
 /** Levelling knows no order of the rows; laid row by row a floor may do with fewer planks still. */
-function fewerRowByRow(laid: LaidFloor): LaidFloor {
+function* fewerRowByRow(laid: LaidFloor): Steps<LaidFloor> {
   const { trial, limits, followed, planks, bound } = laid;
   if (planks === bound) return laid;
   const goal = { planks: planks - 1, width: limits.ways, tries: TRIES_TO_SAVE };
-  const found = layRowByRow(trial, followed.at, worthIn(laid), goal);
+  const found = yield* layRowByRow(trial, followed.at, worthIn(laid), goal);
   if (!found) return laid;
   const { at, shared } = found;
-  return fewerRowByRow({ ...laid, followed: { ...followed, at, shared }, planks: found.planks, isSavedByRows: true });
+  return yield* fewerRowByRow({
+    ...laid,
+    followed: { ...followed, at, shared },
+    planks: found.planks,
+    isSavedByRows: true,
+  });
 }
 
 /** What planks and offcuts are worth there. */
@@ -67,23 +77,23 @@ export function isStaggered({ trial }: Pick<LaidFloor, 'trial'>): boolean {
   return trial.stagger.every((kept) => kept >= trial.prepared.job.minStagger);
 }
 
-function layByLoad(job: CutJob, lastRows: 'laid alike' | 'laid freely', options: WorkOptions): LaidFloor {
+function* layByLoad(job: CutJob, lastRows: 'laid alike' | 'laid freely', options: WorkOptions): Steps<LaidFloor> {
   const prepared = prepareJob(job, lastRows, 'play everywhere');
   const limits = limitsOf(prepared, options);
   const trial = emptyTrial(prepared);
   const atLeast = boundOf(job);
-  const { at, count: planks, bound } = fewestPlanks(trial, limits, atLeast);
+  const { at, count: planks, bound } = yield* fewestPlanks(trial, limits, atLeast);
   const followed = { at, shared: sharedOf(prepared, at), most: 0, rowsWaited: 0, cuts: 0, fits: true };
   const laid = { trial, limits, followed, planks, bound, atLeast };
   // Where the stagger cannot be kept, the nearest plan is wanted, not one of fewer planks.
   if (prepared.kerf === job.kerf || planks === bound || !isStaggered(laid)) return laid;
   const goal = { planks, bound, steps: limits.steps, moves: limits.moves };
-  const natural = layNaturally(prepareJob(job, lastRows), at, goal);
+  const natural = yield* layNaturally(prepareJob(job, lastRows), at, goal);
   return natural ? { ...natural, limits, bound, atLeast } : laid;
 }
 
 /** The best choice of first pieces found: one plank fewer, until the bound or the limit of steps is reached. */
-function fewestPlanks(trial: Trial, limits: Limits, atLeast: Bound): Fewest {
+function* fewestPlanks(trial: Trial, limits: Limits, atLeast: Bound): Steps<Fewest> {
   const { job, plankLength } = trial.prepared;
   const chain = chainOf(trial.prepared);
   const memory = emptyMoveMemory(plankLength);
@@ -96,16 +106,19 @@ function fewestPlanks(trial: Trial, limits: Limits, atLeast: Bound): Fewest {
     best.at = trial.at.slice();
     best.count = plankCountOf(trial);
   };
-  TURNS.forEach((turn, i) => {
+  yield;
+  for (const [i, turn] of TURNS.entries()) {
     if (i === 1 && chain && best.count > chain.planks && layChain(trial, chain)) keepBest();
     const boundEffort = turn.bound * limits.boundEffort;
     if (best.count > best.bound)
       best.bound = Math.max(best.bound, atLeast.raise({ upTo: best.count, effort: boundEffort }));
+    yield;
     layAll(trial, best.at);
     const limit = limits.steps * turn.steps;
-    while (best.count > best.bound && levelTo(trial, memory, best.count - 1, limit)) keepBest();
+    while (best.count > best.bound && (yield* levelTo(trial, memory, best.count - 1, limit))) keepBest();
     if (turn.triesEveryPlan) tryToBeat(trial, best, atLeast, limits.tries);
-  });
+    yield;
+  }
   return best;
 }
 

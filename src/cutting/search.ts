@@ -35,6 +35,7 @@ import type { WorkOptions } from './limits';
 import { ledgerOf } from './plan/ledger';
 import { brokenRules, pairPieces } from './plan/pairing';
 import { isLaidItself } from './runs/prepared';
+import { finished, type Steps } from './steps';
 
 /** Planks beyond those that are bought anyway that an easy plan may take where more than a few offcuts wait. */
 const MOST_BEYOND = 3;
@@ -59,34 +60,48 @@ export interface PlanOptions extends WorkOptions {
  * @throws RangeError if a number of the job is not whole, a run is not longer than 0, or the effort is not above 0
  */
 export function planCuts(job: CutJob, options: PlanOptions = {}): CutPlan {
+  return finished(planCutsInSteps(job, options));
+}
+
+/** The same, letter for letter, in steps of some milliseconds: it is left at a row laid, a level of heat, a turn. */
+export function* planCutsInSteps(job: CutJob, options: PlanOptions = {}): Steps<CutPlan> {
   const asked: Asked = { ...options, means: { fromBehind: layFromBehind, pin: pinnings } };
-  const plan = planWithStrips(job, asked);
-  return judged(job, options.easyWithin && job.ripPairs.length > 0 ? easierOf(job, plan, asked) : plan);
+  const plan = yield* planWithStrips(job, asked);
+  const isEasy = options.easyWithin !== undefined && job.ripPairs.length > 0;
+  const chosen = isEasy ? yield* easierOf(job, plan, asked) : plan;
+  yield;
+  return judged(job, chosen);
 }
 
 /** The same where there is no time for the last few offcuts, nor strips to save up: in cells. */
 export function planCutsQuickly(job: CutJob, options: PlanOptions = {}): CutPlan {
-  return judged(job, planWithStrips(job, options));
+  return finished(planCutsQuicklyInSteps(job, options));
+}
+
+/** The same in steps. */
+export function* planCutsQuicklyInSteps(job: CutJob, options: PlanOptions = {}): Steps<CutPlan> {
+  return judged(job, yield* planWithStrips(job, options));
 }
 
 interface Asked extends PlanOptions {
   readonly means?: Waiting['means'];
 }
 
-function planWithStrips(job: CutJob, options: Asked): CutPlan {
+function* planWithStrips(job: CutJob, options: Asked): Steps<CutPlan> {
   const { effort = 1 } = options;
   if (!(effort > 0 && effort < Number.POSITIVE_INFINITY))
     throw new RangeError(`The effort must be above 0, found ${effort}.`);
-  const laid = layFewest(job, 'laid alike', options);
-  const plan = planOf(laid, options);
+  const laid = yield* layFewest(job, 'laid alike', options);
+  const plan = yield* planOf(laid, options);
   const isDone = plan.broken.length === 0 && laid.planks === laid.bound;
   if (isDone || laid.trial.prepared.runs.every(isLaidItself)) return plan;
-  return betterOf(plan, planOf(layFewest(job, 'laid freely', options), options));
+  const freely = yield* layFewest(job, 'laid freely', options);
+  return betterOf(plan, yield* planOf(freely, options));
 }
 
 /** A plan within the planks that are bought anyway, or one that saves no strips up: those wait from the first row to the last. */
-function easierOf(job: CutJob, plan: CutPlan, options: Asked): CutPlan {
-  const other = planWithStrips({ ...job, ripPairs: [] }, options);
+function* easierOf(job: CutJob, plan: CutPlan, options: Asked): Steps<CutPlan> {
+  const other = yield* planWithStrips({ ...job, ripPairs: [] }, options);
   const mostOf = (one: CutPlan): number => ledgerOf(job, one).waiting.most;
   const isWithin = other.plankCount <= Math.max(plan.plankCount, options.easyWithin?.(plan.bound) ?? 0);
   const isWorthIt = isWithin || (mostOf(plan) > FEW_OFFCUTS && mostOf(other) <= FEW_OFFCUTS);
@@ -96,28 +111,31 @@ function easierOf(job: CutJob, plan: CutPlan, options: Asked): CutPlan {
   return { ...other, bound, stop: bound === other.plankCount ? 'proved fewest' : 'step limit' };
 }
 
-function planOf(laid: LaidFloor, { secondGoals = true, isRowByRow = true, easyWithin, means }: Asked): CutPlan {
+function* planOf(laid: LaidFloor, { secondGoals = true, isRowByRow = true, easyWithin, means }: Asked): Steps<CutPlan> {
   const { trial, planks } = laid;
   const { prepared } = trial;
   const spare = Math.max(0, (easyWithin?.(planks) ?? planks) - planks);
   const isFollowed = secondGoals || maySavePlanks(laid);
   const enough = easyWithin ? FEW_OFFCUTS : SOME_OFFCUTS;
-  const within = (more: number): Followed =>
-    isFollowed ? fewestWaiting(laid, more, { enough, isRowByRow, means }) : laid.followed;
-  let followed = within(0);
+  const within = function* (more: number): Steps<Followed> {
+    return isFollowed ? yield* fewestWaiting(laid, more, { enough, isRowByRow, means }) : laid.followed;
+  };
+  let followed = yield* within(0);
   let used = 0;
   // More planks only where fewer offcuts wait for them: those that are bought anyway, and then as few as it takes.
   const most = !easyWithin || !isFollowed ? 0 : followed.shared.strips.length > 0 ? spare : spare + MOST_BEYOND;
   for (let more = spare; more <= most && followed.most > (more > spare ? FEW_OFFCUTS : 0); more++) {
-    const other = more === 0 ? followed : within(more);
+    const other = more === 0 ? followed : yield* within(more);
     if (other.most >= followed.most) continue;
     followed = other;
     used = more;
   }
+  yield;
   const paired = pairPieces(prepared, followed.at, followed.shared.plankOf);
   // Now and then what is easier to lay takes a plank more: that is never worth it.
   const isDearer = paired.plankCount > planks + used;
   const { rows, plankCount } = isDearer ? pairPieces(prepared, laid.followed.at, laid.followed.shared.plankOf) : paired;
+  yield;
   const broken = brokenRules(prepared.job, rows);
   const bound = broken.length > 0 ? fewestPossible(prepared.job, { upTo: 0 }) : laid.bound;
   const stop = bound === plankCount ? 'proved fewest' : 'step limit';

@@ -61,13 +61,21 @@ export function piecesOf(
   plank: PlankSize,
   bending?: Bending,
 ): readonly LaidPiece[] {
-  return layout.rows.flatMap((row, i) =>
-    row.runs.flatMap((run, j) => {
-      const places = joints[i]?.[j];
-      if (!places) throw new RangeError(`no joints for row ${row.rowNumber}, run ${run.runNumber}`);
-      return piecesOfRun(layout, row, run, places, plank, bending);
-    }),
-  );
+  return layout.rows.flatMap((row, i) => piecesOfRow(layout, row, joints[i] ?? [], plank, bending));
+}
+
+/** Those of one row. @param joints run -> x of its end joints */
+export function piecesOfRow(
+  layout: RowLayout,
+  row: Row,
+  joints: readonly (readonly Ticks[])[],
+  plank: PlankSize,
+  bending?: Bending,
+): readonly LaidPiece[] {
+  return row.runs.flatMap((run, j) => {
+    if (!joints[j]) throw new RangeError(`no joints for row ${row.rowNumber}, run ${run.runNumber}`);
+    return piecesOfRun(layout, row, run, joints[j], plank, bending);
+  });
 }
 
 function piecesOfRun(

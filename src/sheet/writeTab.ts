@@ -57,7 +57,13 @@ export function readTab(spreadsheet: Spreadsheet, mark: string, title: string): 
 
 /** The texts that are there, each with its row and column from 0. */
 function placed(texts: readonly (readonly string[])[]): ReadTab['formulas'] {
-  return texts.flatMap((line, row) => line.flatMap((text, column) => (text ? [[row, column, text] as const] : [])));
+  const found: (readonly [number, number, string])[] = [];
+  texts.forEach((line, row) => {
+    line.forEach((text, column) => {
+      if (text) found.push([row, column, text]);
+    });
+  });
+  return found;
 }
 
 /**
@@ -78,6 +84,7 @@ export function writeTab(spreadsheet: Spreadsheet, block: TabBlock, isUnchanged 
     quietly(() => spreadsheet.setActiveSheet(shown));
     const size = sizeFor(block, old);
     extendNew(fresh, size);
+    if (!old) setLayout(fresh, block);
     writeCells(fresh, block);
     // The service sends writes in bundles: what is to fail shall fail before the old tab is touched.
     SpreadsheetApp.flush();
@@ -94,7 +101,6 @@ export function writeTab(spreadsheet: Spreadsheet, block: TabBlock, isUnchanged 
       quietly(() => renameFromColon(spreadsheet, old, block.title));
       return old.getName();
     }
-    setLayout(fresh, block);
     remember(fresh, remembered);
     SpreadsheetApp.flush();
     finishTab(spreadsheet, fresh, block.mark, block.title);
@@ -144,11 +150,11 @@ function sizeFor({ cells }: TabBlock, old: Sheet | null): TabSize {
   return { rows: Math.max(rows, cells.length), columns: Math.max(columns, cells[0].length) };
 }
 
-/** Always adds a row or more, so that a list longer than a new tab takes no call that a short one does not. */
+/** A new tab has room for a thousand rows: only the longest lists need more. */
 function extendNew(sheet: Sheet, size: TabSize): void {
   const rows = sheet.getMaxRows();
   const columns = sheet.getMaxColumns();
-  sheet.insertRowsAfter(rows, Math.max(1, size.rows - rows));
+  if (rows < size.rows) sheet.insertRowsAfter(rows, size.rows - rows);
   if (columns < size.columns) sheet.insertColumnsAfter(columns, size.columns - columns);
 }
 
@@ -170,6 +176,8 @@ function writeCells(sheet: Sheet, block: TabBlock): void {
   range.setFontWeights(looks((look) => (look.bold ? 'bold' : 'normal')));
   range.setFontSizes(looks((look) => look.size));
   range.setHorizontalAlignments(looks((look) => look.align));
+  // In a row that is as high as its longest text, what belongs together stands on one line.
+  range.setVerticalAlignment('middle');
   range.setWraps(looks((look) => look.wrap));
   setTickBoxes(sheet, block);
   setNotes(sheet, block, { rows: cells.length, columns: columnCount });

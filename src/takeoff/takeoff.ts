@@ -5,13 +5,13 @@
  * planks of each way) -> `floorTakeoffOf` (pieces, planks, numbers, notes). Nothing goes back upstream.
  */
 
+import { finished, type Steps } from '../cutting/steps';
 import type { RoomEntry } from './entry';
-import { finished, type Steps } from './planning/steps';
 import { chooseWayInSteps } from './planning/ways';
 import type { DrawnRoom } from './reading/drawnRoom';
 import { drawRoom } from './reading/drawRoom';
 import type { Takeoff, TakeoffResult } from './result';
-import { floorTakeoffOf } from './telling/floorTakeoff';
+import { floorTakeoffInSteps } from './telling/floorTakeoff';
 
 /** One room, laid from planks of its own. Never throws on what a person typed. */
 export function takeoff(entry: RoomEntry): TakeoffResult {
@@ -31,8 +31,9 @@ export function takeoffOf(room: DrawnRoom): Takeoff {
   return finished(roomInSteps(room));
 }
 
-function* roomInSteps(room: DrawnRoom): Steps<Takeoff> {
+/** The same in steps. */
+export function* roomInSteps(room: DrawnRoom): Steps<Takeoff> {
   const { planned, ways } = yield* chooseWayInSteps(room);
   yield;
-  return floorTakeoffOf(planned, 0, ways);
+  return yield* floorTakeoffInSteps(planned, 0, ways);
 }

@@ -4,6 +4,8 @@
  */
 export interface Engine {
   tabs(): readonly EngineTab[];
+  /** How many rows and columns of a tab stay in view. */
+  frozen(tabId: string): { readonly rows: number; readonly columns: number };
   activeTab(): string;
   /** The cells a person has selected in the active tab. */
   selection(): Zone;
@@ -33,7 +35,7 @@ export interface Engine {
   isHidden(tabId: string, axis: Axis, index: number): boolean;
   /** Whether a cell has a box to tick. */
   hasTickBox(tabId: string, row: number, column: number): boolean;
-  /** Applies edits in order; cell edits may wait until something asks, so that many are recalculated at once. */
+  /** Applies edits in order; they may wait until something asks for what they change, so that many are carried out at once. */
   apply(edits: readonly Edit[]): void;
   /** Carries out every edit that waits. */
   flush(): void;
@@ -54,8 +56,6 @@ export interface EngineTab {
   readonly hidden: boolean;
   readonly rowCount: number;
   readonly columnCount: number;
-  readonly frozenRows: number;
-  readonly frozenColumns: number;
 }
 
 export interface Zone {

@@ -40,10 +40,12 @@ const ERROR_CODES: Readonly<Record<string, string>> = {
 
 const ERROR_CODE = /^#(?:[A-Z_/0]+[!?]?|N\/A)$/;
 
+const EMPTY: EngineCell = { kind: 'empty', value: null, shown: '', message: '' };
+
 /** A cell in the port's terms. @param isDateFormat the engine's own judgement of a number format */
 export function readCell(cell: LibraryCell, isDateFormat: (format: string) => boolean): EngineCell {
   const { value } = cell;
-  if (value === null || cell.type === 'empty') return { kind: 'empty', value: null, shown: '', message: '' };
+  if (value === null || cell.type === 'empty') return EMPTY;
   const shown = cell.formattedValue ?? String(value);
   if (isError(cell)) {
     const code = ERROR_CODES[String(value)] ?? String(value);

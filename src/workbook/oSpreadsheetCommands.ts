@@ -21,6 +21,7 @@ export interface CommandContext {
   copyCommands(edit: Extract<TabEdit, { kind: 'copy' }>): Command[];
   mergesIn(tabId: string, zone: Zone): readonly Zone[];
   filters(tabId: string): readonly Zone[];
+  columnWidth(tabId: string, column: number): number;
   isHidden(tabId: string, axis: Axis, index: number): boolean;
   hasNamedRange(name: string): boolean;
   newId(): string;
@@ -57,7 +58,7 @@ export function commandsOf(edit: TabEdit, context: CommandContext): Command[] {
     case 'freeze':
       return [freezeCommand(edit.tabId, edit.axis, edit.count)];
     case 'resize':
-      return [resizeCommand(edit)];
+      return resizeCommands(edit, context);
     case 'insert':
     case 'delete':
       return [shapeCommand(edit, context)];
@@ -100,9 +101,16 @@ function filterCommand({ tabId, zone }: Extract<TabEdit, { kind: 'filter' }>): C
   return { type: 'CREATE_TABLE', sheetId: tabId, ranges, tableType: 'static', config };
 }
 
-function resizeCommand({ tabId, axis, first, count, pixels }: Extract<TabEdit, { kind: 'resize' }>): Command {
-  const elements = Array.from({ length: count }, (_, i) => first + i);
-  return { type: 'RESIZE_COLUMNS_ROWS', sheetId: tabId, dimension: dimensionOf(axis), elements, size: pixels };
+/** Only columns of another width: the engine measures every cell of a column anew. */
+function resizeCommands(
+  { tabId, axis, first, count, pixels }: Extract<TabEdit, { kind: 'resize' }>,
+  { columnWidth }: CommandContext,
+): Command[] {
+  const elements = Array.from({ length: count }, (_, i) => first + i).filter(
+    (index) => axis === 'rows' || columnWidth(tabId, index) !== pixels,
+  );
+  if (elements.length === 0) return [];
+  return [{ type: 'RESIZE_COLUMNS_ROWS', sheetId: tabId, dimension: dimensionOf(axis), elements, size: pixels }];
 }
 
 function nameCommand(

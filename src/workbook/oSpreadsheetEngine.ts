@@ -1,12 +1,13 @@
 /** The engine port over @odoo/o-spreadsheet (LGPL-3.0-or-later), which is loaded as it comes and never bundled. */
 import { withDoubledQuotes, withoutDoubledQuotes } from './doubledQuotes';
-import type { CellEdit, CellLook, Engine, FunctionDefinition, Zone } from './engine';
+import type { CellLook, Engine, FunctionDefinition } from './engine';
 import { type LibraryCell, readCell, readInput, writeAnswer } from './oSpreadsheetCells';
-import { type Command, type CommandContext, commandsOf } from './oSpreadsheetCommands';
-import { copyCommands, type SpreadsheetLibrary, type SpreadsheetModel } from './oSpreadsheetCopy';
+import type { SpreadsheetLibrary, SpreadsheetModel } from './oSpreadsheetCopy';
+import { installLateDrawing } from './oSpreadsheetDrawn';
 import { installKept, keepText, keptTexts } from './oSpreadsheetKept';
 import { installLateEvaluation } from './oSpreadsheetLate';
-import { cellCommands, waitingEdits } from './oSpreadsheetWaiting';
+import { installTextsAtTheRight } from './oSpreadsheetRight';
+import { createWriter, filtersOf, installBatch, type Writer } from './oSpreadsheetWriter';
 
 export interface OSpreadsheetEngine extends Engine {
   /** What the grid on a page shows. */
@@ -17,8 +18,6 @@ export interface OSpreadsheetEngine extends Engine {
    */
   exported(): object;
 }
-
-const BATCH = 'PLANK_LEDGER_BATCH';
 
 /** A workbook as it was saved, and the way to the other windows that show it. */
 export interface SavedWorkbook {
@@ -45,7 +44,9 @@ export function createOSpreadsheetEngine(
 ): OSpreadsheetEngine {
   installBatch(library);
   installLateEvaluation(library);
+  installLateDrawing(library);
   installKept(library);
+  installTextsAtTheRight(library);
   for (const definition of saved.functions ?? []) defineFunction(library, definition);
   const blank = { sheets: [{ id: 'tab-1', name: 'Sheet1', rowNumber: 100, colNumber: 26 }], settings: { locale } };
   const model = new library.Model(
@@ -55,38 +56,23 @@ export function createOSpreadsheetEngine(
   );
   takeDoubledQuotes(model);
   sendAsTheyAre(model);
-  const run = (list: readonly Command[]) => {
-    if (list.length === 0) return;
-    const refusals: string[] = [];
-    const { isSuccessful, reasons } = model.dispatch(BATCH as never, { list, refusals, locale: undefined } as never);
-    if (refusals[0] !== undefined) throw new Error(refusals[0]);
-    if (!isSuccessful) throw new Error(`The embedded workbook takes no change now: ${reasons.join(', ')}`);
-  };
-  const writer = createWriter(model, run);
+  const writer = createWriter(model);
   return {
     model,
     ...readers(library, model, writer),
     apply(edits) {
-      for (const edit of edits) {
-        if (edit.kind === 'cell') writer.gather(edit);
-        else {
-          writer.flush();
-          run(commandsOf(edit, writer.context));
-        }
-      }
+      for (const edit of edits) writer.apply(edit);
     },
     flush: writer.flush,
     activate(tabId, zone) {
+      writer.activate(tabId);
+      if (!zone) return;
       writer.flush();
-      if (model.getters.getActiveSheetId() !== tabId) {
-        model.dispatch('ACTIVATE_SHEET', { sheetIdFrom: model.getters.getActiveSheetId(), sheetIdTo: tabId });
-      }
-      if (zone) model.selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
+      model.selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
     },
     addTab(name, position, rowCount, columnCount) {
-      writer.flush();
       const sheetId = writer.context.newId();
-      run([{ type: 'CREATE_SHEET', sheetId, name, position, rows: rowCount, cols: columnCount }]);
+      writer.run({ type: 'CREATE_SHEET', sheetId, name, position, rows: rowCount, cols: columnCount });
       return sheetId;
     },
     recalculate: () => void model.dispatch('EVALUATE_CELLS'),
@@ -131,106 +117,10 @@ function sendAsTheyAre(model: SpreadsheetModel): void {
   session.commandSquisher.squish = (commands) => commands;
 }
 
-/**
- * Many commands as one: recalculated once, undone at once. A command that is refused is our mistake and says so, once the engine
- * is done: an error half way would leave it where it never works out a cell again.
- */
-function installBatch(library: SpreadsheetLibrary): void {
-  const registry = library.registries.featurePluginRegistry;
-  if (registry.contains(BATCH)) return;
-  class Batch extends library.UIPlugin {
-    handle({ type: batch, list = [], refusals = [] }: BatchCommand): void {
-      if (batch !== BATCH) return;
-      for (const { type, ...fields } of list) {
-        const { isSuccessful, reasons } = this.dispatch(type as never, fields as never);
-        if (isSuccessful || reasons.every(isHarmless)) continue;
-        refusals.push(`The embedded workbook refused ${type}: ${reasons.join(', ')}`);
-        return;
-      }
-    }
-  }
-  registry.add(BATCH, Batch as never);
-}
-
-interface BatchCommand {
-  readonly type: string;
-  readonly list?: readonly Command[];
-  readonly refusals?: string[];
-}
-
-/** Writing what already stands there is no mistake, nor is writing under a merged cell: what is written there is lost. */
-function isHarmless(reason: string): boolean {
-  return (
-    reason === 'CellIsMerged' ||
-    reason === 'NoChanges' ||
-    reason === 'UnchangedSheetName' ||
-    reason === 'ValuesNotChanged'
-  );
-}
-
-interface Writer {
-  readonly context: CommandContext;
-  gather(edit: CellEdit): void;
-  flush(): void;
-  waiting(tabId: string, row: number, column: number): CellEdit | undefined;
-}
-
-function createWriter(model: SpreadsheetModel, run: (list: readonly Command[]) => void): Writer {
-  const waiting = waitingEdits();
-  const flush = () => {
-    const edits = waiting.taken();
-    if (edits.length > 0) run(cellCommands(model, edits));
-  };
-  return {
-    context: contextOf(model),
-    gather(edit) {
-      // Plain text changes how the content before it is read: what was typed under another format is settled first.
-      const settled = waiting.at(edit.tabId, edit.row, edit.column);
-      const isPlain = (format: string | undefined) => format === '@';
-      if (settled?.content && edit.content === undefined && edit.format !== undefined) {
-        if (isPlain(settled.format) !== isPlain(edit.format)) flush();
-      }
-      waiting.add(edit);
-    },
-    flush,
-    waiting: waiting.at,
-  };
-}
-
-function contextOf(model: SpreadsheetModel): CommandContext {
-  const { getters } = model;
-  return {
-    nameOf: (tabId) => getters.getSheetName(tabId),
-    conditionalFormatIds: (tabId) => getters.getConditionalFormats(tabId).map((format) => format.id),
-    validationsIn: (tabId, zone) => validationsIn(model, tabId, zone),
-    copyCommands: ({ tabId, zone, to }) => copyCommands(model, { tabId, zone }, to),
-    mergesIn: (tabId, zone) => getters.getMerges(tabId).filter((merge) => overlaps(merge, zone)),
-    filters: (tabId) => filtersOf(model, tabId),
-    isHidden: (tabId, axis, index) => getters.isHeaderHiddenByUser(tabId, axis === 'rows' ? 'ROW' : 'COL', index),
-    hasNamedRange: (name) => getters.getNamedRange(name) !== undefined,
-    newId: () => model.uuidGenerator.uuidv4(),
-  };
-}
-
-function validationsIn(model: SpreadsheetModel, tabId: string, zone: Zone) {
-  const { getters } = model;
-  const cleared = getters.getRangeFromZone(tabId, zone);
-  return getters
-    .getDataValidationRules(tabId)
-    .filter((rule) => rule.ranges.some((range) => overlaps(range.zone, zone)))
-    .map((rule) => ({
-      rule: { id: rule.id, criterion: rule.criterion, isBlocking: rule.isBlocking },
-      rest: getters.recomputeRanges(rule.ranges, [cleared]).map((range) => ({ _sheetId: tabId, _zone: range.zone })),
-    }));
-}
-
-function overlaps(a: Zone, b: Zone): boolean {
-  return a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
-}
-
 type Readers = Pick<
   Engine,
   | 'tabs'
+  | 'frozen'
   | 'activeTab'
   | 'selection'
   | 'cell'
@@ -252,12 +142,18 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
   const { getters } = model;
   const stored = (tabId: string, row: number, column: number) => getters.getCell({ sheetId: tabId, row, col: column });
   return {
-    tabs() {
+    // Nothing that waits changes them.
+    tabs: () => getters.getSheetIds().map((id) => tabOf(model, id)),
+    frozen(tabId) {
       writer.flush();
-      return getters.getSheetIds().map((id) => tabOf(model, id));
+      const { xSplit, ySplit } = getters.getPaneDivisions(tabId);
+      return { rows: ySplit, columns: xSplit };
     },
-    activeTab: () => getters.getActiveSheetId(),
-    selection: () => getters.getSelectedZone(),
+    activeTab: writer.activeTab,
+    selection() {
+      writer.flush();
+      return getters.getSelectedZone();
+    },
     cell(tabId, row, column) {
       writer.flush();
       const cell = getters.getEvaluatedCell({ sheetId: tabId, row, col: column });
@@ -266,9 +162,10 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
     format: (tabId, row, column) =>
       writer.waiting(tabId, row, column)?.format ?? stored(tabId, row, column)?.format ?? '',
     content(tabId, row, column) {
+      const waiting = writer.waiting(tabId, row, column)?.content;
+      if (waiting !== undefined) return waiting;
       const cell = stored(tabId, row, column);
-      const before = cell === undefined ? '' : cell.isFormula ? 'formula' : cell.content;
-      return writer.waiting(tabId, row, column)?.content ?? before;
+      return cell === undefined ? '' : cell.isFormula ? 'formula' : cell.content;
     },
     look(tabId, row, column) {
       writer.flush();
@@ -282,15 +179,20 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
     },
     used(tabId) {
       writer.flush();
-      const isUsed = (place: { readonly sheetId: string; readonly row: number; readonly col: number }) =>
-        getters.getEvaluatedCell(place).type !== 'empty' || this.content(tabId, place.row, place.col) !== '';
-      const places = getters.getEvaluatedCellsPositions(tabId).filter(isUsed);
-      const last = (numbers: readonly number[]) => numbers.reduce((most, number) => Math.max(most, number), -1);
-      return { row: last(places.map(({ row }) => row)), column: last(places.map(({ col }) => col)) };
+      return lastUsed(model, tabId);
     },
-    columnWidth: (tabId, column) => getters.getColSize(tabId, column),
-    rowHeight: (tabId, row) => getters.getUserRowSize(tabId, row) ?? getters.getRowSize(tabId, row),
-    merges: (tabId) => getters.getMerges(tabId),
+    columnWidth(tabId, column) {
+      writer.flush();
+      return getters.getColSize(tabId, column);
+    },
+    rowHeight(tabId, row) {
+      writer.flush();
+      return getters.getUserRowSize(tabId, row) ?? getters.getRowSize(tabId, row);
+    },
+    merges(tabId) {
+      writer.flush();
+      return getters.getMerges(tabId);
+    },
     filters: (tabId) => filtersOf(model, tabId),
     isFiltered(tabId, row) {
       writer.flush();
@@ -308,24 +210,29 @@ function readers(library: SpreadsheetLibrary, model: SpreadsheetModel, writer: W
   };
 }
 
-function filtersOf({ getters }: SpreadsheetModel, tabId: string): readonly Zone[] {
-  return getters
-    .getTables(tabId)
-    .filter((table) => table.config.hasFilters)
-    .map((table) => table.range.zone);
+/** Only cells beyond those found so far are looked at. */
+function lastUsed({ getters }: SpreadsheetModel, tabId: string): { readonly row: number; readonly column: number } {
+  const last = { row: -1, column: -1 };
+  for (const place of getters.getEvaluatedCellsPositions(tabId)) {
+    const { row, col } = place;
+    if (row <= last.row && col <= last.column) continue;
+    const cell = getters.getCell(place);
+    const isBlank = !cell?.isFormula && (cell?.content ?? '') === '';
+    if (isBlank && getters.getEvaluatedCell(place).type === 'empty') continue;
+    last.row = Math.max(last.row, row);
+    last.column = Math.max(last.column, col);
+  }
+  return last;
 }
 
 function tabOf(model: SpreadsheetModel, id: string) {
   const { getters } = model;
-  const panes = getters.getPaneDivisions(id);
   return {
     id,
     name: getters.getSheetName(id),
     hidden: !getters.isSheetVisible(id),
     rowCount: getters.getNumberRows(id),
     columnCount: getters.getNumberCols(id),
-    frozenRows: panes.ySplit,
-    frozenColumns: panes.xSplit,
   };
 }
 

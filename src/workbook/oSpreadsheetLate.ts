@@ -63,6 +63,8 @@ function lateClass(Evaluating: EvaluationClass, changesAll: (type: string) => bo
     private isSettling = false;
     /** Tabs whose cells are to be worked out, all of them when `isAll`. */
     private readonly touched = new Set<string>();
+    /** Of the tabs that nothing has touched since: whether they hold formulas. */
+    private readonly withFormulas = new Map<string, boolean>();
     private isAll = true;
 
     constructor(config: never) {
@@ -91,6 +93,7 @@ function lateClass(Evaluating: EvaluationClass, changesAll: (type: string) => bo
       this.isSettling = true;
       super.finalize();
       this.isSettling = false;
+      for (const tabId of this.isAll ? [...this.withFormulas.keys()] : this.touched) this.withFormulas.delete(tabId);
       this.touched.clear();
       this.isAll = false;
     }
@@ -104,17 +107,21 @@ function lateClass(Evaluating: EvaluationClass, changesAll: (type: string) => bo
         return;
       }
       const { evaluator, getters, touched, isAll } = this;
-      const tabs = getters.getSheetIds().map((sheetId) => ({ sheetId, cells: getters.getCells(sheetId) }));
-      const stale = tabs.filter(
-        ({ sheetId, cells }) => isAll || touched.has(sheetId) || cells.some(({ isFormula }) => isFormula),
-      );
-      for (const sheetId of [...touched, ...stale.map((tab) => tab.sheetId)])
-        evaluator.evaluatedCells.clearSheet(sheetId);
-      const ranges = stale.flatMap(({ sheetId, cells }) => {
+      const isStale = (tabId: string) => isAll || touched.has(tabId) || this.holdsFormulas(tabId);
+      const stale = getters.getSheetIds().filter(isStale);
+      for (const tabId of [...touched, ...stale]) evaluator.evaluatedCells.clearSheet(tabId);
+      const ranges = stale.flatMap((sheetId) => {
+        const cells = getters.getCells(sheetId);
         if (cells.length === 0) return [];
         return [{ sheetId, zone: zoneAround(cells.map(({ id }) => getters.getCellPosition(id))) }];
       });
       evaluator.evaluate(ranges);
+    }
+
+    private holdsFormulas(tabId: string): boolean {
+      const holds = this.withFormulas.get(tabId) ?? this.getters.getCells(tabId).some(({ isFormula }) => isFormula);
+      this.withFormulas.set(tabId, holds);
+      return holds;
     }
   };
 }

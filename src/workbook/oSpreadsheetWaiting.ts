@@ -36,6 +36,7 @@ export function waitingEdits(): WaitingEdits {
     },
     at: (tabId, row, column) => tabs.get(tabId)?.get(row * MOST_COLUMNS + column),
     taken() {
+      if (tabs.size === 0) return [];
       const edits = [...tabs.values()].flatMap((cells) => [...cells.values()]);
       tabs.clear();
       return edits;
@@ -43,7 +44,10 @@ export function waitingEdits(): WaitingEdits {
   };
 }
 
-/** A command for each cell that gets a content; cells that only get the same look and format share one. */
+/**
+ * A command for each cell that gets a content; cells that only get the same look and format share one. Those come first:
+ * after each the engine measures the rows anew, and texts take long to measure.
+ */
 export function cellCommands(model: SpreadsheetModel, edits: readonly CellEdit[]): Command[] {
   const commands: Command[] = [];
   const painted = new Map<
@@ -72,7 +76,8 @@ export function cellCommands(model: SpreadsheetModel, edits: readonly CellEdit[]
   }
   const isSeen = ({ style, format }: { readonly [key: string]: unknown }) =>
     style !== undefined || format !== undefined;
-  return [...commands, ...[...painted.values()].filter(isSeen).map((paint) => ({ type: 'SET_FORMATTING', ...paint }))];
+  const paints = [...painted.values()].filter(isSeen).map((paint) => ({ type: 'SET_FORMATTING', ...paint }));
+  return [...paints, ...commands];
 }
 
 function cellCommand(edit: CellEdit, place: object, style: LibraryStyle | null): Command {

@@ -2,9 +2,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, join } from 'node:path';
 import { checkCutPlan, type Ledger, ledgerOf } from '../../src/cutting/plan/ledger';
+import { finished } from '../../src/cutting/steps';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import { drawAsOne } from '../../src/takeoff/planning/joinedFloor';
-import { finished } from '../../src/takeoff/planning/steps';
 import { chooseWayInSteps } from '../../src/takeoff/planning/ways';
 import { drawRoom } from '../../src/takeoff/reading/drawRoom';
 import { readRoomFile } from '../../src/workbook/roomFiles';

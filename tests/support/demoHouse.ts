@@ -77,6 +77,15 @@ export const demoRooms: readonly RoomEntry[] = [
   },
 ];
 
+const [bedroom] = demoRooms;
+
+/** The same house with two rooms more. */
+export const fiveRooms: readonly RoomEntry[] = [
+  ...demoRooms,
+  { ...bedroom, name: 'Nursery', shape: { kind: 'rectangle', length: `11'`, width: `9' 7"` } },
+  { ...bedroom, name: 'Hall', shape: { kind: 'rectangle', length: `14' 2"`, width: `4' 3"` }, doorways: [] },
+];
+
 /** Suppliers are invented too. */
 const YARD = { supplier: 'Example Timber Yard', article: '' };
 const HARDWARE = { supplier: 'Invented Hardware', article: 'N-100' };
@@ -145,7 +154,7 @@ export const demoJob: HouseEntry = {
     { ...blankItem('trims'), name: 'Baseboard', buy: 'put back', height: '3 1/2"' },
   ],
   transitions: [
-    { kind: 'T-moulding', stockLength: 6, price: 21.47, ...HARDWARE },
+    { kind: 'T-molding', stockLength: 6, price: 21.47, ...HARDWARE },
     { kind: 'reducer', stockLength: 6, price: 23.83, ...HARDWARE },
     { kind: 'end cap', stockLength: 6, price: 19.27, ...HARDWARE },
   ],

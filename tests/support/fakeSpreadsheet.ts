@@ -321,6 +321,7 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
     setFontWeights: look('weight'),
     setFontSizes: look('size'),
     setHorizontalAlignments: look('align'),
+    setVerticalAlignment: () => {},
     setWraps: look('wrap'),
     setDataValidations: (given: unknown[][]) => each(given, (cell, box) => (cell.box = box)),
     breakApart: () => {},

@@ -247,6 +247,7 @@ describe('boxes to tick', () => {
     const { workbook, sheet } = probeWorkbook();
     sheet.getRange('A1:A3').insertCheckboxes();
     sheet.getRange('A2').clearDataValidations();
+    workbook.engine.flush();
     const model = workbook.engine.model.getters;
     const id = model.getActiveSheetId();
     const has = (row: number) => model.getValidationRuleForCell({ sheetId: id, row, col: 0 }) !== undefined;

@@ -9,6 +9,7 @@
 import { costsByPair, isLaidItself, type PreparedRun } from '../runs/prepared';
 import { drawBelow, type Seeded } from '../search/seeded';
 import type { Trial } from '../search/trial';
+import type { Steps } from '../steps';
 import {
   areAlike,
   costOf,
@@ -82,7 +83,7 @@ const LARGE_NUDGE = 200;
 export const STEPS_A_MOVE = 30;
 
 /** Searches from the choice and the planks that are given; the trial is laid as the answer says, but for its load. */
-export function follow(trial: Trial, shared: Shared, goal: FollowGoal): Followed {
+export function* follow(trial: Trial, shared: Shared, goal: FollowGoal): Steps<Followed> {
   const moving = startOf(trial, shared, WEIGHTS);
   const limit = moving.sharing.used + goal.spare;
   const { weights } = moving;
@@ -97,6 +98,7 @@ export function follow(trial: Trial, shared: Shared, goal: FollowGoal): Followed
     for (let move = 0; move < moves; move++) tryAny(moving, heat, limit);
     moving.weights = weights;
     if (costOf(moving) < best.cost) best = standingOf(moving);
+    yield;
   }
   trial.steps += STEPS_A_MOVE * moves * LEVELS;
   trial.at.set(best.at);
@@ -104,7 +106,7 @@ export function follow(trial: Trial, shared: Shared, goal: FollowGoal): Followed
 }
 
 /** Searches until all pieces fit their planks, with the play that the order of laying asks for. */
-export function makeFit(trial: Trial, shared: Shared, moves: number): Followed {
+export function* makeFit(trial: Trial, shared: Shared, moves: number): Steps<Followed> {
   const moving = startOf(trial, shared, WEIGHTS_TO_FIT);
   const { sharing } = moving;
   const limit = sharing.used;
@@ -112,6 +114,7 @@ export function makeFit(trial: Trial, shared: Shared, moves: number): Followed {
   for (let level = 0, heat = HEAT; level < LEVELS && sharing.over > 0; level++, heat *= COOLING) {
     for (let move = 0; move < perLevel && sharing.over > 0; move++) tryAny(moving, heat, limit);
     trial.steps += STEPS_A_MOVE * perLevel;
+    yield;
   }
   const { at, plankOf, ...standing } = standingOf(moving);
   return { ...standing, at, shared: { ...shared, plankOf } };

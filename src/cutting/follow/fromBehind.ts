@@ -2,6 +2,7 @@
 import type { CutJob } from '../job';
 import { isLaidItself, type PreparedJob, prepareJob } from '../runs/prepared';
 import { emptyTrial } from '../search/trial';
+import type { Steps } from '../steps';
 import { type Meeting, meetingOf } from './halves';
 import { turnedRound } from './pinned';
 import type { Front } from './rowByRow';
@@ -10,14 +11,14 @@ import { nothingSwept, type Swept, tellInto } from './swept';
 import { worthAlone } from './worth';
 
 /** @returns the cheapest floor whose halves meet at a row with so few planks; undefined where none do */
-export function layFromBehind({ trial, at, worth, pinned, goal, fronts }: Front): Swept | undefined {
+export function* layFromBehind({ trial, at, worth, pinned, goal, fronts }: Front): Steps<Swept | undefined> {
   const { prepared } = trial;
   const rows = prepared.rowRuns.length;
   const stops = [...fronts.keys()].filter((row) => row < rows);
   // A row that another follows may lie on the other side.
   if (stops.length === 0 || !prepared.runs.every(isLaidItself)) return undefined;
   const turned = emptyTrial(prepareJob(jobFromBehind(prepared.job), 'laid freely'));
-  const backs = sweep(
+  const backs = yield* sweep(
     turned,
     at.slice().reverse(),
     worthAlone(turned.prepared, worth.plank, worth.upTo),
@@ -32,6 +33,7 @@ export function layFromBehind({ trial, at, worth, pinned, goal, fronts }: Front)
     const [front, back] = [fronts.get(row), backs.get(rows - row)];
     const meeting = front && back && meetingOf(prepared, row, front, back, goal.planks);
     if (meeting && meeting.price < (best?.meeting.price ?? Number.POSITIVE_INFINITY)) best = { front, back, meeting };
+    yield;
   }
   return best && sweptOf(prepared, best.front, best.back, best.meeting);
 }

@@ -8,6 +8,7 @@ import type { PreparedJob } from '../runs/prepared';
 import { emptyMoveMemory, type MoveMemory } from '../search/levelling';
 import { layFromNothing, levelTo } from '../search/starts';
 import { emptyTrial, layAll, type Trial } from '../search/trial';
+import type { Steps } from '../steps';
 import { type Followed, makeFit } from './follow';
 
 export interface NaturalGoal {
@@ -28,17 +29,17 @@ const MOST_ATTEMPTS = 12;
  * @param at first pieces of the plan at hand
  * @returns a plan that keeps the law of play with fewer planks than the one at hand; undefined where none was found
  */
-export function layNaturally(
+export function* layNaturally(
   prepared: PreparedJob,
   at: Int32Array,
   goal: NaturalGoal,
-): { readonly trial: Trial; readonly followed: Followed; readonly planks: number } | undefined {
+): Steps<{ readonly trial: Trial; readonly followed: Followed; readonly planks: number } | undefined> {
   const trial = emptyTrial(prepared);
   const memory = emptyMoveMemory(prepared.plankLength);
   layAll(trial, at);
   let found: { trial: Trial; followed: Followed; planks: number } | undefined;
   for (let planks = goal.planks - 1; planks >= goal.bound && trial.steps < goal.steps; planks--) {
-    const followed = fitTo(trial, memory, planks, goal);
+    const followed = yield* fitTo(trial, memory, planks, goal);
     if (!followed) return found;
     found = { trial, followed, planks };
     layAll(trial, followed.at);
@@ -46,10 +47,15 @@ export function layNaturally(
   return found;
 }
 
-function fitTo(trial: Trial, memory: MoveMemory, planks: number, { steps, moves }: NaturalGoal): Followed | undefined {
+function* fitTo(
+  trial: Trial,
+  memory: MoveMemory,
+  planks: number,
+  { steps, moves }: NaturalGoal,
+): Steps<Followed | undefined> {
   for (let attempt = 0; attempt < MOST_ATTEMPTS && trial.steps < steps; attempt++) {
-    if (!levelTo(trial, memory, planks, steps)) return undefined;
-    const followed = makeFit(trial, sharedOf(trial.prepared, trial.at), moves);
+    if (!(yield* levelTo(trial, memory, planks, steps))) return undefined;
+    const followed = yield* makeFit(trial, sharedOf(trial.prepared, trial.at), moves);
     if (followed.fits) return followed;
     layFromNothing(trial, memory);
   }

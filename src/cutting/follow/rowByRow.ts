@@ -2,6 +2,7 @@
 import { sharedOf } from '../plan/pairing';
 import { costsByPair, isLaidItself, type PreparedJob } from '../runs/prepared';
 import type { Trial } from '../search/trial';
+import type { Steps } from '../steps';
 import type { Pinned } from './pinned';
 import type { Shared } from './sharing';
 import { type Laid, sweep } from './sweep';
@@ -16,7 +17,7 @@ export interface RowByRowGoal {
   /** Offcuts that may wait at once, and what each of them costs (see `SweepGoal`), one try after another. */
   readonly tries: readonly Pick<SweepGoal, 'most' | 'offcut'>[];
   /** Lays it from the last row back too, to meet on the way: takes twice as long, and goes farther. */
-  readonly fromBehind?: (front: Front) => Swept | undefined;
+  readonly fromBehind?: (front: Front) => Steps<Swept | undefined>;
   /** What stays as it is where strips serve some pieces and not others, one way after another. */
   readonly pin?: (prepared: PreparedJob, at: Int32Array, worth: Worth, planks: number) => readonly Pinned[];
 }
@@ -42,7 +43,12 @@ export interface RowByRow {
  * @param at first pieces of a plan at hand
  * @returns undefined where none was found, or strips serve some pieces and not others and it is not said which
  */
-export function layRowByRow(trial: Trial, at: Int32Array, worth: Worth, goal: RowByRowGoal): RowByRow | undefined {
+export function* layRowByRow(
+  trial: Trial,
+  at: Int32Array,
+  worth: Worth,
+  goal: RowByRowGoal,
+): Steps<RowByRow | undefined> {
   const { prepared } = trial;
   if (prepared.runs.length === 0) return undefined;
   const pinnings = prepared.runs.some(costsByPair)
@@ -50,7 +56,7 @@ export function layRowByRow(trial: Trial, at: Int32Array, worth: Worth, goal: Ro
     : [nothingPinned(prepared)];
   for (const one of goal.tries) {
     for (const pinned of pinnings) {
-      const swept = layWithin(trial, at, worth, pinned, goal, one);
+      const swept = yield* layWithin(trial, at, worth, pinned, goal, one);
       if (swept) return { at: swept.at, planks: swept.planks, shared: sharedBy(prepared, swept, pinned) };
     }
   }
@@ -64,23 +70,24 @@ function sharedBy(prepared: PreparedJob, { at, plankOf }: Swept, { strips }: Pin
   return { plankOf, fixedPlanks: [], strips: [...ofAlike, ...strips] };
 }
 
-function layWithin(
+function* layWithin(
   trial: Trial,
   at: Int32Array,
   worth: Worth,
   pinned: Pinned,
   { planks, width, fromBehind }: RowByRowGoal,
   one: RowByRowGoal['tries'][number],
-): Swept | undefined {
+): Steps<Swept | undefined> {
   const { prepared } = trial;
   const goal = { planks, width, ...one };
   const rows = prepared.rowRuns.length;
   const stops = fromBehind ? Array.from({ length: rows - 1 }, (_, row) => row + 1) : [];
   const lastLaid = prepared.runs.filter(isLaidItself).reduce((last, run) => Math.max(last, run.rowIndex + 1), 0);
-  const fronts = sweep(trial, at, worth, pinned, goal, 'front', [...stops, lastLaid]);
+  const fronts = yield* sweep(trial, at, worth, pinned, goal, 'front', [...stops, lastLaid]);
   const whole = fronts.get(lastLaid);
   const found = whole && cheapestOf(prepared, whole, planks);
-  return found ?? (fronts.size === 0 ? undefined : fromBehind?.({ trial, at, worth, pinned, goal, fronts }));
+  if (found || fronts.size === 0 || !fromBehind) return found;
+  return yield* fromBehind({ trial, at, worth, pinned, goal, fronts });
 }
 
 /** The cheapest of the floors that are laid in so many planks. */

@@ -5,6 +5,7 @@
  */
 import { isLaidItself, type PreparedRun, wholesOf } from '../runs/prepared';
 import type { Trial } from '../search/trial';
+import type { Steps } from '../steps';
 import { cutRun, NEW, SAME, STRIP } from './offcuts';
 import type { Pinned } from './pinned';
 import { type Standings, standingsFor } from './standings';
@@ -39,7 +40,7 @@ export interface Laid {
  * @param stops numbers of rows
  * @returns what is laid after each of so many rows, as far as it comes
  */
-export function sweep(
+export function* sweep(
   trial: Trial,
   at: Int32Array,
   worth: Worth,
@@ -47,7 +48,7 @@ export function sweep(
   goal: SweepGoal,
   side: Side,
   stops: readonly number[],
-): ReadonlyMap<number, Laid> {
+): Steps<ReadonlyMap<number, Laid>> {
   const { runs, rowRuns } = trial.prepared;
   const room = goal.most + 2 * rowRuns.reduce((most, inRow) => Math.max(most, inRow.length), 0) + 2;
   const fresh = (): Standings => standingsFor(runs.length, goal.width, room);
@@ -72,6 +73,7 @@ export function sweep(
     next = isKept ? fresh() : before;
     isKept = endsRow[run.index] && stops.includes(run.rowIndex + 1);
     if (isKept) laid.set(run.rowIndex + 1, { standings: sweeping.standings, count, steps: steps.slice() });
+    yield;
   }
   trial.steps += STEPS_A_WAY * sweeping.looks;
   return laid;

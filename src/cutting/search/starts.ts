@@ -8,6 +8,7 @@
 
 import { isLaidItself, type PreparedRun } from '../runs/prepared';
 import { nearAt } from '../runs/stagger';
+import type { Steps } from '../steps';
 import { type LevelGoal, layCheapest, level, type MoveMemory, relay } from './levelling';
 import { mendStagger } from './mending';
 import { keepStagger } from './nearest';
@@ -56,7 +57,7 @@ function levelByDepth(trial: Trial, memory: MoveMemory): void {
  *
  * @returns whether it was found; the trial is then laid so, else it is wherever the search was when the steps ran out
  */
-export function levelTo(trial: Trial, memory: MoveMemory, planks: number, stepLimit: number): boolean {
+export function* levelTo(trial: Trial, memory: MoveMemory, planks: number, stepLimit: number): Steps<boolean> {
   const { runs } = trial.prepared;
   const mayStartAgain = runs.length <= MOST_RUNS_TO_START_AGAIN;
   let moves = mayStartAgain ? MOVES_A_START * runs.length : Number.POSITIVE_INFINITY;
@@ -66,6 +67,7 @@ export function levelTo(trial: Trial, memory: MoveMemory, planks: number, stepLi
     const goal = { planks, stepLimit, moves: MOVES_WITHOUT_STAGGER * runs.length };
     if (!startAgain(trial, memory, goal, starts > 0)) starts--;
     moves *= LATER_STARTS;
+    yield;
   }
   return true;
 }

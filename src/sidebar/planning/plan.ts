@@ -1,9 +1,9 @@
 /** An entry without problems -> its plan, alone or as one floor with the rooms its doorways lead to. */
+import { finished, type Steps } from '../../cutting/steps';
 import { LONGEST_ROOM_NAME } from '../../tabs/checkedEntry';
 import { tabProblems } from '../../tabs/tabProblems';
 import type { RoomEntry } from '../../takeoff/entry';
-import { takeoffAsOne } from '../../takeoff/planning/joinedFloor';
-import { finished, type Steps } from '../../takeoff/planning/steps';
+import { takeoffAsOneInSteps } from '../../takeoff/planning/joinedFloor';
 import type { Problem, Takeoff, TakeoffResult } from '../../takeoff/result';
 import { takeoffInSteps } from '../../takeoff/takeoff';
 import { nameKey } from '../../takeoff/text/names';
@@ -22,10 +22,10 @@ export function planOf(entry: RoomEntry, others: readonly RoomEntry[]): Plan {
   return finished(planInSteps(entry, others));
 }
 
-/** The same in steps; rooms laid as one floor are one step. */
+/** The same in steps. */
 export function* planInSteps(entry: RoomEntry, others: readonly RoomEntry[]): Steps<Plan> {
   try {
-    const result = others.length === 0 ? yield* takeoffInSteps(entry) : asOne([entry, ...others]);
+    const result = others.length === 0 ? yield* takeoffInSteps(entry) : yield* asOne([entry, ...others]);
     return result.status === 'planned' ? result : { status: 'problems', problems: result.problems };
   } catch (error) {
     return {
@@ -53,8 +53,8 @@ function leadsInto({ doorways }: RoomEntry, { name }: RoomEntry): boolean {
   );
 }
 
-function asOne(entries: readonly RoomEntry[]): TakeoffResult {
-  const result = takeoffAsOne(entries);
+function* asOne(entries: readonly RoomEntry[]): Steps<TakeoffResult> {
+  const result = yield* takeoffAsOneInSteps(entries);
   if (result.status === 'problems') {
     return { status: 'problems', problems: result.problems.map(({ text }) => ({ field: 'doorways', text })) };
   }

@@ -22,6 +22,8 @@ export interface Planner {
 const GRACE = 60;
 /** Milliseconds a person must have paused before the page plans itself: it takes no key meanwhile. */
 const BEFORE_PLANNING_HERE = 240;
+/** Milliseconds the page plans before it takes keys again: a browser lets some four pass between two such slices. */
+const SLICE = 12;
 /** Milliseconds after which a thread that does not even listen is taken for refused. */
 const PATIENCE = 4_000;
 
@@ -30,9 +32,12 @@ interface Asked {
   readonly answer: (answer: Answer | null) => void;
 }
 
-/** @param start starts another thread; where it gives none, every floor is planned on the page's own */
-export function plannerOf(start: StartThread): Planner {
-  return new ThreadPlanner(start);
+/**
+ * @param start starts another thread; where it gives none, every floor is planned on the page's own
+ * @param now milliseconds of some clock
+ */
+export function plannerOf(start: StartThread, now: () => number = () => performance.now()): Planner {
+  return new ThreadPlanner(start, now);
 }
 
 /** Holds the thread at work, one that is ready to take over, and what was asked last. */
@@ -48,7 +53,10 @@ class ThreadPlanner implements Planner {
   private next: Asked | null = null;
   private timer: ReturnType<typeof setTimeout> | undefined;
 
-  constructor(private readonly start: StartThread) {
+  constructor(
+    private readonly start: StartThread,
+    private readonly now: () => number,
+  ) {
     this.thread = this.startThread();
   }
 
@@ -66,7 +74,7 @@ class ThreadPlanner implements Planner {
       this.next = { question, answer };
       if (this.current === null) this.begin();
       // What a person pressed a button for is not given up for a plan that is only looked at.
-      else if (!('listed' in this.current.question)) this.overtake();
+      else if (!('floors' in this.current.question)) this.overtake();
     });
   }
 
@@ -101,9 +109,9 @@ class ThreadPlanner implements Planner {
     this.spare ??= this.startThread();
   }
 
-  /** After a pause and step by step, so that keys come through; whatever is asked meanwhile takes its place. */
+  /** After a pause and slice by slice, so that keys come through; whatever is asked meanwhile takes its place. */
   private planHere({ question, answer }: Asked): void {
-    if ('listed' in question) {
+    if ('floors' in question) {
       this.timer = setTimeout(() => {
         answer(answerHere(question));
         this.begin();
@@ -111,16 +119,18 @@ class ThreadPlanner implements Planner {
       return;
     }
     const work = planInSteps(question.entry, question.others);
-    const step = () => {
-      const { done, value } = work.next();
-      if (!done) {
-        this.timer = setTimeout(step);
+    const slice = () => {
+      const end = this.now() + SLICE;
+      let step = work.next();
+      while (!step.done && this.now() < end) step = work.next();
+      if (!step.done) {
+        this.timer = setTimeout(slice);
         return;
       }
-      answer(value);
+      answer(step.value);
       this.begin();
     };
-    this.timer = setTimeout(step, BEFORE_PLANNING_HERE);
+    this.timer = setTimeout(slice, BEFORE_PLANNING_HERE);
   }
 
   private startThread(): PlanThread | null {

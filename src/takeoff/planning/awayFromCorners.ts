@@ -6,7 +6,8 @@ import type { CutJob, CutPlan } from '../../cutting/job';
 import { judged } from '../../cutting/judge/judged';
 import { checkCutPlan } from '../../cutting/judge/laws';
 import { ledgerOf } from '../../cutting/plan/ledger';
-import { type PlanOptions, planCuts } from '../../cutting/search';
+import { type PlanOptions, planCutsInSteps } from '../../cutting/search';
+import { finished, type Steps } from '../../cutting/steps';
 import { cornersInRuns } from '../../layout/corners';
 import {
   exchanges,
@@ -18,7 +19,7 @@ import {
   type RunPlace,
   shifts,
 } from './movedJoints';
-import { type FloorInRows, type PlannedFloors, planFloors } from './planFloors';
+import { type FloorInRows, type PlannedFloors, planFloorsInSteps } from './planFloors';
 
 /** Row -> run -> places that joints keep away from, in the unit of a job. */
 type Corners = readonly (readonly (readonly number[])[])[];
@@ -36,13 +37,23 @@ export function planAwayFromCorners<F extends FloorInRows>(
   floors: readonly F[],
   options: PlanOptions,
 ): PlannedFloors<F> {
+  return finished(planAwayInSteps(floors, options));
+}
+
+/** The same in steps. */
+export function planAwayInSteps<F extends FloorInRows>(
+  floors: readonly F[],
+  options: PlanOptions,
+): Steps<PlannedFloors<F>> {
   const { minRip } = floors[0].read.rules;
-  return planFloors(floors, options, (job, asked, { unit }) => {
+  return planFloorsInSteps(floors, options, function* (job, asked, { unit }) {
     const corners = floors.flatMap(({ layout }) =>
       cornersInRuns(layout).map((row) => row.map((places) => places.map((x) => x / unit))),
     );
     // Our choice: a prong narrower along its row than the narrowest rip is as hard to make and to lay.
-    return awayFromCorners(job, planCuts(job, asked), corners, Math.ceil(minRip / unit) + 1);
+    const plan = yield* planCutsInSteps(job, asked);
+    yield;
+    return awayFromCorners(job, plan, corners, Math.ceil(minRip / unit) + 1);
   });
 }
 

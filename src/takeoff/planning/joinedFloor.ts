@@ -1,4 +1,5 @@
 /** Rooms that lead into one another, laid as one floor with the rows running through. */
+import { finished, type Steps } from '../../cutting/steps';
 import { type JoinFault, joinRooms, type RoomJoin } from '../../room/join';
 import type { Room } from '../../room/outline';
 import type { RoomEntry } from '../entry';
@@ -7,7 +8,7 @@ import { type Drawing, drawRoom, floorsOf, gapFor, middleOf, withRows } from '..
 import { joinFaultText, planksUnlikeText } from '../reading/joinProblems';
 import { problems } from '../reading/problems';
 import type { Problem, TakeoffResult } from '../result';
-import { takeoffOf } from '../takeoff';
+import { roomInSteps } from '../takeoff';
 import { lengthText } from '../text/lengthText';
 import { nameKey } from '../text/names';
 
@@ -18,8 +19,15 @@ import { nameKey } from '../text/names';
  * @param entries at least one; rooms that no doorway leads to are a problem
  */
 export function takeoffAsOne(entries: readonly RoomEntry[]): TakeoffResult {
+  return finished(takeoffAsOneInSteps(entries));
+}
+
+/** The same in steps. */
+export function* takeoffAsOneInSteps(entries: readonly RoomEntry[]): Steps<TakeoffResult> {
   const { room, problems: found } = drawAsOne(entries);
-  return room === null ? { status: 'problems', problems: found } : { status: 'planned', takeoff: takeoffOf(room) };
+  if (room === null) return { status: 'problems', problems: found };
+  yield;
+  return { status: 'planned', takeoff: yield* roomInSteps(room) };
 }
 
 /** The joined room before a way to lay it is chosen, named `Den + Hall`; or every problem of the rooms and joins. */

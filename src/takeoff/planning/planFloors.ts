@@ -3,7 +3,8 @@ import type { CutJob, CutPlan } from '../../cutting/job';
 import { judged } from '../../cutting/judge/judged';
 import { type Ledger, ledgerOf } from '../../cutting/plan/ledger';
 import { brokenRules } from '../../cutting/plan/pairing';
-import { type PlanOptions, planCutsQuickly } from '../../cutting/search';
+import { type PlanOptions, planCutsQuicklyInSteps } from '../../cutting/search';
+import { finished, type Steps } from '../../cutting/steps';
 import { type Ticks, ticksUnrounded } from '../../geometry/length';
 import type { RowLayout } from '../../layout/rows';
 import type { LongEdge, Rules } from '../../layout/rules';
@@ -40,6 +41,13 @@ export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
   readonly ledger: Ledger;
   /** Index in the job's rows of each floor's first row, and after the last floor the number of rows. */
   readonly firstRows: readonly number[];
+  /** Indices of the rows as they are laid, where that is not as they stand: what lies, in whichever floor, comes first. */
+  readonly order?: readonly number[];
+}
+
+/** The floor of a row of the plan. */
+export function floorIndexAt({ firstRows }: Pick<PlannedFloors, 'firstRows'>, rowIndex: number): number {
+  return firstRows.findIndex((_, i) => rowIndex < firstRows[i + 1]);
 }
 
 /**
@@ -52,17 +60,31 @@ export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
 export function planFloors<F extends FloorInRows>(
   floors: readonly F[],
   options: PlanOptions = {},
-  planned: (job: CutJob, options: PlanOptions, grid: Grid) => CutPlan = planCutsQuickly,
+  planned: PlanInSteps = planCutsQuicklyInSteps,
 ): PlannedFloors<F> {
+  return finished(planFloorsInSteps(floors, options, planned));
+}
+
+type PlanInSteps = (job: CutJob, options: PlanOptions, grid: Grid) => Steps<CutPlan>;
+
+/** The same in steps. */
+export function* planFloorsInSteps<F extends FloorInRows>(
+  floors: readonly F[],
+  options: PlanOptions,
+  planned: PlanInSteps,
+): Steps<PlannedFloors<F>> {
   const { product, rules, start } = floors[0].read;
   const rooms = floors.map((floor) => floor.layout.rows);
   const plankLength = ticksUnrounded(product.asTyped.length);
   const { job, grid } = cutJobOf(rooms, plankLength, product.plankWidth, rules, start.reuseStrips);
   const easyWithin = start.aim === 'easy' ? (fewest: number) => planksBought(fewest, product, rules) : undefined;
-  const plan = planned(job, { easyWithin, ...options }, grid);
+  const plan = yield* planned(job, { easyWithin, ...options }, grid);
+  yield;
   const lengths = withinSources(markedLengths(plan, rooms.flat(), 0, grid), ledgerOf(job, plan));
   const markedJob = jobInTicks(job, floors, lengths);
+  yield;
   const markedPlan = planInTicks(plan, markedJob, lengths);
+  yield;
   const firstRows = [0];
   for (const rows of rooms) firstRows.push(firstRows[firstRows.length - 1] + rows.length);
   return { floors, job, plan, grid, markedJob, markedPlan, ledger: ledgerOf(markedJob, markedPlan), firstRows };

@@ -3,6 +3,7 @@
  * candidate is planned, and the best is kept.
  */
 import type { PlanOptions } from '../../cutting/search';
+import { finished, type Steps } from '../../cutting/steps';
 import { layChoicesOf } from '../../layout/choices';
 import { degreesOf, directionsIn, type RowDirection } from '../../layout/direction';
 import { narrowRunsOf } from '../../layout/rows';
@@ -10,11 +11,10 @@ import type { DrawnRoom, LaidFloor, RowsOneWay } from '../reading/drawnRoom';
 import { problems } from '../reading/problems';
 import type { Problem, WayLine } from '../result';
 import { lengthText } from '../text/lengthText';
-import { planAwayFromCorners } from './awayFromCorners';
+import { planAwayInSteps } from './awayFromCorners';
 import { withoutUnmakeable } from './cuttable';
 import { middleStarts, staggerAcross } from './middleStart';
 import type { PlannedFloors } from './planFloors';
-import { finished, type Steps } from './steps';
 import { layRows, rowOptionsOf, usualStart } from './usualStart';
 
 export interface ChosenWay {
@@ -36,22 +36,22 @@ export function chooseWay(drawn: DrawnRoom): ChosenWay {
   return finished(chooseWayInSteps(drawn));
 }
 
-/** The same, a step for every way that is planned. */
+/** The same in steps. */
 export function* chooseWayInSteps(drawn: DrawnRoom): Steps<ChosenWay> {
-  const line = drawn.read.start.startSide === 'middle' ? chooseLine(drawn) : null;
+  const line = drawn.read.start.startSide === 'middle' ? yield* chooseLine(drawn) : null;
   if (line) return ranked([line]);
-  const laid = laidWays(drawn);
-  if (laid.length === 1) return ranked([candidateOf(laid[0], { effort: 1 })]);
+  const laid = yield* laidWays(drawn);
+  if (laid.length === 1) return ranked([yield* candidateOf(laid[0], { effort: 1 })]);
   const quick: Candidate[] = [];
   for (const floors of laid) {
-    quick.push(candidateOf(floors, { effort: FIRST_LOOK }));
+    quick.push(yield* candidateOf(floors, { effort: FIRST_LOOK }));
     yield;
   }
   let best: Candidate | null = null;
   const looked: Candidate[] = [];
   for (const candidate of ranked(quick).candidates) {
     const isHopeless: boolean = best !== null && !mayBeat(candidate, best);
-    const full: Candidate = isHopeless ? candidate : candidateOf(candidate.planned.floors, { effort: 1 });
+    const full: Candidate = isHopeless ? candidate : yield* candidateOf(candidate.planned.floors, { effort: 1 });
     looked.push(full);
     if (!isHopeless && (best === null || byMerit(full, best) < 0)) best = full;
     yield;
@@ -62,8 +62,8 @@ export function* chooseWayInSteps(drawn: DrawnRoom): Steps<ChosenWay> {
 /** Share of the search's steps that a first look at a way takes. */
 const FIRST_LOOK = 0.1;
 
-function candidateOf(floors: readonly LaidFloor[], options: PlanOptions): Candidate {
-  const planned = planAwayFromCorners(floors, options);
+function* candidateOf(floors: readonly LaidFloor[], options: PlanOptions): Steps<Candidate> {
+  const planned = yield* planAwayInSteps(floors, options);
   return { planned, way: wayLineOf(planned) };
 }
 
@@ -113,26 +113,22 @@ function directionsOf({ read, room, entry, others }: DrawnRoom): readonly RowDir
 }
 
 /** Each way as the floors it is planned as. Every one of them has rows. */
-function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
+function* laidWays(drawn: DrawnRoom): Steps<readonly (readonly LaidFloor[])[]> {
   const { start } = drawn.read;
   const startSides =
     start.startSide === 'best'
       ? (['near', 'far'] as const)
       : [start.startSide === 'far' ? ('far' as const) : ('near' as const)];
-  const ways = directionsOf(drawn).flatMap((direction) =>
-    startSides.flatMap((startSide) =>
-      layoutsOf(drawn, direction.degrees, startSide).map((laid) => [
-        {
-          ...drawn,
-          ...laid,
-          degrees: direction.degrees,
-          layDirection: direction.typed,
-          startSide,
-          part: 'whole' as const,
-        },
-      ]),
-    ),
-  );
+  const ways: (readonly LaidFloor[])[] = [];
+  for (const { degrees, typed: layDirection } of directionsOf(drawn)) {
+    for (const startSide of startSides) {
+      const layouts = layoutsOf(drawn, degrees, startSide);
+      ways.push(
+        ...layouts.map((laid) => [{ ...drawn, ...laid, degrees, layDirection, startSide, part: 'whole' } as const]),
+      );
+      yield;
+    }
+  }
   return ways.filter(haveRows);
 }
 
@@ -140,7 +136,7 @@ function laidWays(drawn: DrawnRoom): readonly (readonly LaidFloor[])[] {
 export function rowsAtOnce(drawn: DrawnRoom): LaidFloor | null {
   const { direction, startSide, firstRow } = drawn.read.start;
   if (direction === 'best' || firstRow === 'best' || startSide === 'best' || startSide === 'middle') return null;
-  return laidWays(drawn)[0]?.[0] ?? null;
+  return finished(laidWays(drawn))[0]?.[0] ?? null;
 }
 
 /** The rows one way: as the first row is ruled, or those worth comparing where its width is left open. */
@@ -219,11 +215,11 @@ const LINE_OPTIONS: readonly PlanOptions[] = [
 ];
 
 /** The line nearest to the wanted place whose two sides keep their joints apart; null for a floor too narrow for one. */
-function chooseLine(drawn: DrawnRoom): Candidate | null {
+function* chooseLine(drawn: DrawnRoom): Steps<Candidate | null> {
   let nearest: Candidate | null = null;
   for (const floors of middleStarts(drawn, directionsOf(drawn)[0])) {
     for (const options of LINE_OPTIONS) {
-      const candidate = candidateOf(floors, options);
+      const candidate = yield* candidateOf(floors, options);
       if (!isLineAligned(candidate)) return candidate;
       nearest ??= candidate;
     }

@@ -1,9 +1,10 @@
 /** Planned floors -> the pieces of one of them for the person who lays it, and the planks for the person at the saw. */
 import type { KeptEnd, PlannedPiece } from '../../cutting/job';
+import { finished, type Steps } from '../../cutting/steps';
 import type { Ticks } from '../../geometry/length';
 import { type Region, signedAreaOf } from '../../geometry/polygon';
 import { jointsOf } from '../../layout/joints';
-import { isAngledEnd, type LaidPiece, piecesOf } from '../../layout/pieces';
+import { isAngledEnd, type LaidPiece, piecesOfRow } from '../../layout/pieces';
 import type { Row } from '../../layout/rows';
 import { type FloorInRows, type PlannedFloors, startEdgeOf } from '../planning/planFloors';
 import type { FloorPiece, SawPiece, SawPlank } from '../result';
@@ -42,6 +43,15 @@ interface ToldFloor {
  * @param shaped what only floors with cut-outs and walls that bend need; nothing in a plain rectangle
  */
 export function floorPiecesOf(all: PlannedFloors, floorIndex: number, shaped?: Shaping): readonly FloorPiece[] {
+  return finished(floorPiecesInSteps(all, floorIndex, shaped));
+}
+
+/** The same in steps, row by row. */
+export function* floorPiecesInSteps(
+  all: PlannedFloors,
+  floorIndex: number,
+  shaped?: Shaping,
+): Steps<readonly FloorPiece[]> {
   const floor = all.floors[floorIndex];
   const { layout, read } = floor;
   const firstRow = all.firstRows[floorIndex];
@@ -50,16 +60,25 @@ export function floorPiecesOf(all: PlannedFloors, floorIndex: number, shaped?: S
     all.markedPlan.rows[firstRow + rowIndexOf(piece)].runs[piece.runNumber - 1][piece.pieceNumber - 1];
   const { markingStep, squareCut, kerf } = read.rules;
   const size = { ...read.product, markingStep, squareCut, kerf };
-  const laid = labelled(piecesOf(layout, jointPlaces(all, floorIndex), size, shaped?.bending));
+  const joints = jointPlaces(all, floorIndex);
+  const pieces: LaidPiece[] = [];
+  for (const [i, row] of layout.rows.entries()) {
+    pieces.push(...piecesOfRow(layout, row, joints[i], size, shaped?.bending));
+    yield;
+  }
+  const laid = labelled(pieces);
   const parts = new Map<PlannedPiece, LabelledPiece[]>();
   for (const part of laid) parts.set(planOf(part.piece), [...(parts.get(planOf(part.piece)) ?? []), part]);
   const bored = shaped?.boredTogether(laid, layout, markingStep, read.units) ?? new Map<LaidPiece, Bored>();
   const told = { all, floor, uses: plankUses(all, floorIndex), parts, bored, shaped };
   const areaOf = areasOf(floor);
-  return laid.map((one) => {
+  const list: FloorPiece[] = [];
+  for (const one of laid) {
     const { piece } = one;
-    return { ...toldPiece(one, planOf(piece), layout.rows[rowIndexOf(piece)], told), room: areaOf(piece) };
-  });
+    if (piece.pieceNumber === 1) yield;
+    list.push({ ...toldPiece(one, planOf(piece), layout.rows[rowIndexOf(piece)], told), room: areaOf(piece) });
+  }
+  return list;
 }
 
 function toldPiece(one: LabelledPiece, whole: PlannedPiece, row: Row, told: ToldFloor): Omit<FloorPiece, 'room'> {

@@ -1,5 +1,6 @@
 /** Planned floors -> what is shown of one of them. */
 import { ledgerOf } from '../../cutting/plan/ledger';
+import { finished, type Steps } from '../../cutting/steps';
 import { type Ticks, toTicks } from '../../geometry/length';
 import { areaOf } from '../../geometry/polygon';
 import { toRoom } from '../../geometry/turn';
@@ -9,7 +10,7 @@ import { staggerAcross } from '../planning/middleStart';
 import { type PlannedFloors, startEdgeOf } from '../planning/planFloors';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { FloorPiece, FloorRow, SawPlank, Summary, Takeoff, WayLine } from '../result';
-import { floorPiecesOf, sawPlanksOf } from './cutList';
+import { floorPiecesInSteps, sawPlanksOf } from './cutList';
 import { notesOf } from './notes';
 import { waitingAfterRows } from './offcuts';
 import { proofOf } from './proof';
@@ -27,11 +28,23 @@ export function floorTakeoffOf(
   floorIndex: number,
   ways: readonly WayLine[],
 ): Takeoff {
+  return finished(floorTakeoffInSteps(planned, floorIndex, ways));
+}
+
+/** The same in steps. */
+export function* floorTakeoffInSteps(
+  planned: PlannedFloors<LaidFloor>,
+  floorIndex: number,
+  ways: readonly WayLine[],
+): Steps<Takeoff> {
   const { entry, read, room, layout, part } = planned.floors[floorIndex];
   const indices = part === 'ahead' ? [floorIndex, floorIndex + 1] : [floorIndex];
   const floors = indices.map((i) => planned.floors[i]);
-  const pieces = indices.flatMap((i) => floorPiecesOf(planned, i, shapingOf(planned.floors[i])));
+  const pieces: FloorPiece[] = [];
+  for (const i of indices) pieces.push(...(yield* floorPiecesInSteps(planned, i, shapingOf(planned.floors[i]))));
+  yield;
   const planks = sawPlanksOf(planned, indices, pieces);
+  yield;
   return {
     entry,
     rooms: read.rooms,

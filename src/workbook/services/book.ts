@@ -98,6 +98,12 @@ export function cellKey(row: number, column: number): string {
   return `${row},${column}`;
 }
 
+/** Row and column of a key that `cellKey` made. */
+export function placeOfKey(key: string): [row: number, column: number] {
+  const [row = 0, column = 0] = key.split(',').map(Number);
+  return [row, column];
+}
+
 /** What is kept of a tab. The first tab of a spreadsheet has the number 0, as on the platform. */
 export function extrasOf(book: Book, tabId: string): TabExtras {
   const found = book.extras.get(tabId);

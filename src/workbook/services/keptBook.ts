@@ -1,6 +1,14 @@
 /** What the platform keeps of a workbook beside its cells, as texts that the engine saves, and back. */
 import type { ConditionalRule, ValidationRule, Zone } from '../engine';
-import { type Book, cellKey, extrasOf, type MetadataEntry, type PropertyStore, type ProtectionEntry } from './book';
+import {
+  type Book,
+  cellKey,
+  extrasOf,
+  type MetadataEntry,
+  type PropertyStore,
+  type ProtectionEntry,
+  placeOfKey,
+} from './book';
 import { conditionalRuleOf, engineConditionalRule } from './conditionalFormat';
 import { dataValidationOf, engineRule } from './dataValidation';
 import { placeOf } from './range';
@@ -84,7 +92,7 @@ interface CellNote {
 export function notesIn(texts: Texts, tabId: string): readonly CellNote[] {
   const { notes = [] } = JSON.parse(texts[TAB + tabId] ?? '{}') as Partial<KeptTab>;
   return notes.map(([key, text]) => {
-    const [row = 0, column = 0] = key.split(',').map(Number);
+    const [row, column] = placeOfKey(key);
     return { row, column, text };
   });
 }

@@ -1,5 +1,5 @@
 import type { Edit, Zone } from '../engine';
-import { type Book, cellKey, extrasOf } from './book';
+import { type Book, cellKey, extrasOf, placeOfKey, type TabExtras } from './book';
 import { engineRule } from './dataValidation';
 import { filterOf } from './filter';
 import { protection } from './protection';
@@ -150,18 +150,26 @@ function copyTo({ book, tabId, zone }: RangePlace, target: Range): void {
     const source = { ...zone, top: zone.top + down, bottom: zone.bottom - up };
     book.engine.apply([{ kind: 'copy', tabId, zone: source, to: { tabId: fitted.tabId, zone: part } }]);
   }
-  const [from, kept] = [extrasOf(book, tabId), extrasOf(book, to.tabId)];
-  for (const row of rowsOf(zone)) {
-    for (let column = zone.left; column <= zone.right; column++) {
-      const source = cellKey(row, column);
-      const key = cellKey(row - zone.top + to.zone.top, column - zone.left + to.zone.left);
-      const note = from.notes.get(source);
-      if (note) kept.notes.set(key, note);
-      else kept.notes.delete(key);
-      if (from.plainText.has(source)) kept.plainText.add(key);
-      else kept.plainText.delete(key);
-    }
-  }
+  copyKept(extrasOf(book, tabId), extrasOf(book, to.tabId), zone, fitted.zone);
+}
+
+/** Notes, and texts that would be formulas. */
+function copyKept(from: TabExtras, to: TabExtras, zone: Zone, target: Zone): void {
+  const moved = (key: string): string | null => {
+    const [row, column] = placeOfKey(key);
+    return isIn(zone, row, column) ? cellKey(row - zone.top + target.top, column - zone.left + target.left) : null;
+  };
+  const notes = [...from.notes].map(([key, note]) => [moved(key), note] as const);
+  const plain = [...from.plainText].map(moved);
+  const isReplaced = (key: string) => isIn(target, ...placeOfKey(key));
+  for (const key of [...to.notes.keys()].filter(isReplaced)) to.notes.delete(key);
+  for (const key of [...to.plainText].filter(isReplaced)) to.plainText.delete(key);
+  for (const [key, note] of notes) if (key !== null) to.notes.set(key, note);
+  for (const key of plain) if (key !== null) to.plainText.add(key);
+}
+
+function isIn(zone: Zone, row: number, column: number): boolean {
+  return row >= zone.top && row <= zone.bottom && column >= zone.left && column <= zone.right;
 }
 
 /** Parts of a place without the rows that a filter hides. */

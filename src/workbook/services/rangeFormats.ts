@@ -1,6 +1,6 @@
 import type { CellEdit, CellLook } from '../engine';
 import { cellKey, extrasOf } from './book';
-import { filled, mapCells, type RangePlace } from './rangeValues';
+import { editsOf, filled, mapCells, type RangePlace } from './rangeValues';
 import { checkShape } from './typedValues';
 
 type Range = GoogleAppsScript.Spreadsheet.Range;
@@ -80,11 +80,14 @@ export function rangeFormats(place: RangePlace) {
 function setLooks<Value>(place: RangePlace, rows: Rows<Value>, lookOf: (value: Value | null) => CellLook): Range {
   const { book, tabId, zone } = place;
   checkShape(rows, zone);
-  const edits = mapCells(place, (row, column): CellEdit => {
-    const look = lookOf(rows[row - zone.top]?.[column - zone.left] ?? null);
+  const looks = new Map<Value | null, CellLook>();
+  const edits = editsOf(place, (row, column) => {
+    const value = rows[row - zone.top]?.[column - zone.left] ?? null;
+    const look = looks.get(value) ?? lookOf(value);
+    looks.set(value, look);
     return { kind: 'cell', tabId, row, column, look };
   });
-  book.engine.apply(edits.flat());
+  book.engine.apply(edits);
   return place.self();
 }
 
@@ -96,10 +99,10 @@ function formatAt({ book, tabId }: RangePlace, row: number, column: number): str
 function setFormats(place: RangePlace, formats: Rows<string>): Range {
   const { book, zone } = place;
   checkShape(formats, zone);
-  const edits = mapCells(place, (row, column) =>
+  const edits = editsOf(place, (row, column) =>
     formatEdit(place, row, column, formats[row - zone.top]?.[column - zone.left] ?? DEFAULT_FORMAT),
   );
-  book.engine.apply(edits.flat());
+  book.engine.apply(edits);
   return place.self();
 }
 

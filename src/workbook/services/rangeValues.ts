@@ -1,5 +1,5 @@
 import { passCell } from '../customFunctions';
-import type { EngineCell, Zone } from '../engine';
+import type { CellEdit, EngineCell, Zone } from '../engine';
 import { a1OfZone } from './a1';
 import { type Book, cellKey, extrasOf } from './book';
 import { checkShape, valueEdit } from './typedValues';
@@ -24,6 +24,15 @@ export function mapCells<Result>({ zone }: RangePlace, make: (row: number, colum
     rows.push(made);
   }
   return rows;
+}
+
+/** An edit of every cell, row by row. */
+export function editsOf({ zone }: RangePlace, make: (row: number, column: number) => CellEdit): CellEdit[] {
+  const edits: CellEdit[] = [];
+  for (let row = zone.top; row <= zone.bottom; row++) {
+    for (let column = zone.left; column <= zone.right; column++) edits.push(make(row, column));
+  }
+  return edits;
 }
 
 /** One value for every cell of a range. */
@@ -55,10 +64,10 @@ export function rangeValues(place: RangePlace) {
   const formula = (row: number, column: number) => book.engine.formula(tabId, row, column);
   const write = (values: Grid) => {
     checkShape(values, zone);
-    const edits = mapCells(place, (row, column) =>
+    const edits = editsOf(place, (row, column) =>
       valueEdit(book, tabId, row, column, values[row - zone.top]?.[column - zone.left]),
     );
-    book.engine.apply(edits.flat());
+    book.engine.apply(edits);
     return place.self();
   };
   return {
@@ -105,7 +114,8 @@ export function rangeNotes(place: RangePlace) {
   };
   return {
     getNote: () => read(zone.top, zone.left),
-    getNotes: () => mapCells(place, read),
+    // Most tabs have none, and are asked for all of them.
+    getNotes: () => (notes.size === 0 ? filled(place, '') : mapCells(place, read)),
     setNote: (note: string | null) => write(filled(place, note)),
     setNotes: (texts: (string | null)[][]) => write(texts),
     clearNote: () => write(filled(place, null)),

@@ -1,6 +1,6 @@
 import type { Axis, Edit, EngineTab, Zone } from '../engine';
 import { zoneOfA1 } from './a1';
-import { type Book, extrasOf, tabName } from './book';
+import { type Book, extrasOf, placeOfKey, tabName } from './book';
 import { engineConditionalRule } from './conditionalFormat';
 import { metadataMembers } from './developerMetadata';
 import { filterOf } from './filter';
@@ -179,8 +179,8 @@ function sheetShape(place: TabPlace) {
     showColumns: (first: number, count: number = 1) =>
       void edit({ kind: 'show', tabId, axis: 'columns', first: first - 1, count }),
     getFilter: () => (book.engine.filters(tabId).length > 0 ? filterOf(book, tabId) : null),
-    getFrozenRows: () => tab().frozenRows,
-    getFrozenColumns: () => tab().frozenColumns,
+    getFrozenRows: () => book.engine.frozen(tab().id).rows,
+    getFrozenColumns: () => book.engine.frozen(tab().id).columns,
     setFrozenRows: (count: number) => freeze('rows', count),
     setFrozenColumns: (count: number) => freeze('columns', count),
     getColumnWidth: (column: number) => book.engine.columnWidth(tabId, column - 1),
@@ -200,7 +200,7 @@ function sheetShape(place: TabPlace) {
 function insertLines({ book, tabId, edit }: TabPlace, axis: Axis, first: number, count: number): Sheet {
   const { notes, plainText } = extrasOf(book, tabId);
   const moved = (key: string) => {
-    const [row = 0, column = 0] = key.split(',').map(Number);
+    const [row, column] = placeOfKey(key);
     const isRow = axis === 'rows';
     if ((isRow ? row : column) < first) return key;
     return isRow ? `${row + count},${column}` : `${row},${column + count}`;

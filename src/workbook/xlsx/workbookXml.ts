@@ -6,10 +6,11 @@ import { made, parsed, written } from './xml';
 export function finishedWorkbook(xml: string, engine: OSpreadsheetEngine): string {
   const part = parsed(xml);
   const names = part.createElementNS(part.documentElement.namespaceURI, 'definedNames');
-  engine.tabs().forEach(({ name, frozenRows }, i) => {
-    if (frozenRows === 0) return;
-    const rows = `${quoted(name)}!$1:$${frozenRows}`;
-    names.append(made(part, 'definedName', { name: '_xlnm.Print_Titles', localSheetId: i }, rows));
+  engine.tabs().forEach(({ id, name }, i) => {
+    const { rows } = engine.frozen(id);
+    if (rows === 0) return;
+    const place = `${quoted(name)}!$1:$${rows}`;
+    names.append(made(part, 'definedName', { name: '_xlnm.Print_Titles', localSheetId: i }, place));
   });
   for (const { name, range } of engine.model.getters.getNamedRanges()) {
     const { top, left, bottom, right } = range.zone;

@@ -14,6 +14,7 @@ import { pairPieces } from '../../../src/cutting/plan/pairing';
 import { prepareJob } from '../../../src/cutting/runs/prepared';
 import { planCuts } from '../../../src/cutting/search';
 import { emptyTrial } from '../../../src/cutting/search/trial';
+import { finished } from '../../../src/cutting/steps';
 import { fewestWaitingByTrial } from '../../support/exhaustive';
 import { tinyJob } from '../../support/tinyJobs';
 
@@ -31,13 +32,14 @@ function laidByRows(job: CutJob, planned: CutPlan, { most, width, isFromBothSide
   );
   const bound = boundOf(job);
   bound.raise({ upTo: planned.plankCount });
-  const found = layRowByRow(emptyTrial(prepared), at, worthOf(prepared, bound.guide()), {
+  const goal = {
     planks: planned.plankCount,
     width,
     tries: [{ most, offcut: 1000 }],
     pin: pinnings,
     fromBehind: isFromBothSides ? layFromBehind : undefined,
-  });
+  };
+  const found = finished(layRowByRow(emptyTrial(prepared), at, worthOf(prepared, bound.guide()), goal));
   if (!found) return undefined;
   const { rows, plankCount } = pairPieces(prepared, found.at, found.shared.plankOf);
   expect(plankCount).toBe(found.planks);

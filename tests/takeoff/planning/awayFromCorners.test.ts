@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import type { CutJob, CutPlan, KeptEnd } from '../../../src/cutting/job';
 import { checkCutPlan } from '../../../src/cutting/plan/ledger';
-import { planCuts } from '../../../src/cutting/search';
+import { planCutsInSteps } from '../../../src/cutting/search';
 import { cornersInRuns } from '../../../src/layout/corners';
 import { awayFromCorners } from '../../../src/takeoff/planning/awayFromCorners';
 import { planFloors } from '../../../src/takeoff/planning/planFloors';
@@ -122,7 +122,7 @@ test('in random rooms with hearths joints at corners are moved where that costs 
     const moved = chooseWay(room).planned;
     const { floors } = moved;
     const { minRip, markingStep } = room.read.rules;
-    const plain = planFloors(floors, {}, planCuts);
+    const plain = planFloors(floors, {}, planCutsInSteps);
     const near = ([planned]: readonly (typeof plain)[], reach = minRip) => {
       const joints = jointPlaces(planned, 0);
       return cornersInRuns(floors[0].layout).flatMap((row, r) =>
