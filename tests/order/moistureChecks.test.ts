@@ -70,6 +70,18 @@ describe('a wood subfloor', () => {
   });
 });
 
+// The standard is American; a carbide test is what the German table among the sources goes by.
+test.each([
+  ['us', /probes in the slab \(ASTM F2170\)/],
+  ['metric', /\(relative humidity, or carbide\)/],
+] as const)('concrete is measured as the country does: %s', (units, words) => {
+  for (const subfloorLimit of ['', 75]) {
+    const floors = [{ ...PLAIN_TERMS, subfloorLimit }];
+    const order = orderFor([plainRoom(60)], { units, floors, site: { ...BLANK.site, subfloor: 'concrete' } });
+    expect(beforeOf(order, 'Moisture')).toEqual([expect.stringMatching(words)]);
+  }
+});
+
 describe('movement', () => {
   const site = { ...BLANK.site, temperature: 70, humidityLow: 35, humidityHigh: 60 };
   const metricPlank = { ...plainEntry('', 1, 1).product, kind: 'solid wood', plankWidth: '152.4 mm' } as const;

@@ -277,6 +277,29 @@ describe('casings', () => {
   });
 });
 
+// Planks are laid at a whole number of millimetres: 8.5 mm under 9 mm, 8 mm under 8 mm.
+test.each([
+  ['8 mm', '8 mm'],
+  ['8.5 mm', '9 mm'],
+])('in a metric house planks of %s go under casings at %s', (thickness, height) => {
+  const entry = plainEntry('Den', 4, 3, { units: 'metric', doorways: [doorwayIn(1, 1, 0.9)] });
+  const room = bareTakeoff({ ...entry, product: { ...entry.product, thickness } }, { planks: 60 });
+  expect(
+    orderFor([room], { units: 'metric' })
+      .days.map(({ text }) => text)
+      .join(),
+  ).toContain(`casings at ${height}`);
+});
+
+test('an old floor that comes out is a task of its own, whether of one room or of two, and none of no room', () => {
+  const rooms = [plainRoom(60), bareTakeoff(plainEntry('Hall', 9, 5), { planks: 20 })];
+  const taskFor = (tearOut: readonly string[]) =>
+    orderFor(rooms, { site: { ...BLANK.site, tearOut } })
+      .days.map(({ text }) => /^Take out the old floor: ([^.]*)\./.exec(text)?.[1])
+      .filter((names) => names !== undefined);
+  expect([[], ['den'], ['Hall', 'DEN']].map(taskFor)).toEqual([[], ['Den'], ['Den, Hall']]);
+});
+
 test('pieces and tools are those of a floor laid through two rooms, not of each room alone', () => {
   const rooms = [plainEntry('Den', 12, 10), plainEntry('Hall', 9, 5)].map((entry) =>
     bareTakeoff(entry, { cuts: ['crosscut', 'crosscut', 'rip'] }),

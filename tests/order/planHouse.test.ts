@@ -46,6 +46,10 @@ describe('rooms of one job', () => {
     const plan = planHouse([one, { ...other, rules: { ...other.rules, ...rules } }], true);
     if (plan.status === 'problems') throw new Error(plan.problems[0].text);
     expect(plan.planned.sharing).toEqual(isShared ? [['One', 'Other']] : []);
+    // Each room is told of the other, whose planks are its own or are bought with them, and of itself in no note.
+    const notes = plan.planned.rooms.map((room) => room.notes.join(' '));
+    expect(notes.map((told) => ['One', 'Other'].filter((name) => told.includes(name)))).toEqual([['Other'], ['One']]);
+    expect(notes.every((told) => told.includes('Cut from the same planks'))).toBe(isShared);
   });
 
   test('a room that is to be planned apart shares none, whatever its capitals', () => {

@@ -15,6 +15,16 @@ const order = demoOrder();
 const block = pageOf(order);
 const texts = blockTexts(block).flat();
 
+test.each(['', 0] as const)('a deposit of %j is none', (deposit) => {
+  const without = pageOf(demoOrder({ homeowner: { ...demoJob.homeowner, deposit } }));
+  expect(texts.some((text) => text.startsWith('Deposit'))).toBe(true);
+  expect(
+    blockTexts(without)
+      .flat()
+      .filter((text) => text.startsWith('Deposit')),
+  ).toEqual([]);
+});
+
 /** Every number a person typed as a price or rate, wherever it stands in the job. */
 function typedPrices(entry: HouseEntry): number[] {
   const found: number[] = [];
