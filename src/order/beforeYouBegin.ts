@@ -1,5 +1,7 @@
 /** What to measure and settle before the first plank, with this job's numbers beside the limits. */
+
 import type { Units } from '../geometry/length';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { numberText } from '../takeoff/text/numberText';
@@ -35,7 +37,7 @@ function line(state: BeforeState, subject: string, text: string): BeforeLine {
 
 function productLines(house: House, room: LaidRoom): BeforeLine[] {
   return [
-    acclimatiseLine(productTitle(room.product.name), room.terms.acclimatise),
+    acclimatiseLine(house.units, productTitle(room.product.name), room.terms.acclimatise),
     flatnessLine(house.units, room),
     ...fasteningLinesOf(house, room),
     ...moistureLines(house, room),
@@ -43,19 +45,16 @@ function productLines(house: House, room: LaidRoom): BeforeLine[] {
   ];
 }
 
-function acclimatiseLine(product: string, hours: number | null): BeforeLine {
+function acclimatiseLine(units: Units, product: string, hours: number | null): BeforeLine {
+  const subject = countryWords('Acclimatise', units);
   if (hours === null) {
     return line(
       'ask',
-      'Acclimatise',
+      subject,
       `${product}: how long the boxes must lie in the room has not been entered; see the box.`,
     );
   }
-  return line(
-    'do',
-    'Acclimatise',
-    `${product}: leave the closed boxes flat in the room for ${numberText(hours, 1)} hours.`,
-  );
+  return line('do', subject, `${product}: leave the closed boxes flat in the room for ${numberText(hours, 1)} hours.`);
 }
 
 /** Sources: NWFA guidelines (wood subfloors), ASTM F710 (concrete), DIN 18202 table 3 row 3 (metric). */
@@ -75,20 +74,16 @@ function flatnessLine(units: Units, { terms, product, takeoff }: LaidRoom): Befo
 /** Film over concrete: laid, left out on purpose, or not thought of yet. Under glued planks it would hold nothing. */
 function filmLines({ units, site }: House, { product, terms, film }: LaidRoom): BeforeLine[] {
   const title = productTitle(product.name);
+  const told = (state: BeforeState, text: string) =>
+    line(state, countryWords('Film', units), `${title}: ${countryWords(text, units)}`);
   if (terms.fastening === 'glued') {
-    return film
-      ? [line('stop', 'Film', `${title}: planks glued to a film are not held to the subfloor. Leave the film out.`)]
-      : [];
+    return film ? [told('stop', 'planks glued to a film are not held to the subfloor. Leave the film out.')] : [];
   }
-  if (film) {
-    return [
-      line('do', 'Film', `${title}: lay the film with laps of ${lengthText(film.overlap, units, 'piece')}, taped.`),
-    ];
-  }
+  if (film) return [told('do', `lay the film with laps of ${lengthText(film.overlap, units, 'piece')}, taped.`)];
   if (site.subfloor !== 'concrete' || terms.fastening === 'nailed') return [];
   const why =
     terms.film === 'no'
       ? 'no film, as entered. Over concrete that is right only if its instructions name another barrier'
       : 'no vapour film is entered for a concrete subfloor; see what its instructions ask for';
-  return [line('ask', 'Film', `${title}: ${why}.`)];
+  return [told('ask', `${why}.`)];
 }

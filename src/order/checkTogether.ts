@@ -1,8 +1,10 @@
 /** What one field of a job asks of another: sizes that must go together, and what would otherwise be left out silently. */
+
 import { type Ticks, ticksOfMm } from '../geometry/length';
 import type { Typed } from '../takeoff/entry';
 import { type FieldReader, isBlank } from '../takeoff/reading/fieldReader';
 import { problems } from '../takeoff/reading/problems';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import type { HouseFields } from './house';
 import { enteredTwice } from './houseDoubles';
@@ -23,14 +25,21 @@ const ROLLS = [
 
 /** Tells every field that does not go with the others. What cannot be read has been told when it was read. */
 export function checkTogether(entry: HouseEntry, fields: HouseFields, reader: FieldReader): void {
-  for (const [at, heading] of ROLLS) checkRoll(at, heading, entry, fields, reader);
+  for (const [at, heading] of ROLLS) checkRoll(at, countryWords(heading, reader.units), entry, fields, reader);
   checkPrices(entry, fields, reader);
   checkTrims(entry, fields, reader);
   fields.transitions.forEach(({ stockLength }, i) => {
-    if (stockLength > 0) checkStick(`transitions.${i}.stockLength`, `Bar ${i + 1}, Length`, stockLength, 0, reader);
+    if (stockLength > 0)
+      checkStick(
+        `transitions.${i}.stockLength`,
+        countryWords(`Bar ${i + 1}, Length`, reader.units),
+        stockLength,
+        0,
+        reader,
+      );
   });
   checkMargin(entry, fields, reader);
-  for (const { field, text } of enteredTwice(fields)) reader.fail(field, text);
+  for (const { field, text } of enteredTwice(fields, reader.units)) reader.fail(field, text);
   fields.labour.forEach(({ by, work }, i) => {
     if (by === '') reader.fail(`labour.${i}.by`, houseProblems.labourBy(work));
   });
@@ -52,7 +61,7 @@ function checkRoll(
   if (width === 0 || length === 0) return;
   const show = (ticks: Ticks) => lengthText(ticks, reader.units, 'room');
   if (width < NARROWEST_ROLL || width * length < SMALLEST_ROLL) {
-    reader.fail(`${at}.width`, houseProblems.rollTooSmall(widthName, show(width), show(length)));
+    reader.fail(`${at}.width`, houseProblems.rollTooSmall(widthName, show(width), show(length), reader.units));
   }
   if (2 * goods.overlap > Math.min(width, length)) {
     const overlap = lengthText(goods.overlap, reader.units, 'piece');
@@ -69,7 +78,7 @@ function checkPrices({ underlay, film, tape, spacers }: HouseEntry, fields: Hous
   const isRoll = ({ width, length }: HouseFields['film']) => width !== null || length !== null;
   const roll = 'Width of the roll';
   check('underlay.width', `Underlay, ${roll}`, underlay.price, underlay.width, isRoll(fields.underlay));
-  check('film.width', `Film, ${roll}`, film.price, film.width, isRoll(fields.film));
+  check('film.width', countryWords(`Film, ${roll}`, reader.units), film.price, film.width, isRoll(fields.film));
   check('tape.length', 'Tape, Length of the roll', tape.price, tape.length, Boolean(fields.tape.length));
   check('spacers.apart', 'Spacers, One every', spacers.price, spacers.apart, Boolean(fields.spacers.apart));
 }
@@ -86,13 +95,17 @@ function checkTrims(entry: HouseEntry, { trims }: HouseFields, reader: FieldRead
 
 function checkStick(field: string, where: string, length: Ticks, thickness: Ticks, reader: FieldReader): void {
   const isUsable = length >= SHORTEST_STICK && 2 * thickness <= length;
-  if (!isUsable) reader.fail(field, houseProblems.stickSize(where, lengthText(length, reader.units, 'room')));
+  if (!isUsable)
+    reader.fail(field, houseProblems.stickSize(where, lengthText(length, reader.units, 'room'), reader.units));
 }
 
 /** Of what the job costs a margin may be all of it; of the price it must leave something for the cost. */
 function checkMargin({ terms }: HouseEntry, fields: HouseFields, reader: FieldReader): void {
   if (fields.terms.marginOf !== 'price' || fields.terms.margin !== 1) return;
-  reader.fail('terms.margin', problems.percentage('Terms, Margin, per cent', terms.margin, 'all of it'));
+  reader.fail(
+    'terms.margin',
+    problems.percentage(countryWords('Terms, Margin, per cent', reader.units), terms.margin, 'all of it'),
+  );
 }
 
 /** A length that other fields make needed; 0 where it is not there or cannot be read. */

@@ -1,6 +1,8 @@
 /** Underlay, vapour film and tape for every room of the job. */
+
 import { subtract } from '../geometry/combine';
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../geometry/length';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import type { House, LaidRoom, RollGoods } from './house';
 import { type OrderLine, orderLine } from './orderLine';
@@ -64,7 +66,7 @@ export function tapeLines(house: House, covers: readonly CoverOrder[]): readonly
     orderLine({
       part: 'underlay',
       item: house.tape.name,
-      reason: 'joints of underlay and film',
+      reason: countryWords('joints of underlay and film', house.units),
       basis: roomMeasure(seams, house.units),
       unit: roomUnit(house.units),
       allowance: house.tape.allowance,

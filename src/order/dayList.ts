@@ -1,6 +1,8 @@
 /** What to do when: dated back from the day work starts, with this job's own numbers. */
+
 import type { CutKind, Takeoff } from '../takeoff/result';
 import { type DayNumber, dayText } from '../takeoff/text/calendar';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { numberText } from '../takeoff/text/numberText';
 import { casingCut } from './casings';
@@ -139,7 +141,7 @@ function casingTask(house: House, room: LaidRoom): string[] {
 }
 
 const TOOLS: Readonly<Record<CutKind, string>> = {
-  crosscut: 'miter saw or fine handsaw for crosscuts',
+  crosscut: 'mitre saw or fine handsaw for crosscuts',
   rip: 'table saw or circular saw with a guide for rips',
   'angled crosscut': 'bevel gauge for angled ends',
   notch: 'jigsaw for notches',
@@ -151,9 +153,6 @@ function toolsFor(floors: readonly Takeoff[], units: House['units']): string[] {
   const counted = kinds.map((kind) => [kind, cuts.filter((cut) => cut === kind).length] as const);
   const tools = counted
     .filter(([, count]) => count > 0)
-    .map(
-      ([kind, count]) =>
-        `${units === 'us' ? TOOLS[kind] : TOOLS[kind].replace('miter', 'mitre')} (${numberText(count, 0)})`,
-    );
+    .map(([kind, count]) => `${countryWords(TOOLS[kind], units)} (${numberText(count, 0)})`);
   return [...tools, 'tape, square, pencil'];
 }

@@ -1,5 +1,7 @@
 /** Every doorway of the job: how high the floors meet, which bar covers the joint, how much comes off the door. */
-import type { Ticks } from '../geometry/length';
+
+import type { Ticks, Units } from '../geometry/length';
+import { countryWords } from '../takeoff/text/countryWords';
 import { nameKey } from '../takeoff/text/names';
 import {
   contradicts,
@@ -64,7 +66,7 @@ function doorwayPlan(house: House, end: DoorwayEnd, facing: Facing): DoorwayPlan
     neighbour: work?.neighbour ?? '',
     width,
     meeting,
-    ...barOf(end, facing, meeting),
+    ...barOf(end, facing, meeting, house.units),
     doorTrim:
       work?.doorBottom == null ? null : doorTrim(room.height, work.doorBottom, house.site.doorClearance, house.units),
     threshold: work?.thresholdTop == null ? null : thresholdDrop(room.height, work.thresholdTop, house.units),
@@ -76,6 +78,7 @@ function barOf(
   end: DoorwayEnd,
   { end: other, isSecond, uneven }: Facing,
   meeting: Meeting | null,
+  units: Units,
 ): Pick<DoorwayPlan, 'transition' | 'remark' | 'undecided'> {
   const none = (remark: string, undecided = false) => ({ transition: '', remark, undecided });
   if (uneven !== '') return none(uneven, true);
@@ -84,12 +87,12 @@ function barOf(
   const said = saidAt(end) || (other ? saidAt(other) : '');
   if (said === 'goes on') return goesOn(end, none);
   if (said === 'stays shut') return none('the door stays shut');
-  if (nameKey(said) === 'none') return none('no bar, as entered');
+  if (nameKey(said) === 'none') return none(countryWords('no bar, as entered', units));
   if (said !== '') return { transition: said, remark: '', undecided: false };
-  if (meeting && !meeting.transition) return none('no bar covers a step that high', true);
+  if (meeting && !meeting.transition) return none(countryWords('no bar covers a step that high', units), true);
   if (end.work?.soft === 'yes') return { transition: 'end cap', remark: '', undecided: false };
-  if (!meeting) return none("the neighbouring floor's height is not entered", true);
-  return { transition: meeting.transition ?? '', remark: '', undecided: false };
+  if (!meeting) return none(countryWords("the neighbouring floor's height is not entered", units), true);
+  return { transition: countryWords(meeting.transition ?? '', units), remark: '', undecided: false };
 }
 
 /** A floor cannot go on into a room of other planks: two floors meet there, and something must cover the joint. */

@@ -71,7 +71,7 @@ function gluedLines({ site, adhesive }: House, { product, takeoff, underlay }: L
       ? [
           told(
             'do',
-            'no film lies under glued planks: the adhesive or a primer keeps the damp back, as far as its label says.',
+            'nothing lies under glued planks: the adhesive or a primer keeps the damp back, as far as its label says.',
           ),
         ]
       : []),

@@ -19,7 +19,7 @@ export const usually = <const Value extends string>(
 ): Choices<Value | ''> => [['', `${usual} (usual)`], ...oneOf(...values)];
 
 /** How the names in one field are told apart. */
-export const LIST_HELP = 'Separated by semicolons; put a name that has a semicolon in it in double quotes.';
+export const LIST_HELP = 'Put a semicolon between them.';
 
 /** Who sells it, and under what number; for the purchase list. */
 export const SOURCE = [

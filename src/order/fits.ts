@@ -1,5 +1,7 @@
 /** Where the new height matters, in words: doorways, thresholds, appliances, stairs. The local code comes first. */
+
 import { inchesOf, mmOf, type Ticks, type Units } from '../geometry/length';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import type { DoorwayPlan } from './doorways';
@@ -73,8 +75,10 @@ function doorwayLines(units: Units, doorway: DoorwayPlan): FitLine[] {
       meeting.bevelLength > 0 && meeting.transition
         ? `, bevel at least ${exactText(meeting.bevelLength, units)} long (1 in 2)`
         : '';
-    const bar = doorway.transition ? ` Bar: ${doorway.transition}.` : ` ${sentence(doorway.remark)}`;
-    const text = `New floor ${way} ${doorway.neighbour || 'the neighbouring floor'}: ${verdictText(meeting.verdict, units)}${bevel}.${bar}`;
+    const bar = doorway.transition
+      ? ` ${countryWords('Bar', units)}: ${doorway.transition}.`
+      : ` ${sentence(doorway.remark)}`;
+    const text = `New floor ${way} ${doorway.neighbour || countryWords('the neighbouring floor', units)}: ${verdictText(meeting.verdict, units)}${bevel}.${bar}`;
     lines.push({ fits: meeting.verdict !== 'ramp needed', place, text });
   }
   if (doorTrim !== null) {
@@ -98,10 +102,10 @@ function verdictText(verdict: MeetingVerdict, units: Units): string {
   const { upright, bevelled, oldThreshold } = heightLimits(units);
   const [low, middle, high] = [upright, bevelled, oldThreshold].map((limit) => exactText(limit, units));
   const texts: Readonly<Record<MeetingVerdict, string>> = {
-    level: 'level enough for a flat bar',
+    level: countryWords('level enough for a flat bar', units),
     'upright edge allowed': `within ${low}, the step may stand upright`,
-    'bevel needed': `within ${middle}, the step is bevelled`,
-    'bevel on both sides of a threshold needed': `over ${middle}; up to ${high} only at a threshold that cannot be left out, bevelled on both sides`,
+    'bevel needed': `within ${middle}, the step is ${countryWords('bevelled', units)}`,
+    'bevel on both sides of a threshold needed': `over ${middle}; up to ${high} only at a threshold that cannot be left out, ${countryWords('bevelled', units)} on both sides`,
     'ramp needed': `over ${high}: a ramp, or another height for one of the floors`,
   };
   return texts[verdict];

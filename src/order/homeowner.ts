@@ -2,6 +2,7 @@
  * What the homeowner reads, as sentences: nothing in it tells what the job costs the person who does it, how long it
  * takes by the hour, or what is earned with it.
  */
+import type { Ticks } from '../geometry/length';
 import { boundsOf } from '../geometry/polygon';
 import type { DayNumber } from '../takeoff/text/calendar';
 import { lengthText } from '../takeoff/text/lengthText';
@@ -63,13 +64,25 @@ export function homeownerHead({ house: { homeowner } }: Order, day: DayWords): r
 export function roomTable(order: Order): readonly RoomLine[] {
   const { rooms, house } = order;
   const prices = isPriced(order) && house.homeowner.priceAs === 'by room' ? roomPrices(order) : null;
-  return rooms.map(({ name, product, takeoff }, i) => ({
-    name,
-    size: sizeText(takeoff.outline, house.units),
-    area: `${numberText(areaNumber(takeoff.summary.roomArea, house.units), 1)} ${areaUnit(house.units)}`,
-    product: [product.name.trim(), takeoff.entry.product.kind].filter((word) => word !== '').join(', '),
+  return rooms.map((room, i) => ({
+    name: room.name,
+    size: sizeText(room.takeoff.outline, house.units),
+    area: `${numberText(areaNumber(room.takeoff.summary.roomArea, house.units), 1)} ${areaUnit(house.units)}`,
+    product: `${productWords(room, house)}${room.product.name.trim() && `, ${room.takeoff.entry.product.kind}`}`,
     price: prices ? moneyText(prices[i], house.currency) : '',
   }));
+}
+
+/** Its name; planks without one by their kind and size: `laminate, 48" by 7 1/2"`. */
+function productWords({ product, takeoff }: Order['rooms'][number], { units }: Order['house']): string {
+  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const { plankLength, plankWidth } = product;
+  return product.name.trim() || `${takeoff.entry.product.kind}, ${show(plankLength)} by ${show(plankWidth)}`;
+}
+
+/** The products of the rooms, each once. */
+export function productsOf({ rooms, house }: Order): readonly string[] {
+  return [...new Set(rooms.map((room) => productWords(room, house)))];
 }
 
 /** `12' 6" by 11'`; of a room that is no rectangle over all. */
@@ -122,10 +135,11 @@ const MATERIALS: readonly (readonly [part: OrderPart, words: string])[] = [
 ];
 
 /** What the order has lines for, by name and without a figure. */
-function includedLines({ lines }: Order): readonly string[] {
+function includedLines(order: Order): readonly string[] {
   return MATERIALS.flatMap(([part, words]) => {
-    const items = [...new Set(lines.filter((line) => line.part === part).map(({ item }) => item))];
-    return items.length === 0 ? [] : [`${words}: ${items.join(', ')}.`];
+    const lines = order.lines.filter((line) => line.part === part).map(({ item }) => item);
+    const items = part === 'floor' && lines.length > 0 ? productsOf(order) : [...new Set(lines)];
+    return items.length === 0 ? [] : [`${words}: ${items.join(part === 'floor' ? '; ' : ', ')}.`];
   });
 }
 
@@ -142,7 +156,7 @@ function dateLines({ timing: { start, delivered, finish } }: Order, day: DayWord
 
 function prepareLines({ timing, rooms, doorways }: Order, day: DayWords): readonly string[] {
   const names = rooms.map((room) => room.name).join(', ');
-  const by = timing.dayBefore === null ? 'the day before' : day(timing.dayBefore);
+  const by = timing.dayBefore === null ? 'the day before work starts' : day(timing.dayBefore);
   const doors = doorways.filter((doorway) => doorway.doorTrim).length;
   return [
     `By ${by}, clear these rooms of furniture, long curtains and breakables: ${names}.`,

@@ -1,5 +1,7 @@
 /** What is entered twice in one job: the second of two lines for one thing would be dropped without a word. */
+import type { Units } from '../geometry/length';
 import type { Problem } from '../takeoff/result';
+import { countryWords } from '../takeoff/text/countryWords';
 import { nameKey } from '../takeoff/text/names';
 import type { HouseFields } from './house';
 import { houseProblems } from './houseProblems';
@@ -14,12 +16,12 @@ interface Line {
 }
 
 /** Two lines for one product, two bars of one kind, two entries for one doorway. */
-export function enteredTwice(house: HouseFields): readonly Problem[] {
+export function enteredTwice(house: HouseFields, units: Units): readonly Problem[] {
   const products = house.floors.map(({ product }, i): Line => {
     return { what: product, field: `floors.${i}.product`, where: `Product ${i + 1}` };
   });
   const bars = house.transitions.map(({ kind }, i): Line => {
-    return { what: kind, field: `transitions.${i}.kind`, where: `Bar ${i + 1}` };
+    return { what: kind, field: `transitions.${i}.kind`, where: countryWords(`Bar ${i + 1}`, units) };
   });
   const doorways = house.doorways.map(({ room, doorway }, i): Line => {
     const what = nameKey(room) === '' ? '' : `${room}, doorway ${doorway}`;

@@ -4,8 +4,11 @@
  * here, as those of a room follow from `takeoff/entryFields.ts`. Lengths are of the small kind (`plank`) or the large
  * (`room`).
  */
+
+import type { Units } from '../geometry/length';
 import { inches, usualLength } from '../layout/rules';
 import type { EntryField } from '../takeoff/entryFields';
+import { countryWords } from '../takeoff/text/countryWords';
 import { LIST_HELP, oneOf, orNotSaid, rollFields, SOURCE, usually } from './fieldParts';
 
 export interface HouseSection {
@@ -378,6 +381,11 @@ export type GroupAt = Exclude<Section['at'], ''>;
 export type ListAt = Extract<Section, { readonly isList: true }>['at'];
 
 /** What a field is called, in the tab and in a sentence: `Trim 2, Kerf`; `Underlay, Thickness`. */
-export function houseLabel({ heading, isList }: HouseSection, { label }: EntryField, itemNumber: number): string {
-  return `${isList ? `${heading} ${itemNumber}` : heading}, ${label}`;
+export function houseLabel(
+  { heading, isList }: HouseSection,
+  { label }: EntryField,
+  itemNumber: number,
+  units: Units,
+): string {
+  return countryWords(`${isList ? `${heading} ${itemNumber}` : heading}, ${label}`, units);
 }

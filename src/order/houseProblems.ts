@@ -1,11 +1,14 @@
 /** The sentences that only a job of several rooms can need; those of one room are in `takeoff/reading/problems.ts`. */
+import type { Units } from '../geometry/length';
+import { bareUnitName } from '../takeoff/text/lengthText';
+
 export const houseProblems = {
-  rollTooSmall: (where: string, width: string, length: string) =>
-    `${where}: a roll of ${width} by ${length} is too small: under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all. Check the unit: a bare number here is in feet or metres.`,
+  rollTooSmall: (where: string, width: string, length: string, units: Units) =>
+    `${where}: a roll of ${width} by ${length} is too small: under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all. Check the unit: a bare number here is in ${bareUnitName('room', units)}.`,
 
   /** A stick that walls could not be cut from. */
-  stickSize: (where: string, found: string) =>
-    `${where}: ${found} is not a length of trim: a stick is at least 1 ft (300 mm) long, and no thicker than half its length. Check the unit: a bare length is in feet or metres, a bare thickness in inches or millimetres.`,
+  stickSize: (where: string, found: string, units: Units) =>
+    `${where}: ${found} is not a length of trim: a stick is at least 1 ft (300 mm) long, and no thicker than half its length. Check the unit: a bare length is in ${bareUnitName('room', units)}, a bare thickness in ${bareUnitName('plank', units)}.`,
 
   /** @param differing what differs, as `plank width 5" (6" there)` */
   productsDiffer: (product: string, room: string, otherRoom: string, differing: readonly string[]) =>

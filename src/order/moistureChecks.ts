@@ -27,7 +27,7 @@ function woodLine(house: House, room: LaidRoom): BeforeLine {
   const subfloor = house.site.subfloorMoisture;
   const { moisture } = room.terms;
   if (subfloor === null || moisture === null) {
-    return told('ask', room, 'measure the subfloor and the planks, and enter both in per cent.');
+    return told('ask', room, 'measure the subfloor and the planks, and enter both as percentages.');
   }
   const { mostApart, wettest } = woodLimits(house, room);
   const difference = Math.abs(subfloor - moisture);
@@ -35,7 +35,7 @@ function woodLine(house: House, room: LaidRoom): BeforeLine {
   if (wettest === null) return told('ask', room, `${found}. What its instructions allow is not entered.`);
   const limits = `${mostApart === null ? '' : `at most ${mostApart}; `}subfloor at most ${percentText(wettest)}`;
   const fits = subfloor <= wettest && (mostApart === null || difference <= mostApart);
-  const wait = fits ? '' : ' Wait, dry or acclimatise, and measure again.';
+  const wait = fits ? '' : ' Wait, dry the room, and measure again.';
   return told(fits ? 'do' : 'stop', room, `${found} (${limits}).${wait}`);
 }
 
@@ -75,7 +75,11 @@ function concreteLine({ units, site }: House, room: LaidRoom): BeforeLine {
   if (measured === null) return told('ask', room, `have the concrete measured ${way}: ${most}.`);
   const found = `concrete at ${percentText(measured)} (${most})`;
   if (measured < BETWEEN_MEASURES !== limit < BETWEEN_MEASURES) {
-    return told('ask', room, `${found}. These are two different measures: relative humidity, and per cent by weight.`);
+    return told(
+      'ask',
+      room,
+      `${found}. These are two different measures: relative humidity, and a share of the weight.`,
+    );
   }
   if (measured <= limit) return told('do', room, `${found}.`);
   return told(

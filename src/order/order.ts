@@ -2,6 +2,7 @@
 
 import type { Takeoff } from '../takeoff/result';
 import { dayText } from '../takeoff/text/calendar';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import type { BeforeLine } from './beforeLine';
@@ -177,10 +178,11 @@ function notOrderedOf(
   trims: readonly TrimOfRoom[],
 ): readonly string[] {
   const undecided = doorways.filter((doorway) => doorway.undecided);
+  const noBar = countryWords('no bar is ordered', house.units);
   const round = trims.filter(({ trim, run }) => run.roundLength > 0 && trim.buy === 'new');
   return [
     ...undecided.map(
-      ({ room, doorwayNumber, remark }) => `${room}, doorway ${doorwayNumber}: no bar is ordered, because ${remark}.`,
+      ({ room, doorwayNumber, remark }) => `${room}, doorway ${doorwayNumber}: ${noBar}, because ${remark}.`,
     ),
     ...strayDoorways(house, rooms),
     ...rollsMissing(house, rooms),
@@ -192,10 +194,12 @@ function notOrderedOf(
 }
 
 /** Underlay or film that a product is to be laid on, without a roll to cut it from. */
-function rollsMissing({ underlay, film }: House, rooms: readonly LaidRoom[]): readonly string[] {
+function rollsMissing({ underlay, film, units }: House, rooms: readonly LaidRoom[]): readonly string[] {
   const sentences = rooms.flatMap(({ product, terms }) => [
     ...(terms.underlay === 'laid' && !underlay ? [houseProblems.noRoll(productTitle(product.name), 'underlay')] : []),
-    ...(terms.film === 'yes' && !film ? [houseProblems.noRoll(productTitle(product.name), 'film')] : []),
+    ...(terms.film === 'yes' && !film
+      ? [houseProblems.noRoll(productTitle(product.name), countryWords('film', units))]
+      : []),
   ]);
   return [...new Set(sentences)];
 }
@@ -213,7 +217,7 @@ function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomH
       ? [`What is entered for these rooms has no effect, because they are not in this order: ${strayRooms.join(', ')}.`]
       : []),
     ...(strayProducts.length > 0 ? [`Products that no room of this order has: ${strayProducts.join(', ')}.`] : []),
-    ...(house.labour.length === 0 ? ['No labour is entered: the price is for the materials alone.'] : []),
+    ...(house.labour.length === 0 ? ['No work is entered: the price is for the materials alone.'] : []),
     ...scheduleNotes(house, hours),
     ...(house.terms.tax === null ? ['No tax is entered.'] : []),
   ];

@@ -28,7 +28,10 @@ function fieldsOf(entry: HouseEntry, reader: FieldReader): HouseFields {
   const own = ownReaders(entry.units);
   const whole: Readonly<Record<string, unknown>> = entry;
   const readItem = (section: HouseSection, item: unknown, path: string, itemNumber: number) => {
-    const place = { path, where: (field: HouseSection['fields'][number]) => houseLabel(section, field, itemNumber) };
+    const place = {
+      path,
+      where: (field: HouseSection['fields'][number]) => houseLabel(section, field, itemNumber, entry.units),
+    };
     return readFields(section.fields, item as Item, place, reader, own);
   };
   const read: Record<string, unknown> = {};

@@ -1,6 +1,8 @@
 /** Trim, bars and spacers for every room of the job, each kind cut from the same sticks. */
+
 import type { Ticks } from '../geometry/length';
 import { usualLength } from '../layout/rules';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { roomMeasure, roomUnit } from './coverOrder';
@@ -72,14 +74,19 @@ export function trimOrders(house: House, trims: readonly TrimOfRoom[]): readonly
   });
 }
 
+/** However its country spells it. */
+function barKey(kind: string): string {
+  return nameKey(countryWords(kind, 'us'));
+}
+
 /** Bars at doorways by kind; a kind without an entry is a line that says what is missing. */
 export function transitionOrders(house: House, doorways: readonly DoorwayPlan[]): readonly (StickOrder | OrderLine)[] {
-  const kinds = [...new Set(doorways.map((doorway) => nameKey(doorway.transition)).filter((kind) => kind !== ''))];
+  const kinds = [...new Set(doorways.map((doorway) => barKey(doorway.transition)).filter((kind) => kind !== ''))];
   const kerf = usualLength('kerf', house.units);
   return kinds.map((key) => {
-    const own = doorways.filter((doorway) => nameKey(doorway.transition) === key);
+    const own = doorways.filter((doorway) => barKey(doorway.transition) === key);
     const where = own.map(({ room, doorwayNumber }) => `${room} doorway ${doorwayNumber}`);
-    const stock = house.transitions.find((transition) => nameKey(transition.kind) === key);
+    const stock = house.transitions.find((transition) => barKey(transition.kind) === key);
     const common = { part: 'transitions' as const, item: stock?.kind ?? own[0].transition, reason: where.join(', ') };
     if (!stock)
       return orderLine({ ...common, basis: own.length, unit: 'doorways', pack: null, packName: 'length', price: null });

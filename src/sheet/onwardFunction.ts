@@ -1,6 +1,7 @@
 /** The custom function for the floor as laid: the rest of the rows with what lies and what is in hand. */
-import { planOnward } from '../cutting/onward/onward';
-import type { OnwardJob, StockPiece } from '../cutting/onward/onwardJob';
+import { bestInParts, type FewerOver, rowsInParts } from '../cutting/onward/inParts';
+import { legalPlans, planOnward } from '../cutting/onward/onward';
+import type { OnwardJob, OnwardPlan, StockPiece } from '../cutting/onward/onwardJob';
 import { type FineTicks, ticksUnrounded, type Units } from '../geometry/length';
 import { isDate } from '../tabs/dates';
 import { cutJobOfRuns, type Grid } from '../takeoff/planning/cutJob';
@@ -31,6 +32,8 @@ const ENDS = ['left', 'right', 'both', 'none'] as const;
  * @param {number} [next_row] Number of the next row. Blank means 1.
  * @param {range} [rules] Two columns, name and value, as for PLANK_OFFCUTS.
  * @param {string} [units] "us" for feet and inches, "metric" for metres and millimetres. Blank means "us".
+ * @param {number} [rows_a_day] Rows you lay in a day. Blank for none: then nothing is said of days.
+ * @param {number} [lay_first] Number of the last row that is laid before the furniture goes over to that side. Blank when all is laid in one go.
  * @return {range} What to do next, what is needed, and the rest of the cut list.
  * @customfunction
  */
@@ -43,11 +46,15 @@ export function PLANK_ONWARD(
   next_row?: unknown,
   rules?: unknown,
   units?: unknown,
+  rows_a_day?: unknown,
+  lay_first?: unknown,
 ): CellAnswer[][] {
   const table = {
     plank_length: { given: plank_length, read: plankLength },
     whole_planks: { given: whole_planks, read: count, whenBlank: () => 0 },
     next_row: { given: next_row, read: count, whenBlank: () => 1 },
+    rows_a_day: { given: rows_a_day, read: count, whenBlank: () => 0 },
+    lay_first: { given: lay_first, read: count, whenBlank: () => 0 },
   };
   const { values, units: system } = singleValues(table, units);
   const read = runRules(rules, system);
@@ -61,16 +68,37 @@ export function PLANK_ONWARD(
   const pieces = inHandIn(in_hand, system);
   const onward: OnwardJob = {
     job,
-    before: beforeIn('laid', laid, grid, system),
+    before: [{ room: 0, ...beforeIn('laid', laid, grid, system) }],
     stock: pieces.map((piece) => stockOf(piece, grid)),
     whole: values.whole_planks,
   };
-  const plan = planOnward(onward, undefined, { mostSteps: STEPS_OF_A_CALL });
-  return onwardTable({ onward, plan, grid, covered, pieces, nextRow: values.next_row, units: system });
+  const { next_row: nextRow, rows_a_day: rowsADay, lay_first: layFirst } = values;
+  const part = partPlan(onward, layFirst - nextRow + 1);
+  return onwardTable({ ...part, onward, grid, covered, pieces, nextRow, units: system, rowsADay, layFirst });
+}
+
+/** The rest in one go, or in two parts with few offcuts going over. @param firstPart rows of the first part */
+function partPlan(
+  onward: OnwardJob,
+  firstPart: number,
+): { readonly plan: OnwardPlan; readonly isInParts: boolean; readonly fewerOver: FewerOver | null } {
+  const isInParts = firstPart > 0 && firstPart < onward.job.rows.length;
+  // The plan in one go, and three more for the parts of it.
+  const options = { mostSteps: STEPS_OF_A_CALL / (isInParts ? 4 : 1) };
+  const plan = planOnward(onward, undefined, options);
+  if (!isInParts || plan.broken.length > 0) return { plan, isInParts, fewerOver: null };
+  const parts = legalPlans(onward, rowsInParts(onward, firstPart, options), plan.bound);
+  const { best, fewerOver } = bestInParts([plan, ...parts], firstPart);
+  return { plan: best, isInParts, fewerOver };
 }
 
 /** Joints of the rows that lie, in units of the grid from where the rows begin. */
-export function beforeIn(name: string, given: unknown, grid: Grid, units: Units): OnwardJob['before'] {
+export function beforeIn(
+  name: string,
+  given: unknown,
+  grid: Grid,
+  units: Units,
+): { readonly joints: readonly number[]; readonly joints2: readonly number[] } {
   const rows = isBlank(given) ? [] : cellsOf(given).filter((row) => row.some((cell) => !isBlank(cell)));
   if (rows.length > 2) throw new Error(onwardProblems.twoRows(name, rows.length));
   const [joints = [], joints2 = []] = rows.map((row, i) => {

@@ -1,8 +1,11 @@
 /** The rest of a floor as the table that `PLANK_ONWARD` answers: what to do next, what is needed, a line per piece. */
-import type { OnwardJob, OnwardPiece, OnwardPlan } from '../cutting/onward/onwardJob';
+import type { FewerOver } from '../cutting/onward/inParts';
+import { jointsThatLie, type OnwardJob, type OnwardPiece, type OnwardPlan } from '../cutting/onward/onwardJob';
 import type { FineTicks, Ticks, Units } from '../geometry/length';
+import { dayWords, layingDays } from '../tabs/layingDays';
 import { type Grid, markedLengths } from '../takeoff/planning/cutJob';
 import { problems } from '../takeoff/reading/problems';
+import { carriedWords } from '../takeoff/telling/carriedWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
@@ -24,6 +27,12 @@ export interface OnwardAnswer {
   readonly pieces: readonly PieceInHand[];
   readonly nextRow: number;
   readonly units: Units;
+  /** 0 where nothing is to be said of days. */
+  readonly rowsADay: number;
+  /** The last row of a part that is laid first, where there is one. */
+  readonly layFirst: number;
+  readonly isInParts: boolean;
+  readonly fewerOver: FewerOver | null;
 }
 
 const HEADING: readonly CellAnswer[] = ['row', 'piece', 'length', 'keep', 'cut from'];
@@ -39,9 +48,18 @@ interface Line {
 export function onwardTable(answer: OnwardAnswer): CellAnswer[][] {
   const { plan, units } = answer;
   const lines = linesOf(answer);
-  const told = [nextStep(answer, lines), needed(answer), ...brokenTexts(answer)];
+  const rows = waitingRows(answer, lines);
+  const days = answer.rowsADay === 0 ? [] : layingDays({ rows }, answer.nextRow, answer.rowsADay);
+  const told = [
+    nextStep(answer, lines),
+    needed(answer),
+    ...brokenTexts(answer),
+    ...partWords(answer, rows),
+    ...days.slice(0, 1).map(dayWords),
+  ];
+  const alone = (sentence: string): CellAnswer[] => [sentence, '', '', '', ''];
   return [
-    ...told.map((sentence): CellAnswer[] => [sentence, '', '', '', '']),
+    ...told.map(alone),
     [...HEADING],
     ...lines.map(({ row, label, length, piece, from }) => [
       row,
@@ -50,10 +68,31 @@ export function onwardTable(answer: OnwardAnswer): CellAnswer[][] {
       keepWord(piece),
       from,
     ]),
-    ...(plan.stop === 'proved fewest'
-      ? []
-      : [[`At most ${plan.plankCount - plan.bound} more than the fewest.`, '', '', '', '']]),
+    ...days.slice(1).map((day) => alone(dayWords(day))),
+    ...(plan.stop === 'proved fewest' ? [] : [alone(`At most ${plan.plankCount - plan.bound} more than the fewest.`)]),
   ];
+}
+
+/** Rows with what waits after each: what is cut off a plank or an offcut by then, for a later row. */
+function waitingRows({ plan, nextRow }: OnwardAnswer, lines: readonly Line[]): readonly WaitingRow[] {
+  const rows = plan.rows.map((_, i) => ({ rowNumber: nextRow + i, waiting: [] as string[] }));
+  const cutIn = new Map<string, number>();
+  for (const { row, label, piece } of lines) {
+    const source = piece.stock === undefined ? `plank ${piece.plank}` : `offcut ${piece.stock}`;
+    for (let since = cutIn.get(source) ?? row; since < row; since++) rows[since - nextRow].waiting.push(label);
+    cutIn.set(source, row);
+  }
+  return rows;
+}
+
+interface WaitingRow {
+  readonly rowNumber: number;
+  readonly waiting: readonly string[];
+}
+
+function partWords({ isInParts, layFirst, fewerOver }: OnwardAnswer, rows: readonly WaitingRow[]): readonly string[] {
+  const last = rows.find(({ rowNumber }) => rowNumber === layFirst);
+  return isInParts && last ? [carriedWords(layFirst, last.waiting, fewerOver)] : [];
 }
 
 function linesOf({ plan, grid, covered, pieces, nextRow }: OnwardAnswer): readonly Line[] {
@@ -90,7 +129,8 @@ function nextStep({ onward, plan, nextRow, units, grid }: OnwardAnswer, lines: r
   const joints = plan.rows[0].runs[0].slice(0, -1).map(({ length: units1 }, i, all) => {
     return all.slice(0, i).reduce((sum, other) => sum + other.length, units1);
   });
-  const away = Math.min(...joints.flatMap((joint) => onward.before.joints.map((other) => Math.abs(joint - other))));
+  const lying = jointsThatLie(onward, 0);
+  const away = Math.min(...joints.flatMap((joint) => lying.map((other) => Math.abs(joint - other))));
   const joint =
     away < Number.POSITIVE_INFINITY
       ? ` The nearest joint is ${lengthText(wholeTicks(away * grid.unit), units, 'piece')} from row ${nextRow - 1}.`

@@ -116,7 +116,17 @@ function setMetadata(sheet: Sheet, key: string, value: string): void {
 
 /** Takes away what a run that was cut off has left. Only under the lock: nobody else is writing then. */
 export function removeUnfinishedTabs(spreadsheet: Spreadsheet): void {
-  for (const sheet of tabsMarked(spreadsheet, UNFINISHED)) spreadsheet.deleteSheet(sheet);
+  for (const sheet of tabsMarked(spreadsheet, UNFINISHED)) {
+    try {
+      spreadsheet.deleteSheet(sheet);
+    } catch (failure) {
+      // One tab must stay in view, and a person may have hidden all others meanwhile.
+      const sheets = spreadsheet.getSheets();
+      if (sheets.filter((one) => !one.isSheetHidden()).length > 1) throw failure;
+      sheets[0].showSheet();
+      spreadsheet.deleteSheet(sheet);
+    }
+  }
 }
 
 /** A title as a tab can be named: awkward characters replaced, at most 100 characters, no half emoji at the end. */

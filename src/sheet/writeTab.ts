@@ -176,6 +176,8 @@ function writeCells(sheet: Sheet, block: TabBlock): void {
   range.setFontWeights(looks((look) => (look.bold ? 'bold' : 'normal')));
   range.setFontSizes(looks((look) => look.size));
   range.setHorizontalAlignments(looks((look) => look.align));
+  // In a row that is as high as its longest text, what belongs together stands on one line.
+  range.setVerticalAlignment('middle');
   range.setWraps(looks((look) => look.wrap));
   setTickBoxes(sheet, block);
   setNotes(sheet, block, { rows: cells.length, columns: columnCount });

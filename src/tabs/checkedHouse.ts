@@ -3,6 +3,7 @@
  * it. Whether a length or a price can be read is not asked here; `readHouse` does that.
  */
 
+import type { Units } from '../geometry/length';
 import type { HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
 import { wordsIn } from '../order/words';
@@ -32,28 +33,49 @@ export function checkedHouse(value: unknown): CheckedHouse {
   const report: Report = (field, text) => problems.push({ field, text });
   const house: Record<string, unknown> = {};
   const given = fieldsOf(value);
+  const units = given.units === 'metric' ? 'metric' : 'us';
   for (const section of HOUSE_SECTIONS) {
-    if (section.at === '') Object.assign(house, checkedFields(section, given, 1, '', report));
-    else if (section.isList) house[section.at] = checkedList(section, given[section.at], report);
-    else house[section.at] = checkedFields(section, fieldsOf(given[section.at]), 1, `${section.at}.`, report);
+    if (section.at === '') Object.assign(house, checkedFields(section, given, { number: 1, path: '', units }, report));
+    else if (section.isList) house[section.at] = checkedList(section, given[section.at], units, report);
+    else
+      house[section.at] = checkedFields(
+        section,
+        fieldsOf(given[section.at]),
+        { number: 1, path: `${section.at}.`, units },
+        report,
+      );
   }
   return problems.length > 0 ? { ok: false, problems } : { ok: true, entry: house as HouseEntry };
 }
 
-function checkedList(section: HouseSection, value: unknown, report: Report): unknown[] {
+function checkedList(section: HouseSection, value: unknown, units: Units, report: Report): unknown[] {
   const items = Array.isArray(value) ? value : [];
   if (items.length > LONGEST_LIST) {
     report(section.at, tabProblems.longList(section.heading, items.length, LONGEST_LIST));
     return [];
   }
-  return items.map((item, i) => checkedFields(section, fieldsOf(item), i + 1, `${section.at}.${i}.`, report));
+  return items.map((item, i) =>
+    checkedFields(section, fieldsOf(item), { number: i + 1, path: `${section.at}.${i}.`, units }, report),
+  );
 }
 
-function checkedFields(section: HouseSection, given: Fields, number: number, path: string, report: Report): object {
+/** Which item of a section it is, and where its fields are. */
+interface ItemPlace {
+  readonly number: number;
+  readonly path: string;
+  readonly units: Units;
+}
+
+function checkedFields(
+  section: HouseSection,
+  given: Fields,
+  { number, path, units }: ItemPlace,
+  report: Report,
+): object {
   const checked: Record<string, unknown> = {};
   for (const field of section.fields) {
     const { key } = field;
-    const label = houseLabel(section, field, number);
+    const label = houseLabel(section, field, number, units);
     checked[key] = checkedField(field, given[key], label, (text) => report(path + key, text));
   }
   return checked;

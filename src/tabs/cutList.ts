@@ -39,8 +39,9 @@ const OTHER_FIGURE_COLUMN = 10;
 /** Letters of an ordinary line that a phone shows behind the frozen columns, and of a bold one. */
 const LINE_LETTERS = 48;
 const STRONG_LETTERS = 43;
-/** Letters of an ordinary line from there to the right edge. */
+/** Letters of an ordinary line from there to the right edge, and from the end of the first view. */
 const PROOF_LETTERS = 52;
+const BESIDE_LETTERS = 82;
 /** Title and headings stay in view, and begin every printed page: so what is told once stands under them. */
 const FROZEN_ROWS = 2;
 
@@ -121,9 +122,9 @@ function withDayEnds({ pieces }: Takeoff, rows: readonly Row[], days: readonly L
 /** Common practice: the wall is never where it is drawn. */
 const MEASURE_FIRST = 'Measure the last piece of every row in place, less the spacer, before you cut it.';
 
-/** What is typed as laid, width, plank, growth, marks, what waits, the room where there are several, notes: pixels, with those in view a lying page. */
+/** One line holds `192 mm` and `31: offcut of 12-4`. What is typed as laid, width, plank, growth, marks, what waits, the room where there are several, notes: pixels, with those in view a lying page. */
 function behindWidths({ rooms }: Takeoff): readonly number[] {
-  return rooms.length > 1 ? [46, 40, 66, 52, 86, 50, 84, 62, 38, 28] : [46, 40, 66, 52, 92, 50, 98, 70, 38];
+  return rooms.length > 1 ? [46, 40, 66, 56, 92, 50, 74, 62, 38, 28] : [46, 40, 66, 56, 98, 50, 88, 70, 38];
 }
 
 /** What to order at the left, how good the plan is at the right. */
@@ -170,7 +171,7 @@ function count(number: number): Cell {
 
 /** Boxes of several rooms are bought together: rounded up room by room they would come to more. */
 function boxCell({ boughtWith, boxCount }: Summary): Cell {
-  if (boughtWith.length > 0) return textCell('with other rooms: see Order', STRONG);
+  if (boughtWith.length > 0) return textCell('see Order', STRONG);
   return boxCount === null ? textCell('box size not given', STRONG) : count(boxCount);
 }
 
@@ -219,7 +220,7 @@ function sketchRows({ rows, startEdge }: Takeoff): Row[] {
 
 const READING_THE_LIST = [
   'Keep factory end: this end of the plank stays on the piece, cut from the other side. Whole: the plank as it comes.',
-  'Rest of plank: write the number on it; that is the piece it will be. Waiting after the row: the rests that must still lie ready.',
+  'Rest of plank: write the number on it; that is the piece it will be. Waiting after the row: the rests that must still lie ready; those for other rooms are counted.',
   'May grow: how much longer than drawn a piece may be cut, where it comes from an offcut. None: check the offcut before you cut.',
   'Widths are measured on the face, the tongue not counted. Longer edge: to the long point of an angled end.',
   'Cut at: the length as you cut it, where it is another. Mark: spoilt or lost, where the plank or the offcut for this piece is gone; at a piece that lies, the rest of its plank. Run: in brackets as drawn; type over it what you find between the spacers.',
@@ -227,12 +228,22 @@ const READING_THE_LIST = [
   'When this tab is filled again, a piece that is still the same keeps its tick and note. What you write elsewhere is kept too, beside its line or at the bottom.',
 ];
 
+/** Cautions where a phone shows them; beside them, under the columns they are about, how the list is read: half the paper. */
 function footRows(): Row[] {
-  return [...linesOf(READING_THE_LIST), [], told(textCell('Before you cut', TITLE)), ...linesOf(CAUTIONS)];
+  const left = [textCell('Before you cut', TITLE), ...toldLines(CAUTIONS, LINE_LETTERS)];
+  const right = [textCell('How to read this list', TITLE), ...toldLines(READING_THE_LIST, BESIDE_LETTERS)];
+  const blanks = Array.from({ length: IN_VIEW.length - FROZEN_COLUMNS - 1 }, () => blankCell());
+  return Array.from({ length: Math.max(left.length, right.length) }, (_, i) =>
+    told(left[i] ?? blankCell(), ...blanks, ...right.slice(i, i + 1)),
+  );
+}
+
+function toldLines(texts: readonly string[], letters: number): readonly Cell[] {
+  return texts.flatMap((text) => brokenLines(text, letters).map((line) => textCell(line)));
 }
 
 function linesOf(texts: readonly string[]): Row[] {
-  return texts.flatMap((text) => brokenLines(text, LINE_LETTERS).map((line) => told(textCell(line))));
+  return toldLines(texts, LINE_LETTERS).map((line) => told(line));
 }
 
 function told(...cells: Row): Row {

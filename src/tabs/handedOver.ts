@@ -18,7 +18,7 @@ import { PAGE_PIXELS, type PageRow, ROW_PIXELS } from './pages';
 import { LETTER_PIXELS, PORTRAIT_PIXELS } from './paper';
 
 /** Pixels of a cell's side: plans are drawn in cells, and text runs over those to its right. */
-export const CELL_PIXELS = 9;
+export const CELL_PIXELS = 8;
 export const COLUMN_COUNT = PORTRAIT_PIXELS / CELL_PIXELS;
 /** Letters of ordinary size that fit from the given column to the right edge. */
 const lettersFrom = (column: number) => Math.floor(((COLUMN_COUNT - column) * CELL_PIXELS) / LETTER_PIXELS);
@@ -28,7 +28,7 @@ const PAGE_TITLE = lookWith({ bold: true, size: 20 });
 const NAME_LOOK = lookWith({ bold: true, size: 12 });
 /** Pixels of the thin row that makes a line to sign on. */
 const SIGN_LINE = 3;
-const SIGN_COLUMNS = 32;
+const SIGN_COLUMNS = 36;
 
 /** A row as wide as the page. */
 export function pageRow(cells: readonly Cell[], pixels: number = ROW_PIXELS, rest: Look = PLAIN): PageRow {
@@ -73,7 +73,7 @@ export function tableRows(columns: readonly number[], lines: readonly (readonly 
 /** A little tighter than in sentences: what does not fit runs into a gap first. */
 const TABLE_LETTER_PIXELS = 6;
 /** Cells that an amount of money at the right edge takes to its left. */
-const MONEY_CELLS = 9;
+const MONEY_CELLS = 10;
 
 /** A text that would run into the next column ends with three dots. */
 function shortened(text: string, columns: readonly number[], at: number): string {

@@ -2,7 +2,7 @@
  * The `Homeowner` tab: a page to hand over. Values only: no formula, nothing hidden, nothing that leads back to what
  * the job costs, so that it stays whole and says no more when it is copied into another spreadsheet.
  */
-import { homeownerHead, homeownerPage, isPriced, priceWords, roomTable } from '../order/homeowner';
+import { homeownerHead, homeownerPage, isPriced, priceWords, productsOf, roomTable } from '../order/homeowner';
 import { type Cents, moneyText } from '../order/money';
 import type { Order } from '../order/order';
 import { countryDay } from '../takeoff/text/countryDate';
@@ -21,7 +21,7 @@ import {
 } from './handedOver';
 import { pageNumber } from './olderPage';
 import { onPages, type PageRow } from './pages';
-import { pictureRows } from './roomPicture';
+import { planRows } from './roomPicture';
 
 export const HOMEOWNER_MARK = 'homeowner';
 export const HOMEOWNER_TITLE = 'Homeowner';
@@ -42,8 +42,8 @@ export interface HandedOver {
 const SUM_LOOK = lookWith({ bold: true, size: 16 });
 const TOP_LOOK = lookWith({ color: '#5c625f' });
 /** Where the columns of the table of rooms begin, in cells; with a price of each room, and without. */
-const ROOM_COLUMNS = [0, 17, 34, 43, COLUMN_COUNT - 1];
-const UNPRICED_COLUMNS = [0, 21, 42, 53];
+const ROOM_COLUMNS = [0, 19, 38, 48, COLUMN_COUNT - 1];
+const UNPRICED_COLUMNS = [0, 23, 45, 56];
 
 /** The whole page, floor plans last. */
 export function homeownerBlock(order: Order, handed: HandedOver): TabBlock {
@@ -57,11 +57,12 @@ export function homeownerBlock(order: Order, handed: HandedOver): TabBlock {
     ),
   );
   const signed = signRows('Agreed as on these pages:', order);
-  const pictures = order.laid.map(pictureRows);
+  const pictures = planRows(order.laid, order.house.units);
   const body = [roomRows(order), priceRows(order, handed), ...sections, signed].filter((rows) => rows.length > 0);
   const said = [head, ...body, ...pictures].flat().map(({ cells }) => cells);
-  const first = [...head, ...textRows(pageNumber(said))];
-  const { rows, heights } = onPages([first, ...body.flatMap(fitting), ...pictures], (number) => [
+  const last = [pageRow([]), ...textRows(pageNumber(said), TOP_LOOK)];
+  const texts = [...body.slice(0, -1).flatMap(fitting), [...signed, ...last]];
+  const { rows, heights } = onPages([head, ...texts, ...pictures], (number) => [
     textCell(`${title}, page ${number}`, TOP_LOOK),
   ]);
   return {
@@ -96,7 +97,7 @@ function priceRows(order: Order, { alternatives }: HandedOver): readonly PageRow
 /** Side by side, three to a line. */
 function alternativeRows(order: Order, alternatives: readonly AlternativePrice[]): readonly PageRow[] {
   if (alternatives.length === 0 || !isPriced(order)) return [];
-  const products = [...new Set(order.rooms.map(({ product }) => product.name))].join(', ');
+  const products = productsOf(order).join(', ');
   const { currency } = order.house;
   const offers = [{ name: products, toPay: order.totals.toPay }, ...alternatives];
   const third = Math.floor(COLUMN_COUNT / 3);

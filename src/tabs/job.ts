@@ -6,6 +6,7 @@
 import type { HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
 import { wordsText } from '../order/words';
+import { countryWords } from '../takeoff/text/countryWords';
 import { type Cell, filledRows, HEADED, numberCell, ownedCell, PLAIN, type TabBlock, TITLE, textCell } from './block';
 import { type CheckedHouse, checkedHouse } from './checkedHouse';
 import { aboveKept } from './oldTab';
@@ -20,7 +21,7 @@ export function jobBlock(entry: HouseEntry): TabBlock {
     [textCell('The whole job as it was typed. Change a cell, then open the job again in the sidebar.')],
   ];
   for (const section of HOUSE_SECTIONS) {
-    rows.push([], [textCell(section.heading, HEADED)]);
+    rows.push([], [textCell(countryWords(section.heading, entry.units), HEADED)]);
     rows.push(...linesOf(entry, section).map(([label, value]) => [textCell(label), valueCell(value)]));
   }
   return {
@@ -43,7 +44,9 @@ type JobLine = readonly [label: string, value: string | number];
 
 function linesOf(entry: HouseEntry, section: HouseSection): readonly JobLine[] {
   return itemsOf(entry, section).flatMap((item, i) =>
-    section.fields.map((field): JobLine => [houseLabel(section, field, i + 1), shownValue(item[field.key])]),
+    section.fields.map(
+      (field): JobLine => [houseLabel(section, field, i + 1, entry.units), shownValue(item[field.key])],
+    ),
   );
 }
 
@@ -83,10 +86,10 @@ function shownValue(value: unknown): string | number {
 }
 
 function listFrom(values: ReadonlyMap<string, unknown>, section: HouseSection): Item[] {
-  const start = `${section.heading.toLowerCase()} `;
+  const start = `${labelKey(section.heading)} `;
   const numbers = [...values.keys()].flatMap((key) => {
     const number = key.startsWith(start) ? Number(/^(\d+),/.exec(key.slice(start.length))?.[1]) : 0;
-    const isKnown = section.fields.some((field) => labelKey(houseLabel(section, field, number)) === key);
+    const isKnown = section.fields.some((field) => labelKey(houseLabel(section, field, number, 'us')) === key);
     return isKnown ? [number] : [];
   });
   return [...new Set(numbers)].sort((a, b) => a - b).map((number) => fieldsFrom(values, section, number));
@@ -94,12 +97,13 @@ function listFrom(values: ReadonlyMap<string, unknown>, section: HouseSection): 
 
 function fieldsFrom(values: ReadonlyMap<string, unknown>, section: HouseSection, number: number): Item {
   return Object.fromEntries(
-    section.fields.map((field) => [field.key, values.get(labelKey(houseLabel(section, field, number)))]),
+    section.fields.map((field) => [field.key, values.get(labelKey(houseLabel(section, field, number, 'us')))]),
   );
 }
 
+/** The same in either country's words. */
 function labelKey(cell: unknown): string {
-  return String(cell ?? '')
+  return countryWords(String(cell ?? ''), 'us')
     .trim()
     .toLowerCase();
 }

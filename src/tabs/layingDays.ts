@@ -1,5 +1,5 @@
 /** After which rows the days of a floor end, at the pace of whoever lays it, and what waits overnight. */
-import type { Takeoff } from '../takeoff/result';
+import type { FloorRow } from '../takeoff/result';
 
 /** A day's work. */
 export interface LayingDay {
@@ -12,7 +12,11 @@ export interface LayingDay {
 }
 
 /** @param firstRow the first row that does not lie to its end; days count from it */
-export function layingDays({ rows }: Takeoff, firstRow: number, rowsADay: number): readonly LayingDay[] {
+export function layingDays(
+  { rows }: { readonly rows: readonly Pick<FloorRow, 'rowNumber' | 'waiting'>[] },
+  firstRow: number,
+  rowsADay: number,
+): readonly LayingDay[] {
   const days: LayingDay[] = [];
   const last = rows[rows.length - 1].rowNumber;
   for (let from = firstRow; from <= last; from += rowsADay) {

@@ -10,9 +10,11 @@ import type { CellContent, TabAsRead, TabStore } from './tabStore';
 const SMALL = lookWith({ size: 9, wrap: true });
 /** Keeps lists with ticks as they are, before they are planned again because the person wants it. */
 export async function keepBefore(store: TabStore, lists: readonly TickedList[]): Promise<void> {
+  const tabs = await store.tabs();
   for (const { tab, mark } of lists) {
     const name = tab.replace(/^Cut list[-: ]+/, '');
-    const block = beforeBlock(name, await store.read(mark, tab));
+    const about = tabs.find((ours) => ours.mark === mark)?.about;
+    const block = beforeBlock(name, await store.read(mark, tab), about);
     await refillTab(store, { ...block, mark: `${BEFORE_MARK}${mark.slice(CUT_LIST_MARK.length)}` });
   }
 }
@@ -20,7 +22,8 @@ export async function keepBefore(store: TabStore, lists: readonly TickedList[]):
 /** As the list itself has them, near enough: pixels. */
 const WIDTHS = [30, 38, 56, 52, 84, 100, 46, 46, 64, 54, 80, 44, 108, 60, 50];
 
-const BEFORE_MARK = 'list before/';
+/** How the marks of all lists before begin. */
+export const BEFORE_MARK = 'list before/';
 
 /** The mark of the list of a room as it was before. */
 export function beforeMark(roomName: string): string {
@@ -31,8 +34,21 @@ export function beforeTitle(roomName: string): string {
   return `Before - ${roomName}`;
 }
 
-/** The list as it was read, its cells as they stand. */
-export function beforeBlock(roomName: string, { cells }: Pick<TabAsRead, 'cells'>): TabBlock {
+/** What was remembered with the list that a tab keeps. @param about what is remembered with that tab */
+export function aboutBefore(about: string): string {
+  try {
+    return String((JSON.parse(about) as { readonly before?: string }).before ?? '');
+  } catch {
+    return '';
+  }
+}
+
+/**
+ * The list as it was read, its cells as they stand.
+ *
+ * @param about what is remembered with it: not as of a list, for that would be told that it no longer holds
+ */
+export function beforeBlock(roomName: string, { cells }: Pick<TabAsRead, 'cells'>, about = ''): TabBlock {
   const width = Math.max(WIDTHS.length, ...cells.map((row) => row.length));
   const rows = cells.slice(1).map((row) => {
     const look = row.includes('Piece') ? lookWith({ wrap: true, size: 7 }, HEADED) : SMALL;
@@ -41,6 +57,7 @@ export function beforeBlock(roomName: string, { cells }: Pick<TabAsRead, 'cells'
   return {
     title: beforeTitle(roomName),
     mark: beforeMark(roomName),
+    about: JSON.stringify({ before: about }),
     cells: filledRows([[textCell(`${beforeTitle(roomName)}: the cut list as it was`, TITLE)], ...rows], width),
     columnWidths: [...WIDTHS, ...Array.from({ length: width - WIDTHS.length }, () => BESIDE)],
     frozenRows: 1,

@@ -8,8 +8,9 @@ import { brokenLines } from './brokenLines';
 import { fingerprint } from './fingerprint';
 import type { TabAsRead } from './tabStore';
 
-const PAGE = 'Page';
-const PAGE_NUMBER = /^Page [B-Z]{3}-[B-Z]{3}$/;
+const VERSION = 'Version';
+/** Pages of earlier versions of ours call it their page. */
+const PAGE_NUMBER = /^(?:Version|Page) [B-Z]{3}-[B-Z]{3}$/;
 /** Consonants, so that no word comes about; no digits, so that it is taken for no figure of the job. */
 const LETTERS = 'BCDFGHJKLMNPQRSTVWXZ';
 const NUMBER_LETTERS = 6;
@@ -21,7 +22,7 @@ const WARNING = lookWith({ bold: true, background: '#ffd9cc' });
 /** Letters that fit across the narrowest page, a little early. */
 const LINE_LETTERS = 100;
 
-/** `Page KTR-MWB`, from every text and colour of a page. */
+/** `Version KTR-MWB`, from every text and colour of a page. */
 export function pageNumber(cells: readonly (readonly Cell[])[]): string {
   const said = cells.map((row) =>
     row.map(({ value, look }) => [value.kind === 'text' ? value.text : '', look.background]),
@@ -32,7 +33,7 @@ export function pageNumber(cells: readonly (readonly Cell[])[]): string {
     letters += LETTERS[rest % LETTERS.length];
     rest = Math.floor(rest / LETTERS.length);
   }
-  return `${PAGE} ${letters.slice(0, 3)}-${letters.slice(3)}`;
+  return `${VERSION} ${letters.slice(0, 3)}-${letters.slice(3)}`;
 }
 
 /**

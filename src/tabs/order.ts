@@ -3,10 +3,12 @@
  * that a changed price, allowance or rate changes the totals; none of them calls a function of ours, so the tab goes on
  * working in any spreadsheet it is copied or downloaded to.
  */
+import type { Units } from '../geometry/length';
 import { areaUnit } from '../order/coverOrder';
 import type { MarginOf } from '../order/money';
 import type { Order } from '../order/order';
 import type { OrderLine, OrderPart } from '../order/orderLine';
+import { countryWords } from '../takeoff/text/countryWords';
 import { numberText } from '../takeoff/text/numberText';
 import {
   BAND,
@@ -39,6 +41,7 @@ import {
   WHOLE_FORMAT,
 } from './orderFormulas';
 import { TO_PAY, TOTAL_COLUMN } from './orderRead';
+import { blanksBefore, ROW_PIXELS } from './pages';
 import { LANDSCAPE_PIXELS, LETTER_PIXELS } from './paper';
 
 export const ORDER_MARK = 'order';
@@ -55,6 +58,8 @@ const BEFORE_WORDS = 'In a pack';
 export const INPUT: Look = lookWith({ align: 'right', background: '#fff8d8' });
 const WRAPPED = lookWith({ wrap: true });
 const SMALL = lookWith({ wrap: true, size: 9 });
+/** A further line of small letters. */
+const LINE_PIXELS = 14;
 /** Headings, each with its width in pixels: what to buy first, then how it comes about. A lying page is 912 wide. */
 const COLUMNS: readonly (readonly [heading: string, pixels: number])[] = [
   ['Item', 150],
@@ -87,9 +92,9 @@ export function orderBlock(order: Order): TabBlock {
   rows.push([textCell(ORDER_TITLE, TITLE)]);
   addText(
     rows,
-    'Change a coloured cell and the totals follow; it stays when the order is filled again. Needed comes from the plan.',
+    'Change a yellow cell and the totals follow; it stays when the order is filled again. Needed comes from the plan.',
   );
-  const { currency } = order.house;
+  const { currency, units } = order.house;
   const isMoney = (heading: string) => heading === 'Price' || heading === 'Total';
   addHeading(
     rows,
@@ -99,11 +104,15 @@ export function orderBlock(order: Order): TabBlock {
   const materials = addLines(
     rows,
     order.lines.filter((line) => line.part !== 'labour'),
+    units,
   );
   const labour = addLines(
     rows,
     order.lines.filter((line) => line.part === 'labour'),
+    units,
   );
+  const used = rows.slice(frozenRows).reduce((sum, row) => sum + rowPixels(row), 0);
+  for (let left = blanksBefore(used, TOTALS_PIXELS); left > 0; left--) rows.push([]);
   addTotals(rows, order, materials, labour);
   addMissing(rows, order);
   addSpares(rows, order);
@@ -129,10 +138,11 @@ interface Span {
   readonly last: number;
 }
 
-function addLines(rows: Rows, lines: readonly OrderLine[]): Span {
+function addLines(rows: Rows, lines: readonly OrderLine[], units: Units): Span {
   const first = rows.length + 1;
   lines.forEach((line, i) => {
-    if (i === 0 || line.part !== lines[i - 1].part) rows.push([textCell(PARTS[line.part], STRONG)]);
+    if (i === 0 || line.part !== lines[i - 1].part)
+      rows.push([textCell(countryWords(PARTS[line.part], units), STRONG)]);
     rows.push(lineCells(line, rows.length + 1));
   });
   if (lines.length === 0) rows.push([]);
@@ -167,6 +177,18 @@ function centred(cell: Cell): Cell {
   return { ...cell, look: { ...cell.look, align: 'center' } };
 }
 
+/** Nine lines and the blank one before them; the sum in larger letters. */
+const TOTALS_PIXELS = 10 * ROW_PIXELS + 4;
+
+/** A row as high as its longest text is in its column. */
+function rowPixels(row: readonly Cell[]): number {
+  const lines = row.map(({ value, look }, c) => {
+    if (value.kind !== 'text' || !look.wrap) return 1;
+    return brokenLines(value.text, Math.floor((COLUMNS[c][1] * 10) / (LETTER_PIXELS * look.size))).length;
+  });
+  return ROW_PIXELS + (Math.max(1, ...lines) - 1) * LINE_PIXELS;
+}
+
 /** Each total is rounded once, as in `money.ts`. */
 function addTotals(rows: Rows, order: Order, materials: Span, labour: Span): void {
   const { terms } = order.house;
@@ -184,7 +206,7 @@ function addTotals(rows: Rows, order: Order, materials: Span, labour: Span): voi
     taxOnPrice ? 0 : (terms.tax ?? 0),
     taxFormula(base + 1, base),
   );
-  addTotal(rows, 'Labour', '', null, sumOf(labour));
+  addTotal(rows, 'Work in all', '', null, sumOf(labour));
   addTotal(rows, 'Cost', '', null, sumFormula(base, base + 2));
   addTotal(rows, 'Margin', `of ${terms.marginOf}`, terms.margin, marginFormula(base + 4, terms.marginOf));
   addTotal(rows, 'Price before tax', '', null, sumFormula(base + 3, base + 4));

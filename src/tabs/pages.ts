@@ -8,11 +8,11 @@ import type { Cell, RowHeights } from './block';
 /** Pixels of a row, where nothing else is said. */
 export const ROW_PIXELS = 21;
 /** Letter upright is 912 pixels high between margins of 3/4 inch, A4 is 978 (see `paper.ts`). */
-const FULL = 900;
+const FULL = 904;
 /** What a page may hold: a little less, for programs that fit the width to the page and so make all of it larger. */
 const MOST = 868;
-/** Full and this row together are more than A4 holds. */
-const TOP = 84;
+/** Full and this row together are more than A4 holds, printed a hundredth smaller too. */
+const TOP = 88;
 const FILLER = 20;
 
 /** A row of the sheet. */
@@ -48,6 +48,25 @@ export function onPages(parts: readonly (readonly PageRow[])[], top: (pageNumber
     used += height;
   }
   return { rows: rows.map(({ cells }) => cells), heights: heightsOf(rows) };
+}
+
+/**
+ * Heights that lying pages have for rows below the headings, which are printed on each: Letter and A4, 672 and 650 pixels
+ * between margins, less some 100; and less again in programs whose rows are higher, 23 pixels for 21.
+ */
+const LYING_PAGES = [571, 549, 525, 501];
+
+/**
+ * How many blank rows keep a part whole on lying pages, whatever the paper and the program; none where that takes more of
+ * them than the part itself has.
+ *
+ * @param used pixels of the rows before it, from the headings on
+ */
+export function blanksBefore(used: number, part: number): number {
+  const isWhole = (from: number) =>
+    LYING_PAGES.every((page) => Math.floor(from / page) === Math.floor((from + part - 1) / page));
+  const counts = Array.from({ length: Math.ceil(part / ROW_PIXELS) + 4 }, (_, count) => count);
+  return counts.find((count) => isWhole(used + count * ROW_PIXELS)) ?? 0;
 }
 
 function heightOf(rows: readonly PageRow[]): number {

@@ -60,19 +60,14 @@ export function layingRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
   return [headingRow(LAY_HEADINGS, takeoff), ...lines];
 }
 
-/** `9-4, 6-1; Den 3-1, 4-2`: another room is named once. */
+/** `9-4, 6-1; 2 others`: those for other rooms stand at their own pieces; named here, every row would be as high as five. */
 function waitingText(labels: readonly string[]): string {
-  if (labels.length === 0) return 'none';
-  const byRoom = new Map<string, string[]>();
-  for (const label of labels) {
-    const at = label.lastIndexOf(' ');
-    const [room, piece] = [label.slice(0, Math.max(0, at)), label.slice(at + 1)];
-    byRoom.set(room, [...(byRoom.get(room) ?? []), piece]);
-  }
-  const own = byRoom.get('') ?? [];
-  byRoom.delete('');
-  const others = [...byRoom].map(([room, pieces]) => `${room} ${pieces.join(', ')}`);
-  return [...(own.length > 0 ? [own.join(', ')] : []), ...others].join('; ');
+  const own = labels.filter((label) => !label.includes(' '));
+  const others = labels.length - own.length;
+  const parts = [own.join(', '), others > 0 ? `${others} ${others === 1 ? 'other' : 'others'}` : ''].filter(
+    (part) => part !== '',
+  );
+  return parts.join('; ') || 'none';
 }
 
 /** A run, by its place in its row, counted from 1. */
@@ -255,21 +250,20 @@ function sawRow(plank: SawPlank, cut: SawPiece, list: SawList): Row {
 /** What a shared plank gives another room: marked and ticked in that room's list alone, so that it is cut once. */
 function otherRoomRow(plank: SawPlank, cut: SawPiece, list: SawList): Row {
   const { room, label, length } = cut;
-  const name = `for ${room} ${label}`;
+  const name = `for ${label}`;
   const size = lengthText(length, list.takeoff.units, 'piece');
   return [
     blankCell(),
-    // A long name of a room in a narrow column: small, so that the line stays low.
     textCell(name, lookWith({ align: 'center', wrap: true, size: 7 })),
     textCell(size, WRAPPED),
     textCell(KEPT_WORDS[cut.keeps], CENTRED),
-    blankCell(),
+    textCell(room, SMALL),
     textCell(restText(plank, cut), SMALL),
     ...NOTHING_TYPED,
     blankCell(),
     numberCell(plank.plankNumber, '0', lookWith({ align: 'left' })),
     textCell(cutText(plank, cut), SMALL),
-    textCell(`See the cut list of ${room}.`, SMALL),
+    textCell('See its cut list.', SMALL),
     blankCell(),
     blankCell(),
     ownedCell(textCell(list.kept.get(markKey('saw', name, size, ''))?.notes ?? '', WRAPPED), 'person'),

@@ -1,25 +1,28 @@
 /**
  * Planning on from a room's cut list: what lies stays in the list with its numbers, texts and ticks, and the rest of the list is
  * planned anew. In the same tab: there a phone already has it, and formulas that point at it stay right. The list as it was is kept
- * in a tab of its own, and can be brought back.
+ * in a tab of its own, and can be brought back. Lists of floors that are cut from the same planks are planned on, and brought back,
+ * together.
  */
-
-import type { Ticks, Units } from '../geometry/length';
+import { houseProblems } from '../order/houseProblems';
 import type { RoomEntry } from '../takeoff/entry';
 import type { ListedCut } from '../takeoff/planning/asLaid';
 import { AS_PLANNED, type AsYouLay } from '../takeoff/planning/asYouLay';
 import type { AskedOffcut } from '../takeoff/planning/offcutFit';
 import { planOnProblems } from '../takeoff/reading/planOnProblems';
-import { drawFloor, type OnwardAnswer, type OnwardQuestion } from '../takeoff/telling/onwardAnswer';
+import { problems as sentences } from '../takeoff/reading/problems';
+import type { Takeoff } from '../takeoff/result';
+import type { FloorPlannedOn, OnwardAnswer, OnwardQuestion } from '../takeoff/telling/onwardAnswer';
 import { asLaid } from './asLaid';
 import { readAsYouLay, spoiltMark, wallAfterMark } from './asYouLay';
 import { cutListMark, cutListTitle } from './cutList';
 import { floorPlanMark } from './floorPlan';
 import { fillFloorsLaid } from './floorsLaid';
-import { beforeBlock, beforeMark, beforeTitle } from './listBefore';
-import { freshFloors, marksFrom, tellReplaced } from './planMark';
+import { beforeBlock } from './listBefore';
+import { type FreshFloor, freshFloors, tellReplaced } from './planMark';
 import { refillTab } from './rewriteTab';
-import { fillCutList, fillFloorPlan, marksIn } from './roomTabs';
+import { fillCutList, fillFloorPlan, type ListAsRead, marksIn } from './roomTabs';
+import { type FloorOnTab, floorOnTab, floorsBefore, floorsSharing, type SharingFloors } from './sharedLists';
 import { tabProblems } from './tabProblems';
 import type { TabAsRead, TabStore, WrittenTab } from './tabStore';
 
@@ -54,20 +57,41 @@ const MOST_TRIES = 4;
  * @throws Error when others keep changing the list
  */
 export function planOnTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
-  return withFloor(store, floor, async (drawn) => {
-    const list = await store.read(cutListMark(drawn.name), cutListTitle(drawn.name));
-    return fillOn(store, floor, drawn, { list, current: list, isAllLaid: false });
+  return withFloors(store, floor, floorsSharing, async (sharing) => {
+    const lists = await listsOf(store, sharing);
+    if ('problems' in lists) return lists;
+    const answer = await floor.work({ floors: lists.read, asked: sharing.asked, wanted: 'rest' });
+    if (answer.status !== 'planned') return failedWith(answer);
+    const fillings = sharing.floors.map((own, i) =>
+      plannedFilling(own, lists.read[i], lists.current[i], answer.floors[i]),
+    );
+    return fillAll(store, fillings, answer.words);
   });
 }
 
 /** Brings back the list as it was before it was last planned on; the list of now takes its place. */
 export function bringBackTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
-  return withFloor(store, floor, async (drawn) => {
-    const { name } = drawn;
-    const before = await store.read(beforeMark(name), beforeTitle(name));
-    if (before.cells.length === 0) return failed([planOnProblems.nothingBefore(name)]);
-    const current = await store.read(cutListMark(name), cutListTitle(name));
-    return fillOn(store, floor, drawn, { list: before, current, isAllLaid: true });
+  return withFloors(store, floor, floorsBefore, async (sharing) => {
+    const lists = await listsOf(store, sharing);
+    if ('problems' in lists) return lists;
+    const asListed = lists.read.map((read) => ({
+      ...read,
+      listed: read.listed.map(laidAsListed),
+      asYouLay: AS_PLANNED,
+    }));
+    const answer = await floor.work({ floors: asListed, asked: sharing.asked, wanted: 'rest' });
+    if (answer.status !== 'planned') return failedWith(answer);
+    const fillings = sharing.floors.map((own, i): Filling => {
+      const lines = spoiltMark(lists.read[i].asYouLay.spoiltBefore);
+      const as = {
+        version: lists.current[i].version,
+        marks: marksIn(lists.from[i].cells),
+        lines,
+        gone: new Set<string>(),
+      };
+      return { floor: own, takeoff: answer.floors[i].takeoff, current: lists.current[i], as };
+    });
+    return fillAll(store, fillings, null);
   });
 }
 
@@ -78,47 +102,42 @@ export function tryOffcut(
   offcut: AskedOffcut,
   label: string,
 ): Promise<PlanOnTabs> {
-  return withFloor(store, floor, async (drawn) => {
-    const read = await readList(store, drawn);
-    if ('problems' in read) return failed(read.problems);
-    const answer = await floor.work({ ...floorOf(floor), ...read, wanted: { offcut, label } });
+  return withFloors(store, floor, floorsSharing, async (sharing) => {
+    const lists = await listsOf(store, sharing);
+    if ('problems' in lists) return lists;
+    const answer = await floor.work({ floors: lists.read, asked: sharing.asked, wanted: { offcut, label } });
     return answer.status === 'told' ? { status: 'told', words: answer.words } : failedWith(answer);
   });
 }
 
 /** Writes what a floor has taken into the tab of floors that are laid. */
 export function finishTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
-  return withFloor(store, floor, async (drawn) => {
-    const read = await readList(store, drawn);
-    if ('problems' in read) return failed(read.problems);
-    const open = read.listed.filter(({ isLaid }) => !isLaid).length;
-    if (open > 0) return failed([planOnProblems.notDone(drawn.name, open)]);
-    const answer = await floor.work({ ...floorOf(floor), ...read, wanted: 'left' });
+  return withFloors(store, floor, floorsSharing, async (sharing) => {
+    const lists = await listsOf(store, sharing);
+    if ('problems' in lists) return lists;
+    const [own, { listed }] = [sharing.floors[sharing.asked], lists.read[sharing.asked]];
+    const open = listed.filter(({ isLaid }) => !isLaid).length;
+    if (open > 0) return failed([planOnProblems.notDone(own.name, open)]);
+    const answer = await floor.work({ floors: lists.read, asked: sharing.asked, wanted: 'left' });
     if (answer.status !== 'left') return failedWith(answer);
-    const { written, words } = await fillFloorsLaid(store, drawn, answer.laid);
+    const { written, words } = await fillFloorsLaid(store, own, answer.laid);
     return { status: 'written', words, written: [written], replaced: [] };
   });
 }
 
-interface DrawnFloor {
-  readonly name: string;
-  readonly units: Units;
-  readonly plankLength: Ticks;
-}
+/** A floor as its list has it. */
+type ReadList = OnwardQuestion['floors'][number];
 
 interface Lists {
-  /** The list to plan from. */
-  readonly list: TabAsRead;
-  /** What stands in the tab now. */
-  readonly current: TabAsRead;
-  /** Every piece stays where the list has it. */
-  readonly isAllLaid: boolean;
+  readonly read: readonly ReadList[];
+  /** The tabs they are read from, and the cut lists of now: mostly the same. */
+  readonly from: readonly TabAsRead[];
+  readonly current: readonly TabAsRead[];
 }
 
-/** A list as it was read. */
-type ReadList = { readonly listed: readonly ListedCut[]; readonly asYouLay: AsYouLay };
+type Failed = Extract<PlanOnTabs, { status: 'problems' }>;
 
-function failed(problems: readonly string[]): PlanOnTabs {
+function failed(problems: readonly string[]): Failed {
   return { status: 'problems', problems };
 }
 
@@ -126,47 +145,45 @@ function failedWith(answer: OnwardAnswer): PlanOnTabs {
   return failed(answer.status === 'problems' ? answer.problems : []);
 }
 
-function floorOf({ entry, others }: FloorBeingLaid): Pick<FloorBeingLaid, 'entry' | 'others'> {
-  return { entry, others };
-}
-
-async function withFloor(
+async function withFloors(
   store: TabStore,
   { entry, others }: FloorBeingLaid,
-  work: (drawn: DrawnFloor) => Promise<PlanOnTabs | null>,
+  find: typeof floorsSharing,
+  work: (sharing: SharingFloors) => Promise<PlanOnTabs | null>,
 ): Promise<PlanOnTabs> {
-  const drawn = drawFloor(entry, others);
-  if (drawn.room === null) return failed(drawn.problems.map(({ text }) => text));
-  const { name, units, product } = drawn.room.read;
-  const shared = await roomsSharing(store, name);
-  if (shared.length > 0) return failed([planOnProblems.shared(name)]);
+  const own = floorOnTab(entry, others);
+  if (!('name' in own)) return failed(own);
+  const sharing = await find(store, own);
+  if ('problems' in sharing) return failed(sharing.problems);
   for (let i = 0; i < MOST_TRIES; i++) {
-    const answer = await work({ name, units, plankLength: product.plankLength });
+    const answer = await work(sharing);
     if (answer) return answer;
   }
-  throw new Error(tabProblems.keptChanging(cutListTitle(name)));
+  throw new Error(tabProblems.keptChanging(cutListTitle(own.name)));
 }
 
-/** Keys of other rooms that are cut from the same planks. */
-async function roomsSharing(store: TabStore, name: string): Promise<readonly string[]> {
-  const tab = (await store.tabs()).find(({ mark }) => mark === cutListMark(name));
-  return marksFrom(tab?.about ?? '').flatMap(({ rooms, planRooms }) =>
-    planRooms.filter((room) => !rooms.includes(room)),
-  );
-}
-
-async function readList(
-  store: TabStore,
-  drawn: DrawnFloor,
-): Promise<ReadList | { readonly problems: readonly string[] }> {
-  const { cells } = await store.read(cutListMark(drawn.name), cutListTitle(drawn.name));
-  return listIn(cells, drawn);
+async function listsOf(store: TabStore, { floors, asked }: SharingFloors): Promise<Lists | Failed> {
+  const from: TabAsRead[] = [];
+  const current: TabAsRead[] = [];
+  const read: ReadList[] = [];
+  for (const [i, floor] of floors.entries()) {
+    const { name, list } = floor;
+    const tab = await store.read(list.mark, list.title);
+    const isBefore = list.mark !== cutListMark(name);
+    if (isBefore && tab.cells.length === 0) return failed([planOnProblems.nothingBefore(name)]);
+    from.push(tab);
+    current.push(isBefore ? await store.read(cutListMark(name), cutListTitle(name)) : tab);
+    const found = listIn(tab.cells, floor);
+    if ('listed' in found) read.push({ entry: floor.entry, others: floor.others, ...found });
+    else return failed(i === asked ? found.problems : found.problems.map((text) => sentences.inRoom(name, text)));
+  }
+  return { read, from, current };
 }
 
 function listIn(
   cells: TabAsRead['cells'],
-  { name, units, plankLength }: DrawnFloor,
-): ReadList | { readonly problems: readonly string[] } {
+  { name, units, plankLength }: FloorOnTab,
+): { readonly listed: readonly ListedCut[]; readonly asYouLay: AsYouLay } | { readonly problems: readonly string[] } {
   const laid = asLaid(cells, plankLength, units);
   if ('problems' in laid) return laid;
   if (laid.pieces.length === 0) return { problems: [planOnProblems.noList(name)] };
@@ -175,38 +192,75 @@ function listIn(
   return 'problems' in besides ? besides : { listed: laid.pieces, asYouLay: besides.found };
 }
 
-/** Null when the list was changed meanwhile. */
-async function fillOn(
-  store: TabStore,
-  floor: FloorBeingLaid,
-  drawn: DrawnFloor,
-  { list, current, isAllLaid }: Lists,
-): Promise<PlanOnTabs | null> {
-  const { name } = drawn;
-  const read = listIn(list.cells, drawn);
-  if ('problems' in read) return failed(read.problems);
-  const wanted = isAllLaid ? { listed: read.listed.map(asListed), asYouLay: AS_PLANNED } : read;
-  const answer = await floor.work({ ...floorOf(floor), ...wanted, wanted: 'rest' });
-  if (answer.status !== 'planned') return failedWith(answer);
-  const { takeoff, words, wallAfter, spoiltCount } = answer;
-  const shown = isAllLaid ? takeoff : { ...takeoff, notes: [...words, ...takeoff.notes] };
-  const [fresh] = freshFloors([shown]);
-  const spoilt = spoiltMark(read.asYouLay.spoiltBefore + (isAllLaid ? 0 : spoiltCount));
-  const gone = isAllLaid ? [] : read.listed.filter((piece) => piece.isGone && !piece.isLaid);
-  const marks = {
-    marks: isAllLaid ? marksIn(list.cells) : new Map(),
-    lines: new Map([...spoilt, ...wallAfterMark(wallAfter)]),
-    gone: new Set(gone.map(({ label }) => label)),
-  };
-  const kept = await refillTab(store, beforeBlock(name, current));
-  const filled = await fillCutList(store, shown, fresh, { version: current.version, ...marks });
-  if (!filled) return null;
-  const plan = await fillFloorPlan(store, shown, fresh);
-  const replaced = await tellReplaced(store, [fresh], [cutListMark(name), floorPlanMark(name)]);
-  const said = isAllLaid ? [`The list is as it was; the one of now is in "${kept.tab}".`] : words;
-  return { status: 'written', words: said, written: [filled, plan, kept], replaced };
+/** A floor whose tabs are to be filled, and how. */
+interface Filling {
+  readonly floor: FloorOnTab;
+  readonly takeoff: Takeoff;
+  readonly current: TabAsRead;
+  readonly as: ListAsRead;
 }
 
-function asListed(piece: ListedCut): ListedCut {
+function plannedFilling(
+  floor: FloorOnTab,
+  { listed, asYouLay }: ReadList,
+  current: TabAsRead,
+  { takeoff, wallAfter, spoiltCount }: FloorPlannedOn,
+): Filling {
+  const gone = listed.filter((piece) => piece.isGone && !piece.isLaid);
+  const as = {
+    version: current.version,
+    lines: new Map([...spoiltMark(asYouLay.spoiltBefore + spoiltCount), ...wallAfterMark(wallAfter)]),
+    gone: new Set(gone.map(({ label }) => label)),
+  };
+  return { floor, takeoff, current, as };
+}
+
+/**
+ * Keeps all the lists as they are, then fills them. Null when one was changed meanwhile.
+ *
+ * @param words told on top of every list; null where the lists before are brought back
+ */
+async function fillAll(
+  store: TabStore,
+  fillings: readonly Filling[],
+  words: readonly string[] | null,
+): Promise<PlanOnTabs | null> {
+  const shown = fillings.map(({ takeoff }) => ({ ...takeoff, notes: [...(words ?? []), ...notesOf(takeoff)] }));
+  const fresh = freshFloors(shown);
+  const abouts = new Map((await store.tabs()).map(({ mark, about }) => [mark, about]));
+  const kept: WrittenTab[] = [];
+  for (const { floor, current } of fillings) {
+    kept.push(await refillTab(store, beforeBlock(floor.name, current, abouts.get(cutListMark(floor.name)))));
+  }
+  const filled: WrittenTab[] = [];
+  for (const [i, { as }] of fillings.entries()) {
+    const tabs = await fillFloor(store, fresh[i], as);
+    if (!tabs) return null;
+    filled.push(...tabs);
+  }
+  const marks = fillings.flatMap(({ floor: { name } }) => [cutListMark(name), floorPlanMark(name)]);
+  const replaced = await tellReplaced(store, fresh, marks);
+  return {
+    status: 'written',
+    words: words ?? kept.map(({ tab }) => broughtBack(tab)),
+    written: [...filled, ...kept],
+    replaced,
+  };
+}
+
+async function fillFloor(store: TabStore, floor: FreshFloor, as: ListAsRead): Promise<readonly WrittenTab[] | null> {
+  const list = await fillCutList(store, floor.takeoff, floor, as);
+  return list && [list, await fillFloorPlan(store, floor.takeoff, floor)];
+}
+
+function notesOf({ notes, summary: { sharedWith } }: Takeoff): readonly string[] {
+  return sharedWith.length > 0 ? [...notes, houseProblems.sharedPlanks(sharedWith)] : notes;
+}
+
+function broughtBack(kept: string): string {
+  return `The list is as it was; the one of now is in "${kept}".`;
+}
+
+function laidAsListed(piece: ListedCut): ListedCut {
   return { ...piece, cutLength: piece.length, isLaid: true, isCut: true, isGone: false };
 }

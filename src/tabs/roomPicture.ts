@@ -1,31 +1,52 @@
 /** A floor as the homeowner sees it: a caption, the drawing with its sizes, and what cannot be seen in it. */
-import type { Ticks } from '../geometry/length';
+
+import type { Ticks, Units } from '../geometry/length';
 import type { Point } from '../geometry/point';
 import { boundsOf } from '../geometry/polygon';
 import type { Takeoff } from '../takeoff/result';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { blankCell, type Cell, lookWith, PLAIN, textCell } from './block';
 import type { GridPlace, GridStep } from './floorGrid';
 import { drawFloor } from './floorPlan';
-import { CELL_PIXELS, COLUMN_COUNT, pageRow, textRows } from './handedOver';
+import { CELL_PIXELS, COLUMN_COUNT, pageRow, sectionRows, textRows } from './handedOver';
 import { PAGE_PIXELS, type PageRow, ROW_PIXELS } from './pages';
 
 const CAPTION = lookWith({ bold: true, size: 13 });
-const CAPTION_PIXELS = 30;
+const CAPTION_PIXELS = 24;
 /** Columns at the right of a drawing, for its depth. */
-const DEPTH_COLUMNS = 10;
-/** Rows round a drawing, at most: blank, caption, length, depth, three of words. */
-const AROUND = CAPTION_PIXELS + 6 * ROW_PIXELS;
-/** A page each, as large as it takes. */
+const DEPTH_COLUMNS = 11;
+/** Rows round a drawing: a blank one, caption, length. */
+const AROUND = CELL_PIXELS + CAPTION_PIXELS + ROW_PIXELS;
+/** Rows that only some have: depth, three of walls, and before the first plan the heading with what colours mean. */
+const BESIDES = 7 * ROW_PIXELS;
+const sizeIn = (pixels: number) => ({
+  columns: COLUMN_COUNT - DEPTH_COLUMNS,
+  rows: Math.floor(pixels / CELL_PIXELS),
+});
+/** Two to a page where two cells a row show enough; else a page each, as large as it takes. */
 const STEPS: readonly GridStep[] = [
-  {
-    pixels: CELL_PIXELS,
-    sizes: [{ columns: COLUMN_COUNT - DEPTH_COLUMNS, rows: Math.floor((PAGE_PIXELS - AROUND) / CELL_PIXELS) }],
-  },
+  { pixels: CELL_PIXELS, leastCells: 2, sizes: [sizeIn(PAGE_PIXELS / 2 - AROUND)] },
+  { pixels: CELL_PIXELS, sizes: [sizeIn(PAGE_PIXELS - AROUND - BESIDES)] },
 ];
 
-/** The rows of one floor, to be kept on one page. */
-export function pictureRows(floor: Takeoff): readonly PageRow[] {
+/** The plans of all floors, each to be kept on one page, the first with the heading. */
+export function planRows(floors: readonly Takeoff[], units: Units): readonly (readonly PageRow[])[] {
+  const [, ...heading] = sectionRows('Floor plans', textRows(colourWords(floors, units)));
+  return floors.map((floor, i) => [pageRow([], CELL_PIXELS), ...(i === 0 ? heading : []), ...pictureRows(floor)]);
+}
+
+/** How the plans are to be looked at, and what their colours mean. */
+function colourWords(floors: readonly Takeoff[], units: Units): string {
+  const parts = [
+    'Seen from above, the far wall at the top',
+    ...(floors.some(({ doorways }) => doorways.length > 0) ? ['doorways in orange'] : []),
+    ...(floors.some(({ cutouts }) => cutouts.length > 0) ? [countryWords('grey: no floor', units)] : []),
+  ];
+  return `${parts.join('; ')}.`;
+}
+
+function pictureRows(floor: Takeoff): readonly PageRow[] {
   const { cells, grid } = drawFloor(floor, STEPS);
   const { x0, y0, x1, y1 } = boundsOf([floor.outline]);
   const show = (length: Ticks) => lengthText(length, floor.units, 'room');
@@ -36,7 +57,6 @@ export function pictureRows(floor: Takeoff): readonly PageRow[] {
     show(y1 - y0),
   );
   return [
-    pageRow([]),
     pageRow([textCell(captionOf(floor), CAPTION)], CAPTION_PIXELS),
     pageRow([...blanks(middle), textCell(show(x1 - x0), lookWith({ align: 'center' }))]),
     ...drawing.rows,
@@ -71,16 +91,10 @@ function withDepth(cells: readonly (readonly Cell[])[], places: readonly (readon
   return { rows, hasDepth: at >= 0 };
 }
 
-/** Walls of a room that is no rectangle, and what the colours mean. */
+/** Walls of a room that is no rectangle. */
 function wordsOf(floor: Takeoff, show: (length: Ticks) => string): readonly string[] {
-  const walls = wallLengths(floor.outline).map(show).join(', ');
-  const parts = [
-    'Seen from above, the far wall at the top',
-    ...(floor.doorways.length > 0 ? ['doorways in orange'] : []),
-    ...(floor.cutouts.length > 0 ? ['grey: no floor'] : []),
-  ];
-  const around = floor.outline.length > 4 ? [`Walls, clockwise from the upper left corner: ${walls}.`] : [];
-  return [...around, `${parts.join('; ')}.`];
+  if (floor.outline.length === 4) return [];
+  return [`Walls, clockwise from the upper left corner: ${wallLengths(floor.outline).map(show).join(', ')}.`];
 }
 
 /** Clockwise, beginning at the highest corner, the leftmost of several. */

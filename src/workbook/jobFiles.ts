@@ -8,7 +8,8 @@
  * missing); x left end of a run in room coordinates, R its length. Of a floor that lies in part, a job is the rest, with
  * what lies and what is in hand (`cutting/onward`), each of them optional:
  *
- *   "before": { "joints": [...], "joints2": [...] }, "whole": whole planks in hand (none where missing),
+ *   "before": [{ "room", "joints": [...], "joints2": [...] }], of one room { "joints", "joints2" } alone: the room of the first
+ *   row; "whole": whole planks in hand (none where missing),
  *   "stock": [{ "length", "ends": "left" | "right" | "both" | "none", "width"? }]
  *
  * In its plan a piece that is cut from one of them says `stock`, its place in that list, instead of `plank`; `plankCount` is
@@ -16,7 +17,7 @@
  * counts) is left alone, unless it is a field of these under a mistyped name.
  */
 import type { CutJob, CutPlan, JobRow, PlannedPiece } from '../cutting/job';
-import type { OnwardJob, OnwardPlan, StockPiece } from '../cutting/onward/onwardJob';
+import type { OnwardJob, OnwardPlan, RowsBefore, StockPiece } from '../cutting/onward/onwardJob';
 import { MOST_PLANKS } from '../takeoff/reading/limits';
 import { nearestWord } from './nearestWord';
 
@@ -78,9 +79,15 @@ function namedJob(id: string, instance: Instance): NamedJob {
   const job = jobOf(instance);
   const { before, stock, whole } = instance;
   if (before === undefined && stock === undefined && whole === undefined) return { id, job };
-  const lying = { joints: before?.joints ?? [], joints2: before?.joints2 ?? [] };
+  const begun = before === undefined ? [] : Array.isArray(before) ? before : [before];
+  const lying = begun.map(({ room = job.rows[0].room, joints = [], joints2 = [] }: LyingRows) => {
+    return { room, joints, joints2 };
+  });
   return { id, job, onward: { job, before: lying, stock: stock ?? [], whole: whole ?? 0 } };
 }
+
+/** What lies in a room, as it stands in a file. */
+type LyingRows = Partial<RowsBefore>;
 
 /** The job of an instance whose numbers are known to be in order. */
 export function jobOf(instance: Instance): CutJob {
@@ -147,7 +154,7 @@ export interface Instance {
     readonly runs: readonly { readonly x: number; readonly R: number }[];
   }[];
   readonly twins?: readonly (readonly [number, number])[];
-  readonly before?: { readonly joints?: readonly number[]; readonly joints2?: readonly number[] };
+  readonly before?: LyingRows | readonly LyingRows[];
   readonly stock?: readonly StockPiece[];
   readonly whole?: number;
 }
@@ -277,7 +284,9 @@ const ENDS: readonly unknown[] = ['left', 'right', 'both', 'none'];
 function onwardProblems({ before, stock }: Record<string, unknown>): string[] {
   const isWhole = (value: unknown) => Number.isSafeInteger(value);
   const areJoints = (value: unknown) => value === undefined || (Array.isArray(value) && value.every(isWhole));
-  const isBefore = before === undefined || (isObject(before) && areJoints(before.joints) && areJoints(before.joints2));
+  const isLying = (rows: unknown) => isObject(rows) && areJoints(rows.joints) && areJoints(rows.joints2);
+  const isOfRoom = (rows: unknown) => isLying(rows) && isObject(rows) && isWhole(rows.room);
+  const isBefore = Array.isArray(before) ? before.every(isOfRoom) : before === undefined || isLying(before);
   const isHeld = (piece: unknown) =>
     isObject(piece) &&
     isWhole(piece.length) &&
@@ -286,7 +295,11 @@ function onwardProblems({ before, stock }: Record<string, unknown>): string[] {
     (piece.width === undefined || (isWhole(piece.width) && (piece.width as number) > 0));
   const isStock = stock === undefined || (Array.isArray(stock) && stock.every(isHeld));
   return [
-    ...(isBefore ? [] : ['needs "before" to be { "joints", "joints2" }, lists of whole numbers']),
+    ...(isBefore
+      ? []
+      : [
+          'needs "before" to be { "joints", "joints2" }, lists of whole numbers, or a list of { "room", "joints", "joints2" }',
+        ]),
     ...(isStock ? [] : ['needs each of "stock" to be { "length", "ends", "width" }, ends left, right, both or none']),
   ];
 }

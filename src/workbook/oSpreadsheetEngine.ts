@@ -6,6 +6,7 @@ import type { SpreadsheetLibrary, SpreadsheetModel } from './oSpreadsheetCopy';
 import { installLateDrawing } from './oSpreadsheetDrawn';
 import { installKept, keepText, keptTexts } from './oSpreadsheetKept';
 import { installLateEvaluation } from './oSpreadsheetLate';
+import { installTextsAtTheRight } from './oSpreadsheetRight';
 import { createWriter, filtersOf, installBatch, type Writer } from './oSpreadsheetWriter';
 
 export interface OSpreadsheetEngine extends Engine {
@@ -45,6 +46,7 @@ export function createOSpreadsheetEngine(
   installLateEvaluation(library);
   installLateDrawing(library);
   installKept(library);
+  installTextsAtTheRight(library);
   for (const definition of saved.functions ?? []) defineFunction(library, definition);
   const blank = { sheets: [{ id: 'tab-1', name: 'Sheet1', rowNumber: 100, colNumber: 26 }], settings: { locale } };
   const model = new library.Model(

@@ -11,6 +11,9 @@ const JOBS = 600;
 const TIGHT_JOBS = 260;
 /** Seeds before it have a job or two of which it takes seconds to try every plan. */
 const FIRST_TIGHT_SEED = 140;
+/** Floors on which the bound has stayed below the truth so far: no more may. */
+const MOST_BELOW = 16;
+const MOST_BELOW_OF_TIGHT = 11;
 
 interface Tried {
   readonly seed: number;
@@ -100,11 +103,10 @@ describe(`${JOBS} tiny floors, every plan tried`, () => {
     expect(above).toEqual([]);
   });
 
-  test('the bound is the truth on nineteen of twenty', () => {
-    const below = failures(({ truth, bound }) =>
-      truth === null || bound === truth ? '' : `bound ${bound}, truth ${truth}`,
-    );
-    expect(below.length).toBeLessThan(JOBS / 20);
+  // A share that only ever shrinks: prices that are moved worse show it, and hardly anything else does.
+  test(`the bound is the truth on all but ${MOST_BELOW}`, () => {
+    const below = failures(faultOfBound);
+    expect(below.length).toBeLessThanOrEqual(MOST_BELOW);
   });
 
   test('the planner finds the fewest planks, legally, and says so of no other', () => {
@@ -151,6 +153,11 @@ describe(`${TIGHT_JOBS} tight floors, every plan tried`, () => {
     expect(jobs.filter(({ job }) => job.ripPairs.length > 0).length).toBeGreaterThan(TIGHT_JOBS / 10);
   });
 
+  test(`the bound is never above the truth, and below it on no more than ${MOST_BELOW_OF_TIGHT}`, () => {
+    expect(jobs.filter(({ truth, bound }) => truth !== null && bound > truth)).toEqual([]);
+    expect(failures(faultOfBound, jobs).length).toBeLessThanOrEqual(MOST_BELOW_OF_TIGHT);
+  });
+
   test('the planner finds the fewest planks of all of them', () => {
     expect(failures(faultOfPlan, jobs)).toEqual([]);
   });
@@ -169,6 +176,10 @@ function planOnce(job: CutJob): ReturnType<typeof planCuts> {
   const plan = planned.get(job) ?? planCuts(job);
   planned.set(job, plan);
   return plan;
+}
+
+function faultOfBound({ truth, bound }: Tried): string {
+  return truth === null || bound === truth ? '' : `bound ${bound}, truth ${truth}`;
 }
 
 function faultOfPlan({ job, truth }: Tried): string {

@@ -11,7 +11,8 @@ import { restOf } from '../support/restOfFloor';
 import { seededRandom } from '../support/seededRandom';
 import { tinyJob } from '../support/tinyJobs';
 
-const NOTHING = { before: { joints: [], joints2: [] }, stock: [], whole: 0 };
+const NOTHING = { before: [], stock: [], whole: 0 };
+const lying = (...joints: number[]) => [{ room: 0, joints, joints2: [] }];
 const SEEDS = [1, 2];
 const floors = FLOOR_KINDS.flatMap((kind) => SEEDS.map((seed) => [`${kind} ${seed}`, randomJob(kind, seed)] as const));
 const plain = (job: CutJob): CutJob => ({ ...job, ripPairs: [], play: 4 });
@@ -95,8 +96,13 @@ test('on tiny jobs with pieces in hand: never below the truth, the bound never a
     const stock = Array.from({ length: random.whole(0, 3) }, (): StockPiece => {
       return { length: random.whole(1, job.plankLength - 1), ends: ends[random.whole(0, 2)] };
     });
-    const joints = random.whole(0, 1) === 1 ? [job.rows[0].runs[0].x + random.whole(1, job.plankLength)] : [];
-    const onward: OnwardJob = { job, before: { joints, joints2: [] }, stock, whole: 2 };
+    // Rows lie in every other room, the first among them or not.
+    const rooms = [...new Set(job.rows.map(({ room }) => room))];
+    const before = rooms.flatMap((room) => {
+      const { x } = job.rows[job.rows.findIndex((row) => row.room === room)].runs[0];
+      return random.whole(0, 1) === 1 ? [{ room, joints: [x + random.whole(1, job.plankLength)], joints2: [] }] : [];
+    });
+    const onward: OnwardJob = { job, before, stock, whole: 2 };
     const truth = fewestOnwardByTrial(onward);
     if (truth === null) continue;
     const found = planOnward(onward);
@@ -124,7 +130,7 @@ describe('the judge', () => {
   // By hand: 80 is 40 + 40. With an offcut of 40 that has its right end only one plank is needed.
   const onward: OnwardJob = {
     job,
-    before: { joints: [20], joints2: [] },
+    before: lying(20),
     stock: [{ length: 40, ends: 'right' }],
     whole: 1,
   };
@@ -169,11 +175,69 @@ describe('the judge', () => {
     expect(planOnward(longer(100))).toMatchObject({ plankCount: 1, broken: [] });
   });
 
+  // A joint at 40; the row that lies has one at 33. A second row of 44 + 36 has its own 4 from that of the first.
+  test('a plan that says which joints lie too near is believed for those rows, if there is something they are near to', () => {
+    const second = {
+      runs: [
+        [
+          { length: 44, from: 'right' as const, plank: 1 },
+          { length: 36, from: 'left' as const, plank: 2 },
+        ],
+      ],
+    };
+    const tooNear = (rowIndex: number, found: number) =>
+      ({ rule: 'minimum stagger', rowIndex, runIndex: 0, found, wanted: 8 }) as const;
+    const told = (joints: readonly number[], ...broken: ReturnType<typeof tooNear>[]) =>
+      checkOnwardPlan(
+        { ...onward, job: { ...job, rows: [job.rows[0], job.rows[0]] }, before: [{ room: 0, joints, joints2: [] }] },
+        { ...legal, rows: [...legal.rows, second], plankCount: 3, short: 2, stop: 'step limit', broken },
+      );
+    expect(told([33], tooNear(0, 7), tooNear(1, 4))).toEqual([]);
+    expect(told([33], tooNear(1, 4)).join()).toMatch(/^row 1: a joint at 40 is nearer than 8 to 33/);
+    expect(told([33], tooNear(0, 7)).join()).toMatch(/^row 2, run 1: minimum stagger 4.*does not say so$/);
+    expect(told([], tooNear(0, 7), tooNear(1, 4)).join()).toMatch(/^row 1, run 1: .*is not what the plan does$/);
+  });
+
+  test('a piece that is not in hand cannot be cut from', () => {
+    expect(checkOnwardPlan({ ...onward, stock: [] }, legal)).toContainEqual('row 1: there is no piece 0 in hand');
+  });
+
+  test('nothing is the legal plan of no rows, and an offcut is no whole plank, however long', () => {
+    const nothing = { ...legal, rows: [], plankCount: 0, bound: 0 };
+    expect(checkOnwardPlan({ ...onward, job: { ...job, rows: [] } }, nothing)).toEqual([]);
+    const rows = [{ room: 0, width: 6, runs: [{ x: 0, length: 48 }] }];
+    const plan = { ...nothing, rows: [{ runs: [[{ length: 48, from: 'whole' as const, plank: -1, stock: 0 }]] }] };
+    const inHand = { ...onward, job: { ...job, rows }, stock: [{ length: 48, ends: 'both' as const }] };
+    expect(checkOnwardPlan(inHand, plan)).toEqual(['piece 0 in hand: it is no whole plank']);
+  });
+
+  test('an offcut has each of its ends once, and none it has lost', () => {
+    const rows = [job.rows[0], { ...job.rows[0], room: 1 }];
+    const second = [{ ...legal.rows[0].runs[0][0] }, { length: 40, from: 'left' as const, plank: 1 }];
+    const plan = { ...legal, rows: [...legal.rows, { runs: [second] }], plankCount: 2, short: 1, bound: 2 };
+    const told = (ends: StockPiece['ends']) =>
+      checkOnwardPlan({ ...onward, job: { ...job, rows }, stock: [{ length: 90, ends }] }, plan);
+    expect(told('both')).toEqual(['piece 0 in hand: 2 pieces keep its right end']);
+    expect(told('right')).toEqual(['piece 0 in hand: 2 pieces keep its right end']);
+    expect(checkOnwardPlan({ ...onward, stock: [{ length: 90, ends: 'none' }] }, legal)).toEqual([
+      'piece 0 in hand: 1 pieces keep its right end',
+    ]);
+  });
+
+  // By hand: two planks for a floor that has one, and a bound of two planks where one is used.
+  test.each([
+    [{ short: 1 }, 'short 1, planks 1, in hand 1'],
+    [{ bound: 2 }, 'bound 2, planks 1'],
+    [{ bound: 0 }, 'bound 0, planks 1'],
+  ])('claims what is not so: %j', (claim, told) => {
+    expect(checkOnwardPlan(onward, { ...legal, ...claim })).toEqual([told]);
+  });
+
   test.each([
     ['the wrong end', { ...onward, stock: [{ length: 40, ends: 'left' as const }] }, /right end/],
     ['too short', { ...onward, stock: [{ length: 39, ends: 'right' as const }] }, /40 is cut from 39/],
     ['too narrow', { ...onward, stock: [{ length: 40, ends: 'right' as const, width: 5 }] }, /wider/],
-    ['too near to the row that lies', { ...onward, before: { joints: [33], joints2: [] } }, /nearer than 8/],
+    ['too near to the row that lies', { ...onward, before: lying(33) }, /nearer than 8/],
     ['planks counted wrongly', { ...onward, whole: 0 }, /short 0/],
   ])('%s', (_, changed, told) => {
     expect(checkOnwardPlan(changed, legal).join()).toMatch(told);

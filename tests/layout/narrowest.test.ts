@@ -45,6 +45,14 @@ test.each([
   expect(narrowest(mm([0, 0], [tip, 0], [800, 60], [800, 100], [2000, 100], [2000, 192], [0, 192]))).toBe(width);
 });
 
+// 192 across: an end that runs back 384 rises 1 in 2 and is a crosscut; a hair more, and it is a taper that runs out.
+test.each([
+  [1616, 192],
+  [1615.9, 0],
+])('an end from 2000 to %d leaves %d', (back, width) => {
+  expect(narrowest(mm([0, 0], [2000, 0], [back, 192], [0, 192]))).toBe(width);
+});
+
 test('a strip beside a square column counts however short it is', () => {
   const column = [...mm([500, 20], [600, 20], [600, 120], [500, 120])].reverse();
   expect(narrowest(mm([0, 0], [2000, 0], [2000, 192], [0, 192]), [column])).toBe(20);
@@ -95,6 +103,17 @@ describe('stretches narrower than 10 mm', () => {
       { from: 100, to: 900, width: 8, isTip: false },
     ]);
     expect(thin(mm([100, 0], [900, 0], [900, 10], [100, 10]))).toEqual([]);
+  });
+
+  // 8 wide up to 500, then 8 to 6 up to 700, then 6: narrow all along, whatever corners lie between; and a second strip alone.
+  test('of a strip with corners in it: one stretch', () => {
+    const bent = mm([100, 0], [500, 0], [700, 2], [900, 2], [900, 8], [100, 8]);
+    expect(thin(bent)).toMatchObject([{ from: 100, to: 900, width: 8, isTip: false }]);
+    const wide = mm([100, 0], [500, 0], [500, -20], [600, -20], [600, 0], [900, 0], [900, 8], [100, 8]);
+    expect(thin(wide).map(({ from, to }) => [from, to])).toEqual([
+      [100, 500],
+      [600, 900],
+    ]);
   });
 
   // Places that are not whole ticks go outwards: no hair of the strip is left behind.

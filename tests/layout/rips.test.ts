@@ -45,6 +45,10 @@ describe('first and last row', () => {
     expect(rowsAcross(103, 20, { minRip: 10, leastRow: 3 })).toMatchObject({ rowCount: 6, first: 12, last: 11 });
   });
 
+  test('nothing is left in the gap of a single row', () => {
+    for (const depth of [1, 9, 15, 20]) expect(rowsAcross(depth, 20, { minRip: 10, leastRow: 3 }).leftInGap).toBe(0);
+  });
+
   test('rows fill the depth, none over a plank', () => {
     const sizes = [
       fc.integer({ min: 1, max: 9999 }),

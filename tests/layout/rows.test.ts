@@ -184,12 +184,75 @@ describe('rooms that are not', () => {
 });
 
 test('a plank width misread is refused instead of filling memory', () => {
-  expect(() => rowsOf([rectangle(0, 0, inches(100), inches(100))], { ...PLAIN, plankWidth: 1 })).toThrow(RangeError);
+  // 100 in are 1,625,600 ticks.
+  expect(() => rowsOf([rectangle(0, 0, inches(100), inches(100))], { ...PLAIN, plankWidth: 1 })).toThrow(
+    new RangeError('1625600 rows'),
+  );
+  expect(() => rowsOf([rectangle(0, 0, 100, 20_001)], { ...PLAIN, plankWidth: 1 })).toThrow(RangeError);
   expect(() => rowsOf([rectangle(0, 0, 100, 100)], { ...PLAIN, plankWidth: 0 })).toThrow(RangeError);
 });
 
+// Above the first row two arms, of 40 in and of 1/32 in along the row: the second is shorter than a step of 1/16 in.
+test('nor what is shorter', () => {
+  const corners = [
+    [0, 0],
+    [100, 0],
+    [100, 7.5],
+    [50 + 1 / 32, 7.5],
+    [50 + 1 / 32, 15],
+    [50, 15],
+    [50, 7.5],
+    [40, 7.5],
+    [40, 15],
+    [0, 15],
+  ];
+  const floor = [corners.map(([x, y]) => ({ x: inches(x), y: inches(y) }))];
+  const runsOf = (markingStep: number) =>
+    rowsOf(floor, { ...PLAIN, firstRow: inches(7.5), markingStep }).rows.map(({ runs }) => runs.length);
+  expect([runsOf(inches(1 / 16)), runsOf(inches(1 / 32)), runsOf(1)]).toEqual([
+    [1, 1],
+    [1, 2],
+    [1, 2],
+  ]);
+});
+
+// The far and the near edge were each rounded to a tick, so ten planks of 7 1/2 in may come out two ticks short.
+test.each([
+  [0, 0],
+  [1, 0],
+  [2, 0],
+  [3, 3],
+])('ten rows less %d ticks: the last is narrower by %d', (short, narrower) => {
+  const layout = rowsOf([rectangle(0, 0, inches(100), inches(75) - short)], { ...PLAIN, firstRow: inches(7.5) });
+  expect([layout.rows.length, layout.lastWidth]).toEqual([10, inches(7.5) - narrower]);
+});
+
+// Nine rows of 7 1/2 in and one of 2 in, the minimum: wide enough, and so is what both edges were rounded by.
+test.each([
+  [-1, 0],
+  [0, 0],
+  [2, 0],
+  [3, 1],
+])('a last row of the minimum rip less %d ticks: %d too narrow', (short, count) => {
+  const layout = rowsOf([rectangle(0, 0, inches(100), inches(69.5) - short)], { ...PLAIN, firstRow: inches(7.5) });
+  expect(layout.rows[9].narrowest.width).toBe(inches(2) - short);
+  expect(narrowRunsOf(layout, inches(2))).toHaveLength(count);
+});
+
+// A wall of 1 in along all of it, 9 1/2 in above the near wall: row 2, from 7 1/2 to 15 in, lies 2 in below it and 4 1/2 above.
+test.each([false, true])('a run on both sides of a wall is as narrow as the narrower side: turned %s', (isTurned) => {
+  const [wall, far] = isTurned ? [12, 75] : [9.5, 75];
+  const floor = [
+    rectangle(0, 0, inches(100), inches(wall)),
+    rectangle(0, inches(wall + 1), inches(100), inches(far - wall - 1)),
+  ];
+  const { rows } = rowsOf(floor, { ...PLAIN, firstRow: inches(7.5), kerf: inches(1 / 8) });
+  expect([rows[1].runs.length, rows[1].runs[0].beside.length]).toEqual([1, 1]);
+  expect(rows[1].runs[0].narrowest.width).toBe(inches(2));
+});
+
 test('a floor eaten by its gap has no rows', () => {
-  expect(rowsOf([], PLAIN).rows).toEqual([]);
+  expect(rowsOf([], PLAIN)).toMatchObject({ floor: [], firstWidth: 0, lastWidth: 0, rows: [], leftOff: [] });
 });
 
 test('what is narrower than a marking step is not laid', () => {

@@ -1,7 +1,7 @@
 /** Squaring off at walls: what it leaves uncovered lies along walls, held against Clipper2's own insets. */
 import { describe, expect, test } from 'vitest';
 import { insetOf } from '../../src/geometry/inset';
-import type { Region } from '../../src/geometry/polygon';
+import { areaOf, type Region } from '../../src/geometry/polygon';
 import { BENDING } from '../../src/layout/bends';
 import { type LaidPiece, piecesOf } from '../../src/layout/pieces';
 import { rowsOf } from '../../src/layout/rows';
@@ -108,6 +108,45 @@ describe.each([
     expect(before).toBeGreaterThan(100);
     expect(after).toBeLessThanOrEqual(before / 40);
   });
+});
+
+// The near wall rises by 1/8 in along its second half, less than the tolerance: row 1 is ripped along all of it, so that it
+// is 5 - 1/8 in wide everywhere. The same at the far wall, where 30 in less 1/8 in end within the sixth row.
+test('the first and the last row are straight along a wall that bends by less than the tolerance half way', () => {
+  const corners = [
+    [0, 0],
+    [50, 0],
+    [100, 1 / 8],
+    [100, 30 - 1 / 8],
+    [50, 30],
+    [0, 30],
+  ];
+  const floor = [corners.map(([x, y]) => ({ x: inches(x), y: inches(y) }))];
+  const options = { plankWidth: PLANK.plankWidth, minRip: inches(2), degrees: 0, startSide: 'near' as const };
+  const { rows } = rowsOf(floor, { ...options, firstRow: 'auto', squareCut: TOLERANCE });
+  expect(rows.map(({ width, narrowest }) => [width, narrowest.width].map((one) => one / inches(1)))).toEqual([
+    [5 - 1 / 8, 5 - 1 / 8],
+    ...Array(4).fill([5, 5]),
+    [5 - 1 / 8, 5 - 1 / 8],
+  ]);
+});
+
+// A second row lies over the first half of the first one; over its other half the wall falls by 1/8 in. Only there is the first
+// row ripped: 50 x 5 and 50 x 4 7/8 sq in.
+test('where another row lies beside it nothing is taken off a row, though the wall goes on from there', () => {
+  const corners = [
+    [0, 0],
+    [100, 0],
+    [100, 5 - 1 / 8],
+    [50, 5],
+    [50, 10],
+    [0, 10],
+  ];
+  const floor = [corners.map(([x, y]) => ({ x: inches(x), y: inches(y) }))];
+  const options = { plankWidth: PLANK.plankWidth, minRip: inches(2), degrees: 0, startSide: 'near' as const };
+  const { rows } = rowsOf(floor, { ...options, firstRow: 'auto', squareCut: TOLERANCE });
+  const areas = rows.map(({ runs: [{ part }] }) => areaOf([part.outline, ...part.holes]) / inches(1) ** 2);
+  expect(areas).toEqual([50 * 5 + 50 * (5 - 1 / 8), 50 * 5]);
 });
 
 test('an edge that bends by less than the tolerance is straight, one that bends by more is scribed', () => {

@@ -8,7 +8,7 @@ import type { DoorwayEntry, RoomEntry } from '../../src/takeoff/entry';
 import { bareTakeoff, doorwayIn, plainEntry, readsOf } from '../support/bareTakeoff';
 
 const transitions = [
-  { kind: 'T-moulding', stockLength: 8, price: 20, supplier: '', article: '' },
+  { kind: 'T-molding', stockLength: 8, price: 20, supplier: '', article: '' },
   { kind: 'reducer', stockLength: 8, price: 24, supplier: '', article: '' },
 ];
 
@@ -34,9 +34,9 @@ const hall = roomWith('Hall', [door(3)]);
 
 describe('one opening between two rooms', () => {
   test.each([
-    ['none', 'T-moulding'],
-    ['T-moulding', 'none'],
-    ['T-moulding', 'reducer'],
+    ['none', 'T-molding'],
+    ['T-molding', 'none'],
+    ['T-molding', 'reducer'],
   ])('rooms that ask for different bars, %s and %s, are told, and the price is not whole', (here, there) => {
     const doorways = [
       at('Den', 1, { neighbour: 'Hall', transition: here }),
@@ -45,7 +45,7 @@ describe('one opening between two rooms', () => {
     const order = orderFor([den, hall], { doorways });
     expect(barsOf(order)).toEqual(['', '']);
     expect(order.missing).toEqual([
-      `Den, doorway 1: no bar is ordered, because "${here}" is entered here and "${there}" at doorway 1 of Hall.`,
+      `Den, doorway 1: no transition is ordered, because "${here}" is entered here and "${there}" at doorway 1 of Hall.`,
     ]);
   });
 
@@ -69,7 +69,7 @@ describe('one opening between two rooms', () => {
     const doorways = [at('Den', 1, { neighbour: 'Hall' }), at('Hall', 1, { neighbour: 'Den', transition: 'reducer' })];
     const order = orderFor([roomWith('Den', [door(1, 3, 'goes on')]), hall], { doorways });
     expect(order.missing).toEqual([
-      'Den, doorway 1: no bar is ordered, because "goes on" is entered here and "reducer" at doorway 1 of Hall.',
+      'Den, doorway 1: no transition is ordered, because "goes on" is entered here and "reducer" at doorway 1 of Hall.',
     ]);
   });
 
@@ -78,7 +78,7 @@ describe('one opening between two rooms', () => {
     const ash = roomWith('Hall', [], { product: { ...den.product, name: 'Ash' } });
     const order = orderFor([roomWith('Den', [through]), ash], {});
     expect(order.missing).toContain(
-      'Den, doorway 1: no bar is ordered, because the floor goes on into Hall, which has another product.',
+      'Den, doorway 1: no transition is ordered, because the floor goes on into Hall, which has another product.',
     );
     expect(orderFor([roomWith('Den', [through]), roomWith('Hall', [])], {}).missing).toEqual([]);
   });
@@ -98,7 +98,7 @@ describe('several doorways between two rooms', () => {
   test('two and two are two bars', () => {
     const doorways = [...toHall, at('Hall', 1, { neighbour: 'Den' }), at('Hall', 2, { neighbour: 'Den' })];
     const order = orderFor([roomWith('Den', two), roomWith('Hall', two)], { doorways });
-    expect(barsOf(order)).toEqual(['T-moulding', 'T-moulding', '', '']);
+    expect(barsOf(order)).toEqual(['T-molding', 'T-molding', '', '']);
     expect(order.missing).toEqual([]);
   });
 
@@ -127,9 +127,9 @@ describe('several doorways between two rooms', () => {
       names.map((name) => rooms.get(name) as RoomEntry),
       { doorways },
     );
-    expect(barsOf(order).filter((bar) => bar !== '')).toEqual(['T-moulding']);
+    expect(barsOf(order).filter((bar) => bar !== '')).toEqual(['T-molding']);
     expect(order.missing).toHaveLength(1);
-    expect(order.missing[0]).toMatch(/^Den, doorway \d: no bar is ordered, because /);
+    expect(order.missing[0]).toMatch(/^Den, doorway \d: no transition is ordered, because /);
     for (const words of ['Den names 2 doorways to Hall', 'Hall names 1 doorway to Den']) {
       expect(order.missing[0]).toContain(words);
     }
@@ -141,9 +141,9 @@ describe('entries for doorways that are not there', () => {
     // Hall has one doorway; the entry for a second one there names Den.
     const doorways = [at('Hall', 2, { neighbour: 'Den' }), at('Den', 1, { neighbour: 'Hall' })];
     const order = orderFor([hall, den], { doorways });
-    expect(barsOf(order)).toEqual(['', 'T-moulding']);
+    expect(barsOf(order)).toEqual(['', 'T-molding']);
     expect(order.missing).toEqual([
-      "Hall, doorway 1: no bar is ordered, because the neighbouring floor's height is not entered.",
+      "Hall, doorway 1: no transition is ordered, because the neighboring floor's height is not entered.",
       'Hall, doorway 2: the room has 1 doorway, so what is entered for this one has no effect. Correct its number, or take it out.',
     ]);
   });
@@ -176,7 +176,7 @@ describe('what is entered twice', () => {
       'a bar',
       { transitions: [...transitions, { kind: 'Reducer', stockLength: 6, price: 30, supplier: '', article: '' }] },
       'transitions.2.kind',
-      'Bar 3: Reducer is entered in Bar 2 already. Keep one of the two.',
+      'Transition 3: Reducer is entered in Transition 2 already. Keep one of the two.',
     ],
     [
       'a product',
@@ -202,7 +202,7 @@ describe('what is entered twice', () => {
 
 test.each([
   ['underlay', { underlay: 'laid' }],
-  ['film', { film: 'yes' }],
+  ['vapor barrier', { film: 'yes' }],
 ] as const)('%s that a product is to be laid on, without a roll to take it from, is missing', (goods, terms) => {
   const floors = [{ ...blankItem('floors'), product: 'plain oak', ...terms }];
   expect(orderFor([roomWith('Den', [])], { floors }).missing).toEqual([

@@ -18,7 +18,7 @@ describe('what lies under the planks', () => {
   // Hardwood Floors, February 2017, page 52: felt or paper under nailed planks and foam never; film and foam under
   // floating ones. Nothing between glue and subfloor: common practice.
   test.each([
-    ['floating', 'concrete', ['Underlay', 'Film']],
+    ['floating', 'concrete', ['Underlay', 'Vapor barrier']],
     ['floating', 'wood', ['Underlay']],
     ['glued', 'concrete', []],
     ['glued', 'wood', []],
@@ -31,7 +31,7 @@ describe('what lies under the planks', () => {
   test('what is said at the product comes first', () => {
     const floors = [{ ...PLAIN_TERMS, fastening: 'nailed', underlay: 'laid', film: 'yes', felt: 'no' } as const];
     const order = orderOfWood({ ...ROLLS, ...on('wood'), floors });
-    expect(order.covers.map(({ goods }) => goods.name)).toEqual(['Underlay', 'Film']);
+    expect(order.covers.map(({ goods }) => goods.name)).toEqual(['Underlay', 'Vapor barrier']);
   });
 
   test('felt laps by 4 in, or 100 mm, where nothing is typed (the same source: 4 in at least)', () => {
@@ -107,19 +107,21 @@ describe('before you begin', () => {
   const floating = (film: '' | 'yes' | 'no') => ({ floors: [{ ...PLAIN_TERMS, film }] });
 
   test('film that is left out on purpose is not told to be laid over concrete, but warned about', () => {
-    const [film, ...more] = beforeOf(orderOfWood({ ...ROLLS, ...on('concrete'), ...floating('no') }), 'Film');
+    const [film, ...more] = beforeOf(orderOfWood({ ...ROLLS, ...on('concrete'), ...floating('no') }), 'Vapor barrier');
     expect(more).toEqual([]);
-    expect(film).toMatch(/^ask: .*no film, as entered/);
-    expect(beforeOf(orderOfWood({ ...ROLLS, ...on('concrete'), ...floating('') }), 'Film')[0]).toMatch(
+    expect(film).toMatch(/^ask: .*no vapor barrier, as entered/);
+    expect(beforeOf(orderOfWood({ ...ROLLS, ...on('concrete'), ...floating('') }), 'Vapor barrier')[0]).toMatch(
       /^do: .*lay the/,
     );
-    expect(beforeOf(orderOfWood({ ...on('concrete'), ...floating('') }), 'Film')[0]).toMatch(/^ask: .*no vapour film/);
+    expect(beforeOf(orderOfWood({ ...on('concrete'), ...floating('') }), 'Vapor barrier')[0]).toMatch(
+      /^ask: .*no vapor barrier/,
+    );
   });
 
   test('film under glued planks stops the job; a wood subfloor asks for none', () => {
     const floors = [{ ...PLAIN_TERMS, fastening: 'glued', film: 'yes' } as const];
-    expect(beforeOf(orderOfWood({ ...ROLLS, ...on('concrete'), floors }), 'Film')[0]).toMatch(/^stop/);
-    expect(beforeOf(orderOfWood({ ...ROLLS, ...on('wood'), ...floating('') }), 'Film')).toEqual([]);
+    expect(beforeOf(orderOfWood({ ...ROLLS, ...on('concrete'), floors }), 'Vapor barrier')[0]).toMatch(/^stop/);
+    expect(beforeOf(orderOfWood({ ...ROLLS, ...on('wood'), ...floating('') }), 'Vapor barrier')).toEqual([]);
   });
 
   test.each([

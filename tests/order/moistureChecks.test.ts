@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { ticksOfInches } from '../../src/geometry/length';
 import { emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import type { ProductKind, Typed } from '../../src/takeoff/entry';
+import { bareTakeoff, plainEntry } from '../support/bareTakeoff';
 import { beforeOf, orderFor, PLAIN_TERMS, plainRoom, roomOfKind } from '../support/plainOrder';
 
 const BLANK = emptyHouse('us');
@@ -69,8 +70,21 @@ describe('a wood subfloor', () => {
   });
 });
 
+// The standard is American; a carbide test is what the German table among the sources goes by.
+test.each([
+  ['us', /probes in the slab \(ASTM F2170\)/],
+  ['metric', /\(relative humidity, or carbide\)/],
+] as const)('concrete is measured as the country does: %s', (units, words) => {
+  for (const subfloorLimit of ['', 75]) {
+    const floors = [{ ...PLAIN_TERMS, subfloorLimit }];
+    const order = orderFor([plainRoom(60)], { units, floors, site: { ...BLANK.site, subfloor: 'concrete' } });
+    expect(beforeOf(order, 'Moisture')).toEqual([expect.stringMatching(words)]);
+  }
+});
+
 describe('movement', () => {
   const site = { ...BLANK.site, temperature: 70, humidityLow: 35, humidityHigh: 60 };
+  const metricPlank = { ...plainEntry('', 1, 1).product, kind: 'solid wood', plankWidth: '152.4 mm' } as const;
   const lineOf = (kind: ProductKind, species: Typed, more: Partial<HouseEntry> = {}) => {
     const bare = roomOfKind(kind);
     const rows = [{ rowNumber: 1, width: ticksOfInches(60) }] as unknown as typeof bare.rows;
@@ -85,6 +99,17 @@ describe('movement', () => {
       expect.stringMatching(
         /^do: Den: 6\.9 to 11 % moisture over the year\. A plank's width changes by 0\.06[678] in, .* 0\.6[678]/,
       ),
+    ]);
+  });
+
+  // The same between 35 and 60 % at 21 C (70 F): 152.4 mm x .00274 x 4.1 = 1.7 mm, rows of 1524 mm ten times that.
+  test('in a metric house in tenths of a millimetre', () => {
+    const metric = { ...site, temperature: 21 };
+    const bare = bareTakeoff(plainEntry('Den', 4, 3, { units: 'metric', product: metricPlank }), { planks: 60 });
+    const room = { ...bare, rows: [{ rowNumber: 1, width: ticksOfInches(60) }] as unknown as typeof bare.rows };
+    const floors = [{ ...PLAIN_TERMS, species: 'white ash' }];
+    expect(beforeOf(orderFor([room], { units: 'metric', site: metric, floors }), 'Movement')).toEqual([
+      expect.stringMatching(/A plank's width changes by 1\.7 mm, .* 1[67]\.\d mm/),
     ]);
   });
 

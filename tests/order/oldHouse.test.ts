@@ -89,6 +89,8 @@ describe('lead (40 CFR 745.83: 6 sq ft of painted surface in a room within 30 da
   test('new trim for which nothing comes off disturbs nothing', () => {
     const trims = [{ ...blankItem('trims'), name: 'Shoe', stockLength: 8, height: 0, price: 1 } as const];
     expect(leadOf({ ...houseOf(1950), trims }, [plainRoom(60)])).toEqual([]);
+    const beside = leadOf({ ...houseOf(1950), trims: [...trims, { ...BASEBOARD, height: 3 }] }, [plainRoom(60)]);
+    expect(beside).toEqual([expect.stringMatching(/^stop: Den: baseboard disturb/)]);
     const unknown = [{ ...trims[0], height: '' }];
     expect(leadOf({ ...houseOf(1950), trims: unknown }, [plainRoom(60)])[0]).toMatch(/^ask: .*0 where none does/);
   });

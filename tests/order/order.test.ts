@@ -73,6 +73,26 @@ describe('what is charged', () => {
     ]);
   });
 
+  // Planks of 1/2 in and 1/4 in of room: a door 1/2 in up loses 1/4 in, one 3/4 in up nothing; the third is not measured.
+  test('of three doors the one that scrapes is shortened, in the hours and by the door: 24 min = 0.4 h', () => {
+    const walls = [1, 2, 3].map((wall) => ({ ...doorTo, wall }));
+    const doors = bareTakeoff(plainEntry('Den', 12, 10, { doorways: walls }), { planks: 60 });
+    const bottoms = ['1/2"', '3/4"', ''];
+    const order = orderFor([doors], {
+      doorways: bottoms.map((doorBottom, i) => ({ ...blankItem('doorways'), room: 'den', doorway: i + 1, doorBottom })),
+      site: { ...BLANK.site, doorClearance: '1/4"' },
+      labour: [{ work: 'Shorten', by: 'door', rate: 30 }],
+      pace: { ...BLANK.pace, perRoom: 0, perDoorway: 0, perDoor: 24 },
+    });
+    expect(order.doorways.map(({ doorTrim }) => doorTrim)).toEqual([ticksOfInches(1 / 4), 0, null]);
+    expect(order.fits.map(({ text }) => text).filter((text) => /door/.test(text))).toEqual([
+      expect.stringMatching(/Take 1\/4" off the bottom of the door\.$/),
+      expect.stringMatching(/The door clears the floor\.$/),
+    ]);
+    expect(lineNamed(order, 'Shorten')).toMatchObject({ basis: 1, total: 3000 });
+    expect(order.hours[0]).toMatchObject({ doorways: 3, doors: 1, hours: 0.4 });
+  });
+
   test('without minutes the hours are missing and the total says so', () => {
     const order = orderFor([plainRoom(60)], { labour });
     expect(order.missing).toEqual(['By hour: minutes for rows and cuts are not entered']);
@@ -80,7 +100,7 @@ describe('what is charged', () => {
 
   test('no labour, no tax: both are said', () => {
     expect(orderFor([room]).notes).toEqual([
-      'No labour is entered: the price is for the materials alone.',
+      'No work is entered: the price is for the materials alone.',
       'No tax is entered.',
     ]);
   });
@@ -88,7 +108,7 @@ describe('what is charged', () => {
 
 describe('bars at doorways', () => {
   const transitions = [
-    { kind: 'T-moulding', stockLength: 8, price: 20, supplier: '', article: '' },
+    { kind: 'T-molding', stockLength: 8, price: 20, supplier: '', article: '' },
     { kind: 'reducer', stockLength: 8, price: 24, supplier: '', article: '' },
   ];
   const room = bareTakeoff(plainEntry('Den', 12, 10, { doorways: [doorTo, { ...doorTo, wall: 3 }] }), { planks: 60 });
@@ -97,14 +117,14 @@ describe('bars at doorways', () => {
   test('two bars of 3 ft come from one length of 8 ft; the height decides which', () => {
     const doorways = [work(1, { neighbourHeight: '1/2"' }), work(2, { neighbourHeight: '7/16"' })];
     const order = orderFor([room], { transitions, doorways });
-    expect(lineNamed(order, 'T-moulding')).toMatchObject({ packs: 1, total: 2000 });
+    expect(lineNamed(order, 'T-molding')).toMatchObject({ packs: 1, total: 2000 });
   });
 
   test('a doorway whose neighbour is not known is told, not left out', () => {
     const order = orderFor([room], { transitions, doorways: [work(1, { neighbourHeight: 0 })] });
     expect(lineNamed(order, 'reducer')).toMatchObject({ packs: 1 });
     expect(order.missing).toEqual([
-      "Den, doorway 2: no bar is ordered, because the neighbouring floor's height is not entered.",
+      "Den, doorway 2: no transition is ordered, because the neighboring floor's height is not entered.",
     ]);
   });
 
@@ -123,7 +143,7 @@ describe('bars at doorways', () => {
       { ...blankItem('doorways'), room: 'Hall', doorway: 1, neighbour: 'Den' },
     ];
     const order = orderFor([den, hall], { transitions, doorways });
-    expect(order.doorways.map((doorway) => doorway.transition)).toEqual(['T-moulding', '']);
+    expect(order.doorways.map((doorway) => doorway.transition)).toEqual(['T-molding', '']);
     expect(order.doorways.map((doorway) => doorway.meeting?.step)).toEqual([0, 0]);
     expect(order.missing).toEqual([]);
   });
@@ -179,6 +199,7 @@ describe('before you begin', () => {
     ['2 1/4"', 7, 11, 'do'],
     ['2 1/4"', 7, 11.5, 'stop'],
     ['3"', 7, 10, 'stop'],
+    ['2 3/4"', 7, 10, 'do'],
     // A wood subfloor of 12 % at most.
     ['5"', 11, 12.5, 'stop'],
     ['5"', 11, 12, 'do'],
@@ -247,11 +268,36 @@ describe('casings', () => {
     ['laminate', '5/16"', 'undercut 2 door casings at 5/16"'],
     ['laminate', '0.3"', 'undercut 2 door casings at 5/16"'],
     ['rigid vinyl', '1/4"', 'undercut 2 door casings at 5/16"'],
+    ['rigid vinyl', '19/64"', 'undercut 2 door casings at 5/16"'],
+    ['rigid vinyl', '0.297"', 'undercut 2 door casings at 3/8"'],
   ] as const)('for %s of %s the day before says %s', (kind, thickness, words) => {
     const entry = plainEntry('Den', 12, 10, { doorways: [doorTo] });
     const order = orderFor([bareTakeoff({ ...entry, product: { ...entry.product, kind, thickness } }, { planks: 60 })]);
     expect(order.days.map((task) => task.text).join('\n')).toContain(words);
   });
+});
+
+// Planks are laid at a whole number of millimetres: 8.5 mm under 9 mm, 8 mm under 8 mm.
+test.each([
+  ['8 mm', '8 mm'],
+  ['8.5 mm', '9 mm'],
+])('in a metric house planks of %s go under casings at %s', (thickness, height) => {
+  const entry = plainEntry('Den', 4, 3, { units: 'metric', doorways: [doorwayIn(1, 1, 0.9)] });
+  const room = bareTakeoff({ ...entry, product: { ...entry.product, thickness } }, { planks: 60 });
+  expect(
+    orderFor([room], { units: 'metric' })
+      .days.map(({ text }) => text)
+      .join(),
+  ).toContain(`casings at ${height}`);
+});
+
+test('an old floor that comes out is a task of its own, whether of one room or of two, and none of no room', () => {
+  const rooms = [plainRoom(60), bareTakeoff(plainEntry('Hall', 9, 5), { planks: 20 })];
+  const taskFor = (tearOut: readonly string[]) =>
+    orderFor(rooms, { site: { ...BLANK.site, tearOut } })
+      .days.map(({ text }) => /^Take out the old floor: ([^.]*)\./.exec(text)?.[1])
+      .filter((names) => names !== undefined);
+  expect([[], ['den'], ['Hall', 'DEN']].map(taskFor)).toEqual([[], ['Den'], ['Den, Hall']]);
 });
 
 test('pieces and tools are those of a floor laid through two rooms, not of each room alone', () => {
@@ -310,7 +356,9 @@ describe('where heights meet, in words', () => {
     const order = orderFor([den], { doorways: [{ ...doorway, neighbourHeight: '1 1/2"' }] });
     expect(order.doorways[0].transition).toBe('');
     expect(order.fits[0].text).not.toMatch(/bevel at least|Bar:/);
-    expect(order.missing).toEqual(['Den, doorway 1: no bar is ordered, because no bar covers a step that high.']);
+    expect(order.missing).toEqual([
+      'Den, doorway 1: no transition is ordered, because no transition covers a step that high.',
+    ]);
   });
 
   test('a riser that the floor swallows is told, not shown as a length below 0', () => {

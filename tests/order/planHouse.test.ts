@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { planHouse } from '../../src/order/planHouse';
+import { rememberedPlan } from '../../src/order/rememberedPlan';
 import { takeoffAsOne } from '../../src/takeoff/planning/joinedFloor';
 import { doorwayIn, plainEntry } from '../support/bareTakeoff';
 import { demoRooms } from '../support/demoHouse';
@@ -45,6 +46,20 @@ describe('rooms of one job', () => {
     const plan = planHouse([one, { ...other, rules: { ...other.rules, ...rules } }], true);
     if (plan.status === 'problems') throw new Error(plan.problems[0].text);
     expect(plan.planned.sharing).toEqual(isShared ? [['One', 'Other']] : []);
+    // Each room is told of the other, whose planks are its own or are bought with them, and of itself in no note.
+    const notes = plan.planned.rooms.map((room) => room.notes.join(' '));
+    expect(notes.map((told) => ['One', 'Other'].filter((name) => told.includes(name)))).toEqual([['Other'], ['One']]);
+    expect(notes.every((told) => told.includes('Cut from the same planks'))).toBe(isShared);
+  });
+
+  test('a room that is to be planned apart shares none, whatever its capitals', () => {
+    const rooms = ['One', 'Other', 'Third'].map((name) => plainEntry(name, 14, '4\' 6 3/4"'));
+    const sharing = (apart: readonly string[]) => {
+      const plan = planHouse(rooms, true, apart);
+      return plan.status === 'planned' && plan.planned.sharing;
+    };
+    expect(sharing(['other '])).toEqual([['One', 'Third']]);
+    expect(sharing(['One', 'Other'])).toEqual([]);
   });
 
   test('rooms come back in the order given', () => {
@@ -117,6 +132,18 @@ describe('rooms of one job', () => {
     expect(productsOf(plain, blank).status).toBe('planned');
     const plan = productsOf(blank, plain, at80);
     expect(plan.status === 'problems' && plan.problems[0].text).toContain('price of a box 80 (50 there)');
+  });
+
+  test('the last eight plans are remembered, those used least lately forgotten first', () => {
+    const remembered = rememberedPlan();
+    const planned = (length: number) => remembered([plainEntry('Den', length, 2)], true);
+    const [first, second] = [planned(3), planned(4)];
+    for (let length = 5; length < 11; length++) planned(length);
+    expect(planned(3)).toBe(first);
+    planned(11);
+    expect(planned(3)).toBe(first);
+    expect(planned(4)).not.toBe(second);
+    expect(planned(4)).toEqual(second);
   });
 
   test.each([

@@ -58,7 +58,7 @@ describe('a job as typed', () => {
 
   test.each([
     ['underlay', 'width', 'Underlay, Width of the roll'],
-    ['film', 'width', 'Film, Width of the roll'],
+    ['film', 'width', 'Vapor barrier, Width of the roll'],
     ['tape', 'length', 'Tape, Length of the roll'],
     ['spacers', 'apart', 'Spacers, One every'],
   ] as const)('a price for %s without its size is told: it would be left out of the order', (at, key, label) => {
@@ -92,7 +92,7 @@ describe('a job as typed', () => {
     expect(houseOf({ terms }).terms.margin).toBe(1);
     expect(houseOf({ terms: { ...terms, margin: 17.3 } }).terms.margin).toBe(0.173);
     expect(problemsOf({ terms: { ...terms, marginOf: 'price' } })).toEqual([
-      expect.stringMatching(/^terms\.margin \| Terms, Margin, per cent: "100%" is not below 100 per cent/),
+      expect.stringMatching(/^terms\.margin \| Terms, Margin, percent: "100%" is not below 100 %/),
     ]);
   });
 
@@ -144,7 +144,10 @@ describe('a job as typed', () => {
       { underlay: { ...ROLL, width: '1"' } },
       'underlay.width | Underlay, Width of the roll: a roll of 1" by 50\' 0" is too small: under 4 in',
     ],
-    [{ film: { ...ROLL, overlap: '4 ft' } }, 'film.overlap | Film, Overlap: 48" is more than half of the roll'],
+    [
+      { film: { ...ROLL, overlap: '4 ft' } },
+      'film.overlap | Vapor barrier, Overlap: 48" is more than half of the roll',
+    ],
     [{ trims: [{ ...blankItem('trims'), name: 'Shoe' }] }, 'trims.0.stockLength | Trim 1, Length of a stick is blank.'],
     [{ trims: [{ ...blankItem('trims'), stockLength: 0 }] }, 'trims.0.stockLength | Trim 1, Length of a stick is 0.'],
     [
@@ -152,7 +155,7 @@ describe('a job as typed', () => {
       'trims.0.stockLength | Trim 1, Length of a stick: 11" is not a length of trim: a stick is at least',
     ],
     [{ underlay: { ...ROLL, width: 'x' } }, 'underlay.width | Underlay, Width of the roll: "x" is not a length.'],
-    [{ film: { ...ROLL, length: '12-6' } }, 'film.length | Film, Length of the roll: "12-6" is not a length.'],
+    [{ film: { ...ROLL, length: '12-6' } }, 'film.length | Vapor barrier, Length of the roll: "12-6" is not a length.'],
     [
       { trims: [{ ...blankItem('trims'), stockLength: 'x' }] },
       'trims.0.stockLength | Trim 1, Length of a stick: "x" is not a length.',
@@ -160,7 +163,7 @@ describe('a job as typed', () => {
     [{ trims: [{ ...blankItem('trims'), stockLength: 8, thickness: 50 }] }, 'thicker than half its length'],
     [
       { transitions: [{ ...blankItem('transitions'), stockLength: 0.1 }] },
-      'transitions.0.stockLength | Bar 1, Length: 1 3/16" is not a length of trim',
+      'transitions.0.stockLength | Transition 1, Length: 1 3/16" is not a length of trim',
     ],
     [
       { labour: [{ ...blankItem('labour'), work: 'Laying' }] },
@@ -178,10 +181,7 @@ describe('a job as typed', () => {
       { floors: [{ ...blankItem('floors'), keep: 1.5 }] },
       'floors.0.keep | Product 1, Planks to keep for repairs: 1.5 is not a count.',
     ],
-    [
-      { terms: { ...BLANK.terms, margin: 120 } },
-      'terms.margin | Terms, Margin, per cent: 120 is more than 100 per cent.',
-    ],
+    [{ terms: { ...BLANK.terms, margin: 120 } }, 'terms.margin | Terms, Margin, percent: 120 is more than 100 %.'],
     [
       { site: { ...BLANK.site, temperature: 5 } },
       'site.temperature | House, Temperature: 5 is outside the published table.',

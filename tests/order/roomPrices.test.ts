@@ -29,7 +29,20 @@ describe('a price for each room', () => {
     const labour = demoOrder().lines.filter(({ item }) => item === 'Lay floors');
     const byHour = roomPrices({ ...bare, lines: labour, hours: bare.hours.map((room, i) => ({ ...room, hours: i })) });
     expect(byHour).toEqual([0, 3333, 6667]);
+    const short = bare.hours.map((room, i) => ({ ...room, hours: [0.25, 0, 0.5][i] }));
+    expect(roomPrices({ ...bare, lines: labour, hours: short })).toEqual([3333, 0, 6667]);
   });
+});
+
+// Ferry ash lies in the study alone; harbour oak in the two others, 141.1 and 242.9 sq ft of 384.
+test.each([
+  ['Ferry ash', [0, 100, 0]],
+  ['Harbour oak', [36.745, 0, 63.255]],
+])('%s is paid for by the rooms it lies in', (product, shares) => {
+  const order = demoOrder();
+  const lines = order.lines.filter(({ item }) => item === product);
+  const prices = roomPrices({ ...order, lines, totals: { ...order.totals, toPay: 100_00 } });
+  for (const [i, share] of shares.entries()) expect(prices[i] / 100).toBeCloseTo(share, 1);
 });
 
 describe('a price list for all rooms', () => {

@@ -4,7 +4,7 @@ import { fineTicksOf, TICKS_PER_FOOT, ticksOfInches } from '../../src/geometry/l
 import type { Region } from '../../src/geometry/polygon';
 import { compareRectangles } from '../../src/order/compare';
 import { blankItem, emptyHouse } from '../../src/order/houseEntry';
-import { amountOf } from '../../src/order/money';
+import { amountOf, wholeUp } from '../../src/order/money';
 import { planHouse } from '../../src/order/planHouse';
 import { roomPrices } from '../../src/order/roomPrices';
 import { type Roll, rollsForRectangle, stripsOf } from '../../src/order/underlay';
@@ -22,9 +22,24 @@ describe('an amount in cents', () => {
     [0, 12, 0],
     [-1, 0.005, -1],
     [-3, 0.004, -1],
+    [1, 12_345.67, 1_234_567],
+    [1000, 99.995, 9_999_500],
+    [12_345, 678.905, 838_108_223],
   ])('%d at %d is %d cents', (quantity, price, cents) => {
     expect(amountOf(quantity, price)).toBe(cents);
   });
+});
+
+// Six decimals decide: 3.0000004 is 3.000000 then, 3.0000006 is 3.000001.
+test.each([
+  [3, 3],
+  [7.2 / 2.4, 3],
+  [3.0000004, 3],
+  [3.0000006, 4],
+  [2.000001, 3],
+  [0, 0],
+])('the least whole number that holds %d is %d', (value, whole) => {
+  expect(wholeUp(value)).toBe(whole);
 });
 
 describe('the price of each room', () => {
@@ -45,6 +60,9 @@ describe('the price of each room', () => {
     const stray = { ...lines[0], part: 'floor' as const, item: 'Nobody’s oak', total: 900_00 };
     const all = { ...lines[0], part: 'other' as const, item: 'Glue', total: 10_00 };
     for (const [i, price] of priced([stray, all]).entries()) expect(price).toBeCloseTo(areas[i], 1);
+    // What is not shared by area, or it could not be told from no price at all: the one room with ferry ash.
+    const ash = lines.filter(({ item }) => item === 'Ferry ash');
+    expect(priced([stray, ...ash])).toEqual([0, 100, 0]);
   });
 
   // Hours are the only unit that is shared by hours, and only for work of the job that is paid by the hour.

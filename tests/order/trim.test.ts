@@ -54,6 +54,15 @@ describe('trim of a room', () => {
     expect(run.insideCorners).toBe(4);
   });
 
+  // 2 ft, a door of 3 ft, 3 ft, a door of 2 ft and 2 ft: 12 ft; typed from the other end.
+  test('two doorways leave three lengths, in whichever order they are typed', () => {
+    const doorways = [doorwayIn(1, 8, 2), doorwayIn(1, 2, 3)];
+    expect(inches(runOf(plainEntry('a', 12, 10, { doorways })).lengths)).toEqual({
+      ...{ 'wall 1 (1)': 24, 'wall 1 (2)': 36, 'wall 1 (3)': 24 },
+      ...{ 'wall 2': 120, 'wall 3': 144, 'wall 4': 120 },
+    });
+  });
+
   test('a doorway in the corner leaves no trim and no corner there', () => {
     const door = doorwayIn(1, 0, 3);
     const run = runOf(plainEntry('a', 12, 10, { doorways: [door] }));

@@ -22,6 +22,34 @@ const roll = (width: number, length: number, overlap = 0): Roll => ({
 });
 const feet = (strips: readonly Ticks[]) => strips.map((strip) => strip / FT);
 
+// A strip of 3 ft over two arms that lie over each other between 3 and 5 ft, in the room and to the right in it: 8 ft.
+test.each([
+  [rectangle(0, 0, 5, 1), rectangle(3, 2, 5, 1)],
+  [rectangle(3, 0, 5, 1), rectangle(0, 2, 5, 1)],
+])('a strip over two arms of a room reaches over both', (one, other) => {
+  expect(feet(stripsOf([...one, ...other], roll(3, 50), 'length').strips)).toEqual([8]);
+});
+
+// Strips of 3 ft over a room of 4 x 9 ft with a bay of 3 x 3 ft on either side: only the middle one is 10 ft long.
+test('a strip is as long as the room within its own width', () => {
+  const corners = [
+    [3, 0],
+    [7, 0],
+    [7, 3],
+    [10, 3],
+    [10, 6],
+    [7, 6],
+    [7, 9],
+    [3, 9],
+    [3, 6],
+    [0, 6],
+    [0, 3],
+    [3, 3],
+  ];
+  const plus = [corners.map(([x, y]) => ({ x: x * FT, y: y * FT }))];
+  expect(feet(stripsOf(plus, roll(3, 50), 'length').strips)).toEqual([4, 10, 4]);
+});
+
 describe('lengths typed as decimals', () => {
   // By hand: 3 x 3.2 ft is 9.6 ft, and 3 x 8.3 ft is 24.9 ft.
   const [wide, long] = [9.6, 8.3].map((length) => Math.round(length * FT));

@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import { isWorkDay, lastWorkDay, shopDayUpTo, type WorkDays, workDayUpTo } from '../../src/order/workDays';
 import { dayOf, dayText } from '../../src/takeoff/text/calendar';
+import { bareTakeoff, plainEntry } from '../support/bareTakeoff';
 import { demoJob } from '../support/demoHouse';
-import { orderFor, PLAIN_TERMS, plainRoom } from '../support/plainOrder';
+import { lineNamed, orderFor, PLAIN_TERMS, plainRoom } from '../support/plainOrder';
 import { demoOrder } from '../support/plannedDemo';
 
 const dayNamed = (text: string) => dayOf(text) as number;
@@ -114,12 +115,14 @@ describe('hours', () => {
     underlay: { ...BLANK.underlay, width: 4, length: 50 },
     floors: [PLAIN_TERMS],
     site: { ...BLANK.site, tearOut: ['den'] },
+    schedule: { ...BLANK.schedule, hoursPerDay: 8 },
   };
   const hoursOf = (pace: HouseEntry['pace'], labour: HouseEntry['labour'] = []) =>
     orderFor([plainRoom(60)], { ...job, pace, labour });
 
   test('count trim, underlay and the old floor: 30 + 4 x 5 + 1.2 x 20 + 1.2 x 60 = 146 min = 2.43 h', () => {
     expect(hoursOf(all).hours[0]).toMatchObject({ trims: 4, layers: 120, tearOut: 120, hours: 2.43, missing: [] });
+    expect(hoursOf(all).timing.workDays).toBe(1);
   });
 
   test('a blank pace that is needed is missing, one that is not is not', () => {
@@ -135,6 +138,17 @@ describe('hours', () => {
   test('work paid by the hour names it among what is missing', () => {
     const order = hoursOf({ ...all, perUnderlay: '' }, [{ work: 'Laying', by: 'hour', rate: 40 }]);
     expect(order.missing).toContain('Laying: minutes for underlay, 100 sq ft (10 m2) of a layer are not entered');
+  });
+
+  // The old floor comes out of the den only: the hall's hours are known, those of the job are not.
+  test('hours that are missing in one room of two are missing in the job', () => {
+    const rooms = [plainRoom(60), bareTakeoff(plainEntry('Hall', 9, 5), { planks: 20 })];
+    const labour = [{ work: 'Laying', by: 'hour', rate: 40 } as const];
+    const order = orderFor(rooms, { ...job, pace: { ...all, perTearOut: '' }, labour });
+    expect(order.hours.map(({ hours }) => hours === null)).toEqual([true, false]);
+    expect(lineNamed(order, 'Laying')).toMatchObject({ basis: null, total: null });
+    expect(order.missing).toContain('Laying: minutes for old floor out, 100 sq ft (10 m2) are not entered');
+    expect(order.timing.workDays).toBeNull();
   });
 
   test('a room that is not in the order is told where its old floor comes out', () => {

@@ -63,7 +63,7 @@ describe('moisture content of wood in air', () => {
       'temperature: 20 is outside the published table. Type 30 to 270 degrees Fahrenheit.',
     ],
     ['a blank', '', 50, 'temperature is blank. Type degrees such as 70.'],
-    ['too much humidity', 70, 120, 'humidity: 120 is more than 100 per cent. Type 10%, 10 or 0.1 for ten per cent.'],
+    ['too much humidity', 70, 120, 'humidity: 120 is more than 100 %. Type 10%, 10 or 0.1 for 10 %.'],
   ])('%s gets a sentence', (_, temperature, humidity, sentence) => {
     expect(() => PLANK_EMC(temperature, humidity)).toThrow(sentence);
   });

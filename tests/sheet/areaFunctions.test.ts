@@ -38,13 +38,13 @@ describe('PLANK_AREA', () => {
 
   test('a row with one cell blank is a problem, with its row', () => {
     expect(refusalOf(() => PLANK_AREA([[12], [''], [10]], [[10], [10], [10]]))).toBe(
-      'length, row 2 is blank. Type feet and inches such as 12\' 6", or metres such as 3.81 m.',
+      'length, row 2 is blank. Type feet and inches such as 12\' 6", or meters such as 3.81 m.',
     );
   });
 
   test('several problems: the first, and how many more', () => {
     expect(refusalOf(() => PLANK_AREA([['x'], [3], [-1]], [[1], ['y'], [1]]))).toBe(
-      'length, row 1: "x" is not a length. Type feet and inches such as 12\' 6", or metres such as 3.81 m. (and 2 more)',
+      'length, row 1: "x" is not a length. Type feet and inches such as 12\' 6", or meters such as 3.81 m. (and 2 more)',
     );
   });
 

@@ -1,6 +1,6 @@
 /**
  * Every filling, with something happening at every one of its calls of the service: a failure, a second person who types, or a tab
- * that is deleted, renamed or made under our name. Each tab is old whole or new whole, it is told which are done, what a person
+ * that is deleted, hidden, renamed or made under our name. Each tab is old whole or new whole, it is told which are done, what a person
  * typed is kept, and filling once more leaves all as it should be.
  */
 import { describe, expect, test } from 'vitest';
@@ -14,16 +14,25 @@ import { saveRoom } from '../../src/tabs/roomTabs';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import type { Takeoff } from '../../src/takeoff/result';
 import { demoJob, demoRooms } from '../support/demoHouse';
-import { copyOfBook, type FakeBook, type FakeSheet, fakeBook, installFakes } from '../support/fakeSpreadsheet';
+import {
+  cellCount,
+  copyOfBook,
+  type FakeBook,
+  type FakeSheet,
+  fakeBook,
+  installFakes,
+} from '../support/fakeSpreadsheet';
 import { beingLaid } from '../support/laidList';
 import { pageStore } from '../support/pageStore';
 import { plainRoom } from '../support/roomEntries';
 
 /**
- * Every so many calls, and from which on: with `EVERY=1` all of them, some 1,200 for each of the three tests. A failure of each
+ * Every so many calls, and from which on: with `EVERY=1` all of them, some 1,200 for each of the tests. A failure of each
  * kind of call is tried in any case, by `faults.test.ts`.
  */
-const EVERY = Number(process.env.EVERY ?? 97);
+const EVERY = Number(process.env.EVERY ?? 120);
+/** A test may take so long, milliseconds: a hundred times as many calls take a hundred times as long. */
+const PATIENCE = 120_000 * Math.ceil(120 / EVERY);
 const numbers = (callCount: number, first: number): readonly number[] =>
   Array.from({ length: callCount }, (_, i) => i + 1).filter((number) => (number - first) % EVERY === 0);
 
@@ -139,6 +148,8 @@ function shown(book: FakeBook, name: string): string {
 interface Prepared {
   readonly made: FakeBook;
   readonly callCount: number;
+  /** Cells that the spreadsheet has at the most while it is filled. */
+  readonly most: number;
   readonly old: readonly string[];
   readonly fresh: readonly string[];
 }
@@ -148,13 +159,23 @@ async function prepared({ before, fill, tabs }: Case): Promise<Prepared> {
   const made = opened(fakeBook());
   await before();
   const book = opened(copyOfBook(made));
-  let callCount = 0;
+  let [callCount, most] = [0, 0];
   book.onCall = () => {
     callCount += 1;
+    most = Math.max(most, cellCount(book));
   };
   expect((await fill()).failures).toEqual([]);
   const show = (from: FakeBook) => tabs.map((name) => shown(from, name));
-  return { made, callCount, old: show(made), fresh: show(book) };
+  return { made, callCount, most, old: show(made), fresh: show(book) };
+}
+
+/** Each tab is as it was or as it should be, and as it should be where it was told to be done. */
+function oldOrNew(where: unknown, { tabs }: Case, { old, fresh }: Prepared, book: FakeBook, { done }: Told): void {
+  tabs.forEach((name, i) => {
+    const now = shown(book, name);
+    expect([where, name, now === fresh[i] || now === old[i]]).toEqual([where, name, true]);
+    if (done.includes(name)) expect([where, name, now]).toEqual([where, name, fresh[i]]);
+  });
 }
 
 /** Fills with something done at the call of this number. */
@@ -175,45 +196,53 @@ async function filledWith(made: FakeBook, fill: Case['fill'], number: number, do
 }
 
 describe.each(Object.entries(CASES))('%s', (_, one) => {
-  test('a failure at any call: old whole or new whole, told, and all right when filled again', async () => {
-    const { made, callCount, old, fresh } = await prepared(one);
-    const tried = numbers(callCount, 3);
-    let failures = 0;
-    for (const number of tried) {
-      const { book, told } = await filledWith(made, one.fill, number, () => {
-        throw new Error('You are trying to edit a protected cell or object.');
-      });
-      failures += told.failures.length > 0 ? 1 : 0;
-      one.tabs.forEach((name, i) => {
-        const now = shown(book, name);
-        expect([number, name, now === fresh[i] || now === old[i]]).toEqual([number, name, true]);
-        if (told.done.includes(name)) expect([number, name, now]).toEqual([number, name, fresh[i]]);
-      });
-      if (told.failures.length > 0) expect(told.failures.join()).toContain('a protected cell');
-      expect([number, (await one.fill()).failures]).toEqual([number, []]);
-      expect([number, one.tabs.map((name) => shown(book, name))]).toEqual([number, fresh]);
-      expect([number, book.sheets.filter(({ name }) => name.startsWith('Filling'))]).toEqual([number, []]);
-    }
-    // Looks that fail quietly are a small part of all.
-    expect(failures).toBeGreaterThan(tried.length * 0.6);
-  }, 240_000);
+  test(
+    'a failure at any call: old whole or new whole, told, and all right when filled again',
+    async () => {
+      const whole = await prepared(one);
+      const { made, callCount, fresh } = whole;
+      const tried = numbers(callCount, 3);
+      let failures = 0;
+      for (const number of tried) {
+        const { book, told } = await filledWith(made, one.fill, number, () => {
+          throw new Error('You are trying to edit a protected cell or object.');
+        });
+        failures += told.failures.length > 0 ? 1 : 0;
+        oldOrNew(number, one, whole, book, told);
+        if (told.failures.length > 0) expect(told.failures.join()).toContain('a protected cell');
+        expect([number, (await one.fill()).failures]).toEqual([number, []]);
+        expect([number, one.tabs.map((name) => shown(book, name))]).toEqual([number, fresh]);
+        expect([number, book.sheets.filter(({ name }) => name.startsWith('Filling'))]).toEqual([number, []]);
+      }
+      // Looks that fail quietly are a small part of all.
+      expect(failures).toBeGreaterThan(tried.length * 0.6);
+    },
+    PATIENCE,
+  );
 
-  test('a second person types at any call: it is in the tab, or was typed while it was being copied over', async () => {
-    const { made, callCount } = await prepared(one);
-    for (const number of numbers(callCount, 7)) {
-      const { book, told, after } = await filledWith(made, one.fill, number, (now) => {
-        for (const sheet of now.sheets.filter(({ name }) => one.tabs.includes(name))) sheet.at(2, 22).value = 'theirs';
-      });
-      expect([number, told.failures]).toEqual([number, []]);
-      const lost = one.tabs.filter((name) => !shown(book, name).includes('theirs'));
-      // Once the tab has been looked at for the last time, the copy follows at once.
-      const untilCopy = after.slice(0, after.indexOf('Range.copyTo') + 1);
-      if (lost.length > 0) expect([number, lost, untilCopy.includes('Range.getValues')]).toEqual([number, lost, false]);
-    }
-  }, 240_000);
+  test(
+    'a second person types at any call: it is in the tab, or was typed while it was being copied over',
+    async () => {
+      const { made, callCount } = await prepared(one);
+      for (const number of numbers(callCount, 7)) {
+        const { book, told, after } = await filledWith(made, one.fill, number, (now) => {
+          for (const sheet of now.sheets.filter(({ name }) => one.tabs.includes(name)))
+            sheet.at(2, 22).value = 'theirs';
+        });
+        expect([number, told.failures]).toEqual([number, []]);
+        const lost = one.tabs.filter((name) => !shown(book, name).includes('theirs'));
+        // Once the tab has been looked at for the last time, the copy follows at once.
+        const untilCopy = after.slice(0, after.indexOf('Range.copyTo') + 1);
+        if (lost.length > 0)
+          expect([number, lost, untilCopy.includes('Range.getValues')]).toEqual([number, lost, false]);
+      }
+    },
+    PATIENCE,
+  );
 
   test.each<[string, (sheet: FakeSheet, book: FakeBook) => void]>([
     ['deleted', (sheet, book) => deleted(sheet, book)],
+    ['hidden', (sheet, book) => hidden(sheet, book)],
     ['renamed', (sheet) => Object.assign(sheet, { name: `${sheet.name}, mine` })],
     ['made under our next name', (sheet, { sheets }) => sheets.push(sheetLike(sheet))],
   ])(
@@ -222,10 +251,11 @@ describe.each(Object.entries(CASES))('%s', (_, one) => {
       const { made, callCount, fresh } = await prepared(one);
       const [first] = one.tabs;
       for (const number of numbers(callCount, 13)) {
-        const { book } = await filledWith(made, one.fill, number, (now) => {
+        const { book, told } = await filledWith(made, one.fill, number, (now) => {
           const sheet = now.sheets.find(({ name }) => name === first);
           if (sheet) happening(sheet, now);
         });
+        if (what === 'hidden') expect([number, told.failures]).toEqual([number, []]);
         await one.fill();
         const named = what === 'renamed' ? `${first}, mine` : first;
         if (one.fill !== CASES['bringing back'].fill && one.fill !== CASES['planning on'].fill) {
@@ -235,9 +265,43 @@ describe.each(Object.entries(CASES))('%s', (_, one) => {
         if (what === 'made under our next name') expect(shown(book, `${first} (2)`)).toBe('[["a person wrote this"]]');
       }
     },
-    240_000,
+    PATIENCE,
   );
+
+  test('tabs are protected, or the spreadsheet is full: old whole or new whole, told, and all right later', async () => {
+    const whole = await prepared(one);
+    const { made, most, old, fresh } = whole;
+    const guarded = (book: FakeBook, isProtected: boolean) => {
+      for (const sheet of book.sheets) sheet.isProtected = isProtected && one.tabs.includes(sheet.name);
+    };
+    const full = (mostCells: number) => (book: FakeBook) => Object.assign(book, { mostCells });
+    const start = cellCount(made);
+    for (const [what, reason, happening] of [
+      ['protected', 'a protected cell', (book: FakeBook) => guarded(book, true)],
+      ['no tab fits', 'above the limit', full(start)],
+      ['its rows do not', 'above the limit', full(Math.ceil((start + most) / 2))],
+      ['the last cells do not', 'above the limit', full(most - 1)],
+    ] as const) {
+      const book = opened(copyOfBook(made));
+      happening(book);
+      const told = await one.fill();
+      expect([what, told.failures.join()]).toEqual([what, expect.stringContaining(reason)]);
+      oldOrNew(what, one, whole, book, told);
+      if (what === 'protected') expect(one.tabs.map((name) => shown(book, name))).toEqual(old);
+      guarded(book, false);
+      full(10_000_000)(book);
+      expect([what, (await one.fill()).failures]).toEqual([what, []]);
+      expect([what, one.tabs.map((name) => shown(book, name))]).toEqual([what, fresh]);
+    }
+  });
 });
+
+/** By a person, with all other tabs but those that are being filled: one tab stays in view. */
+function hidden(sheet: FakeSheet, book: FakeBook): void {
+  const others = book.sheets.filter(({ name }) => !name.startsWith('Filling'));
+  for (const other of others.length < book.sheets.length ? others : [sheet]) other.isHidden = true;
+  if (book.active.isHidden) book.active = book.sheets.find(({ isHidden }) => !isHidden) as FakeSheet;
+}
 
 function deleted(sheet: FakeSheet, book: FakeBook): void {
   book.sheets.splice(book.sheets.indexOf(sheet), 1);

@@ -33,7 +33,7 @@ test('a range answers a range', () => {
 
 test('what is not a length is told, with what is wanted', () => {
   expect(refusalOf(() => PLANK_LENGTH('12-6'))).toBe(
-    'text: "12-6" is not a length. Type inches such as 7 1/2", or millimetres such as 190 mm.',
+    'text: "12-6" is not a length. Type inches such as 7 1/2", or millimeters such as 190 mm.',
   );
   expect(refusalOf(() => PLANK_LENGTH('-6"'))).toBe('text: "-6"" is negative. Type a length of 0 or more.');
 });

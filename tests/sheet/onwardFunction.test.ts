@@ -85,7 +85,60 @@ describe('a bad day', () => {
 
   test('as many rows as are allowed are planned on', () => {
     const runs = Array.from({ length: 200 }, (_, i) => [12 + ((i * 7) % 13) / 10]);
-    expect(pieces(PLANK_ONWARD(runs, 47.25, [[20, 47.25, 30]], [['x', 20, 'left']])).length).toBeGreaterThan(600);
+    expect(
+      pieces(PLANK_ONWARD(runs, 47.25, [[20, 47.25, 30]], [['x', 20, 'left']], 0, 1, '', '', 8, 100)).length,
+    ).toBeGreaterThan(600);
+  });
+});
+
+describe('days, and a part that is laid first', () => {
+  const rows = (count: number, inches: number) => Array.from({ length: count }, () => [`${inches}"`]);
+  const plan = (runs: readonly (readonly string[])[], next: number, day: unknown, part: unknown, hand: unknown = '') =>
+    PLANK_ONWARD(runs, 48, '', hand, 60, next, [...RULES, ['minimum stagger', 12]], 'us', day, part);
+
+  test('14 rows at 6 a day, of which the first is told on top: rows 7 to 12, 13 to 18, 19 to 20', () => {
+    const answer = told(plan(rows(14, 138), 7, 6, ''));
+    const days = answer.filter((line) => line.startsWith('Day '));
+    expect(days.map((line) => line.slice(0, line.indexOf('.')))).toEqual([
+      'Day 1: rows 7 to 12',
+      'Day 2: rows 13 to 18',
+      'Day 3: rows 19 to 20',
+    ]);
+    expect(answer.indexOf(days[0])).toBeLessThan(answer.indexOf('row'));
+    expect(answer.indexOf(days[1])).toBeGreaterThan(answer.indexOf('row'));
+  });
+
+  test('what is cut today for tomorrow is what tomorrow takes from a plank of today', () => {
+    const answer = plan(rows(9, 130), 1, 1, '');
+    const lines = pieces(answer) as [number, string, number, string, string][];
+    const rowOf = (label: string) => lines.find((line) => line[1] === label)?.[0] ?? 0;
+    const days = told(answer).filter((line) => line.startsWith('Day '));
+    expect(days).toHaveLength(9);
+    days.forEach((line, i) => {
+      const wanted = lines.flatMap(([row, label, , , from]) => {
+        const opened = from.match(/^offcut of (.+)$/)?.[1];
+        return opened !== undefined && rowOf(opened) <= i + 1 && row === i + 2 ? [label] : [];
+      });
+      expect(line.match(/for tomorrow: ([^.]*)/)?.[1] ?? '').toBe(wanted.join(', '));
+    });
+  });
+
+  // By hand: six runs of 90" are 11.25 planks, 12 at least. A row of 48" + 42", then one of 21" + 48" + 21", takes two planks
+  // itself, with joints 21" apart: so no offcut need go over.
+  test('half a room first: no plank more, and it says what goes over', () => {
+    const answer = told(plan(rows(6, 90), 1, '', 3));
+    expect(answer[1]).toMatch(/^12 planks needed/);
+    expect(answer).toContain('First up to row 3, then the other side: no offcut goes over to the rest.');
+    // A part that lies already, or that is all there is, is no part any more.
+    for (const part of [6, 0, '']) expect(told(plan(rows(6, 90), 1, '', part)).join()).not.toContain('the other side');
+    expect(told(plan(rows(3, 90), 4, '', 3)).join()).not.toContain('the other side');
+  });
+
+  test('the parts keep the count of one go, with an offcut in hand too', () => {
+    const runs = Array.from({ length: 12 }, (_, i) => [`${121 + 7 * (i % 4)}"`]);
+    const hand = [['A', 30, 'right']];
+    const needed = (answer: ReturnType<typeof plan>) => Number.parseInt(told(answer)[1], 10);
+    expect(needed(plan(runs, 1, '', 6, hand))).toBeLessThanOrEqual(needed(plan(runs, 1, '', '', hand)));
   });
 });
 
@@ -113,6 +166,8 @@ describe('what cannot be used', () => {
       /^runs has 201 rows/,
     ],
     ['half a plank left', () => PLANK_ONWARD(runs, 48, '', '', 2.5), /^whole_planks/],
+    ['half a row a day', () => PLANK_ONWARD(runs, 48, '', '', '', '', '', '', 0.5), /^rows_a_day/],
+    ['no row for a part', () => PLANK_ONWARD(runs, 48, '', '', '', '', '', '', '', 'half'), /^lay_first/],
   ])('%s', (_, call, sentence) => {
     expect(call).toThrow(sentence);
   });

@@ -154,7 +154,7 @@ export const demoJob: HouseEntry = {
     { ...blankItem('trims'), name: 'Baseboard', buy: 'put back', height: '3 1/2"' },
   ],
   transitions: [
-    { kind: 'T-moulding', stockLength: 6, price: 21.47, ...HARDWARE },
+    { kind: 'T-molding', stockLength: 6, price: 21.47, ...HARDWARE },
     { kind: 'reducer', stockLength: 6, price: 23.83, ...HARDWARE },
     { kind: 'end cap', stockLength: 6, price: 19.27, ...HARDWARE },
   ],

@@ -8,7 +8,7 @@ interface Piece {
 
 /** The fewest whole planks, or null where no choice of first pieces keeps the rules. Without play. */
 export function fewestOnwardByTrial(onward: OnwardJob): number | null {
-  const { job, before } = onward;
+  const { job } = onward;
   const L = job.plankLength;
   const runs = job.rows.flatMap((row, rowIndex) => row.runs.map((run) => ({ ...run, rowIndex, room: row.room })));
   let best: number | null = null;
@@ -37,7 +37,9 @@ export function fewestOnwardByTrial(onward: OnwardJob): number | null {
       const beside = runs.flatMap((other, i) =>
         i < index && other.room === run.room && other.rowIndex === run.rowIndex - 1 ? chosen[i] : [],
       );
-      const others = run.rowIndex === 0 ? before.joints : beside;
+      const isFirst = job.rows.findIndex(({ room }) => room === run.room) === run.rowIndex;
+      const lying = onward.before.flatMap(({ room, joints: ofRoom }) => (isFirst && room === run.room ? ofRoom : []));
+      const others = [...lying, ...beside];
       if (joints.some((a) => others.some((b) => Math.abs(a - b) < job.minStagger))) continue;
       const own = lengths.map((length, i): Piece => {
         return { length, end: length === L ? 'both' : i === 0 ? 'right' : i === lengths.length - 1 ? 'left' : 'both' };

@@ -24,6 +24,8 @@ export interface FakeBook {
   readonly locale: string;
   /** Whether the apostrophe that marks a text stays in front of it, as one report says of the service. */
   keepsApostrophes: boolean;
+  /** The cells of all tabs together that it takes. */
+  mostCells: number;
 }
 
 /** A cell that nothing was written to. */
@@ -40,6 +42,9 @@ export class FakeSheet {
   columnCount = 26;
   frozenRows = 0;
   frozenColumns = 0;
+  isHidden = false;
+  /** Against the person who fills. */
+  isProtected = false;
   hasGridlines = true;
   widths: number[] = [];
   heights: number[] = [];
@@ -103,6 +108,7 @@ export function fakeBook(names: readonly string[] = ['Estimate'], locale = 'en_U
     onCall: null,
     locale,
     keepsApostrophes: false,
+    mostCells: 10_000_000,
   };
   for (const name of names) book.sheets.push(new FakeSheet(book, name));
   book.active = book.sheets[0];
@@ -138,6 +144,7 @@ export function spreadsheetOf(book: FakeBook): GoogleAppsScript.Spreadsheet.Spre
     setActiveSheet: (sheet: object) => {
       const found = book.sheets.find((candidate) => candidate === behind(sheet));
       if (!found) throw new Error('That sheet was deleted.');
+      if (found.isHidden) throw new Error('A hidden sheet was to come to the front.');
       book.active = found;
     },
     getSheetByName: (name: string) => {
@@ -150,17 +157,21 @@ export function spreadsheetOf(book: FakeBook): GoogleAppsScript.Spreadsheet.Spre
     insertSheet: (name: string, index: number) => {
       const sheet = new FakeSheet(book, name);
       checkName(book, name);
+      checkSize(book, sheet.rowCount * sheet.columnCount);
       book.sheets.splice(index, 0, sheet);
       book.active = sheet;
       return sheetOf(sheet);
     },
     deleteSheet: (sheet: object) => {
       const gone = behind(sheet) as FakeSheet;
+      if (!book.sheets.some((other) => other !== gone && !other.isHidden)) {
+        throw new Error("You can't remove all the visible sheets in a document.");
+      }
       book.sheets.splice(book.sheets.indexOf(gone), 1);
       for (const mark of book.metadata.filter((entry) => entry.sheet === gone)) {
         book.metadata.splice(book.metadata.indexOf(mark), 1);
       }
-      if (book.active === gone) book.active = book.sheets[0];
+      if (book.active === gone) book.active = book.sheets.find((other) => !other.isHidden) as FakeSheet;
     },
     createDeveloperMetadataFinder: () => finderOf(book),
   });
@@ -197,6 +208,17 @@ function checkName(book: FakeBook, name: string): void {
   }
 }
 
+export function cellCount(book: FakeBook): number {
+  return book.sheets.reduce((sum, { rowCount, columnCount }) => sum + rowCount * columnCount, 0);
+}
+
+function checkSize(book: FakeBook, more: number): void {
+  if (cellCount(book) + more <= book.mostCells) return;
+  throw new Error(
+    `This action would increase the number of cells in the workbook above the limit of ${book.mostCells} cells.`,
+  );
+}
+
 const BEHIND = Symbol('what a proxy stands for');
 
 function behind(proxy: object): unknown {
@@ -220,9 +242,11 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     getMaxRows: () => sheet.rowCount,
     getMaxColumns: () => sheet.columnCount,
     insertRowsAfter: (_: number, count: number) => {
+      checkSize(book, count * sheet.columnCount);
       sheet.rowCount += count;
     },
     insertRowsBefore: (before: number, count: number) => {
+      checkSize(book, count * sheet.columnCount);
       sheet.insertRows(before, count);
       // The service lets new rows take over the format of their neighbours.
       for (let column = 1; column <= sheet.columnCount; column++) {
@@ -231,6 +255,7 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
       }
     },
     insertColumnsAfter: (_: number, count: number) => {
+      checkSize(book, count * sheet.rowCount);
       sheet.columnCount += count;
     },
     setColumnWidths: (from: number, count: number, width: number) => fill(sheet.widths, from, count, width),
@@ -240,6 +265,10 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     },
     setFrozenColumns: (count: number) => {
       sheet.frozenColumns = count;
+    },
+    isSheetHidden: () => sheet.isHidden,
+    showSheet: () => {
+      sheet.isHidden = false;
     },
     getFilter: () => null,
     showRows: () => {},
@@ -292,6 +321,7 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
     setFontWeights: look('weight'),
     setFontSizes: look('size'),
     setHorizontalAlignments: look('align'),
+    setVerticalAlignment: () => {},
     setWraps: look('wrap'),
     setDataValidations: (given: unknown[][]) => each(given, (cell, box) => (cell.box = box)),
     breakApart: () => {},
@@ -300,6 +330,7 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
     },
     copyTo: (target: object) => {
       const other = behind(target) as FakeSheet;
+      if (other.isProtected) throw new Error(PROTECTED);
       for (let r = 1; r <= rows; r++) {
         for (let c = 1; c <= columns; c++) {
           const source = sheet.cells.get(keyOf(r, c));
@@ -333,6 +364,9 @@ function told(book: FakeBook, method: string): void {
   book.onCall?.(callCount(book), method);
 }
 
+const WRITES = /[.](?:set|insert|add|clear|breakApart|show)/;
+const PROTECTED = 'You are trying to edit a protected cell or object. Please contact the spreadsheet owner.';
+
 /** Counts every call by name, and lets the one fail that is meant to. */
 function counted<T>(book: FakeBook, service: string, members: object): T {
   return new Proxy(members, {
@@ -343,6 +377,7 @@ function counted<T>(book: FakeBook, service: string, members: object): T {
         const method = `${service}.${String(name)}`;
         told(book, method);
         const sheet = (target as Record<symbol, unknown>)[BEHIND];
+        if (sheet instanceof FakeSheet && sheet.isProtected && WRITES.test(method)) throw new Error(PROTECTED);
         if (sheet instanceof FakeSheet && !book.sheets.includes(sheet)) throw new Error('Sheet not found');
         if (book.failing?.method === method && --book.failing.countdown === 0) throw new Error(`${method} failed`);
         return member(...given);

@@ -108,6 +108,8 @@ export const SAMPLES: Readonly<Record<string, Sample>> = {
       optional('next_row', 'count', 9),
       rules,
       units,
+      optional('rows_a_day', 'count', 1),
+      optional('lay_first', 'count', 9),
     ],
     byCell: false,
   },

@@ -43,7 +43,9 @@ export function restOf(job: CutJob, plan: CutPlan, laid: number): Rest {
   return {
     onward: {
       job: { ...job, rows: job.rows.slice(laid), ripPairs: [] },
-      before: { joints: joints(laid - 1), joints2: joints(laid - 2) },
+      before: job.rows[laid]
+        ? [{ room: job.rows[laid].room, joints: joints(laid - 1), joints2: joints(laid - 2) }]
+        : [],
       stock,
       whole: 0,
     },

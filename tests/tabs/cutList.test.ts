@@ -67,9 +67,9 @@ describe('what to order', () => {
       });
       // Study alone has ash: 49 planks at most, twelve in a box.
       expect(boxes).toEqual([
-        ['Bedroom', 'with other rooms: see Order'],
+        ['Bedroom', 'see Order'],
         ['Study', Math.ceil(planned.products[1].plankCount / 12)],
-        ['Living room with closet', 'with other rooms: see Order'],
+        ['Living room with closet', 'see Order'],
       ]);
       const texts = blockValues(cutListBlock(planned.floors[0])).flat().join(' ').replace(/\s+/g, ' ');
       expect(texts).toContain('order from the Order tab.');
@@ -221,8 +221,10 @@ describe('two rooms cut from the same planks', () => {
     const shared = new Set(rooms[0].pieces.map((piece) => piece.plankNumber));
     const fromDen = rooms[1].pieces.filter((piece) => shared.has(piece.plankNumber));
     expect(fromDen.length).toBeGreaterThan(0);
-    expect(inDen.map((row) => row[1]).sort()).toEqual(fromDen.map((piece) => `for Hall ${piece.label}`).sort());
-    expect(inHall.every((row) => /^for Den \d+-\d+$/.test(String(row[1])))).toBe(true);
+    expect(inDen.map((row) => row[1]).sort()).toEqual(fromDen.map((piece) => `for ${piece.label}`).sort());
+    expect(inHall.every((row) => /^for \d+-\d+$/.test(String(row[1])))).toBe(true);
+    expect(new Set(inDen.map((row) => row[4]))).toEqual(new Set(['Hall']));
+    expect(new Set(inHall.map((row) => row[4]))).toEqual(new Set(['Den']));
     for (const row of [...inDen, ...inHall]) expect(row[0]).toBe('');
   });
 
@@ -265,7 +267,7 @@ describe('two rooms cut from the same planks', () => {
 
   test('a note at a piece of the other room stays', () => {
     const cells: unknown[][] = blockValues(cutListBlock(rooms[0]));
-    const row = cells.find((candidate) => String(candidate[1]).startsWith('for Hall')) ?? [];
+    const row = cells.find((candidate) => String(candidate[1]).startsWith('for ')) ?? [];
     row[14] = 'lies by the hall door';
     expect(blockValues(cutListBlock(rooms[0], keptMarks(cells)))).toEqual(cells);
   });

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { TabBlock } from '../../src/tabs/block';
 import { changeOrderBlock } from '../../src/tabs/changeOrder';
 import { homeownerBlock } from '../../src/tabs/homeowner';
-import { onPages, PAGE_PIXELS } from '../../src/tabs/pages';
+import { blanksBefore, onPages, PAGE_PIXELS } from '../../src/tabs/pages';
 import { purchaseListBlock } from '../../src/tabs/purchaseList';
 import { blockTexts, blockValues } from '../support/blockValues';
 import { demoJob, demoRooms } from '../support/demoHouse';
@@ -73,6 +73,17 @@ describe.each(Object.entries(PAPERS))('the homeowner’s page on %s', (paper, he
     });
     expect(new Set(pages).size).toBeGreaterThan(20);
   });
+});
+
+// Lying pages are 8.5 in and 210 mm high, less margins of 3/4 in; the headings of the order take some 100 pixels of each.
+test.each([8.5, 210 / 25.4])('blank rows keep the totals whole on a lying page %f in high', (inches) => {
+  const body = (inches - 1.5) * 96 - 100;
+  for (let rows = 1; rows < 60; rows++) {
+    const blanks = blanksBefore(rows * 21, 214);
+    const pages = pagesOf(new Array(rows + blanks + 10).fill(21), body).slice(-10);
+    expect([rows, ...new Set(pages)]).toHaveLength(2);
+    expect(blanks).toBeLessThan(15);
+  }
 });
 
 describe('the homeowner’s page', () => {

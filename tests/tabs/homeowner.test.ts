@@ -15,6 +15,16 @@ const order = demoOrder();
 const block = pageOf(order);
 const texts = blockTexts(block).flat();
 
+test.each(['', 0] as const)('a deposit of %j is none', (deposit) => {
+  const without = pageOf(demoOrder({ homeowner: { ...demoJob.homeowner, deposit } }));
+  expect(texts.some((text) => text.startsWith('Deposit'))).toBe(true);
+  expect(
+    blockTexts(without)
+      .flat()
+      .filter((text) => text.startsWith('Deposit')),
+  ).toEqual([]);
+});
+
 /** Every number a person typed as a price or rate, wherever it stands in the job. */
 function typedPrices(entry: HouseEntry): number[] {
   const found: number[] = [];
@@ -169,6 +179,8 @@ test('planks without a name leave no comma or colon behind', () => {
   }));
   const rooms = order.rooms.map((room) => ({ ...room, product: { ...room.product, name: '' } }));
   const shown = blockTexts(pageOf({ ...order, laid, rooms })).flat();
-  expect(shown).toContain('laminate');
+  // The planks of demoHouse.ts.
+  expect(shown).toContain('laminate, 47 1/4" by 7 1/2"');
+  expect(shown).toContain('Planks: laminate, 47 1/4" by 7 1/2"; engineered wood, 48" by 5".');
   expect(shown.filter((text) => /^,|:\s*$/.test(text) && / room|^Bedroom|^Study|^,/.test(text))).toEqual([]);
 });

@@ -89,7 +89,7 @@ describe('filling the order', () => {
     const answer = await fillHomeowner(store, { ...demoJob, labour: [], terms: { ...demoJob.terms, tax: '' } });
     expect(answer).toMatchObject({
       missing: [],
-      notes: ['No labour is entered: the price is for the materials alone.', 'No tax is entered.'],
+      notes: ['No work is entered: the price is for the materials alone.', 'No tax is entered.'],
     });
   });
 
@@ -134,7 +134,7 @@ describe('filling the order', () => {
       status: 'filled',
       notes: [
         'What is entered for these rooms has no effect, because they are not in this order: Bedrom.',
-        'No labour is entered: the price is for the materials alone.',
+        'No work is entered: the price is for the materials alone.',
       ],
     });
   });

@@ -206,12 +206,12 @@ describe('the job', () => {
 
   test('keeps a column and a line of the person’s, and the value beside a label that was changed', async () => {
     const sheet = sheetNamed('Job');
-    sheet.at(rowOf('Job', 'Terms, Margin, per cent'), 3).value = 'ask the boss';
+    sheet.at(rowOf('Job', 'Terms, Margin, percent'), 3).value = 'ask the boss';
     sheet.at(rowOf('Job', 'Item 3, Price of one'), 1).value = 'Item 3, My price';
     sheet.insertRows(5, 1);
     sheet.at(5, 1).value = 'Key is under the mat';
     await saveJob(store, await opened());
-    expect(sheet.at(rowOf('Job', 'Terms, Margin, per cent'), 3).value).toBe('ask the boss');
+    expect(sheet.at(rowOf('Job', 'Terms, Margin, percent'), 3).value).toBe('ask the boss');
     const rows = sheet.values();
     const foot = rows.slice(rows.findIndex((row) => row[0] === KEPT_HEADING) + 1).map((row) => row.slice(0, 2));
     expect(foot).toEqual([

@@ -94,7 +94,7 @@ describe('an order filled after the homeowner’s page', () => {
   test('a line of the person’s own makes no page older; neither does a number taken out', async () => {
     await fillHomeowner(store, priced);
     const sheet = sheetNamed('Homeowner');
-    const numberRow = page().findIndex((row) => /^Page [A-Z]{3}-[A-Z]{3}$/.test(String(row[0]))) + 1;
+    const numberRow = page().findIndex((row) => /^Version [A-Z]{3}-[A-Z]{3}$/.test(String(row[0]))) + 1;
     expect(numberRow).toBeGreaterThan(1);
     sheet.at(numberRow + 1, 1).value = 'We bring our own coffee.';
     expect(notesOf(await fillOrder(store, priced))).toEqual([]);
@@ -107,7 +107,7 @@ describe('an order filled after the homeowner’s page', () => {
   test('filled again keeps what a person wrote, and neither the line on top nor the number of the page', async () => {
     await fillHomeowner(store, priced);
     const sheet = sheetNamed('Homeowner');
-    const numberOf = () => page().findIndex((row) => /^Page [A-Z]{3}-[A-Z]{3}$/.test(String(row[0]))) + 1;
+    const numberOf = () => page().findIndex((row) => /^Version [A-Z]{3}-[A-Z]{3}$/.test(String(row[0]))) + 1;
     sheet.at(numberOf() + 1, 1).value = 'We bring our own coffee.';
     await fillOrder(store, dearer);
     sheet.at(1, 40).value = 'Told them on Monday';

@@ -5,6 +5,8 @@ import type { Order } from '../../src/order/order';
 import { orderLine } from '../../src/order/orderLine';
 import { formulaCell, type TabBlock } from '../../src/tabs/block';
 import { orderBlock } from '../../src/tabs/order';
+import { toPayIn } from '../../src/tabs/orderRead';
+import type { TabAsRead } from '../../src/tabs/tabStore';
 import { blockValues } from '../support/blockValues';
 import { demoJob } from '../support/demoHouse';
 import { demoOrder } from '../support/plannedDemo';
@@ -167,6 +169,11 @@ describe('counts that come out whole', () => {
     expect([at('J', 'Planks'), at('B', 'Planks')]).toEqual([110, 11]);
     expect(at('B', 'Tape')).toBe(3);
     expect(at('J', 'Hours')).toBe(0.3);
+    expect(lines.map(({ quantity, packs }) => [quantity, packs])).toEqual([
+      [110, 11],
+      [6.9, 3],
+      [0.3, 0.3],
+    ]);
   });
 
   test('totals are whole cents: 1.10, 0.30 and 0.30 are 1.70', () => {
@@ -187,6 +194,58 @@ test('more boxes than the line buys, and the money for them, are counted from th
   expect(values.get(`D${row}`)).toBe(ruleBoxes - boxes);
   const price = Number(values.get(`D${line}`));
   expect(values.get(`E${row}`)).toBeCloseTo((ruleBoxes - boxes) * price, 9);
+});
+
+describe('what an order comes to, read from its cells as they stand', () => {
+  const cells = (total: unknown, headings = ['Item', 'To buy', 'Pack', 'Price €', 'Total €', 'Needed', 'Unit']) => [
+    ['Order'],
+    headings,
+    headings.map((heading) => (heading.startsWith('Total') ? 20 : 1)),
+    headings.map((heading, i) => (i === 0 ? 'To pay' : heading.startsWith('Total') ? total : 7)),
+    headings.map((heading, i) => (i === 0 ? 'To pay' : heading.startsWith('Total') ? 1 : 7)),
+  ];
+
+  // 19.99 x 100 is 1998.9999999999998 in doubles.
+  test.each([
+    [3941.05, 394_105],
+    [19.99, 1999],
+    [1.234, 123],
+    [0, 0],
+    ['check rate', null],
+    ['', null],
+  ])('%j is %j cents', (total, cents) => {
+    expect(toPayIn(cells(total) as TabAsRead['cells'])).toBe(cents);
+  });
+
+  test('in whichever column the totals stand, with a currency or without; in the fifth where no heading tells', () => {
+    const older = ['Item', 'Needed', 'Unit', 'Totally', 'Price', 'To buy', 'Total'];
+    expect(toPayIn(cells(12.5, older) as TabAsRead['cells'])).toBe(1250);
+    expect(toPayIn([['To pay', 1, 2, 3, 4.5, 6]])).toBe(450);
+    expect(
+      toPayIn([
+        ['Item', 'Total'],
+        ['To pay', 1, 2, 3, 4.5, 6],
+      ]),
+    ).toBe(450);
+  });
+
+  test('nothing where there is no such total', () => {
+    expect(toPayIn([])).toBeNull();
+    expect(
+      toPayIn([
+        ['Item', 'Unit', 'Total'],
+        ['Cost', '', 3],
+      ]),
+    ).toBeNull();
+  });
+
+  test('as the tab shows it', () => {
+    const values = recomputedByEngine(block);
+    const filled = block.cells.map((row, r) =>
+      row.map((cell, c) => (cell.value.kind === 'formula' ? values.get(addressOf(r, c)) : blockValues(block)[r][c])),
+    );
+    expect(toPayIn(filled as TabAsRead['cells'])).toBe(order.totals.toPay);
+  });
 });
 
 describe('money to the cent', () => {

@@ -59,7 +59,7 @@ test('what is missing leads to its field', async () => {
   await part(/^Work/).click();
   await missing.click();
   expect(await focused()).toBe('field-job.labour.6.rate');
-  const bar = /^Study, doorway 1: no bar is ordered/;
+  const bar = /^Study, doorway 1: no transition is ordered/;
   await workbook.sidebar().getByRole('button', { name: bar }).click();
   expect(await focused()).toBe('field-job.doorways.1.neighbourHeight');
   expect(await workbook.tabNames()).toContain('Purchase list');

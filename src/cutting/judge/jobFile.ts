@@ -11,7 +11,7 @@ export function jobFileOf(job: CutJob, onward?: OnwardJob): string {
     runs: runs.map(({ x, length }) => ({ x, R: length })),
   }));
   const rest = onward && {
-    before: { joints: onward.before.joints, joints2: onward.before.joints2 },
+    before: onward.before.map(({ room, joints, joints2 }) => ({ room, joints, joints2 })),
     stock: onward.stock.map(({ length, ends, width }) => ({ length, ends, width })),
     whole: onward.whole,
   };

@@ -5,7 +5,7 @@
  * 1. A piece in hand gives at most one piece for each factory end it has; one that keeps no end may come from anywhere.
  * 2. What is cut from it, the kerfs between and the play fit in its length; what serves a row is at least as wide as the row.
  *    Play as of a plank: for every piece that ends at a wall but the one that is laid first.
- * 3. Joints of the first row keep the minimum stagger to those of the row that lies.
+ * 3. Joints of the first row in each room keep the minimum stagger to those of the row that lies there.
  * 4. Planks to buy are those used beyond the whole ones in hand.
  */
 import type { OnwardJob, OnwardPiece, OnwardPlan } from '../onward/onwardJob';
@@ -26,7 +26,7 @@ export function judgedOnward(onward: OnwardJob, plan: OnwardPlan): OnwardPlan {
 }
 
 /** Each piece that is cut from what is in hand stands for one more plank. */
-function planLaws({ job, before }: OnwardJob, plan: OnwardPlan): readonly string[] {
+function planLaws(onward: OnwardJob, plan: OnwardPlan): readonly string[] {
   let plankCount = plan.plankCount;
   const plankOf = ({ stock, plank }: OnwardPiece): number => (stock === undefined ? plank : plankCount++);
   const rows = plan.rows.map(({ runs }) => ({
@@ -41,9 +41,9 @@ function planLaws({ job, before }: OnwardJob, plan: OnwardPlan): readonly string
   }));
   // What the row that lies takes from the stagger of the first row is looked at below.
   const broken = plan.broken.filter(
-    ({ rule, rowIndex }) => rowIndex > 0 || rule !== 'minimum stagger' || before.joints.length === 0,
+    ({ rule, rowIndex }) => rule !== 'minimum stagger' || lyingBefore(onward, rowIndex).length === 0,
   );
-  return checkCutPlan(job, { rows, plankCount, bound: 0, stop: 'step limit', steps: 0, broken });
+  return checkCutPlan(onward.job, { rows, plankCount, bound: 0, stop: 'step limit', steps: 0, broken });
 }
 
 function stockLaws({ job, stock }: OnwardJob, { rows }: OnwardPlan): readonly string[] {
@@ -76,19 +76,28 @@ function stockLaws({ job, stock }: OnwardJob, { rows }: OnwardPlan): readonly st
   return laws;
 }
 
-function beforeLaws({ job, before }: OnwardJob, { rows, broken }: OnwardPlan): readonly string[] {
-  const isDeclared = broken.some(({ rule, rowIndex }) => rule === 'minimum stagger' && rowIndex === 0);
-  if (rows.length === 0 || isDeclared) return [];
-  return rows[0].runs.flatMap((pieces, runIndex) => {
-    let at = job.rows[0].runs[runIndex].x;
-    return pieces.slice(0, -1).flatMap(({ length }) => {
-      at += length;
-      const near = before.joints.filter((joint) => Math.abs(joint - at) < job.minStagger);
-      return near.map(
-        (joint) => `row 1: a joint at ${at} is nearer than ${job.minStagger} to ${joint} of the row that lies`,
-      );
+function beforeLaws(onward: OnwardJob, { rows, broken }: OnwardPlan): readonly string[] {
+  const { job } = onward;
+  return rows.flatMap(({ runs }, rowIndex) => {
+    const lying = lyingBefore(onward, rowIndex);
+    if (broken.some((breach) => breach.rule === 'minimum stagger' && breach.rowIndex === rowIndex)) return [];
+    return runs.flatMap((pieces, runIndex) => {
+      let at = job.rows[rowIndex].runs[runIndex].x;
+      return pieces.slice(0, -1).flatMap(({ length }) => {
+        at += length;
+        const near = lying.filter((joint) => Math.abs(joint - at) < job.minStagger);
+        const name = `row ${rowIndex + 1}: a joint at ${at}`;
+        return near.map((joint) => `${name} is nearer than ${job.minStagger} to ${joint} of the row that lies`);
+      });
     });
   });
+}
+
+/** Joints of the row that lies, where this is the first row to lay in its room. */
+function lyingBefore({ job, before }: OnwardJob, rowIndex: number): readonly number[] {
+  const { room } = job.rows[rowIndex];
+  const isFirst = !job.rows.slice(0, rowIndex).some((row) => row.room === room);
+  return isFirst ? before.filter((lying) => lying.room === room).flatMap(({ joints }) => joints) : [];
 }
 
 function claims({ whole }: OnwardJob, { plankCount, short, bound, stop }: OnwardPlan): readonly string[] {

@@ -1,4 +1,6 @@
 /** The rest of a floor laid in two parts, the furniture over on the other side in between: few offcuts go over with it. */
+import type { CutJob } from '../job';
+import type { PlanOptions } from '../search';
 import { planOnward } from './onward';
 import type { OnwardJob, OnwardPiece, OnwardPlan, StockPiece } from './onwardJob';
 
@@ -10,17 +12,41 @@ type Rows = OnwardPlan['rows'];
  * @param rowCount rows of the first part, fewer than there are
  * @returns rows of the whole rest; they need not be legal, nor as few planks as in one go
  */
-export function rowsInParts(onward: OnwardJob, rowCount: number): readonly Rows[] {
+export function rowsInParts(onward: OnwardJob, rowCount: number, options: PlanOptions = {}): readonly Rows[] {
   const { job, stock } = onward;
   const part = (from: number, to?: number) => ({ ...job, rows: job.rows.slice(from, to), ripPairs: [] });
-  const first = planOnward({ ...onward, job: part(0, rowCount) });
-  const before = { joints: jointsAfter(onward, first.rows, 1), joints2: jointsAfter(onward, first.rows, 2) };
+  const first = planOnward({ ...onward, job: part(0, rowCount) }, undefined, options);
+  const before = beforeAfter(onward, first.rows);
   const left = leftOvers(onward, first.rows, first.plankCount);
   const ofStock = left.filter(({ source }) => source < stock.length);
   return [left, ofStock].map((kept) => {
-    const second = planOnward({ job: part(rowCount), before, stock: kept.map(({ piece }) => piece), whole: 0 });
+    const rest = { job: part(rowCount), before, stock: kept.map(({ piece }) => piece), whole: 0 };
+    const second = planOnward(rest, undefined, options);
     return [...first.rows, ...renamed(second.rows, kept, stock.length, first.plankCount)];
   });
+}
+
+/**
+ * Of several plans for a floor that is laid in two parts: the fewest planks, then the fewest offcuts that go over; and the one with
+ * fewest that go over at all, null where that is none other.
+ */
+export function bestInParts(
+  plans: readonly OnwardPlan[],
+  rowCount: number,
+): { readonly best: OnwardPlan; readonly fewerOver: FewerOver | null } {
+  const carried = plans.map(({ rows }) => carriedCount(rows, rowCount));
+  const places = plans.map((_, i) => i);
+  const [best] = [...places].sort((a, b) => plans[a].plankCount - plans[b].plankCount || carried[a] - carried[b]);
+  const [fewest] = [...places].sort((a, b) => carried[a] - carried[b] || plans[a].plankCount - plans[b].plankCount);
+  const planks = plans[fewest].plankCount - plans[best].plankCount;
+  const fewerOver = carried[fewest] < carried[best] ? { carriedCount: carried[fewest], planks } : null;
+  return { best: plans[best], fewerOver };
+}
+
+/** With how many offcuts going over it takes how many planks more. */
+export interface FewerOver {
+  readonly carriedCount: number;
+  readonly planks: number;
 }
 
 /** Planks and pieces in hand of which some is laid in either part. */
@@ -34,9 +60,16 @@ function sourceKey({ plank, stock, isStrip }: OnwardPiece): string {
   return `${stock ?? -1},${plank},${isStrip ?? false}`;
 }
 
-function jointsAfter({ job, before }: OnwardJob, rows: Rows, back: number): readonly number[] {
-  const rowIndex = rows.length - back;
-  if (rowIndex < 0) return before.joints;
+/** What lies before the second part: the last rows of the first, in their room, and in other rooms what lay before. */
+function beforeAfter({ job, before }: OnwardJob, rows: Rows): OnwardJob['before'] {
+  const { room } = job.rows[rows.length - 1];
+  const known = before.find((lying) => lying.room === room)?.joints ?? [];
+  const joints = (rowIndex: number) => (job.rows[rowIndex]?.room === room ? jointsIn(job, rows, rowIndex) : known);
+  const last = { room, joints: joints(rows.length - 1), joints2: joints(rows.length - 2) };
+  return [last, ...before.filter((lying) => lying.room !== room)];
+}
+
+function jointsIn(job: CutJob, rows: Rows, rowIndex: number): readonly number[] {
   return rows[rowIndex].runs.flatMap((run, j) => {
     let at = job.rows[rowIndex].runs[j].x;
     return run.slice(0, -1).map(({ length }) => {

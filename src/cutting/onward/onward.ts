@@ -10,7 +10,7 @@ import { checkOnwardPlan, judgedOnward } from '../judge/onwardLaws';
 import { type PlanOptions, planCutsQuickly } from '../search';
 import { bookPieces } from './booking';
 import { jointsOf, lastAfter, leastDistance, mayBegin, type OpenRun, openRuns, wholesAfter } from './firstPieces';
-import type { OnwardJob, OnwardPlan } from './onwardJob';
+import { jointsThatLie, type OnwardJob, type OnwardPlan } from './onwardJob';
 import { quickSaved } from './quickSaved';
 
 /** Our choice: so many places are tried for first pieces, fewer on larger floors: each takes work for every run. */
@@ -38,7 +38,8 @@ export function planOnward(
   const { job } = onward;
   if (job.rows.length === 0) return { rows: [], plankCount: 0, short: 0, bound: 0, stop: 'proved fewest', broken: [] };
   const plain = planned(job, options);
-  if (onward.stock.length === 0 && onward.before.joints.length === 0 && !followed) {
+  const isBegun = onward.before.some(({ joints }) => joints.length > 0);
+  if (onward.stock.length === 0 && !isBegun && !followed) {
     return judgedOnward(onward, { ...plain, short: shortOf(plain.plankCount, onward) });
   }
   const alone = job.ripPairs.length > 0 ? planned({ ...job, ripPairs: [] }, options) : plain;
@@ -54,10 +55,20 @@ export function planOnward(
     const kept = apartFromBefore(onward, runs, start);
     return [kept, savingMore(onward, runs, [...kept])].map((firsts) => planWith(onward, runs, firsts, bound));
   });
-  const asTheyStand = known.map((rows) => asItStands(onward, rows, bound));
-  const legal = asTheyStand.filter((plan) => checkOnwardPlan(onward, plan).length === 0);
-  const best = [...legal, ...plans].reduce((one, plan) => (isBetter(plan, one) ? plan : one));
+  const best = [...legalPlans(onward, known, bound), ...plans].reduce((one, plan) =>
+    isBetter(plan, one) ? plan : one,
+  );
   return judgedOnward(onward, best);
+}
+
+/** Those rows of a rest that break no law, as plans. @param bound no plan of the rest uses fewer planks */
+export function legalPlans(
+  onward: OnwardJob,
+  known: readonly OnwardPlan['rows'][],
+  bound: number,
+): readonly OnwardPlan[] {
+  const plans = known.map((rows) => asItStands(onward, rows, bound));
+  return plans.filter((plan) => checkOnwardPlan(onward, plan).length === 0);
 }
 
 /** Rows that were planned before, their planks counted anew. */
@@ -99,7 +110,7 @@ function besideOf(onward: OnwardJob, runs: readonly OpenRun[], firsts: readonly 
     other.rowIndex === rowIndex + by && rows[other.rowIndex].room === rows[rowIndex].room;
   const joints = (by: number) =>
     runs.flatMap((other, i) => (isNear(other, by) ? jointsOf(other, firsts[i], plankLength) : []));
-  return { before: [...(rowIndex === 0 ? onward.before.joints : []), ...joints(-1)], after: joints(1) };
+  return { before: [...jointsThatLie(onward, rowIndex), ...joints(-1)], after: joints(1) };
 }
 
 /** Goes through the rows from the first, and gives way as long as a joint lies too near to one of the row before. */

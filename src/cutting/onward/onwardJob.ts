@@ -12,11 +12,18 @@ export interface StockPiece {
   readonly width?: number;
 }
 
+/** Joints of the last row that lies in a room and of the one before it, room coordinates. */
+export interface RowsBefore {
+  readonly room: number;
+  readonly joints: readonly number[];
+  readonly joints2: readonly number[];
+}
+
 export interface OnwardJob {
   /** The rows still to be laid. Strips are not looked for: `ripPairs` is left alone. */
   readonly job: CutJob;
-  /** Joints of the last row that lies and of the one before it, room coordinates, in the room of the first row to lay. */
-  readonly before: { readonly joints: readonly number[]; readonly joints2: readonly number[] };
+  /** What lies in the rooms of those rows; a room that is not begun is left out. */
+  readonly before: readonly RowsBefore[];
   readonly stock: readonly StockPiece[];
   /** Whole planks in hand; what is needed beyond them has to be bought. */
   readonly whole: number;
@@ -25,6 +32,13 @@ export interface OnwardJob {
 /** A piece cut from a plank, or from a piece in hand: then `stock` is its place in the list and `plank` is -1. */
 export interface OnwardPiece extends PlannedPiece {
   readonly stock?: number;
+}
+
+/** Joints of the row that lies before a row to lay: of any but the first to lay in its room there are none. */
+export function jointsThatLie({ job, before }: OnwardJob, rowIndex: number): readonly number[] {
+  const { room } = job.rows[rowIndex];
+  if (job.rows[rowIndex - 1]?.room === room) return [];
+  return before.find((rows) => rows.room === room)?.joints ?? [];
 }
 
 export interface OnwardPlan {

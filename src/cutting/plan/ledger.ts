@@ -55,9 +55,17 @@ export interface BookedStrip extends BookedPiece {
   readonly source: BookedPiece | null;
 }
 
-/** The books of `plan`; any plan whose rows and runs are those of the job can be booked, legal or not. */
-export function ledgerOf(job: CutJob, plan: CutPlan): Ledger {
-  const planks = [...piecesByPlank(plan).entries()]
+/**
+ * The books of `plan`; any plan whose rows and runs are those of the job can be booked, legal or not.
+ *
+ * @param order indices of the rows, where they are not laid as they stand
+ */
+export function ledgerOf(
+  job: CutJob,
+  plan: CutPlan,
+  order: readonly number[] = plan.rows.map((_, row) => row),
+): Ledger {
+  const planks = [...piecesByPlank(plan, order).entries()]
     .sort(([a], [b]) => a - b)
     .map(([plank, booked]) => bookPlank(job, plank, booked));
   const joints = job.rows.map((_, rowIndex) => jointsOfRow(job, plan, rowIndex));
@@ -71,19 +79,22 @@ export function ledgerOf(job: CutJob, plan: CutPlan): Ledger {
     tightestStagger: least(staggers),
     shortestEndPiece: least(ends),
     waste: planks.reduce((sum, plank) => sum + job.plankLength - plank.pieceLength, 0),
-    waiting: waitingOf(job, planks),
+    waiting: waitingOf(job, planks, order),
   };
 }
 
-function piecesByPlank(plan: CutPlan): Map<number, { own: BookedPiece[]; strips: BookedPiece[] }> {
+function piecesByPlank(
+  plan: CutPlan,
+  order: readonly number[],
+): Map<number, { own: BookedPiece[]; strips: BookedPiece[] }> {
   const planks = new Map<number, { own: BookedPiece[]; strips: BookedPiece[] }>();
   const book = (piece: PlannedPiece, place: BookedPiece): void => {
     const entry = planks.get(piece.plank) ?? { own: [], strips: [] };
     planks.set(piece.plank, entry);
     (piece.isStrip ? entry.strips : entry.own).push(place);
   };
-  plan.rows.forEach((row, rowIndex) => {
-    row.runs.forEach((run, runIndex) => {
+  for (const rowIndex of order) {
+    plan.rows[rowIndex].runs.forEach((run, runIndex) => {
       run.forEach((piece, pieceIndex) => {
         book(piece, {
           rowIndex,
@@ -94,7 +105,7 @@ function piecesByPlank(plan: CutPlan): Map<number, { own: BookedPiece[]; strips:
         });
       });
     });
-  });
+  }
   return planks;
 }
 

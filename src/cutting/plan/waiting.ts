@@ -23,14 +23,25 @@ export interface Waiting {
   readonly rowsWaited: number;
 }
 
-/** @param planks pieces of each in laying order */
-export function waitingOf(job: CutJob, planks: readonly WaitingPlank[]): Waiting {
+/**
+ * @param planks pieces of each in laying order
+ * @param order of the rows, where they are not laid as they stand
+ */
+export function waitingOf(
+  job: CutJob,
+  planks: readonly WaitingPlank[],
+  order: readonly number[] = job.rows.map((_, row) => row),
+): Waiting {
+  const places: number[] = [];
+  order.forEach((row, place) => {
+    places[row] = place;
+  });
   const afterRow = job.rows.map(() => 0);
   let reuseCount = 0;
   let rowsWaited = 0;
   const wait = (from: number, to: number): void => {
-    for (let row = from; row < to; row++) afterRow[row]++;
-    rowsWaited += to - from;
+    for (let place = places[from]; place < places[to]; place++) afterRow[order[place]]++;
+    rowsWaited += places[to] - places[from];
   };
   for (const { pieces, strips } of planks) {
     reuseCount += Math.max(0, pieces.length - 1) + strips.length;

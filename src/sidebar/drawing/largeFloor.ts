@@ -127,7 +127,7 @@ class LargeFloor {
 
   /** @param words '' for how to work the view */
   private say(words: string): void {
-    const how = 'Point at a piece to read its cuts; press it for its marking drawing. Wheel, + and − bring it nearer.';
+    const how = 'Point at a piece for its cuts, press it for its marks; wheel, + and − bring it nearer.';
     if (words !== '' || this.plan.pieces.length > 0) this.line.textContent = words || how;
   }
 }

@@ -105,7 +105,9 @@ const ENDS = ['right', 'left', 'both', 'none'] as const;
 
 function trialPart(): { readonly fields: readonly HTMLElement[]; typed(): Trial } {
   const offcut = element('input', { type: 'text', id: 'trial-offcut', autocomplete: 'off' });
-  const ends = element('select', { id: 'trial-ends' }, ...ENDS.map((end) => element('option', { value: end }, end)));
+  // Nothing is chosen at first: an end that the offcut does not have would not lock.
+  const choices = ['', ...ENDS].map((end) => element('option', { value: end }, end));
+  const ends = element('select', { id: 'trial-ends' }, ...choices);
   const label = element('input', { type: 'text', id: 'trial-label', autocomplete: 'off' });
   const field = (words: string, box: HTMLElement) =>
     element('div', { class: 'field' }, element('label', { for: box.id }, words), box);
@@ -119,19 +121,22 @@ function trialPart(): { readonly fields: readonly HTMLElement[]; typed(): Trial 
   };
 }
 
-/** `9-1` is what is written on an offcut; anything else is a length. */
+/** `9-1` is what is written on an offcut, `Hall 9-1` of another room; anything else is a length. */
 async function tried(store: TabStore, floor: FloorBeingLaid, { offcut, ends, label }: Trial): Promise<PlanOnTabs> {
   if (offcut === '' || label === '') return { status: 'problems', problems: [NOTHING_TYPED] };
-  if (/^\d+-\d+$/.test(offcut)) return tryOffcut(store, floor, { mark: offcut }, label);
+  if (/^(.+ )?\d+-\d+$/.test(offcut)) return tryOffcut(store, floor, { mark: offcut }, label);
   const { units } = floor.entry;
   const read = readLength(offcut, 'plank', units);
   if (!read.ok || read.ticks === 0) return { status: 'problems', problems: [notALength(offcut, units)] };
-  const end = ENDS.find((known) => known === ends) ?? 'none';
+  const end = ENDS.find((known) => known === ends);
+  if (!end) return { status: 'problems', problems: [NO_END] };
   const asked: AskedOffcut = { length: read.ticks, ends: end };
   return tryOffcut(store, floor, asked, label);
 }
 
 const NOTHING_TYPED = 'Type the offcut, as it is marked or by its length, and the piece it is to be.';
+
+const NO_END = 'Choose which factory end the offcut has: right, left, both or none.';
 
 function notALength(typed: string, units: RoomEntry['units']): string {
   const example = units === 'us' ? '14 3/8"' : '365 mm';

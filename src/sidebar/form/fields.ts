@@ -1,4 +1,5 @@
 /** The declared fields of a room as they are shown in the form. */
+
 import type { Units } from '../../geometry/length';
 import { RULES } from '../../layout/rules';
 import {
@@ -17,6 +18,7 @@ import {
   SHAPE_KIND_FIELDS,
   WALL_FIELDS,
 } from '../../takeoff/entryFields';
+import { countryWords } from '../../takeoff/text/countryWords';
 import { bareUnitName, type LengthScale, lengthText } from '../../takeoff/text/lengthText';
 import type { ListPath, ShapeKind } from './draft';
 
@@ -51,11 +53,11 @@ export function formField(field: EntryField, units: Units): FormField {
   const usual = typeof blank === 'object' ? lengthText(blank[units === 'us' ? 0 : 1], units, 'piece') : blank;
   return {
     key,
-    label: field.formLabel ?? shortLabel(field.label),
+    label: countryWords(field.formLabel ?? shortLabel(field.label), units),
     use,
     choices: choices?.filter(([, words]) => words !== '').map(([value, words]) => ({ value, words })),
-    help,
-    blank: usual === undefined ? hint : String(usual),
+    help: help && countryWords(help, units),
+    blank: usual === undefined ? hint : countryWords(String(usual), units),
     offers,
     isWide,
     own,

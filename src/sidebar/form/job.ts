@@ -68,8 +68,12 @@ export function withJobUnits(job: HouseEntry, units: Units): HouseEntry {
   return { ...changed, units };
 }
 
+/** Letters of a choice that a box of half the width shows. */
+const HALF_LETTERS = 12;
+
 /** How a field of the job is shown: words take the whole width. */
 export function jobFormField(field: EntryField, units: Units): FormField {
   const shown = formField(field, units);
-  return field.use === 'words' || field.use === 'list' ? { ...shown, isWide: true } : shown;
+  const isLong = shown.choices?.some(({ words }) => words.length > HALF_LETTERS);
+  return field.use === 'words' || field.use === 'list' || isLong ? { ...shown, isWide: true } : shown;
 }

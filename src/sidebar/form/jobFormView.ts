@@ -1,4 +1,5 @@
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
+import { countryWords } from '../../takeoff/text/countryWords';
 import { button, element } from '../parts/dom';
 import { choicesOf, UNITS_FIELD } from './fields';
 import { type FieldEvents, problemBox, radioGroup } from './fieldView';
@@ -102,10 +103,11 @@ function shutSection(section: HouseSection, state: JobFormState, events: JobForm
   const { at, heading, isList } = section;
   const { job, rooms } = state;
   const items = jobItems(job, section);
-  const title = `${LIST_HEADINGS[at] ?? heading}${isList && items.length > 0 ? ` (${items.length})` : ''}`;
+  const words = (text: string) => countryWords(text, job.units);
+  const title = `${words(LIST_HEADINGS[at] ?? heading)}${isList && items.length > 0 ? ` (${items.length})` : ''}`;
   const parts = items.map((_, i) => itemBlock(section, i, state, events));
   const add = isList
-    ? [button(`Add: ${heading.toLowerCase()}`, () => events.added(at), { id: `add-${JOB}${at}` })]
+    ? [button(`Add: ${words(heading).toLowerCase()}`, () => events.added(at), { id: `add-${JOB}${at}` })]
     : [];
   const details = element(
     'details',
@@ -138,14 +140,14 @@ function usualButton({ at, isList }: HouseSection, { job }: JobFormState, events
     ? (part as readonly unknown[]).length === 0
     : String((part as { readonly width?: unknown }).width ?? '') === '';
   if (words === undefined || !isBlank) return [];
-  return [button(words, () => events.usualWanted(at), { id: `usual-${JOB}${at}` })];
+  return [button(countryWords(words, job.units), () => events.usualWanted(at), { id: `usual-${JOB}${at}` })];
 }
 
 function itemBlock(section: HouseSection, index: number, state: JobFormState, events: JobFormEvents): HTMLElement {
   const items = jobItems(state.job, section);
   const fields = itemGrid(section, index, state, events);
   if (!section.isList) return fields;
-  const name = `${section.heading} ${index + 1}`;
+  const name = countryWords(`${section.heading} ${index + 1}`, state.job.units);
   // By the paths of the page: the form of a room has a list of doorways too.
   const buttons = itemButtons(
     { list: `${JOB}${section.at}`, index, count: items.length, name },

@@ -70,7 +70,7 @@ function stateOfAll(job: HouseEntry, rooms: readonly RoomEntry[]): string {
   const parts = HOUSE_SECTIONS.filter(({ at }) => at !== 'alternatives').map(({ at }) => pricedIn(at, job, rooms));
   const sum = (count: (part: Priced) => number) => parts.reduce((total, part) => total + (part ? count(part) : 0), 0);
   const of = sum((part) => part.of);
-  return of === 0 ? '' : `${sum(({ priced }) => priced)} of ${of} priced`;
+  return of === 0 ? '' : `${sum(({ priced }) => priced)} of ${of} ${of === 1 ? 'item' : 'items'} priced`;
 }
 
 /** What is said beside the heading of a part: `2 of 3 priced`, `not laid`, `start 2026-12-07`. */

@@ -1,6 +1,8 @@
 /** Which field of the job a sentence about something missing is about. Data only. */
+import type { Units } from '../../geometry/length';
 import type { HouseEntry } from '../../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
+import { countryWords } from '../../takeoff/text/countryWords';
 import { nameKey } from '../../takeoff/text/names';
 import { jobItems, jobPath } from './job';
 
@@ -25,7 +27,9 @@ export function fieldOfMissing(sentence: string, job: HouseEntry): string {
   const roll = rollField(what);
   if (roll !== '') return roll;
   for (const section of HOUSE_SECTIONS) {
-    const found = jobItems(job, section).findIndex((fields) => nameKey(nameIn(section, fields)) === nameKey(item));
+    const found = jobItems(job, section).findIndex(
+      (fields) => nameKey(nameIn(section, fields, job.units)) === nameKey(item),
+    );
     const key = keyFor(section, what);
     if (found >= 0 && key !== '') return jobPath(section, found, key);
   }
@@ -40,12 +44,12 @@ function doorwayField(room: string, number: number, job: HouseEntry): string {
 }
 
 /** A blank name stands for its part: `Tape`. */
-function nameIn({ at, fields }: HouseSection, item: Fields): string {
+function nameIn({ at, fields }: HouseSection, item: Fields, units: Units): string {
   const key = NAMES[at] ?? 'name';
   const typed = String(item[key] ?? '').trim();
   if (typed !== '') return typed;
   const usual = fields.find((field) => field.key === key)?.blank;
-  return typeof usual === 'string' ? usual : at === 'spacers' ? 'Spacers' : '';
+  return typeof usual === 'string' ? countryWords(usual, units) : at === 'spacers' ? 'Spacers' : '';
 }
 
 function keyFor({ at, fields }: HouseSection, what: string): string {
@@ -58,6 +62,6 @@ function keyFor({ at, fields }: HouseSection, what: string): string {
 /** `Harbour oak: film is to be laid but none is ordered`; `Felt or paper: width and length of its roll ...`. */
 function rollField(what: string): string {
   if (/^underlay is to be laid/.test(what)) return 'underlay.width';
-  if (/^film is to be laid/.test(what)) return 'film.width';
+  if (/^(?:film|vapor barrier) is to be laid/.test(what)) return 'film.width';
   return /of its roll/.test(what) ? 'felt.width' : '';
 }

@@ -2,8 +2,10 @@
  * Lines that most jobs have, put in at a press and to be looked over: sizes are common practice, and nothing has a price
  * or a rate, so that each of them is told as missing until it is priced or taken out. Data only.
  */
+
 import type { Units } from '../../geometry/length';
 import { blankItem, type HouseEntry } from '../../order/houseEntry';
+import { countryWords } from '../../takeoff/text/countryWords';
 
 /** Parts of the job that have usual lines, and the words of the button. */
 export const USUAL: Readonly<Record<string, string>> = {
@@ -57,7 +59,8 @@ function usualTrims(units: Units): HouseEntry['trims'] {
 /** By the names that the heights ask for. */
 function usualBars(units: Units): HouseEntry['transitions'] {
   const stockLength = units === 'us' ? `6'` : '0.9 m';
-  return ['T-moulding', 'reducer', 'end cap'].map((kind) => ({ ...blankItem('transitions'), kind, stockLength }));
+  const kinds = ['T-moulding', 'reducer', 'end cap'].map((kind) => countryWords(kind, units));
+  return kinds.map((kind) => ({ ...blankItem('transitions'), kind, stockLength }));
 }
 
 function usualWork(units: Units): HouseEntry['labour'] {

@@ -49,7 +49,7 @@ export function answerQuestions(scope: WorkerScope): void {
 
 /** On the thread it is called on. Never throws: a mistake of ours is told like any other. */
 export function answerHere(question: Question): Answer {
-  if (!('listed' in question)) return planOf(question.entry, question.others);
+  if (!('floors' in question)) return planOf(question.entry, question.others);
   try {
     return onwardAnswer(question);
   } catch (error) {

@@ -74,7 +74,7 @@ class ThreadPlanner implements Planner {
       this.next = { question, answer };
       if (this.current === null) this.begin();
       // What a person pressed a button for is not given up for a plan that is only looked at.
-      else if (!('listed' in this.current.question)) this.overtake();
+      else if (!('floors' in this.current.question)) this.overtake();
     });
   }
 
@@ -111,7 +111,7 @@ class ThreadPlanner implements Planner {
 
   /** After a pause and slice by slice, so that keys come through; whatever is asked meanwhile takes its place. */
   private planHere({ question, answer }: Asked): void {
-    if ('listed' in question) {
+    if ('floors' in question) {
       this.timer = setTimeout(() => {
         answer(answerHere(question));
         this.begin();

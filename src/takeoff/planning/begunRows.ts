@@ -20,6 +20,8 @@ export interface Source extends StockPiece {
   readonly name: string;
   /** What is written on it; '' for nothing. */
   readonly mark: string;
+  /** The piece that it was kept for. */
+  readonly keptFor?: ListedCut;
 }
 
 export interface Books {
@@ -34,8 +36,8 @@ export interface Books {
 }
 
 export function beginBooks({ held, begun, spoilt }: PlanksInHand): Books {
-  const sources = held.map(({ length, ends, width, plankNumber, mark }) => {
-    return { length, ends, width, name: `${plankNumber}`, mark };
+  const sources = held.map(({ length, ends, width, plankNumber, mark, keptFor }) => {
+    return { length, ends, width, name: `${plankNumber}`, mark, keptFor };
   });
   return { sources, opened: new Set([...begun, ...spoilt]), openedCount: 0, loose: 0 };
 }
@@ -114,7 +116,7 @@ function booked(
 }
 
 function rank(source: Source, listed: ListedCut | undefined): number {
-  return listed && (source.mark === listed.label || source.name === `${listed.plankNumber}`) ? 0 : 1;
+  return listed && (source.keptFor === listed || source.name === `${listed.plankNumber}`) ? 0 : 1;
 }
 
 function hasEnd({ ends }: Source, end: KeptEnd): boolean {

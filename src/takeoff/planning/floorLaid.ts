@@ -1,11 +1,10 @@
 /** What a floor has taken, once it lies, and what is left of what was bought. */
 import type { Ticks } from '../../geometry/length';
 import { areaOf } from '../../geometry/polygon';
-import type { LaidFloor } from '../reading/drawnRoom';
-import { type ListedCut, listedRows } from './asLaid';
+import type { ListedCut } from './asLaid';
 import { planksInHand } from './inHand';
-import { unitsCutOf } from './listedUnits';
-import type { PlannedFloors } from './planFloors';
+import { floorsOnLists, type ListedPlan } from './listedPlan';
+import { floorIndexAt } from './planFloors';
 
 export interface FloorLaid {
   /** Square ticks: the floor inside the gap, and a plank. */
@@ -29,35 +28,44 @@ const WORTH = 2;
 const MOST_KEPT = 3;
 
 /**
- * @param bought planks that were bought
- * @param spoiltBefore planks that were spoilt and are out of the list
+ * A plank that several floors share counts where its first piece lies, so that floors add up.
+ *
+ * @param listIndex of the floor among the lists
+ * @param bought planks that were bought for all of them
+ * @param spoiltBefore planks that were spoilt and are out of the lists: of this floor, and of all
  */
 export function floorLaidOf(
-  planned: PlannedFloors<LaidFloor>,
-  listed: readonly ListedCut[],
+  listed: ListedPlan,
+  listIndex: number,
   bought: number,
-  spoiltBefore: number,
+  spoiltBefore: { readonly here: number; readonly all: number },
 ): FloorLaid {
-  const [{ floor, read }] = planned.floors;
-  const { product } = read;
-  const { begun, spoilt } = planksInHand(listed, planned.job, unitsCutOf(planned, listedRows(listed)));
-  const spoiltCount = spoilt.size + spoiltBefore;
-  const usedCount = begun.size + spoiltCount;
-  const leftCount = bought - usedCount;
+  const { planned, pieces } = listed;
+  const own = floorsOnLists(planned)[listIndex];
+  const { product } = planned.floors[own[0]].read;
+  const isOwn = (rowIndex: number) => own.includes(floorIndexAt(planned, rowIndex));
+  const { begun, spoilt } = planksInHand(listed);
+  const beginsHere = (number: number, of: readonly ListedCut[]) => {
+    const first = of.find(({ plankNumber, isStrip }) => plankNumber === number && !isStrip);
+    return first !== undefined && isOwn(listed.placeOf(first)[0]);
+  };
+  const [cut, gone] = [pieces.filter(({ isCut }) => isCut), pieces.filter(({ isGone }) => isGone)];
+  const spoiltCount = [...spoilt].filter((number) => beginsHere(number, gone)).length + spoiltBefore.here;
+  const leftCount = bought - begun.size - spoilt.size - spoiltBefore.all;
   return {
-    floorArea: areaOf(floor),
+    floorArea: own.reduce((sum, i) => sum + areaOf(planned.floors[i].floor), 0),
     plankArea: product.plankLength * product.plankWidth,
-    plannedCount: planned.plan.plankCount,
-    usedCount,
+    plannedCount: planned.ledger.planks.filter((plank) => isOwn(plank.pieces[0].rowIndex)).length,
+    usedCount: [...begun].filter((number) => beginsHere(number, cut)).length + spoiltCount,
     spoiltCount,
     leftCount,
     unopenedCount: product.planksPerBox === null ? null : Math.floor(Math.max(0, leftCount) / product.planksPerBox),
-    kept: keptOf(planned, listed),
+    kept: keptOf(listed),
   };
 }
 
-function keptOf({ floors }: PlannedFloors<LaidFloor>, listed: readonly ListedCut[]): FloorLaid['kept'] {
-  const { product, rules } = floors[0].read;
+function keptOf({ planned, pieces: listed }: ListedPlan): FloorLaid['kept'] {
+  const { product, rules } = planned.floors[0].read;
   const planks = new Map<number, ListedCut[]>();
   for (const piece of listed) {
     if (!piece.isStrip) planks.set(piece.plankNumber, [...(planks.get(piece.plankNumber) ?? []), piece]);
@@ -67,7 +75,10 @@ function keptOf({ floors }: PlannedFloors<LaidFloor>, listed: readonly ListedCut
     const length = cut.reduce((sum, { cutLength }) => sum - cutLength - rules.kerf, product.plankLength);
     const has = (end: 'left' | 'right') => !cut.some(({ from }) => from === end);
     const ends = [...(has('left') ? ['left'] : []), ...(has('right') ? ['right'] : [])];
-    const isWorth = cut.length > 0 && !pieces.some(({ isGone }) => isGone) && length >= WORTH * rules.minPiece;
+    // What another floor still wants is not left.
+    const isWanted = cut.length < pieces.length;
+    const isWorth =
+      cut.length > 0 && !isWanted && !pieces.some(({ isGone }) => isGone) && length >= WORTH * rules.minPiece;
     return isWorth && ends.length > 0 ? [{ length, ends: ends.join(' and ') }] : [];
   });
   return left.sort((a, b) => b.length - a.length).slice(0, MOST_KEPT);

@@ -19,9 +19,13 @@ export function followedRows(
     if (!planks.has(listed)) planks.set(listed, planks.size);
     return planks.get(listed) as number;
   };
-  const sourceOf = ({ label, plankNumber, isCut }: ListedCut): Pick<OnwardPiece, 'plank' | 'stock'> => {
-    const index = books.sources.findIndex(({ name, mark }) => (isCut ? mark === label : name === `${plankNumber}`));
-    return index >= 0 ? { plank: -1, stock: index } : { plank: plankOf(plankNumber) };
+  const sourceOf = (piece: ListedCut): Pick<OnwardPiece, 'plank' | 'stock' | 'isStrip'> => {
+    const { plankNumber, isCut, isStrip } = piece;
+    const index = books.sources.findIndex(({ name, keptFor }) => {
+      return isCut ? keptFor === piece : name === `${plankNumber}`;
+    });
+    if (index >= 0) return { plank: -1, stock: index };
+    return { plank: plankOf(plankNumber), ...(isStrip && !books.opened.has(plankNumber) && { isStrip }) };
   };
   return rows.map((runs, i) => ({
     runs: runs.map(({ pieces }, j) => {

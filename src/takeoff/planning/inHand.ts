@@ -2,16 +2,17 @@
  * What is left of the planks of a list: offcuts that wait with a number written on them, and pieces that are cut and do not
  * lie yet. Lengths are whole units of the job.
  */
-import type { CutJob } from '../../cutting/job';
 import type { StockPiece } from '../../cutting/onward/onwardJob';
 import type { ListedCut } from './asLaid';
+import { type ListedPlan, writtenFor } from './listedPlan';
 
 /** A piece that more can be cut from. */
 export interface InHand extends StockPiece {
   /** Number of its plank, counted from 1. */
   readonly plankNumber: number;
-  /** What is written on it. */
+  /** What is written on it, and the piece that it is kept for. */
   readonly mark: string;
+  readonly keptFor: ListedCut;
 }
 
 /** What became of the planks of a list. */
@@ -23,18 +24,11 @@ export interface PlanksInHand {
   readonly spoilt: ReadonlySet<number>;
 }
 
-/**
- * Waste is nobody's: a rest counts as in hand only where the list has more to be cut from it.
- *
- * @param unitsOf length of a piece as it was cut, units of the job
- */
-export function planksInHand(
-  listed: readonly ListedCut[],
-  job: CutJob,
-  unitsOf: (piece: ListedCut) => number,
-): PlanksInHand {
+/** Waste is nobody's: a rest counts as in hand only where a list has more to be cut from it. */
+export function planksInHand(listed: ListedPlan): PlanksInHand {
+  const { job } = listed.planned;
   const planks = new Map<number, ListedCut[]>();
-  for (const piece of listed) {
+  for (const piece of listed.pieces) {
     if (!piece.isStrip) planks.set(piece.plankNumber, [...(planks.get(piece.plankNumber) ?? []), piece]);
   }
   const begun = new Set<number>();
@@ -46,26 +40,27 @@ export function planksInHand(
     if (cut.length === 0 && isGone) spoilt.add(plankNumber);
     if (cut.length === 0) continue;
     begun.add(plankNumber);
-    held.push(...cut.filter(({ isLaid }) => !isLaid).flatMap((piece) => cutPiece(piece, job, unitsOf)));
+    held.push(...cut.filter(({ isLaid }) => !isLaid).flatMap((piece) => cutPiece(piece, listed)));
     const waits = pieces.find((piece) => !piece.isCut);
     if (!waits || isGone) continue;
-    const used = cut.reduce((sum, piece) => sum + unitsOf(piece) + job.kerf, 0);
+    const used = cut.reduce((sum, piece) => sum + listed.unitsOf(piece) + job.kerf, 0);
     const has = (end: 'left' | 'right') => !cut.some(({ from }) => from === end || from === 'whole');
     held.push({
       length: job.plankLength - used,
       ends: has('left') ? (has('right') ? 'both' : 'left') : has('right') ? 'right' : 'none',
       plankNumber,
-      mark: waits.label,
+      mark: writtenFor(listed, waits, cut[cut.length - 1]),
+      keptFor: waits,
     });
   }
   return { held: held.filter(({ length }) => length > 0), begun, spoilt };
 }
 
 /** A piece that is cut and waits: it keeps the end it was cut with. A whole plank that was only ripped is as good as new. */
-function cutPiece(piece: ListedCut, job: CutJob, unitsOf: (piece: ListedCut) => number): readonly InHand[] {
-  const { from, plankNumber, label, rowNumber } = piece;
+function cutPiece(piece: ListedCut, { planned, placeOf, unitsOf }: ListedPlan): readonly InHand[] {
+  const { from, plankNumber, label } = piece;
   if (from === 'whole') return [];
   const ends = from === 'middle' ? 'none' : from;
-  const width = job.rows[rowNumber - 1]?.width ?? job.plankWidth;
-  return [{ length: unitsOf(piece), ends, width, plankNumber, mark: label }];
+  const { width } = planned.job.rows[placeOf(piece)[0]];
+  return [{ length: unitsOf(piece), ends, width, plankNumber, mark: label, keptFor: piece }];
 }

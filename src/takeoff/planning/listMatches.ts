@@ -1,27 +1,53 @@
-/** Whether a cut list is of the floor as it is entered now, and what lies in it can be. */
+/** Whether cut lists are of the floors as they are entered now, and what lies in them can be. */
 import type { Ticks } from '../../geometry/length';
 import type { LaidFloor } from '../reading/drawnRoom';
 import { planOnProblems as text } from '../reading/planOnProblems';
+import { problems } from '../reading/problems';
 import { lengthText } from '../text/lengthText';
-import type { ListedCut, ListedRun } from './asLaid';
+import { type ListedCut, type ListedRun, listedRows } from './asLaid';
+import { floorsOnLists } from './listedPlan';
 import type { PlannedFloors } from './planFloors';
 
 /** Marked pieces of a run add up to it less at most so many marking steps. */
 const STEPS_SHORT = 3;
 
-/** Sentences; none where the rest can be planned. */
+type Show = (ticks: Ticks) => string;
+
+/**
+ * Sentences; none where the rest can be planned.
+ *
+ * @param lists a list for each floor, in the order of the plan
+ */
 export function onwardProblemsOf(
-  { floors, grid }: PlannedFloors<LaidFloor>,
-  rows: readonly (readonly ListedRun[])[],
+  planned: PlannedFloors<LaidFloor>,
+  lists: readonly (readonly ListedCut[])[],
 ): readonly string[] {
-  const [{ layout, read }] = floors;
-  if (floors.length > 1) return [text.fromMiddle()];
+  const { read } = planned.floors[0];
+  const show: Show = (ticks) => lengthText(ticks, read.units, 'piece');
+  const found = floorsOnLists(planned).flatMap((indices, i) => {
+    const floors = indices.map((index) => planned.floors[index]);
+    const own = listProblems(planned, floors, listedRows(lists[i]), show);
+    return lists.length === 1 ? own : own.map((sentence) => problems.inRoom(floors[0].read.name, sentence));
+  });
+  return found.length > 0 ? found : overfull(lists.flat(), read.product.plankLength, show);
+}
+
+function listProblems(
+  { grid, floors: all }: PlannedFloors<LaidFloor>,
+  floors: readonly LaidFloor[],
+  rows: readonly (readonly ListedRun[])[],
+  show: Show,
+): readonly string[] {
+  const laid = floors.flatMap(({ layout }) => layout.rows);
+  const [{ read }] = floors;
+  const { plankLength, plankWidth } = all[0].read.product;
+  const isSamePlank = read.product.plankLength === plankLength && read.product.plankWidth === plankWidth;
+  if (!isSamePlank) return [text.otherPlank(all[0].read.name)];
   if (rows.length === 0) return [text.noList(read.name)];
-  if (rows.length !== layout.rows.length) return [text.otherRows(rows.length, layout.rows.length)];
-  const show = (ticks: number) => lengthText(ticks, read.units, 'piece');
-  const plank = read.product.plankLength;
-  const found = rows.flatMap((runs, i) => {
-    const row = layout.rows[i];
+  if (rows.length !== laid.length) return [text.otherRows(rows.length, laid.length)];
+  const plank = plankLength;
+  return rows.flatMap((runs, i) => {
+    const row = laid[i];
     if (runs.length !== row.runs.length) return [text.otherRuns(row.rowNumber, runs.length, row.runs.length)];
     return runs.flatMap(({ pieces, found }, j): readonly string[] => {
       const { x0, x1 } = row.runs[j];
@@ -37,13 +63,10 @@ export function onwardProblemsOf(
       return long ? [text.longerThanPlank(long.label, show(long.cutLength), show(plank))] : [];
     });
   });
-  if (found.length > 0) return found;
-  const pieces = rows.flat().flatMap((run) => run.pieces);
-  return overfull(pieces, plank, show);
 }
 
 /** What is cut from a plank cannot be more than it. */
-function overfull(pieces: readonly ListedCut[], plank: Ticks, show: (ticks: number) => string): readonly string[] {
+function overfull(pieces: readonly ListedCut[], plank: Ticks, show: Show): readonly string[] {
   const sums = new Map<number, number>();
   for (const { isCut, isStrip, plankNumber, cutLength } of pieces) {
     if (isCut && !isStrip) sums.set(plankNumber, (sums.get(plankNumber) ?? 0) + cutLength);

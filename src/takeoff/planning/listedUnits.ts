@@ -1,7 +1,6 @@
 /** Lengths of a cut list in whole units of the job it was made from. */
 import type { Ticks } from '../../geometry/length';
 import type { LaidFloor } from '../reading/drawnRoom';
-import type { ListedCut, ListedRun } from './asLaid';
 import type { PlannedFloors } from './planFloors';
 
 /** Indices of a row, of a run in it, of a piece in that. */
@@ -18,21 +17,6 @@ export function asPlanned(
 ): number | null {
   const marked = markedPlan.rows[rowIndex].runs[runIndex][pieceIndex];
   return marked?.length === length ? plan.rows[rowIndex].runs[runIndex][pieceIndex].length : null;
-}
-
-/** How long pieces are as they were cut. */
-export function unitsCutOf(
-  planned: PlannedFloors<LaidFloor>,
-  rows: readonly (readonly ListedRun[])[],
-): (piece: ListedCut) => number {
-  const places = new Map<ListedCut, PieceAt>();
-  rows.forEach((runs, i) => {
-    runs.forEach(({ pieces }, j) => {
-      pieces.forEach((piece, k) => void places.set(piece, [i, j, k]));
-    });
-  });
-  return (piece) =>
-    asPlanned(planned, places.get(piece) ?? [0, 0, 0], piece.cutLength) ?? unitsUp(planned, piece.cutLength);
 }
 
 /** Rounded up: what is cut is never shorter. */

@@ -4,10 +4,11 @@ import { type NeededEnd, nearestFirst, pieceAt } from '../../cutting/onward/fit'
 import type { StockPiece } from '../../cutting/onward/onwardJob';
 import type { Ticks } from '../../geometry/length';
 import type { LaidFloor } from '../reading/drawnRoom';
-import { type ListedCut, type ListedRun, listedRows } from './asLaid';
+import type { ListedCut } from './asLaid';
 import { planksInHand } from './inHand';
-import { asPlanned, unitsCutOf, unitsFound, unitsUp } from './listedUnits';
-import type { PlannedFloors } from './planFloors';
+import { floorsOnLists, type ListedPlan } from './listedPlan';
+import { unitsFound, unitsUp } from './listedUnits';
+import { floorIndexAt, type PlannedFloors } from './planFloors';
 
 /** An offcut: what is written on it in the list, or its length with the factory ends it has. */
 export type AskedOffcut = { readonly mark: string } | { readonly length: Ticks; readonly ends: StockPiece['ends'] };
@@ -42,14 +43,17 @@ export interface OffcutFit {
 
 export type FitFault = 'no such piece' | 'lies already' | 'whole plank' | 'no such offcut';
 
-/** @param label of the piece it is to be, such as `7-1` */
+/**
+ * @param listIndex of the floor among the lists
+ * @param label of the piece it is to be, such as `7-1`
+ */
 export function offcutFit(
-  planned: PlannedFloors<LaidFloor>,
-  listed: readonly ListedCut[],
+  listed: ListedPlan,
+  listIndex: number,
   asked: AskedOffcut,
   label: string,
 ): OffcutFit | FitFault {
-  const floor = new ListedFloor(planned, listed);
+  const floor = new ListedFloor(listed, floorsOnLists(listed.planned)[listIndex]);
   const place = floor.placeOf(label);
   if (!place) return 'no such piece';
   if (place.piece.isLaid) return 'lies already';
@@ -69,17 +73,21 @@ interface Place {
 
 interface Offcut extends StockPiece {
   readonly mark: string;
+  readonly keptFor?: ListedCut;
 }
 
 /** Holds a floor as it is listed. */
 class ListedFloor {
-  private readonly rows: readonly (readonly ListedRun[])[];
+  private readonly planned: PlannedFloors<LaidFloor>;
+  private readonly rows: ListedPlan['rows'];
 
+  /** @param own its index in the plan, or those of both sides of a middle line */
   constructor(
-    private readonly planned: PlannedFloors<LaidFloor>,
-    private readonly listed: readonly ListedCut[],
+    private readonly listed: ListedPlan,
+    private readonly own: readonly number[],
   ) {
-    this.rows = listedRows(listed);
+    this.planned = listed.planned;
+    this.rows = listed.rows;
   }
 
   placeOf(label: string): Place | undefined {
@@ -88,7 +96,7 @@ class ListedFloor {
 
   offcutOf(asked: AskedOffcut): Offcut | undefined {
     if ('length' in asked) return { mark: '', length: this.unitsDown(asked.length), ends: asked.ends };
-    const { held } = planksInHand(this.listed, this.planned.job, unitsCutOf(this.planned, this.rows));
+    const { held } = planksInHand(this.listed);
     return held.find(({ mark }) => mark === asked.mark);
   }
 
@@ -99,7 +107,10 @@ class ListedFloor {
     const first = this.firstOf(place);
     const hasEnd = hasNeeded(offcut, needs);
     const isTooNarrow = (offcut.width ?? run.width) < run.width;
-    const beside = [place.rowIndex - 1, place.rowIndex + 1].flatMap((rowIndex) => this.jointsOf(rowIndex));
+    const floorIndex = floorIndexAt(this.planned, place.rowIndex);
+    const beside = [place.rowIndex - 1, place.rowIndex + 1]
+      .filter((rowIndex) => floorIndexAt(this.planned, rowIndex) === floorIndex)
+      .flatMap((rowIndex) => this.jointsOf(rowIndex));
     const other = hasEnd && !isTooNarrow ? nearestFirst(job, run, first, needs, beside, offcut.length) : null;
     const isAsItIs = offcut.length >= pieceAt(run, first, needs, job.plankLength);
     const ticks = (units: number) => Math.floor(units * grid.unit + 1e-6);
@@ -114,7 +125,7 @@ class ListedFloor {
       hasEnd,
       moved: other === null || isAsItIs ? null : this.movedTo(run, other, beside),
       elsewhere: this.elsewhere(place, offcut),
-      keptFor: offcut.mark === piece.label ? '' : offcut.mark,
+      keptFor: offcut.keptFor === piece ? '' : offcut.mark,
     };
   }
 
@@ -143,7 +154,7 @@ class ListedFloor {
 
   private places(): readonly Place[] {
     return this.rows.flatMap((runs, rowIndex) =>
-      runs.flatMap(({ pieces }, runIndex) =>
+      (this.own.includes(floorIndexAt(this.planned, rowIndex)) ? runs : []).flatMap(({ pieces }, runIndex) =>
         pieces.map((piece, k): Place => {
           const isWhole = piece.length >= this.planned.floors[0].read.product.plankLength;
           const end = pieces.length === 1 ? 'none' : k === 0 ? 'right' : k === pieces.length - 1 ? 'left' : null;
@@ -162,23 +173,19 @@ class ListedFloor {
     return { rowIndex, runIndex, x, length, width: job.rows[rowIndex].width, isWallToWall };
   }
 
-  private firstOf({ rowIndex, runIndex, pieces: [first] }: Place): number {
-    return this.unitsOf(first, [rowIndex, runIndex, 0]);
+  private firstOf({ pieces: [first] }: Place): number {
+    return this.listed.unitsOf(first);
   }
 
   /** Of a row as it lies, or as it is listed. */
   private jointsOf(rowIndex: number): readonly number[] {
     return (this.rows[rowIndex] ?? []).flatMap(({ pieces }, runIndex) => {
       let at = this.planned.job.rows[rowIndex].runs[runIndex].x;
-      return pieces.slice(0, -1).map((piece, k) => {
-        at += this.unitsOf(piece, [rowIndex, runIndex, k]);
+      return pieces.slice(0, -1).map((piece) => {
+        at += this.listed.unitsOf(piece);
         return at;
       });
     });
-  }
-
-  private unitsOf({ cutLength }: ListedCut, place: readonly [number, number, number]): number {
-    return asPlanned(this.planned, place, cutLength) ?? unitsUp(this.planned, cutLength);
   }
 
   private unitsDown(ticks: Ticks): number {

@@ -41,6 +41,13 @@ export interface PlannedFloors<F extends FloorInRows = FloorInRows> {
   readonly ledger: Ledger;
   /** Index in the job's rows of each floor's first row, and after the last floor the number of rows. */
   readonly firstRows: readonly number[];
+  /** Indices of the rows as they are laid, where that is not as they stand: what lies, in whichever floor, comes first. */
+  readonly order?: readonly number[];
+}
+
+/** The floor of a row of the plan. */
+export function floorIndexAt({ firstRows }: Pick<PlannedFloors, 'firstRows'>, rowIndex: number): number {
+  return firstRows.findIndex((_, i) => rowIndex < firstRows[i + 1]);
 }
 
 /**

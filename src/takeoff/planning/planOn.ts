@@ -1,61 +1,76 @@
 /**
- * Planning on: a cut list with what lies, what is cut and what is gone -> the plan of the whole floor in which all that lies
- * stays where it is, with its number, and the rest is planned anew.
+ * Planning on: cut lists with what lies, what is cut and what is gone -> the plan of the whole floor in which all that lies
+ * stays where it is, with its number, and the rest is planned anew. Floors that share planks are planned on together, in one job
+ * with all the rows left, and so are both sides of a middle line.
  *
- * Rows up to the last one with a tick are finished as they were begun; the rows after it are planned by `planOnward`.
+ * Rows up to the last one with a tick are finished as they were begun, on each floor and side; the rows after them are planned
+ * by `planOnward`.
  */
-import type { CutPlan, KeptEnd, PlannedPiece } from '../../cutting/job';
-import { checkOnwardPlan } from '../../cutting/judge/onwardLaws';
-import { carriedCount, rowsInParts } from '../../cutting/onward/inParts';
-import { planOnward } from '../../cutting/onward/onward';
+import type { BrokenRule, CutPlan, KeptEnd, PlannedPiece } from '../../cutting/job';
+import type { FewerOver } from '../../cutting/onward/inParts';
 import type { OnwardJob, OnwardPlan } from '../../cutting/onward/onwardJob';
 import { ledgerOf } from '../../cutting/plan/ledger';
 import { brokenRules } from '../../cutting/plan/pairing';
-import { planCuts } from '../../cutting/search';
 import type { Ticks } from '../../geometry/length';
 import type { LaidFloor } from '../reading/drawnRoom';
-import { type ListedCut, type ListedRun, listedRows } from './asLaid';
+import type { ListedCut, ListedRun } from './asLaid';
 import { type BegunPiece, type Books, beginBooks, finishRow } from './begunRows';
+import { bestRest } from './bestRest';
 import { markedLengths } from './cutJob';
 import { followedRows } from './followed';
 import { type PlanksInHand, planksInHand } from './inHand';
-import { asPlanned, unitsCutOf, unitsFound, unitsUp } from './listedUnits';
+import { floorsOnLists, type ListedPlan, listedPlanOf, roomOf } from './listedPlan';
+import { asPlanned, unitsFound, unitsUp } from './listedUnits';
 import { onwardProblemsOf } from './listMatches';
-import type { PlannedFloors } from './planFloors';
-import { withStrips } from './waitingStrips';
+import { floorIndexAt, type PlannedFloors } from './planFloors';
+import { type LayingOrder, layingOrderOf, rowsBefore, type Side, sidesOf } from './sides';
 
-/** A floor planned on, and what there is to tell of it. */
+/** Floors planned on, and what there is to tell of them. */
 export interface PlannedOn {
   readonly planned: PlannedFloors<LaidFloor>;
-  /** Rows up to the last one with a tick. */
-  readonly begunRowCount: number;
+  /** Every floor, and each side of a middle line. */
+  readonly sides: readonly Side[];
+  /** Index of the row to lay next; null when none is left to plan. */
+  readonly nextRow: number | null;
   /** Whole planks that the rest takes. */
   readonly wholeCount: number;
   /** Planks opened so far: cut, or spoilt. */
   readonly openedCount: number;
-  readonly spoiltCount: number;
-  /** With fewer offcuts going over to a second part: how many, and how many planks more; null where there is no such plan. */
-  readonly fewerOver: { readonly carriedCount: number; readonly planks: number } | null;
-  /** What is written on the offcut that a piece comes from, by the piece's label, where that is another label. */
+  /** Planks spoilt, by the list that says so. */
+  readonly spoiltCounts: readonly number[];
+  /** With fewer offcuts going over to a second part; null where there is no such plan. */
+  readonly fewerOver: FewerOver | null;
+  /** What is written on the offcut that a piece comes from, by the piece's `pieceKey`, where that is another label. */
   readonly writtenOn: ReadonlyMap<string, string>;
+}
+
+/** A piece by its room and label. */
+export function pieceKey(room: string, label: string): string {
+  return `${room}\n${label}`;
 }
 
 export type PlanOnAnswer = { readonly on: PlannedOn } | { readonly problems: readonly string[] };
 
+/** Which floor is planned on. */
+export interface Asked {
+  /** Place of its list among the lists. */
+  readonly list: number;
+  /** The last row of what is laid first; null where all is laid in one go. */
+  readonly partEnd: number | null;
+}
+
 /**
- * @param planned the floor as it would be planned from nothing: its rows and runs are those of the list
- * @param partEnd the last row of what is laid first; null where all is laid in one go
+ * @param planned the floors as they would be planned from nothing: their rows and runs are those of the lists
+ * @param lists a list for each floor, in the order of the plan; both sides of a middle line have one
  */
 export function planOn(
   planned: PlannedFloors<LaidFloor>,
-  listed: readonly ListedCut[],
-  partEnd: number | null = null,
+  lists: readonly (readonly ListedCut[])[],
+  asked: Asked = { list: 0, partEnd: null },
 ): PlanOnAnswer {
-  const rows = listedRows(listed);
-  const problems = onwardProblemsOf(planned, rows);
+  const problems = onwardProblemsOf(planned, lists);
   if (problems.length > 0) return { problems };
-  const floor = new FloorOn(planned, rows, listed, partEnd);
-  return { on: floor.plan() };
+  return { on: new FloorsOn(listedPlanOf(planned, lists), lists, asked).plan() };
 }
 
 /** A piece with its place among the sources of the whole floor. */
@@ -67,109 +82,110 @@ interface PlacedCut {
   readonly isStrip?: true;
 }
 
-/** Holds the floor while it is planned on. */
-class FloorOn {
-  private readonly begunCount: number;
+type RowCuts = readonly (readonly PlacedCut[])[];
+
+/** Holds the floors while they are planned on. Rows go by their index in the plan. */
+class FloorsOn {
+  private readonly planned: PlannedFloors<LaidFloor>;
+  private readonly rows: readonly (readonly ListedRun[])[];
+  private readonly sides: readonly Side[];
+  /** The floor that is asked for, or both its sides. */
+  private readonly own: readonly number[];
+  private readonly order: LayingOrder;
   private readonly hand: PlanksInHand;
   private readonly books: Books;
-  private fewerOver: PlannedOn['fewerOver'] = null;
 
   constructor(
-    private readonly planned: PlannedFloors<LaidFloor>,
-    private readonly rows: readonly (readonly ListedRun[])[],
-    private readonly listed: readonly ListedCut[],
-    private readonly partEnd: number | null,
+    private readonly listed: ListedPlan,
+    private readonly lists: readonly (readonly ListedCut[])[],
+    private readonly asked: Asked,
   ) {
-    const last = listed.filter(({ isLaid }) => isLaid).reduce((row, piece) => Math.max(row, piece.rowNumber), 0);
-    this.begunCount = rows.findIndex(([{ pieces }]) => pieces[0].rowNumber > last);
-    if (this.begunCount < 0) this.begunCount = rows.length;
-    this.hand = planksInHand(listed, planned.job, unitsCutOf(planned, rows));
+    this.planned = listed.planned;
+    this.rows = listed.rows;
+    this.sides = sidesOf(listed);
+    this.own = floorsOnLists(this.planned)[asked.list];
+    this.order = layingOrderOf(this.sides, asked.partEnd === null ? [] : this.own);
+    this.hand = planksInHand(listed);
     this.books = beginBooks(this.hand);
   }
 
   plan(): PlannedOn {
-    const begun = this.rows.slice(0, this.begunCount).map((runs, i) => this.finished(runs, i));
+    const begun = new Map(this.order.begun.map((row) => [row, this.finished(row)]));
     const onward = this.onwardJob(begun);
-    const rows = this.rows.slice(this.begunCount);
-    const followed = followedRows(rows, onward, this.books, (length, i, j, k) => {
-      return asPlanned(this.planned, [this.begunCount + i, j, k], length) ?? unitsUp(this.planned, length);
-    });
-    const rest = this.best(onward, followed);
-    const cuts = [...begun.map((runs) => runs.map((run) => run.map(placedOf))), ...this.restCuts(rest)];
-    return this.told(cuts, rest);
+    const followed = followedRows(
+      this.order.rest.map((row) => this.rows[row]),
+      onward,
+      this.books,
+      (length, i, j, k) => asPlanned(this.planned, [this.order.rest[i], j, k], length) ?? unitsUp(this.planned, length),
+    );
+    const floors = { listed: this.listed, sides: this.sides, order: this.order };
+    const { best, fewerOver } = bestRest(floors, onward, followed, this.firstPartCount());
+    return { ...this.told(this.allCuts(begun, best), best), fewerOver };
   }
 
   /** A row that lies, or is begun, to its end. */
-  private finished(runs: readonly ListedRun[], rowIndex: number): readonly (readonly BegunPiece[])[] {
-    return runs.map((run, j) => {
-      const { x0, x1 } = this.stretch(rowIndex, j);
+  private finished(row: number): readonly (readonly BegunPiece[])[] {
+    return this.rows[row].map((run, j) => {
+      const { x0, x1 } = this.stretch(row, j);
       const size = { length: x1 - x0, unit: this.planned.grid.unit, markingStep: this.planned.grid.markingStep };
       return finishRow(run, size, this.books, this.planned.job);
     });
   }
 
-  private onwardJob(begun: readonly (readonly (readonly BegunPiece[])[])[]): OnwardJob {
+  private onwardJob(begun: ReadonlyMap<number, readonly (readonly BegunPiece[])[]>): OnwardJob {
     const { job, grid } = this.planned;
-    const rows = job.rows.slice(this.begunCount).map((row, i) => ({
-      ...row,
-      runs: row.runs.map((run, j) => {
-        const found = this.rows[this.begunCount + i][j].found;
+    const { rest } = this.order;
+    const rows = rest.map((row) => ({
+      ...job.rows[row],
+      runs: job.rows[row].runs.map((run, j) => {
+        const { found } = this.rows[row][j];
         return found === null ? run : { ...run, length: unitsFound(this.planned, found) };
       }),
     }));
-    const joints = (back: number) => {
-      const rowIndex = this.begunCount - back;
-      return (begun[rowIndex] ?? []).flatMap((run, j) => {
-        let at = job.rows[rowIndex].runs[j].x;
+    const joints = (row: number) =>
+      (begun.get(row) ?? []).flatMap((run, j) => {
+        let at = job.rows[row].runs[j].x;
         return run.slice(0, -1).map(({ length }, k) => {
-          at += asPlanned(this.planned, [rowIndex, j, k], length) ?? length / grid.unit;
+          at += asPlanned(this.planned, [row, j, k], length) ?? length / grid.unit;
           return at;
         });
       });
-    };
     const widest = Math.max(job.plankWidth, ...job.rows.map(({ width }) => width));
+    // The strips of a floor that is begun are already there, or gone.
+    const ripPairs = job.ripPairs.filter((pair) => pair.every((row) => rest.includes(row)));
     return {
-      job: { ...job, rows, ripPairs: this.begunCount === 0 ? job.ripPairs : [] },
-      before: { joints: joints(1), joints2: joints(2) },
+      job: { ...job, rows, ripPairs: ripPairs.map(([a, b]) => [rest.indexOf(a), rest.indexOf(b)] as const) },
+      before: rowsBefore(this.planned, this.sides, joints),
       // A plank that is no whole number of steps wide is a unit narrower than its rows.
       stock: this.books.sources.map(({ length, ends, width = widest }) => ({ length, ends, width })),
       whole: 0,
     };
   }
 
-  /** The fewest planks once strips that wait take their places; then the fewest offcuts that go over to a second part. */
-  private best(onward: OnwardJob, followed: OnwardPlan['rows']): OnwardPlan {
-    const found = planOnward(onward, followed, {}, planCuts);
-    const strips = this.strips();
-    const first = this.partEnd === null ? 0 : this.partEnd - this.begunCount;
-    const isInParts = first > 0 && first < onward.job.rows.length;
-    if (strips.length === 0 && !isInParts) return found;
-    const others = [followed, ...(isInParts ? rowsInParts(onward, first) : [])].map((rows) => asTheyStand(found, rows));
-    const legal = others.filter((plan) => checkOnwardPlan(onward, plan).length === 0);
-    const plans = [found, ...legal].map((plan) => withStrips({ ...plan, bound: found.bound }, strips));
-    const carried = (plan: OnwardPlan) => (isInParts ? carriedCount(plan.rows, first) : 0);
-    const by = (a: OnwardPlan, b: OnwardPlan) => a.plankCount - b.plankCount || carried(a) - carried(b);
-    const best = plans.reduce((one, plan) => (by(plan, one) < 0 ? plan : one));
-    const [fewer] = plans.filter((plan) => carried(plan) < carried(best)).sort((a, b) => carried(a) - carried(b));
-    if (fewer) this.fewerOver = { carriedCount: carried(fewer), planks: fewer.plankCount - best.plankCount };
-    return best;
+  /** How many of the rows that are left are laid before the furniture goes over; none where all is laid in one go. */
+  private firstPartCount(): number {
+    const { partEnd } = this.asked;
+    const from = this.planned.firstRows[this.own[0]];
+    return partEnd === null ? 0 : this.order.rest.indexOf(from + partEnd - 1) + 1;
   }
 
-  /** Strips of the first row that wait for the last one. */
-  private strips(): readonly { readonly length: number; readonly from: KeptEnd; readonly index: number }[] {
-    if (this.begunCount === 0) return [];
-    return this.listed
-      .filter(({ isStrip, isCut, isGone }) => isStrip && !isCut && !isGone)
-      .map(({ length, from, plankNumber }) => ({ length: unitsUp(this.planned, length), from, index: plankNumber }));
+  /** Of every row of the plan. */
+  private allCuts(
+    begun: ReadonlyMap<number, readonly (readonly BegunPiece[])[]>,
+    rest: OnwardPlan,
+  ): readonly RowCuts[] {
+    const left = this.restCuts(rest);
+    return this.rows.map((_, row) => {
+      return begun.get(row)?.map((run) => run.map(placedOf)) ?? left[this.order.rest.indexOf(row)];
+    });
   }
 
-  private restCuts(rest: OnwardPlan): readonly (readonly (readonly PlacedCut[])[])[] {
-    const { grid } = this.planned;
+  private restCuts(rest: OnwardPlan): readonly RowCuts[] {
     const stretches = rest.rows.map(({ runs }, i) => ({
       width: 0,
-      runs: runs.map((_, j) => this.stretch(this.begunCount + i, j)),
+      runs: runs.map((_, j) => this.stretch(this.order.rest[i], j)),
     }));
-    const marked = markedLengths({ rows: rest.rows }, stretches, 0, grid);
+    const marked = markedLengths({ rows: rest.rows }, stretches, 0, this.planned.grid);
     return rest.rows.map(({ runs }, i) =>
       runs.map((run, j) =>
         run.map((piece, k): PlacedCut => {
@@ -183,19 +199,11 @@ class FloorOn {
     );
   }
 
-  /** The whole floor as one plan, its planks numbered: those that are begun as before, new ones as they are needed. */
-  private told(cuts: readonly (readonly (readonly PlacedCut[])[])[], rest: OnwardPlan): PlannedOn {
-    const { planned, hand } = this;
-    const numbers = new Map<string, number>();
-    for (const { source } of cuts.flat(2)) if (/^\d+$/.test(source)) numbers.set(source, Number(source));
-    const taken = new Set(numbers.values());
-    let next = 1;
-    for (const { source } of cuts.flat(2)) {
-      if (numbers.has(source)) continue;
-      while (taken.has(next)) next++;
-      taken.add(next);
-      numbers.set(source, next);
-    }
+  /** All floors as one plan, its planks numbered: those that are begun as before, new ones as they are needed. */
+  private told(cuts: readonly RowCuts[], rest: OnwardPlan): Omit<PlannedOn, 'fewerOver'> {
+    const { planned, hand, sides } = this;
+    const order = [...this.order.begun, ...this.order.rest];
+    const numbers = numbered(order.flatMap((row) => cuts[row].flat()));
     const rows = cuts.map((runs) => ({
       runs: runs.map((run) =>
         run.map(({ source, length, from, isStrip }): PlannedPiece => {
@@ -214,53 +222,88 @@ class FloorOn {
         })),
       })),
     };
-    const plankCount = numbers.size;
-    const forced = this.books.loose;
-    const bound = Math.min(plankCount, Math.max(0, plankCount - rest.plankCount + rest.bound - forced));
-    const stop = bound === plankCount ? ('proved fewest' as const) : ('step limit' as const);
-    const plan: CutPlan = { rows, plankCount, bound, stop, steps: 0, broken: brokenRules(markedJob, rows) };
-    const opened = hand.begun.size + hand.spoilt.size;
+    const plan = planOf(rows, numbers.size, rest, this.books.loose, brokenRules(markedJob, rows));
+    const ledger = ledgerOf(markedJob, plan, order);
     return {
-      planned: { ...planned, job: markedJob, plan, markedJob, markedPlan: plan, ledger: ledgerOf(markedJob, plan) },
-      begunRowCount: this.begunCount,
-      wholeCount: plankCount - hand.begun.size,
-      openedCount: opened,
-      spoiltCount: hand.spoilt.size,
-      fewerOver: this.fewerOver,
-      writtenOn: this.writtenOn(cuts),
+      planned: { ...planned, job: markedJob, plan, markedJob, markedPlan: plan, ledger, order },
+      sides,
+      nextRow: this.nextRow(),
+      wholeCount: numbers.size - hand.begun.size,
+      openedCount: hand.begun.size + hand.spoilt.size,
+      spoiltCounts: this.spoiltCounts(),
+      writtenOn: this.writtenOn(cuts, order),
     };
   }
 
-  private writtenOn(cuts: readonly (readonly (readonly PlacedCut[])[])[]): ReadonlyMap<string, string> {
-    const written = new Map<string, string>();
-    const marks = new Map(this.books.sources.map(({ name, mark }) => [name, mark]));
-    cuts.forEach((runs, i) => {
-      const { rowNumber } = this.rows[i][0].pieces[0];
-      runs.flat().forEach(({ source, isStrip }, k) => {
-        const listedPiece = this.rows[i].flatMap(({ pieces }) => pieces)[k];
-        const mark = isStrip || listedPiece?.isLaid ? undefined : marks.get(source);
-        if (!mark) return;
-        const label = `${rowNumber}-${k + 1}`;
-        if (mark !== label) written.set(label, mark);
-        marks.delete(source);
-      });
+  /** On the floor that is asked for, as long as a row is left there. */
+  private nextRow(): number | null {
+    const { rest } = this.order;
+    return rest.find((row) => this.own.includes(floorIndexAt(this.planned, row))) ?? rest[0] ?? null;
+  }
+
+  /** A plank that several lists say is spoilt counts in the first. */
+  private spoiltCounts(): readonly number[] {
+    const left = new Set(this.hand.spoilt);
+    return this.lists.map((list) => {
+      const own = new Set(
+        list.filter(({ isGone, isStrip }) => isGone && !isStrip).map(({ plankNumber }) => plankNumber),
+      );
+      return [...own].filter((number) => left.delete(number)).length;
     });
+  }
+
+  private writtenOn(cuts: readonly RowCuts[], order: readonly number[]): ReadonlyMap<string, string> {
+    const written = new Map<string, string>();
+    const sources = new Map(this.books.sources.map((source) => [source.name, source]));
+    for (const row of order) {
+      const listed = this.rows[row].flatMap(({ pieces }) => pieces);
+      const room = roomOf(this.listed, listed[0]);
+      cuts[row].flat().forEach(({ source, isStrip }, k) => {
+        const from = isStrip || listed[k]?.isLaid ? undefined : sources.get(source);
+        if (!from || from.mark === '') return;
+        if (from.keptFor !== listed[k]) written.set(pieceKey(room, `${listed[0].rowNumber}-${k + 1}`), from.mark);
+        sources.delete(source);
+      });
+    }
     return written;
   }
 
   /** Of a run, ticks along the rows; as long as it was found. */
-  private stretch(rowIndex: number, runIndex: number): { readonly x0: Ticks; readonly x1: Ticks } {
-    const { x0, x1 } = this.planned.floors[0].layout.rows[rowIndex].runs[runIndex];
-    const { found } = this.rows[rowIndex][runIndex];
+  private stretch(row: number, runIndex: number): { readonly x0: Ticks; readonly x1: Ticks } {
+    const { floors, firstRows } = this.planned;
+    const floorIndex = floorIndexAt(this.planned, row);
+    const { x0, x1 } = floors[floorIndex].layout.rows[row - firstRows[floorIndex]].runs[runIndex];
+    const { found } = this.rows[row][runIndex];
     return { x0, x1: found === null ? x1 : x0 + found };
   }
 }
 
-/** Rows with their planks counted anew. */
-function asTheyStand(found: OnwardPlan, rows: OnwardPlan['rows']): OnwardPlan {
-  const planks = new Set(rows.flatMap(({ runs }) => runs.flat()).flatMap(({ plank }) => (plank < 0 ? [] : [plank])));
-  const count = planks.size;
-  return { ...found, rows, plankCount: count, short: count, stop: 'step limit', broken: [], bound: 0 };
+/** Planks by their names: those of the list keep their numbers, new ones take the free ones as they are needed. */
+function numbered(cuts: readonly PlacedCut[]): ReadonlyMap<string, number> {
+  const numbers = new Map<string, number>();
+  for (const { source } of cuts) if (/^\d+$/.test(source)) numbers.set(source, Number(source));
+  const taken = new Set(numbers.values());
+  let next = 1;
+  for (const { source } of cuts) {
+    if (numbers.has(source)) continue;
+    while (taken.has(next)) next++;
+    taken.add(next);
+    numbers.set(source, next);
+  }
+  return numbers;
+}
+
+/** @param loose pieces of begun rows that some other piece in hand might have served */
+function planOf(
+  rows: CutPlan['rows'],
+  plankCount: number,
+  rest: OnwardPlan,
+  loose: number,
+  broken: readonly BrokenRule[],
+): CutPlan {
+  const bound = Math.min(plankCount, Math.max(0, plankCount - rest.plankCount + rest.bound - loose));
+  const stop = bound === plankCount ? ('proved fewest' as const) : ('step limit' as const);
+  return { rows, plankCount, bound, stop, steps: 0, broken };
 }
 
 function placedOf({ length, from, source, isStrip }: BegunPiece): PlacedCut {

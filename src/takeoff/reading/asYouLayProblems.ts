@@ -12,6 +12,9 @@ export const asYouLayProblems = {
   notLaid: (rowNumber: number) =>
     `The far wall is measured from the edge of row ${rowNumber}, and that row is not ticked to its end. Type the row you measured from.`,
 
+  otherSide: (rowNumber: number, first: number) =>
+    `The far wall is the one at the last row, and row ${rowNumber} lies on the other side of the middle line. Measure from row ${first} or a later one.`,
+
   noRowToMeasure: () => 'The far wall is measured, but no row lies to measure from. Tick what lies, or type the row.',
 
   lastRowLies: () => 'The last row lies already: the distances to the far wall change nothing.',

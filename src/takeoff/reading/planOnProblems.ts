@@ -1,7 +1,5 @@
 /** Sentences about a cut list that is to be planned on from: what, where, found, wanted. */
 export const planOnProblems = {
-  fromMiddle: () => 'Rows that start from a middle line cannot be planned on from their list yet.',
-
   noList: (room: string) => `${room} has no cut list with pieces to tick. Fill the tabs first.`,
 
   nothingBefore: (room: string) => `${room} has not been planned on: there is no list to bring back.`,
@@ -9,8 +7,13 @@ export const planOnProblems = {
   notDone: (room: string, open: number) =>
     `${room}: ${open === 1 ? '1 piece is' : `${open} pieces are`} not ticked as laid yet. Tick what lies; the rest of the list is still to be laid.`,
 
-  shared: (room: string) =>
-    `${room} is cut from planks that it shares with other rooms, and those cannot be planned on apart. Fill this room alone, or finish it as it is listed.`,
+  sharedApart: (room: string, others: string) =>
+    `${room} is cut from planks that it shares with ${others}, and their lists are not of one plan any more, or not all there. Fill the order again, or finish the rooms as they are listed.`,
+
+  sharedNotSaved: (room: string, other: string) =>
+    `${room} is cut from planks that it shares with ${other}, and that is not among the saved rooms. Save it, or finish the rooms as they are listed.`,
+
+  otherPlank: (room: string) => `its planks are of another size than those of ${room}: they share none any more.`,
 
   otherRows: (listed: number, drawn: number) =>
     `The cut list has ${listed} rows, the room as it is entered here ${drawn}. Open the room as it was when the list was filled.`,

@@ -3,8 +3,10 @@
  * the name of the field or argument, with the row where it has several (`Wall 4`, `runs, row 3`); `found` is what
  * is there, as typed.
  */
+
 import type { Units } from '../../geometry/length';
 import type { AreaFault } from '../text/areaText';
+import { countryWords } from '../text/countryWords';
 import { bareUnitName, type LengthFault, type LengthScale } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 
@@ -170,7 +172,7 @@ export const problems = {
     `${where}: ${quoted(found)} is under 10 mm (3/8 in). Check the unit: a bare number here is in ${bareUnitName('plank', units)}.`,
 
   plankTooLarge: (where: string, found: Found, units: Units) => {
-    const other = units === 'us' ? ['millimetres', 'mm', 'metric'] : ['inches', 'in', 'us'];
+    const other = units === 'us' ? [countryWords('millimetres', units), 'mm', 'metric'] : ['inches', 'in', 'us'];
     const instead = isBareNumber(found)
       ? `; for ${other[0]} type ${String(found).trim()} ${other[1]}, or set the units to ${other[2]}`
       : '';
@@ -266,7 +268,7 @@ function quoted(found: Found): string {
 function wantedLength(scale: LengthScale, units: Units): string {
   const us = scale === 'room' ? 'feet and inches such as 12\' 6"' : 'inches such as 7 1/2"';
   const metric = scale === 'room' ? 'metres such as 3.81 m' : 'millimetres such as 190 mm';
-  return units === 'us' ? `${us}, or ${metric}` : `${metric}, or ${us}`;
+  return units === 'us' ? `${us}, or ${countryWords(metric, units)}` : `${metric}, or ${us}`;
 }
 
 function wantedArea(units: Units): string {
@@ -310,12 +312,12 @@ const percentageSentences: Readonly<Record<PercentageFault, (where: string, foun
   date: (where) => `${where} is a date. Type a percentage such as 10%, and clear the date format.`,
   'error value': areaSentences['error value'] as (where: string, found: string) => string,
   'not finite': (where) => `${where} is not a finite number. Type a percentage such as 10%.`,
-  'not a percentage': (where, found) => `${where}: ${found} is not a percentage. Type 10%, 10 or 0.1 for ten per cent.`,
+  'not a percentage': (where, found) => `${where}: ${found} is not a percentage. Type 10%, 10 or 0.1 for 10 %.`,
   negative: (where, found) => `${where}: ${found} is negative. Type a percentage of 0 or more.`,
-  'too large': (where, found) => `${where}: ${found} is more than 100 per cent. Type 10%, 10 or 0.1 for ten per cent.`,
+  'too large': (where, found) => `${where}: ${found} is more than 100 %. Type 10%, 10 or 0.1 for 10 %.`,
   'one or all': (where) =>
     `${where}: 1 can be read in two ways, and a cell that shows 100% holds 1. Type 100 for 100 per cent, or 0.01 for 1 per cent.`,
   factor: (where, found) =>
     `${where}: ${found} can be read in two ways. Type 10% if a factor of 1.1 is meant, or "1.1%" if 1.1 per cent is.`,
-  'all of it': (where, found) => `${where}: ${found} is not below 100 per cent. Type 10%, 10 or 0.1 for ten per cent.`,
+  'all of it': (where, found) => `${where}: ${found} is not below 100 %. Type 10%, 10 or 0.1 for 10 %.`,
 };

@@ -1,7 +1,9 @@
 /** Fields as declared -> their values: ticks, counts, choices, or a problem at the field. */
+
 import type { Ticks, Units } from '../../geometry/length';
 import type { EntryOf, Typed, ValueOf } from '../entry';
 import { type EntryField, type FieldUse, fieldLabel, isAsked } from '../entryFields';
+import { countryWords } from '../text/countryWords';
 import { lengthText, readOffset } from '../text/lengthText';
 import { plainText } from '../text/numberText';
 import { type FieldReader, isBlank } from './fieldReader';
@@ -75,6 +77,7 @@ const WORDED: readonly FieldUse[] = ['words', 'choice', 'area', 'direction', 'fi
 /** What a blank stands for: a value, '' for words, 0 for a number that must be there (which has been told), or null. */
 function blankValue({ use, blank }: EntryField, units: Units): Typed | null {
   if (typeof blank === 'object') return blank[units === 'us' ? 0 : 1];
+  if (typeof blank === 'string') return countryWords(blank, units);
   if (blank !== undefined) return blank;
   if (WORDED.includes(use)) return '';
   return use === 'room!' || use === 'plank!' || use === 'plank side' || use === 'wall' || use === 'corner' ? 0 : null;

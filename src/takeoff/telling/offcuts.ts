@@ -98,8 +98,10 @@ function plannedAt({ markedPlan }: PlannedFloors, { rowIndex, runIndex, pieceInd
 export function waitingAfterRows(planned: PlannedFloors, ownIndex: number): readonly (readonly string[])[] {
   const labelOf = labelsFor(planned, ownIndex);
   const waiting: string[][] = planned.markedPlan.rows.map(() => []);
+  const order = planned.order ?? waiting.map((_, row) => row);
   const wait = (from: BookedPiece, to: BookedPiece) => {
-    for (let row = from.rowIndex; row < to.rowIndex; row++) waiting[row].push(labelOf(to));
+    const rows = order.slice(order.indexOf(from.rowIndex), order.indexOf(to.rowIndex));
+    for (const row of rows) waiting[row].push(labelOf(to));
   };
   for (const { pieces, strips } of planned.ledger.planks) {
     for (let i = 1; i < pieces.length; i++) wait(pieces[i - 1], pieces[i]);

@@ -1,45 +1,64 @@
-/** FRONT DOOR of a floor that is being laid: what is asked of it, and what is answered. Plain JSON both ways, for another thread. */
+/** FRONT DOOR of floors that are being laid: what is asked of them, and what is answered. Plain JSON both ways, for another thread. */
 import type { Ticks } from '../../geometry/length';
 import type { RoomEntry } from '../entry';
 import type { ListedCut } from '../planning/asLaid';
-import { listedRows } from '../planning/asLaid';
 import type { AsYouLay } from '../planning/asYouLay';
+import { planAwayFromCorners } from '../planning/awayFromCorners';
 import { type FloorLaid, floorLaidOf } from '../planning/floorLaid';
 import { drawAsOne } from '../planning/joinedFloor';
+import { floorsOnLists, listedPlanOf } from '../planning/listedPlan';
 import { onwardProblemsOf } from '../planning/listMatches';
 import { type AskedOffcut, offcutFit } from '../planning/offcutFit';
+import type { PlannedFloors } from '../planning/planFloors';
 import { type PlannedOn, planOn } from '../planning/planOn';
 import { type ChosenWay, chooseWay } from '../planning/ways';
 import { asYouLayProblems } from '../reading/asYouLayProblems';
+import type { LaidFloor } from '../reading/drawnRoom';
 import type { Drawing } from '../reading/drawRoom';
 import { drawRoom } from '../reading/drawRoom';
+import { problems as sentences } from '../reading/problems';
 import type { ReadRoom } from '../reading/readRoom';
 import type { Takeoff } from '../result';
 import { lengthText } from '../text/lengthText';
+import { carriedWords } from './carriedWords';
 import { withMeasuredWall } from './lastRow';
 import { fitFaultText, fitWords } from './offcutFit';
 import { onwardNeedOf, onwardTakeoffOf, onwardWords } from './onwardTakeoff';
 
-/** A floor as its list has it, and what of it is wanted. */
-export interface OnwardQuestion {
+/** A floor as its list has it. */
+export interface FloorOnList {
   readonly entry: RoomEntry;
   /** Laid as one floor with it. */
   readonly others: readonly RoomEntry[];
   readonly listed: readonly ListedCut[];
   readonly asYouLay: AsYouLay;
+}
+
+/** A floor, and what of it is wanted. */
+export interface OnwardQuestion {
+  /** All floors that are cut from the same planks, in the order of their plan. */
+  readonly floors: readonly FloorOnList[];
+  /** Which of them is asked for. */
+  readonly asked: number;
   /** The rest planned, an offcut tried, or what is left once it lies. */
   readonly wanted: 'rest' | 'left' | { readonly offcut: AskedOffcut; readonly label: string };
+}
+
+/** A floor planned on. */
+export interface FloorPlannedOn {
+  readonly takeoff: Takeoff;
+  /** The row from whose edge the far wall is measured; null where it is not. */
+  readonly wallAfter: number | null;
+  readonly spoiltCount: number;
 }
 
 export type OnwardAnswer =
   | {
       readonly status: 'planned';
-      readonly takeoff: Takeoff;
+      /** As they were asked for. */
+      readonly floors: readonly FloorPlannedOn[];
       /** What lies, what comes next, what is needed. */
       readonly words: readonly string[];
-      /** The row from whose edge the far wall is measured; null where it is not. */
-      readonly wallAfter: number | null;
-      readonly spoiltCount: number;
     }
   | { readonly status: 'told'; readonly words: readonly string[] }
   | { readonly status: 'left'; readonly laid: FloorLaid }
@@ -51,94 +70,135 @@ export function drawFloor(entry: RoomEntry, others: readonly RoomEntry[]): Drawi
 }
 
 export function onwardAnswer(question: OnwardQuestion): OnwardAnswer {
-  const drawn = drawFloor(question.entry, question.others);
-  if (drawn.room === null) return { status: 'problems', problems: drawn.problems.map(({ text }) => text) };
-  const way = chooseWay(drawn.room);
-  const { wanted, listed, asYouLay } = question;
-  if (wanted === 'rest') return planned(way, question);
-  const problems = onwardProblemsOf(way.planned, listedRows(listed));
-  if (problems.length > 0) return { status: 'problems', problems };
-  if (wanted === 'left') {
-    return { status: 'left', laid: floorLaidOf(way.planned, listed, boughtFor(way, asYouLay), asYouLay.spoiltBefore) };
+  const drawn = question.floors.map(({ entry, others }) => ({ entry, ...drawFloor(entry, others) }));
+  const found = drawn.flatMap(({ entry, problems }, i) =>
+    problems.map(({ text }) => (i === question.asked ? text : sentences.inRoom(entry.name, text))),
+  );
+  const ways = drawn.flatMap(({ room }) => (room ? [chooseWay(room)] : []));
+  if (ways.length < drawn.length) return { status: 'problems', problems: found };
+  const floors = ways.flatMap(({ planned }) => planned.floors);
+  const planned = ways.length === 1 ? ways[0].planned : planAwayFromCorners(floors, {});
+  return new Asking(question, ways, planned).answer();
+}
+
+type Lists = readonly (readonly ListedCut[])[];
+
+/** Holds the floors that are asked about. */
+class Asking {
+  private readonly lists: Lists;
+  private readonly read: ReadRoom;
+  private readonly show: (ticks: Ticks) => string;
+
+  constructor(
+    private readonly question: OnwardQuestion,
+    private readonly ways: readonly ChosenWay[],
+    private readonly planned: PlannedFloors<LaidFloor>,
+  ) {
+    this.lists = question.floors.map(({ listed }) => listed);
+    this.read = ways[question.asked].planned.floors[0].read;
+    this.show = (ticks) => lengthText(ticks, this.read.units, 'piece');
   }
-  return tried(way, listed, wanted);
-}
 
-function tried(
-  { planned }: ChosenWay,
-  listed: readonly ListedCut[],
-  { offcut, label }: Exclude<OnwardQuestion['wanted'], string>,
-): OnwardAnswer {
-  const fit = offcutFit(planned, listed, offcut, label);
-  if (typeof fit === 'string') {
-    return { status: 'problems', problems: [fitFaultText(fit, label, 'mark' in offcut ? offcut.mark : '')] };
+  answer(): OnwardAnswer {
+    const { wanted } = this.question;
+    if (wanted === 'rest') return this.rest();
+    const problems = onwardProblemsOf(this.planned, this.lists);
+    if (problems.length > 0) return { status: 'problems', problems };
+    return wanted === 'left' ? this.left() : this.tried(wanted);
   }
-  const { rules, units } = planned.floors[0].read;
-  return { status: 'told', words: fitWords(fit, rules.minStagger, showIn(units)) };
+
+  private left(): OnwardAnswer {
+    const { floors, asked } = this.question;
+    const here = floors[asked].asYouLay.spoiltBefore;
+    const listed = listedPlanOf(this.planned, this.lists);
+    const laid = floorLaidOf(listed, asked, this.bought(), { here, all: this.spoiltBefore() });
+    return { status: 'left', laid };
+  }
+
+  private tried({ offcut, label }: Exclude<OnwardQuestion['wanted'], string>): OnwardAnswer {
+    const fit = offcutFit(listedPlanOf(this.planned, this.lists), this.question.asked, offcut, label);
+    if (typeof fit === 'string') {
+      return { status: 'problems', problems: [fitFaultText(fit, label, 'mark' in offcut ? offcut.mark : '')] };
+    }
+    return { status: 'told', words: fitWords(fit, this.read.rules.minStagger, this.show) };
+  }
+
+  private rest(): OnwardAnswer {
+    const { floors, asked } = this.question;
+    const { partEnd } = floors[asked].asYouLay;
+    const answer = planOn(this.planned, this.lists, { list: asked, partEnd });
+    if ('problems' in answer) return { status: 'problems', problems: answer.problems };
+    const measured = floors.map((floor, i) => measuredFrom(floor, this.lastSideFrom(i)));
+    const faults = measured.filter((after) => typeof after === 'string');
+    if (faults.length > 0) return { status: 'problems', problems: faults };
+    const { on } = answer;
+    const told = floors.map((_, i) => this.floorTold(on, i, measured[i] as number | null));
+    const need = onwardNeedOf(on, this.bought() - this.spoiltBefore(), this.read.product.planksPerBox);
+    const takeoffs = told.map(({ takeoff }) => takeoff);
+    const words = [
+      ...onwardWords(on, takeoffs, asked, need, this.show),
+      ...this.partWords(takeoffs[asked], partEnd, on),
+      ...told.flatMap((floor) => floor.words),
+    ];
+    return { status: 'planned', floors: told.map(({ words: _, ...floor }) => floor), words };
+  }
+
+  private floorTold(
+    on: PlannedOn,
+    list: number,
+    wallAfter: number | null,
+  ): FloorPlannedOn & { readonly words: readonly string[] } {
+    const { listed, asYouLay } = this.question.floors[list];
+    const way = this.ways[list];
+    const takeoff = onwardTakeoffOf(on, list, listed, way.ways);
+    const spoiltCount = on.spoiltCounts[list];
+    if (!asYouLay.wall || wallAfter === null) return { takeoff, wallAfter, spoiltCount, words: [] };
+    const { read } = way.planned.floors[0];
+    const last = withMeasuredWall(takeoff, read, { ...asYouLay.wall, afterRow: wallAfter }, this.show);
+    return { takeoff: last.takeoff, wallAfter, spoiltCount, words: last.words };
+  }
+
+  /** The first row of the floor, or of its side behind a middle line. */
+  private lastSideFrom(list: number): number {
+    const { floors } = this.ways[list].planned;
+    return floors[floors.length - 1].layout.rows[0].rowNumber;
+  }
+
+  /** Where a part is laid first, and is not begun to its end. */
+  private partWords({ rows }: Takeoff, partEnd: number | null, on: PlannedOn): readonly string[] {
+    const part = rows.findIndex(({ rowNumber }) => rowNumber === partEnd);
+    if (partEnd === null || part < 0 || part === rows.length - 1) return [];
+    const row = this.planned.firstRows[floorsOnLists(this.planned)[this.question.asked][0]] + part;
+    const isLeft = on.sides.some(({ firstRow, begunCount, endRow }) => row >= firstRow + begunCount && row < endRow);
+    return isLeft ? [carriedWords(partEnd, rows[part].waiting, on.fewerOver)] : [];
+  }
+
+  private spoiltBefore(): number {
+    return this.question.floors.reduce((sum, { asYouLay }) => sum + asYouLay.spoiltBefore, 0);
+  }
+
+  /** Planks bought: as typed, in the list that is asked for or in another, or in whole boxes for the plan with its spares. */
+  private bought(): number {
+    const { floors, asked } = this.question;
+    const spares = this.ways.reduce((sum, { planned }) => sum + planned.floors[0].read.rules.spare, 0);
+    const planks = this.planned.plan.plankCount + spares;
+    const { planksPerBox } = this.read.product;
+    if (planksPerBox === null) return planks;
+    const typed = [floors[asked], ...floors].find(({ asYouLay }) => asYouLay.boxesBought !== null);
+    return (typed?.asYouLay.boxesBought ?? Math.ceil(planks / planksPerBox)) * planksPerBox;
+  }
 }
 
-function planned(way: ChosenWay, { listed, asYouLay }: OnwardQuestion): OnwardAnswer {
-  const answer = planOn(way.planned, listed, asYouLay.partEnd);
-  if ('problems' in answer) return { status: 'problems', problems: answer.problems };
-  const wallAfter = measuredFrom(asYouLay, listed);
-  if (typeof wallAfter === 'string') return { status: 'problems', problems: [wallAfter] };
-  const { spoiltCount } = answer.on;
-  return { status: 'planned', ...told(way, answer.on, { listed, asYouLay, wallAfter }), wallAfter, spoiltCount };
-}
-
-/** Or why it cannot be. */
-function measuredFrom({ wall }: AsYouLay, listed: readonly ListedCut[]): number | null | string {
+/**
+ * Or why it cannot be.
+ *
+ * @param firstRow the first row towards the wall that is measured: 1, or the first behind a middle line
+ */
+function measuredFrom({ asYouLay: { wall }, listed }: FloorOnList, firstRow: number): number | null | string {
   if (!wall) return null;
-  const open = listed.find(({ isLaid }) => !isLaid)?.rowNumber ?? Number.POSITIVE_INFINITY;
-  const lying = Math.min(open - 1, listed[listed.length - 1].rowNumber);
+  const open = listed.find(({ isLaid, rowNumber }) => !isLaid && rowNumber >= firstRow)?.rowNumber;
+  const lying = (open ?? listed[listed.length - 1].rowNumber + 1) - 1;
+  if (wall.afterRow !== null && wall.afterRow < firstRow) return asYouLayProblems.otherSide(wall.afterRow, firstRow);
   if (wall.afterRow !== null && wall.afterRow > lying) return asYouLayProblems.notLaid(wall.afterRow);
-  return lying === 0 ? asYouLayProblems.noRowToMeasure() : (wall.afterRow ?? lying);
-}
-
-interface Found {
-  readonly listed: readonly ListedCut[];
-  readonly asYouLay: AsYouLay;
-  readonly wallAfter: number | null;
-}
-
-function told(
-  way: ChosenWay,
-  on: PlannedOn,
-  { listed, asYouLay, wallAfter }: Found,
-): { readonly takeoff: Takeoff; readonly words: readonly string[] } {
-  const takeoff = onwardTakeoffOf(on, listed, way.ways);
-  const { read } = way.planned.floors[0];
-  const show = showIn(read.units);
-  const need = onwardNeedOf(on, boughtFor(way, asYouLay) - asYouLay.spoiltBefore, read.product.planksPerBox);
-  const words = [...onwardWords(on, takeoff, need, show), ...partWords(takeoff, asYouLay.partEnd, on)];
-  if (!asYouLay.wall || wallAfter === null) return { takeoff, words };
-  const last = withMeasuredWall(takeoff, read, { ...asYouLay.wall, afterRow: wallAfter }, show);
-  return { takeoff: last.takeoff, words: [...words, ...last.words] };
-}
-
-/** What goes over with the furniture. */
-function partWords({ rows }: Takeoff, partEnd: number | null, on: PlannedOn): readonly string[] {
-  const { begunRowCount, fewerOver } = on;
-  if (partEnd === null || partEnd <= begunRowCount || partEnd >= rows.length) return [];
-  const { waiting } = rows[partEnd - 1];
-  const count = waiting.length === 1 ? '1 offcut goes' : `${waiting.length} offcuts go`;
-  const over =
-    waiting.length === 0 ? 'no offcut goes over to the rest' : `${count} over to the rest: ${waiting.join(', ')}`;
-  const fewer = fewerOver
-    ? ` With ${fewerOver.carriedCount === 0 ? 'none' : fewerOver.carriedCount} it takes ${fewerOver.planks} more ${fewerOver.planks === 1 ? 'plank' : 'planks'}.`
-    : '';
-  return [`First up to row ${partEnd}, then the other side: ${over}.${fewer}`];
-}
-
-/** Planks bought: as typed, or in whole boxes for the plan with its spares. */
-function boughtFor({ planned }: ChosenWay, { boxesBought }: AsYouLay): number {
-  const { product, rules } = planned.floors[0].read;
-  const planks = planned.plan.plankCount + rules.spare;
-  const { planksPerBox } = product;
-  if (planksPerBox === null) return planks;
-  return (boxesBought ?? Math.ceil(planks / planksPerBox)) * planksPerBox;
-}
-
-function showIn(units: ReadRoom['units']): (ticks: Ticks) => string {
-  return (ticks) => lengthText(ticks, units, 'piece');
+  return lying < firstRow ? asYouLayProblems.noRowToMeasure() : (wall.afterRow ?? lying);
 }

@@ -1,6 +1,6 @@
 /** What a floor calls a piece of the plan: its label, and its room where that is another one. */
 import type { BookedPiece } from '../../cutting/plan/ledger';
-import type { PlannedFloors } from '../planning/planFloors';
+import { floorIndexAt, type PlannedFloors } from '../planning/planFloors';
 
 export interface PieceName {
   /** '' for a piece of the floor itself. */
@@ -12,12 +12,10 @@ export interface PieceName {
 export type PiecePlace = Pick<BookedPiece, 'rowIndex' | 'runIndex' | 'pieceIndex'>;
 
 /** How a floor calls the piece at a place of the job. Both sides of a middle line are one room. */
-export function namesFor(
-  { floors, firstRows, markedPlan }: PlannedFloors,
-  ownIndex: number,
-): (place: PiecePlace) => PieceName {
+export function namesFor(planned: PlannedFloors, ownIndex: number): (place: PiecePlace) => PieceName {
+  const { floors, firstRows, markedPlan } = planned;
   return ({ rowIndex, runIndex, pieceIndex }) => {
-    const floorIndex = firstRows.findIndex((_, i) => rowIndex < firstRows[i + 1]);
+    const floorIndex = floorIndexAt(planned, rowIndex);
     const before = markedPlan.rows[rowIndex].runs.slice(0, runIndex).reduce((sum, run) => sum + run.length, 0);
     const { layout, read } = floors[floorIndex];
     const { rowNumber } = layout.rows[rowIndex - firstRows[floorIndex]];

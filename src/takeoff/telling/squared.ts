@@ -1,10 +1,12 @@
 /** What is cut square, left off or cannot be made at the walls of a floor, in sentences. */
+
 import type { Ticks } from '../../geometry/length';
 import { regionToFrame } from '../../geometry/turn';
 import { prongsOf } from '../../layout/prongs';
 import { type Strip, unmakeableStrips } from '../../layout/strips';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { FloorPiece } from '../result';
+import { countryWords } from '../text/countryWords';
 import { lengthText } from '../text/lengthText';
 
 type ToldPiece = Pick<FloorPiece, 'label' | 'length' | 'cuts' | 'polygon' | 'holes' | 'squaredBy'>;
@@ -58,7 +60,7 @@ function prongNotes(
     .flatMap(({ label, polygon, holes }) => {
       const widths = prongsOf(regionToFrame(layout.frame, [polygon, ...holes]), leastStrip).map(({ width }) => width);
       if (widths.length === 0) return [];
-      const neighbour = read.units === 'us' ? 'neighbor' : 'neighbour';
+      const neighbour = countryWords('neighbour', read.units);
       return [
         `Piece ${label} keeps a prong of ${show(Math.min(...widths))} beside its notch, narrower than can be made (${show(leastStrip)}): glue the piece to its ${neighbour} before the notch is cut, or cover the place.`,
       ];

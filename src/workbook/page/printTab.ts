@@ -30,15 +30,16 @@ export function printTab(engine: OSpreadsheetEngine, tabId: string, title: strin
 /** Frozen rows become the head of the table, which the browser repeats on every page. */
 function tableOf(engine: OSpreadsheetEngine, tabId: string, wide: boolean): HTMLTableElement {
   const { getters } = engine.model;
-  const { row: lastRow, column: lastColumn } = engine.used(tabId);
-  const columns = upTo(lastColumn).filter((column) => !getters.isColHidden(tabId, column));
+  const lastRow = engine.used(tabId).row;
+  const columns = upTo(lastPrintedColumn(engine, tabId)).filter((column) => !getters.isColHidden(tabId, column));
   const rows = upTo(lastRow).filter((row) => !getters.isRowHidden(tabId, row));
   const frozen = engine.frozen(tabId).rows;
   const covered = coveredCells(engine, tabId);
   const rowOf = (row: number) => {
     const cells = columns.filter((column) => !covered.has(`${row},${column}`));
     const height = `height: ${engine.rowHeight(tabId, row)}px`;
-    return element('tr', { style: height }, ...cells.map((column) => cellOf(engine, tabId, row, column)));
+    const style = isHeading(engine, tabId, row, columns) ? `${height}; break-after: avoid` : height;
+    return element('tr', { style }, ...cells.map((column) => cellOf(engine, tabId, row, column)));
   };
   const width = columns.reduce((sum, column) => sum + engine.columnWidth(tabId, column), 0);
   const fits = Math.min(1, (wide ? LANDSCAPE_PIXELS : PORTRAIT_PIXELS) / Math.max(1, width));
@@ -56,6 +57,22 @@ function tableOf(engine: OSpreadsheetEngine, tabId: string, wide: boolean): HTML
 }
 
 const upTo = (last: number) => Array.from({ length: last + 1 }, (_, i) => i);
+
+/** One bold text alone in its row: it stays with what stands under it. */
+function isHeading(engine: OSpreadsheetEngine, tabId: string, row: number, columns: readonly number[]): boolean {
+  const texts = columns.filter((column) => engine.cell(tabId, row, column).shown !== '');
+  return texts.length === 1 && engine.look(tabId, row, texts[0] ?? 0).bold === true;
+}
+
+/** Where a tint ends that goes on behind the last text, as under a heading as wide as the page. */
+function lastPrintedColumn(engine: OSpreadsheetEngine, tabId: string): number {
+  const { row: lastRow, column: lastUsed } = engine.used(tabId);
+  const isTinted = (row: number, column: number) =>
+    !/^(?:#ffffff)?$/i.test(engine.look(tabId, row, column).fillColor ?? '');
+  let last = engine.model.getters.getNumberCols(tabId) - 1;
+  while (last > lastUsed && !upTo(lastRow).some((row) => isTinted(row, last))) last--;
+  return last;
+}
 
 /** Cells under a merged one, which the table leaves out. */
 function coveredCells(engine: OSpreadsheetEngine, tabId: string): ReadonlySet<string> {

@@ -80,6 +80,9 @@ function insertSheet(book: Book, args: readonly unknown[]): Sheet {
 function deleteSheet(book: Book, tabId: string): void {
   const tabs = book.engine.tabs();
   if (tabs.length === 1) throw new Error("You can't remove all the sheets in a document.");
+  if (tabs.every(({ id, hidden }) => hidden || id === tabId)) {
+    throw new Error("You can't remove all the visible sheets in a document.");
+  }
   if (book.engine.activeTab() === tabId) {
     const at = tabs.findIndex((tab) => tab.id === tabId);
     book.engine.activate((tabs[at - 1] ?? tabs[at + 1])?.id ?? tabId);

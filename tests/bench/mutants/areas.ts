@@ -57,17 +57,30 @@ export const AREAS: readonly Area[] = [
     files: ['src/cutting/search', 'src/cutting/search.ts', 'src/cutting/runs', 'src/cutting/exact', 'src/cutting/trim'],
     tests: ['tests/cutting', 'tests/published/cuttingStock.test.ts'],
   },
-  { name: 'follow', files: ['src/cutting/follow', 'src/cutting/goals'], tests: ['tests/cutting'] },
+  {
+    name: 'follow',
+    files: ['src/cutting/follow', 'src/cutting/goals'],
+    tests: ['tests/cutting/follow', 'tests/cutting/follow.test.ts', 'tests/cutting/exhaustive.test.ts'],
+  },
   {
     name: 'onward',
     files: ['src/cutting/onward'],
     tests: ['tests/cutting/onward.test.ts', 'tests/sheet/onwardFunction.test.ts', 'tests/tabs/planOn.test.ts'],
   },
+  {
+    name: 'plan on',
+    files: [
+      ...['planOn', 'asLaid', 'begunRows', 'followed', 'inHand', 'listMatches', 'listedUnits', 'waitingStrips'].map(
+        (name) => `src/takeoff/planning/${name}.ts`,
+      ),
+    ],
+    tests: ['tests/takeoff/planning/planOn.test.ts', 'tests/tabs/planOn.test.ts', 'tests/tabs/asYouLay.test.ts'],
+  },
   { name: 'takeoff', files: ['src/takeoff'], tests: ['tests/takeoff', 'tests/rooms.test.ts', 'tests/published'] },
   {
     name: 'lengths',
     files: ['src/takeoff/text/lengthText.ts', 'src/takeoff/text/numberText.ts', 'src/geometry/length.ts'],
-    tests: ['tests/takeoff/text', 'tests/sheet/slips.test.ts'],
+    tests: ['tests/takeoff/text', 'tests/sheet/slips.test.ts', 'tests/layout/rows.test.ts'],
   },
   {
     name: 'money',
@@ -77,7 +90,10 @@ export const AREAS: readonly Area[] = [
   {
     name: 'order',
     files: ['src/order'],
-    tests: ['tests/order', 'tests/published', 'tests/tabs/order.test.ts', 'tests/tabs/homeowner.test.ts'],
+    tests: [
+      ...['tests/order', 'tests/published', 'tests/tabs/order.test.ts', 'tests/tabs/homeowner.test.ts'],
+      'tests/tabs/jobTabs.test.ts',
+    ],
   },
   {
     name: 'order tab',
@@ -88,7 +104,16 @@ export const AREAS: readonly Area[] = [
   {
     name: 'arguments',
     files: ['src/sheet/arguments.ts', 'src/sheet/cells.ts'],
-    tests: ['tests/sheet'],
+    tests: [
+      'arguments',
+      'cells',
+      'everyFunction',
+      'areaFunctions',
+      'lengthFunctions',
+      'rowFunctions',
+      'slips',
+      'typedDecimals',
+    ].map((name) => `tests/sheet/${name}.test.ts`),
   },
 ];
 

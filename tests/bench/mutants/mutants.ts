@@ -122,7 +122,7 @@ const MOST_MS = 3_600_000;
 async function noticedBy(script: string, number: number, near: readonly Known[]): Promise<Known | null> {
   const knownAt = ({ file, index }: TestPlace) =>
     near.find(({ test }) => test.file === file && test.index === index) ?? near[0];
-  const mostMs = (test: TestPlace) => (number === NONE_OF_THEM ? MOST_MS : 10_000 + 20 * knownAt(test).ms);
+  const mostMs = (test: TestPlace) => (number === NONE_OF_THEM ? MOST_MS : 10_000 + 6 * knownAt(test).ms);
   if (near.length === 0) return null;
   let [last, isClean] = [near[0], false];
   await run({ script, number, tests: near.map(({ test }) => test), mostMs }, (said) => {

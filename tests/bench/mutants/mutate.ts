@@ -114,7 +114,8 @@ interface Place {
 
 function walk(place: Place, code: string, found: Change[]): void {
   const { node, within } = place;
-  if (node.type === 'ImportDeclaration') return;
+  // `undefined` has become `void 0`, which stays so whatever number stands there.
+  if (node.type === 'ImportDeclaration' || (node.type === 'UnaryExpression' && node.operator === 'void')) return;
   for (const change of changesAt(node, code)) found.push({ within, ...change });
   for (const [key, value] of Object.entries(node)) {
     for (const inner of Array.isArray(value) ? value : [value]) {

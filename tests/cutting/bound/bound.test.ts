@@ -63,6 +63,55 @@ describe('planks that are needed whatever the plan', () => {
   });
 });
 
+/**
+ * Equal rows, without a pricing. By hand: a run of q planks and r takes a plank more unless it begins with what another one
+ * left, its first piece then shorter by r and a blade than the other's. First pieces may go from 20, or from r where r is more
+ * (the last piece is then a whole plank), up to 100 + r - 20, or 100.
+ */
+describe('chains of equal rows, without any price', () => {
+  test.each<[string, CutJob, number]>([
+    ['10 over: 90, 78, 66, 54, 42, 30, and 18 is too short', roomOf(12, 310), 36 + 2],
+    ['and a row more', roomOf(13, 310), 39 + 3],
+    ['a blade of 4: 90, 76, 62, 48, 34, 20', roomOf(12, 310, { kerf: 4 }), 36 + 2],
+    ['a blade of 5: 90, 75, 60, 45, 30', roomOf(12, 310, { kerf: 5 }), 36 + 3],
+    ['30 over: 100, 68, 36', roomOf(12, 330), 36 + 4],
+    ['30 over and a blade of 5: 100, 65, 30', roomOf(12, 330, { kerf: 5 }), 36 + 4],
+    ['30 over and a blade of 6: 100, 64', roomOf(12, 330, { kerf: 6 }), 36 + 6],
+    ['39 over is less than two pieces of 20: 100, 59', roomOf(12, 339), 36 + 6],
+    ['80 over and a blade leave 18, less than a piece', roomOf(8, 280), 16 + 8],
+    ['79 over leave 19', roomOf(8, 279), 16 + 8],
+  ])('%s', (_, job, planks) => {
+    expect(fewestPossible(job, { effort: 0 })).toBe(planks);
+  });
+
+  // 78 over and a blade leave 20, another row's first piece: lasts of 78, 58, 38 and 20 give firsts of 20, 40, 58 and 78, and
+  // the fifth row, 78 + 100 + 100, needs no plank for its last piece: 5 x 3 - 1.
+  test.each([
+    ['what 78 over leave is a piece', roomOf(5, 278), 14],
+    ['40 over may be two pieces of 20', roomOf(2, 340), 7],
+    [
+      'rows of several lengths',
+      { ...roomOf(3, 310), rows: [310, 310, 320].map((length) => roomOf(1, length).rows[0]) },
+      10,
+    ],
+  ])('no chains, length alone: %s', (_, job, planks) => {
+    const lengths = job.rows.map((row) => row.runs[0].length);
+    const needed = lengths.reduce((sum, length) => sum + length + 2 * Math.ceil(length / 100), 0);
+    expect(Math.ceil(needed / 102)).toBe(planks);
+    expect(fewestPossible(job, { effort: 0 })).toBe(planks);
+  });
+});
+
+// Two of 5 are all of a plank of 10, and the second needs play; three of 30, two blades and play for two are 104 of 100.
+test.each<[string, CutJob, number]>([
+  ['two of half a plank, without play', piecesOf(10, [5, 5]), 1],
+  ['two of half a plank, with play', { ...piecesOf(10, [5, 5]), play: 1 }, 2],
+  ['three of 30, with play of 3', { ...piecesOf(100, [30, 30, 30], 2), play: 3 }, 1],
+  ['three of 30, with play of 5', { ...piecesOf(100, [30, 30, 30], 2), play: 5 }, 2],
+])('length and play, without any price: %s', (_, job, planks) => {
+  expect(fewestPossible(job, { effort: 0 })).toBe(planks);
+});
+
 describe('published cutting problems, as wall-to-wall pieces', () => {
   const counted = (...sizes: [number, number][]): number[] =>
     sizes.flatMap(([length, count]) => Array.from({ length: count }, () => length));

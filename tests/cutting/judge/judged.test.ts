@@ -74,7 +74,7 @@ describe('the judge sits at the front door', () => {
   test('so is the rest of a floor, with what lies and what is in hand', () => {
     const onward: OnwardJob = {
       job: { ...floor, play: 4, ripPairs: [] },
-      before: { joints: [700], joints2: [300] },
+      before: [{ room: 0, joints: [700], joints2: [300] }],
       stock: [{ length: 500, ends: 'left' }],
       whole: 3,
     };

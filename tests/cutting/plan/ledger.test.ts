@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { BrokenRule, CutJob, CutPlan, KeptEnd, PlannedPiece } from '../../../src/cutting/job';
+import { judged } from '../../../src/cutting/judge/judged';
 import { checkCutPlan, ledgerOf } from '../../../src/cutting/plan/ledger';
 
 /** Three rows of 230 from planks of 100, the last row ripped from the first; a second room of two short runs. */
@@ -211,6 +212,11 @@ const DAMAGED: readonly (readonly [title: string, plan: CutPlan, line: RegExp])[
     /^plank 10 is used, and only 6 planks are$/,
   ],
   [
+    'law 7: a plank number that is one too high',
+    withRow(2, [cut(38, 2, 'right'), cut(100, 6, 'whole'), cut(92, 4, 'left')]),
+    /^plank 7 is used, and only 6 planks are$/,
+  ],
+  [
     'law 7: a plank without a number',
     withRow(2, [cut(38, 2, 'right'), cut(100, Number.NaN, 'whole'), cut(92, 4, 'left')]),
     /^row 2, run 1, piece 2: plank index NaN$/,
@@ -229,6 +235,13 @@ const DAMAGED: readonly (readonly [title: string, plan: CutPlan, line: RegExp])[
 describe('a damaged plan is told where it breaks the law', () => {
   test.each(DAMAGED)('%s', (_, plan, line) => {
     expect(checkCutPlan(JOB, plan)).toContainEqual(expect.stringMatching(line));
+  });
+
+  test('where it is refused, the first law and how many more are told', () => {
+    expect(() => judged(JOB, { ...PLAN, steps: -1 })).toThrow(/a law: steps -1\. Please/);
+    expect(() => judged(JOB, { ...PLAN, plankCount: 7, steps: -1, bound: 8 })).toThrow(
+      /a law: plank count 7, planks used 6 and 2 more laws\. Please/,
+    );
   });
 
   test('law 6: widths and a kerf that do not fit in the plank', () => {

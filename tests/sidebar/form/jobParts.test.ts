@@ -69,7 +69,7 @@ describe('lines made from the rooms', () => {
     const values = (at: string, key: string) => choicesFrom(at, key, demoJob, demoRooms)?.map(({ value }) => value);
     expect(values('floors', 'product')).toEqual(['', 'Harbour oak', 'Ferry ash']);
     expect(values('doorways', 'room')).toEqual(['', ...demoRooms.map(({ name }) => name)]);
-    expect(values('doorways', 'transition')).toEqual(['', 'T-moulding', 'reducer', 'end cap', 'none']);
+    expect(values('doorways', 'transition')).toEqual(['', 'T-molding', 'reducer', 'end cap', 'none']);
     expect(choicesFrom('floors', 'product', demoJob, [])).toBeNull();
     expect(choicesFrom('trims', 'name', demoJob, demoRooms)).toBeNull();
   });
@@ -78,7 +78,7 @@ describe('lines made from the rooms', () => {
 describe('how far a part is', () => {
   test.each<readonly [HouseSection['at'], string]>([
     // By hand: 2 products, underlay, film, adhesive, tape, 1 trim, 3 bars, spacers, 1 item, 3 sorts of work.
-    ['', '15 of 15 priced'],
+    ['', '15 of 15 items priced'],
     ['floors', '2 of 2 priced'],
     ['trims', '1 of 1 priced'],
     ['transitions', '3 of 3 priced'],

@@ -263,6 +263,19 @@ test('enlarged to 200 %, half as high, everything is still reached and read', as
   }
 });
 
+test('a spreadsheet that does not answer is told, and the way on', async () => {
+  await openAt(480);
+  await fillPlain();
+  await page.evaluate(() => {
+    window.sheet.failing = 'Rooms';
+  });
+  await page.locator('#fill-button').click();
+  await page.getByText('press the button to try again').waitFor();
+  await page.locator('#fill-button:not([aria-disabled])').waitFor();
+  await page.waitForFunction(() => document.getAnimations().length === 0);
+  expect(await findings()).toEqual([]);
+});
+
 test('moves nothing where less motion is wanted', async () => {
   await open();
   await page.emulateMedia({ reducedMotion: 'reduce' });

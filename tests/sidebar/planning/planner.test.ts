@@ -2,17 +2,17 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { type Plan, planOf } from '../../../src/sidebar/planning/plan';
 import { plannerOf } from '../../../src/sidebar/planning/planner';
-import type { PlanQuestion, StartThread, ThreadEvents } from '../../../src/sidebar/planning/planThread';
+import type { PlanQuestion, Question, StartThread, ThreadEvents } from '../../../src/sidebar/planning/planThread';
 import { AS_PLANNED } from '../../../src/takeoff/planning/asYouLay';
 import { type OnwardQuestion, onwardAnswer } from '../../../src/takeoff/telling/onwardAnswer';
 import { plainRoom } from '../../support/roomEntries';
 
 /** Threads that answer when the test says so. */
 class Threads {
-  readonly made: { events: ThreadEvents; asked: PlanQuestion[]; isStopped: boolean }[] = [];
+  readonly made: { events: ThreadEvents; asked: Question[]; isStopped: boolean }[] = [];
 
   readonly start: StartThread = (events) => {
-    const thread = { events, asked: [] as PlanQuestion[], isStopped: false };
+    const thread = { events, asked: [] as Question[], isStopped: false };
     this.made.push(thread);
     return {
       ask: (question) => thread.asked.push(question),
@@ -147,7 +147,8 @@ describe('a planner whose threads do not work', () => {
 
 describe('a floor that is being laid', () => {
   // Nothing is listed: the answer is a sentence, whoever gives it.
-  const asked: OnwardQuestion = { ...question(12), listed: [], asYouLay: AS_PLANNED, wanted: 'rest' };
+  const floors = [{ ...question(12), listed: [], asYouLay: AS_PLANNED }];
+  const asked: OnwardQuestion = { floors, asked: 0, wanted: 'rest' };
   const answer = onwardAnswer(asked);
 
   test('is worked out by the thread, and not given up for a plan that is asked for meanwhile', async () => {

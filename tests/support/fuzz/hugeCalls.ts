@@ -24,7 +24,7 @@ const GOOD: Readonly<Record<keyof typeof functions, readonly unknown[]>> = {
   PLANK_ROWS: [10, 7.5, 0.25, 2, 'us'],
   PLANK_STAGGER: [[[40], [30], [20]], 47.25, 8, 12, 'us'],
   PLANK_OFFCUTS: [[[12], [11.5]], 47.25, '', 'us'],
-  PLANK_ONWARD: [[[12], [11.5]], 47.25, [[20, 27.25]], [['A', 20, 'left']], 10, 9, '', 'us'],
+  PLANK_ONWARD: [[[12], [11.5]], 47.25, [[20, 27.25]], [['A', 20, 'left']], 10, 9, '', 'us', 1, 9],
   PLANK_FIT: [[['A', 20, 'left']], 12, 30, 47.25, [[20, 27.25]], '', 'us'],
   PLANK_COUNT: [[[12], [11.5]], 47.25, '', 'us', 'no'],
   PLANK_CUTS: [12, 10, 47.25, 7.5, '', 'us'],

@@ -286,9 +286,20 @@ export function onwardCall(draw: Draw): Call {
   const held = inHand.map(({ mark, typed, ends }) => [mark, typed.cell, ends]);
   const laidCells = laid.length === 0 ? '' : [laid.map(({ cell }) => cell)];
   const list = runs.map(({ cell }) => [cell]);
+  const part = [draw.pick(['', 1, 2, 9]), draw.pick(['', next, next + 1, next + 9])];
   return {
     name: 'PLANK_ONWARD',
-    cells: [list, plank.cell, laidCells, held.length === 0 ? '' : held, whole, next, rules.cells, setting.units],
+    cells: [
+      list,
+      plank.cell,
+      laidCells,
+      held.length === 0 ? '' : held,
+      whole,
+      next,
+      rules.cells,
+      setting.units,
+      ...part,
+    ],
     reckoned: (answer) => {
       const pieces = (answer as Rows).filter(([row]) => typeof row === 'number');
       const sums = runs.map((_, i) =>

@@ -46,7 +46,7 @@ const ENTRIES: readonly RoomEntry[] = ROOM_FILES.flatMap((file) => readRoomFile(
 /** Part of a job in hand, so that its fields are broken too. */
 const ONWARD = {
   ...(JOBS[0] as object),
-  before: { joints: [100, 400] },
+  before: [{ room: 0, joints: [100, 400] }],
   stock: [{ length: 200, ends: 'left' }],
   whole: 3,
 };

@@ -2,10 +2,14 @@
 
 import { describe, expect, test } from 'vitest';
 import { checkCutPlan } from '../../../src/cutting/judge/laws';
+import { ticksOfInches } from '../../../src/geometry/length';
 import { asLaid } from '../../../src/tabs/asLaid';
 import { cutListBlock } from '../../../src/tabs/cutList';
 import { BLANK_RULES, type RoomEntry } from '../../../src/takeoff/entry';
 import type { ListedCut } from '../../../src/takeoff/planning/asLaid';
+import { planAwayFromCorners } from '../../../src/takeoff/planning/awayFromCorners';
+import { floorsOnLists } from '../../../src/takeoff/planning/listedPlan';
+import { staggerAcross } from '../../../src/takeoff/planning/middleStart';
 import { planOn } from '../../../src/takeoff/planning/planOn';
 import { chooseWay } from '../../../src/takeoff/planning/ways';
 import { drawRoom } from '../../../src/takeoff/reading/drawRoom';
@@ -40,14 +44,23 @@ const ROOMS: readonly (readonly [string, RoomEntry])[] = [
   ],
 ];
 
-function floorOf(entry: RoomEntry) {
+function plannedAlone(entry: RoomEntry) {
   const { room, problems } = drawRoom(entry);
   if (room === null) throw new Error(problems[0].text);
-  const { planned, ways } = chooseWay(room);
-  const takeoff = floorTakeoffOf(planned, 0, ways);
+  return chooseWay(room).planned;
+}
+
+/** The list of a floor as it is filled and read again. */
+function listOf(planned: ReturnType<typeof plannedAlone>, floorIndex: number): readonly ListedCut[] {
+  const takeoff = floorTakeoffOf(planned, floorIndex, []);
   const read = asLaid(blockValues(cutListBlock(takeoff)), takeoff.plankLength, takeoff.units);
   if ('problems' in read) throw new Error(read.problems[0]);
-  return { planned, listed: read.pieces };
+  return read.pieces;
+}
+
+function floorOf(entry: RoomEntry) {
+  const planned = plannedAlone(entry);
+  return { planned, listed: listOf(planned, 0) };
 }
 
 /** So many pieces lie, counted in laying order. */
@@ -55,8 +68,8 @@ function laidUpTo(listed: readonly ListedCut[], count: number): readonly ListedC
   return listed.map((piece, i) => ({ ...piece, isLaid: i < count, isCut: i < count }));
 }
 
-function answerOf(planned: ReturnType<typeof floorOf>['planned'], listed: readonly ListedCut[]) {
-  const answer = planOn(planned, listed);
+function answerOf(planned: ReturnType<typeof floorOf>['planned'], ...lists: readonly (readonly ListedCut[])[]) {
+  const answer = planOn(planned, lists);
   if ('problems' in answer) throw new Error(answer.problems.join(' '));
   return answer.on;
 }
@@ -95,5 +108,116 @@ describe.each(ROOMS)('%s', (_, entry) => {
       // A plank in the place of each that is gone.
       expect(on.planned.markedPlan.plankCount).toBeLessThanOrEqual(planks + gone.size);
     }
+  });
+});
+
+/** So many rows of each floor lie, or of each side of a middle line. */
+function rowsLaid(
+  planned: ReturnType<typeof plannedAlone>,
+  lists: readonly (readonly ListedCut[])[],
+  counts: readonly number[],
+): readonly (readonly ListedCut[])[] {
+  return floorsOnLists(planned).map((indices, i) => {
+    const lying = indices.flatMap((f) => planned.floors[f].layout.rows.slice(0, counts[f])).map((row) => row.rowNumber);
+    return lists[i].map((piece) => {
+      const isLaid = lying.includes(piece.rowNumber);
+      return { ...piece, isLaid, isCut: isLaid };
+    });
+  });
+}
+
+const named = (name: string, entry: RoomEntry): RoomEntry => ({ ...entry, name });
+const TOGETHER: readonly (readonly [string, readonly RoomEntry[]])[] = [
+  ['both ways from a middle line', [rectangle(12, 10, { startSide: 'middle' })]],
+  ['a middle line and planks of no whole steps', [{ ...ROOMS[6][1], rules: { ...BLANK_RULES, startSide: 'middle' } }]],
+  ['two rooms that share planks', [named('Den', rectangle(12.3, 7)), named('Hall', rectangle(5.7, 4))]],
+  [
+    'three rooms, their strips used in their last rows',
+    [6.2, 9.1, 4.4].map((length, i) => named(`Room ${i}`, rectangle(length, 4.6, { firstRow: '3"' }))),
+  ],
+];
+
+describe.each(TOGETHER)('%s', (_, entries) => {
+  const alone = entries.map(plannedAlone);
+  const planned =
+    alone.length === 1
+      ? alone[0]
+      : planAwayFromCorners(
+          alone.flatMap(({ floors }) => floors),
+          {},
+        );
+  const lists = floorsOnLists(planned).map(([first]) => listOf(planned, first));
+  const rowCounts = planned.floors.map(({ layout }) => layout.rows.length);
+  const random = seededRandom(11);
+  const more = planned.grid.unit === planned.grid.markingStep ? 0 : 1;
+  const none = rowCounts.map(() => 0);
+  const some = Array.from({ length: 5 }, () => rowCounts.map((count) => random.whole(0, 1) * random.whole(0, count)));
+
+  /** The whole is legal, keeps its rules, also across the line, and what lies stays. */
+  function judged(laid: readonly (readonly ListedCut[])[]) {
+    const on = answerOf(planned, ...laid);
+    const { markedJob, markedPlan } = on.planned;
+    expect(checkCutPlan(markedJob, markedPlan)).toEqual([]);
+    expect(markedPlan.broken).toEqual([]);
+    const apart = planned.floors[0].part === 'ahead' ? staggerAcross(on.planned, 0) : null;
+    if (apart !== null) expect(apart).toBeGreaterThanOrEqual(planned.floors[0].read.rules.minStagger);
+    const pieces = markedPlan.rows.flatMap(({ runs }) => runs.flat());
+    laid.flat().forEach(({ isLaid, length, plankNumber }, k) => {
+      if (isLaid) expect([pieces[k].length, pieces[k].plank + 1]).toEqual([length, plankNumber]);
+    });
+    return markedPlan.plankCount - planned.markedPlan.plankCount - more;
+  }
+
+  test.each([none, ...some].map((counts) => ({ counts })))(
+    'rows $counts lie: no plank more than planned',
+    ({ counts }) => {
+      expect(judged(rowsLaid(planned, lists, counts))).toBeLessThanOrEqual(0);
+    },
+  );
+
+  test('what lies on one floor is cut first, whichever comes first in the plan', () => {
+    // Only the last floor lies: no piece of it is told as an offcut of a piece that is still to be laid.
+    const counts = rowCounts.map((count, i) => (i === rowCounts.length - 1 ? Math.ceil(count / 2) : 0));
+    const { planned: now, sides } = answerOf(planned, ...rowsLaid(planned, lists, counts));
+    expect(sides.map(({ begunCount }) => begunCount)).toEqual(counts);
+    const isLying = (row: number) =>
+      sides.some((side) => row >= side.firstRow && row < side.firstRow + side.begunCount);
+    for (const { pieces } of now.ledger.planks) {
+      const lying = pieces.map(({ rowIndex }) => isLying(rowIndex));
+      expect(lying).toEqual([...lying].sort((a, b) => Number(b) - Number(a)));
+    }
+  });
+
+  test('all of it lies: nothing more is needed', () => {
+    expect(answerOf(planned, ...rowsLaid(planned, lists, rowCounts)).wholeCount).toBe(0);
+  });
+
+  test.each(some.map((counts) => ({ counts })))(
+    'rows $counts lie, planks are spoilt: at most one more for each',
+    ({ counts }) => {
+      const laid = rowsLaid(planned, lists, counts);
+      const open = laid.flat().filter(({ isLaid, isStrip }) => !isLaid && !isStrip);
+      const gone = new Set([0, 1, 2].map(() => open[random.whole(0, open.length - 1)]?.plankNumber));
+      const now = laid.map((list) => list.map((p) => ({ ...p, isGone: gone.has(p.plankNumber) && !p.isLaid })));
+      expect(judged(now)).toBeLessThanOrEqual(gone.size);
+    },
+  );
+});
+
+describe.each([0, 1])('side %i of a middle line lies, every run on the other side is found longer', (lying) => {
+  const planned = plannedAlone(rectangle(12, 10, { startSide: 'middle' }));
+  const counts = planned.floors.map(({ layout }, side) => (side === lying ? layout.rows.length : 0));
+  const [laid] = rowsLaid(planned, [listOf(planned, 0)], counts);
+
+  test.each([1, 3, 6, 9, 14, 20])('by %i": planned anew, its first row keeps away from the line', (inches) => {
+    const found = laid.map((piece, i) => {
+      if (piece.isLaid || !piece.run) return piece;
+      const pieces = laid.slice(i).filter(({ rowNumber }) => rowNumber === piece.rowNumber);
+      const drawn = pieces.reduce((sum, { length }) => sum + length, 0);
+      return { ...piece, run: { found: drawn + ticksOfInches(inches) } };
+    });
+    const on = answerOf(planned, found);
+    expect(checkCutPlan(on.planned.markedJob, on.planned.markedPlan)).toEqual([]);
+    expect(staggerAcross(on.planned, 0)).toBeGreaterThanOrEqual(planned.floors[0].read.rules.minStagger);
   });
 });

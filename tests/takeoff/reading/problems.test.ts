@@ -305,11 +305,11 @@ describe('every reason why a length, area or percentage cannot be read', () => {
     [Number.NaN, 'is not a finite number'],
     ['ten', '"ten" is not a percentage'],
     [-0.1, '-0.1 is negative'],
-    ['150%', 'is more than 100 per cent'],
+    ['150%', 'is more than 100 %'],
     [1.1, 'Type 10% if a factor of 1.1 is meant'],
     ['1.1', 'Type 10% if a factor of 1.1 is meant'],
     [1, 'Type 100 for 100 per cent, or 0.01 for 1 per cent'],
-    [1000, 'is more than 100 per cent'],
+    [1000, 'is more than 100 %'],
   ])('a waste of %s', (cell, said) => {
     const sentence = refusalOf(() => PLANK_AREA(12, 10, cell));
     expectSentence(sentence);

@@ -1,8 +1,9 @@
 import fc from 'fast-check';
 import * as mathjs from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import type { Units } from '../../../src/geometry/length';
+import { ceilToStep, floorToStep, inchesOf, mmOf, type Units } from '../../../src/geometry/length';
 import {
+  bareUnitName,
   type LengthScale,
   lengthText,
   readExactly,
@@ -218,6 +219,28 @@ describe('other units come from the unit library', () => {
   ])('%s', (typed, ticks) => {
     expect(ticksOf(typed)).toBe(ticks);
   });
+});
+
+test.each([
+  ['room', 'us', 'feet'],
+  ['room', 'metric', 'metres'],
+  ['plank', 'us', 'inches'],
+  ['plank', 'metric', 'millimetres'],
+] as const)('a bare number at %s scale in %s units is told in %s', (scale, units, name) => {
+  expect(bareUnitName(scale, units)).toBe(name);
+});
+
+test('25.4 mm are an inch', () => {
+  expect([inchesOf(INCH), mmOf(INCH), mmOf(MM), inchesOf(FOOT)]).toEqual([1, 25.4, 1, 12]);
+});
+
+test.each([
+  [10, 4, 8, 12],
+  [12, 4, 12, 12],
+  [13, 4, 12, 16],
+  [0, 4, 0, 0],
+])('%d lies between multiples of %d: %d and %d', (length, step, below, above) => {
+  expect([floorToStep(length, step), ceilToStep(length, step)]).toEqual([below, above]);
 });
 
 describe('against mathjs as an oracle', () => {

@@ -10,6 +10,8 @@ test.each([
   [2.675, 2, '2.68'],
   [-2.675, 2, '-2.68'],
   [-0.001, 2, '0'],
+  [-0.01, 2, '-0.01'],
+  [-1, 0, '-1'],
   [1234567.891, 2, '1234567.89'],
   [12, 0, '12'],
   [12.5, 0, '13'],
@@ -36,6 +38,9 @@ test('the noise of a sheet in the last digit is no part of a number', () => {
   expect(ratioOf(0.1 + 0.2)).toEqual({ n: 3, d: 10 });
   expect(ratioOf(2.4 * 3)).toEqual({ n: 72, d: 10 });
   expect(ratioOf(1e-30).n).toBe(0);
+  // 10^22 is the largest power of ten that is a double: 5^22 is below 2^53, 5^23 is not.
+  expect(ratioOf(1e-22)).toEqual({ n: 1, d: 1e22 });
+  expect(ratioOf(1e-23).n).toBe(0);
   expect(numberOf(ratioOf(1e15))).toBe(1e15);
 });
 
@@ -49,6 +54,9 @@ test.each([
   ['1,234,567', 1_234_567, ''],
   ['.5', 0.5, ''],
   ['10%', 10, '%'],
+  ['9/2', 4.5, ''],
+  ['16/16', 1, ''],
+  ['10/1', 10, ''],
 ])('%s starts with a number', (text, value, rest) => {
   const taken = takeNumber(plainText(text));
   expect(typeof taken !== 'string' && { value: numberOf(taken.value), rest: taken.rest }).toEqual({ value, rest });
@@ -61,6 +69,8 @@ test.each([
   ['1/0', 'not a number'],
   ['1,23,456', 'not a number'],
   ['1,234', 'two readings'],
+  ['10/3', 'space missing'],
+  ['71/2', 'space missing'],
 ])('%j does not: %s', (text, why) => {
   expect(takeNumber(plainText(text))).toBe(why);
 });

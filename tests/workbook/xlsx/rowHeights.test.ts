@@ -57,13 +57,16 @@ function collide(a: Word, b: Word): boolean {
 }
 
 test.skipIf(!office || !canReadPdf)(
-  'a cut list on paper by LibreOffice: every word is there, none over another',
+  'a cut list on paper by LibreOffice: at full size, every word is there, none over another',
   async () => {
     const workbook = builtWorkbook();
     const { tab } = await fill(workbook, 'cut list', DEMO_ROOM);
     const file = join(folder, 'room.xlsx');
     writeFileSync(file, await writeXlsx(workbook.engine, nodeLibrary(), locale));
     const words = wordsOf(convertedBy(office ?? '', file, 'pdf'));
+    // Letter lying is 11 in wide: less margins of 3/4 in 912 pixels, of which the notes have the last 38. A pixel is 0.75 points.
+    const leftOf = (text: string) => words.find((word) => word.page === 1 && word.text === text)?.left ?? 0;
+    expect(Math.abs((leftOf('Your') - leftOf('Laid')) / (0.75 * (912 - 38)) - 1)).toBeLessThan(0.015);
     const over = words.filter((word, i) => words.slice(i + 1).some((other) => collide(word, other)));
     expect(over.map(({ page, text }) => `${page}: ${text}`)).toEqual([]);
     const printed = words.map(({ text }) => text).join('');
@@ -74,6 +77,23 @@ test.skipIf(!office || !canReadPdf)(
     expect(lost).toEqual([]);
   },
 );
+
+test('a text that reads as a number stands at the right in the file too', async () => {
+  const workbook = builtWorkbook();
+  const cells = workbook.spreadsheetApp.getActiveSheet().getRange('A1:A2');
+  cells
+    .setValues([["'$5.00"], ["'five"]])
+    .setNumberFormat('@')
+    .setHorizontalAlignment('right');
+  workbook.engine.flush();
+  const book = new ExcelJs.Workbook();
+  await book.xlsx.load((await writeXlsx(workbook.engine, nodeLibrary(), locale)).buffer as never);
+  const read = ['A1', 'A2'].map((address) => book.worksheets[0]?.getCell(address));
+  expect(read.map((cell) => [cell?.value, cell?.alignment?.horizontal])).toEqual([
+    ['$5.00', 'right'],
+    ['five', 'right'],
+  ]);
+});
 
 test('heights that somebody set are theirs when the file comes back, those of the texts are worked out anew', async () => {
   const workbook = builtWorkbook();
@@ -100,6 +120,8 @@ test('heights that somebody set are theirs when the file comes back, those of th
 test('lines are counted as they are broken: at spaces, at line ends, within words too long', () => {
   // By hand, Helvetica at 10 points: n is 556 thousandths, a space 278; "nnnn" is 22.24 points, with a space 25.02.
   expect(textWidth('nnnn', {})).toBeCloseTo(22.24, 6);
+  // A digit is 556, an m 833: 22.24 + 2.78 + 16.66.
+  expect(textWidth('1285 mm', {})).toBeCloseTo(41.68, 6);
   expect(lineCount('nnnn nnnn', 47.3, {})).toBe(1);
   expect(lineCount('nnnn nnnn', 47.2, {})).toBe(2);
   expect(lineCount('n\n\nn', 47, {})).toBe(3);

@@ -1,0 +1,18 @@
+/** Of a floor that is laid in two parts, what the second one takes over. */
+import type { FewerOver } from '../../cutting/onward/inParts';
+
+/**
+ * What goes over with the furniture after a row.
+ *
+ * @param waiting what is written on the offcuts that go over
+ * @param fewerOver with how many it takes how many planks more; null where fewer cannot go over
+ */
+export function carriedWords(rowNumber: number, waiting: readonly string[], fewerOver: FewerOver | null): string {
+  const count = waiting.length === 1 ? '1 offcut goes' : `${waiting.length} offcuts go`;
+  const over =
+    waiting.length === 0 ? 'no offcut goes over to the rest' : `${count} over to the rest: ${waiting.join(', ')}`;
+  const fewer = fewerOver
+    ? ` With ${fewerOver.carriedCount === 0 ? 'none' : fewerOver.carriedCount} it takes ${fewerOver.planks} more ${fewerOver.planks === 1 ? 'plank' : 'planks'}.`
+    : '';
+  return `First up to row ${rowNumber}, then the other side: ${over}.${fewer}`;
+}
