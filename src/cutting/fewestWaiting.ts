@@ -23,24 +23,40 @@ export interface Waiting {
   readonly enough: number;
   /** False looks for another plan: changed until few offcuts wait, and not laid row by row. */
   readonly isRowByRow: boolean;
-  /** Ways that take long or know strips; without them it is done quickly. */
-  readonly means?: Pick<RowByRowGoal, 'fromBehind' | 'pin'>;
+  readonly effort: number;
+  /** Ways that take long, or know strips; without them it is done quickly. */
+  readonly means?: Means;
+}
+
+interface Means extends Pick<RowByRowGoal, 'fromBehind' | 'pin'> {
+  /** Lays a large floor in lengths of rows alike, in so many planks at the most (`layApart.ts`). */
+  readonly apart: (laid: LaidFloor, most: number, how: Waiting) => Steps<Followed | undefined>;
 }
 
 /**
  * @param more planks that may be used beyond the fewest
  */
-export function* fewestWaiting(laid: LaidFloor, more: number, { enough, isRowByRow, means }: Waiting): Steps<Followed> {
+export function* fewestWaiting(laid: LaidFloor, more: number, how: Waiting): Steps<Followed> {
   const { limits } = laid;
+  const { enough, isRowByRow, means } = how;
   const rows = isRowByRow && isStaggered(laid);
   const found = rows ? yield* withFewWays(laid, more, means) : undefined;
   if (found && found.most <= FEW_OFFCUTS) return found;
+  const isLarge = laid.trial.prepared.runs.length > MANY_RUNS;
+  const isTried = rows && isLarge && (!found || found.most > enough);
+  const apart = means && isTried ? yield* means.apart(laid, laid.planks + more, how) : undefined;
+  if (apart && apart.most < (found?.most ?? Number.POSITIVE_INFINITY) && !takesManyCuts(laid, apart)) return apart;
   const changed = yield* polishedWithin(laid, more);
   const best = found && found.most <= changed.most ? found : changed;
   if (!rows || !means || limits.manyWays === 0 || best.most <= enough) return best;
   const strips = best.shared.strips.length;
   const tries = [...LONG_TRIES, { most: best.most - 1, offcut: 1000 }].filter(({ most }) => most + strips <= best.most);
-  const long = yield* rowByRowWithin(laid, more, { width: limits.manyWays, tries, ...means });
+  const long = yield* rowByRowWithin(laid, more, {
+    width: limits.manyWays,
+    tries,
+    fromBehind: means.fromBehind,
+    pin: means.pin,
+  });
   return long && long.most < best.most ? long : best;
 }
 

@@ -17,7 +17,7 @@
  * - `plan` which pieces share a plank; the books
  * - `follow` few offcuts waiting, and room to grow: planks are shared anew, runs alike change places
  *
- * `limits.ts`, `layFewest.ts` and `fewestWaiting.ts` put them together.
+ * `limits.ts`, `layFewest.ts`, `fewestWaiting.ts` and `layApart.ts` put them together.
  *
  * - `onward` the rest of a floor of which rows lie, with offcuts in hand: the second front door, above this one
  *
@@ -30,6 +30,7 @@ import { layFromBehind } from './follow/fromBehind';
 import { pinnings } from './follow/pinned';
 import type { CutJob, CutPlan } from './job';
 import { judged } from './judge/judged';
+import { layApart } from './layApart';
 import { type LaidFloor, layFewest } from './layFewest';
 import type { WorkOptions } from './limits';
 import { ledgerOf } from './plan/ledger';
@@ -65,7 +66,7 @@ export function planCuts(job: CutJob, options: PlanOptions = {}): CutPlan {
 
 /** The same, letter for letter, in steps of some milliseconds: it is left at a row laid, a level of heat, a turn. */
 export function* planCutsInSteps(job: CutJob, options: PlanOptions = {}): Steps<CutPlan> {
-  const asked: Asked = { ...options, means: { fromBehind: layFromBehind, pin: pinnings } };
+  const asked: Asked = { ...options, means: { fromBehind: layFromBehind, pin: pinnings, apart: layApart } };
   const plan = yield* planWithStrips(job, asked);
   const isEasy = options.easyWithin !== undefined && job.ripPairs.length > 0;
   const chosen = isEasy ? yield* easierOf(job, plan, asked) : plan;
@@ -111,14 +112,17 @@ function* easierOf(job: CutJob, plan: CutPlan, options: Asked): Steps<CutPlan> {
   return { ...other, bound, stop: bound === other.plankCount ? 'proved fewest' : 'step limit' };
 }
 
-function* planOf(laid: LaidFloor, { secondGoals = true, isRowByRow = true, easyWithin, means }: Asked): Steps<CutPlan> {
+function* planOf(
+  laid: LaidFloor,
+  { secondGoals = true, isRowByRow = true, easyWithin, effort = 1, means }: Asked,
+): Steps<CutPlan> {
   const { trial, planks } = laid;
   const { prepared } = trial;
   const spare = Math.max(0, (easyWithin?.(planks) ?? planks) - planks);
   const isFollowed = secondGoals || maySavePlanks(laid);
   const enough = easyWithin ? FEW_OFFCUTS : SOME_OFFCUTS;
   const within = function* (more: number): Steps<Followed> {
-    return isFollowed ? yield* fewestWaiting(laid, more, { enough, isRowByRow, means }) : laid.followed;
+    return isFollowed ? yield* fewestWaiting(laid, more, { enough, isRowByRow, effort, means }) : laid.followed;
   };
   let followed = yield* within(0);
   let used = 0;

@@ -79,7 +79,7 @@ async function bench(options: BenchOptions): Promise<void> {
   say('Offcuts and strips waiting at once', waitingLines(results));
   say('Four floors as typed, planned for the fewest planks and to be easy to lay', floorsTable());
   say('Beside a general solver', solverLines(results, options.milpSeconds));
-  say('Growth with the rows: seeded rooms, three of each', growthTable(options.effort));
+  say('Growth with the rows: seeded rooms, three of each', await growthTable(options.effort));
   say('The built add-on', [await coldReport()]);
 }
 

@@ -1,6 +1,12 @@
-/** How the time grows with the rows: seeded rooms, rectangular and L-shaped, from 10 to 1,000 rows. */
+/**
+ * How the time grows with the rows: seeded rooms, rectangular and L-shaped, from 10 to 1,000 rows. Beside what waits at most
+ * stands how many wait between the legs of that room in any plan of its planks, at the least.
+ */
+import loadHighs from 'highs';
 import type { CutJob, JobRow } from '../../src/cutting/job';
+import type { Solver } from '../support/exactAnswer';
 import { type SeededRandom, seededRandom } from '../support/seededRandom';
+import { waitingBetween } from '../support/waitingAtLeast';
 import { benchTable } from './benchTable';
 import { type Measured, measure } from './measure';
 import { medianOf, sumOf } from './sums';
@@ -9,28 +15,45 @@ const ROW_COUNTS = [10, 20, 50, 100, 200, 500, 1000];
 const ROOMS_OF_EACH = 3;
 
 /** Lines of the table. */
-export function growthTable(effort: number): string[] {
-  const rows = ROW_COUNTS.map((rowCount) => [
-    rowCount,
-    ...summaryOf(measureRooms(rowCount, rectangularRoom, effort)),
-    ...summaryOf(measureRooms(rowCount, lShapedRoom, effort)),
-  ]);
+export async function growthTable(effort: number): Promise<string[]> {
+  const solver = await loadHighs();
+  const rows = ROW_COUNTS.map((rowCount) => {
+    const lShaped = measureRooms(rowCount, lShapedRoom, effort);
+    return [
+      rowCount,
+      ...summaryOf(measureRooms(rowCount, rectangularRoom, effort)),
+      ...summaryOf(lShaped),
+      leastBetweenLegs(solver, lShaped),
+    ];
+  });
   const columns = ['ms', 'slowest', 'steps', 'proved', 'over bound', 'waiting'].map((heading) => ({
     heading,
     decimals: heading === 'ms' || heading === 'slowest' ? 1 : 0,
   }));
   const shaped = (shape: string) => columns.map((column) => ({ ...column, heading: `${shape} ${column.heading}` }));
-  return benchTable([{ heading: 'rows' }, ...shaped('rectangle'), ...shaped('L')], rows);
+  const headings = [{ heading: 'rows' }, ...shaped('rectangle'), ...shaped('L'), { heading: 'at least wait' }];
+  return benchTable(headings, rows);
+}
+
+/** What waits at the least between the legs of the room in which most wait. */
+function leastBetweenLegs(solver: Solver, rooms: readonly MeasuredRoom[]): number {
+  const { job, plan } = rooms.reduce((a, b) => (b.waits.most > a.waits.most ? b : a));
+  const border = job.rows.findIndex(({ runs }) => runs[0]?.length !== job.rows[0]?.runs[0]?.length);
+  return waitingBetween(solver, job, border, plan.plankCount);
+}
+
+interface MeasuredRoom extends Measured {
+  readonly job: CutJob;
 }
 
 function measureRooms(
   rowCount: number,
   room: (random: SeededRandom, rows: number) => CutJob,
   effort: number,
-): Measured[] {
+): MeasuredRoom[] {
   return Array.from({ length: ROOMS_OF_EACH }, (_, n) => {
-    const random = seededRandom(rowCount * 31 + n + 1);
-    return measure(`a room of ${rowCount} rows`, room(random, rowCount), effort);
+    const job = room(seededRandom(rowCount * 31 + n + 1), rowCount);
+    return { job, ...measure(`a room of ${rowCount} rows`, job, effort) };
   });
 }
 
