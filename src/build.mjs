@@ -9,7 +9,7 @@ import { build, transform } from 'esbuild';
 import { lengthUnitsOnly } from './lengthUnitsOnly.mjs';
 import { namedOnce } from './namedOnce.mjs';
 import { commentsLookedLike, plainScript, troublesIn, withPlusSigns } from './plainScript.mjs';
-import { attributeNames, knownDeclarations, patternOf, shortenableNames } from './shortNames.mjs';
+import { attributeNames, interfaceOf, knownDeclarations, patternOf, shortenableNames } from './shortNames.mjs';
 import { onlyReadEntries } from './unreadEntries.mjs';
 
 /** The folder of this project: the nearest one upwards with a package.json, wherever the running script lies in it. */
@@ -38,23 +38,19 @@ const NAMED_OUTSIDE = [
   ...['src/sheet/menu.ts', 'src/sheet/ownedTabs.ts', 'src/sheet/writeTab.ts'],
 ];
 
-/** The same of the page, with what it makes fingerprints of, its way to the platform and the attributes of its elements. */
+/**
+ * The same of the page: what it sends and is answered, what it makes fingerprints of, and what becomes a file. An interface is
+ * enough where the rest of its file is only worked with.
+ */
 const NAMED_OUTSIDE_THE_PAGE = [
-  ...NAMED_OUTSIDE,
-  ...[
-    'src/cutting/job.ts',
-    'src/tabs/planMark.ts',
-    'src/tabs/olderPage.ts',
-    'src/takeoff/entry.ts',
-    'src/order/houseEntry.ts',
-  ],
-  ...[
-    'src/sidebar/sheetStore.ts',
-    'src/sidebar/largePage.ts',
-    'src/sidebar/drawing/largeView.ts',
-    'src/sidebar/parts/dom.ts',
-  ],
+  'src/cutting/judge/jobFile.ts',
+  ...['src/tabs/block.ts', 'src/tabs/packed.ts', 'src/tabs/tabStore.ts', 'src/sidebar/sheetStore.ts'],
+  ...['src/takeoff/entry.ts', 'src/order/houseEntry.ts'],
 ];
+const INTERFACES_OUTSIDE_THE_PAGE = {
+  'src/cutting/job.ts': ['PlannedRow', 'PlannedPiece'],
+  'src/tabs/planMark.ts': ['PlanMark'],
+};
 
 let made;
 
@@ -129,7 +125,7 @@ async function codeFile(shortened) {
   });
   const head = `/** @OnlyCurrentDoc */\n/*!\n${notices(probe.metafile)}\n*/`;
   const declared = exported.map((name) => outerFunction(name, declarations)).join('\n\n');
-  const script = plainScript(await smaller(result.outputFiles[0].text));
+  const script = plainScript(await smaller(result.outputFiles[0].text, false));
   const text = `${head}\n${script}\n${declared}\n`;
   refuse(troublesIn('Code.js', text));
   return { text, script, metafile: result.metafile };
@@ -148,7 +144,10 @@ async function shortNamesOf(probe, parameters) {
 /** The fields of the page that are no attributes of elements. */
 async function shortNamesOfPage(probe) {
   const declarations = await knownDeclarations(projectFolder, 'browser');
-  const kept = [...NAMED_OUTSIDE_THE_PAGE.map(read), ...attributeNames(declarations)];
+  const interfaces = Object.entries(INTERFACES_OUTSIDE_THE_PAGE).flatMap(([file, names]) =>
+    names.map((name) => interfaceOf(read(file), name)),
+  );
+  const kept = [...NAMED_OUTSIDE_THE_PAGE.map(read), ...interfaces, ...attributeNames(declarations)];
   return shortenableNames({ ...textsOf(probe), kept, declarations });
 }
 
@@ -157,14 +156,19 @@ function textsOf({ outputFiles, metafile }) {
   return { code: outputFiles[0].text, packages: packages.map(read) };
 }
 
-/** A second opinion on what is superfluous: joins statements and values that are used once. @param code a minified script */
-async function smaller(code) {
+/**
+ * A second opinion on what is superfluous: joins statements and values that are used once.
+ *
+ * @param code a minified script
+ * @param isPage whether it is loaded once: then fields get names too, which the first run has to look up
+ */
+async function smaller(code, isPage) {
   const format = { asciiOnly: true };
   // Functions are left where they are: written out where they are called, they win nothing. Nobody asks one for its
   // prototype, so those that do not ask who calls them become arrow functions.
   const compress = { passes: 3, inline: 0, ecma: 2019, unsafe_arrows: true };
   const joined = await minify(code, { compress, mangle: false, format });
-  const named = await minify(namedOnce(withPlusSigns(joined.code)), { compress: false, mangle: true, format });
+  const named = await minify(namedOnce(withPlusSigns(joined.code), isPage), { compress: false, mangle: true, format });
   return named.code.trim();
 }
 
@@ -251,7 +255,7 @@ async function pageFile(name, folder, script, shortened) {
   });
   const source = `${folder}/${name}.html`;
   const notice = notices(built.metafile);
-  const plain = plainScript(await smaller(built.outputFiles[0].text));
+  const plain = plainScript(await smaller(built.outputFiles[0].text, true));
   const filled = insert(
     source,
     insert(

@@ -1,1 +1,1 @@
-export function namedOnce(code: string): string;
+export function namedOnce(code: string, withFields?: boolean): string;

@@ -1,40 +1,70 @@
 // Gives a name to what a script says or calls again and again: a text that stands in it thirty times, such as "plank", and
-// `Math.max`, which no other step makes shorter. Comes between the steps that join statements, which would undo it, and
-// those that shorten names.
+// `Math.max`, which no other step makes shorter; where it is asked for, also to fields that the language or a table names, so
+// that `a.flatMap(b)` becomes `a[c](b)`. Comes between the steps that join statements, which would undo it, and those that
+// shorten names.
 import { parse } from 'acorn';
 
 /** What may be called without the object it belongs to. `Array.from` may too, but is three times slower then. */
 const FREE =
   /^(?:Math\.\w+|Object\.(?:assign|create|entries|fromEntries|keys|values)|Number\.is\w+|Array\.isArray|JSON\.\w+)$/;
+/** What the language itself has wherever a script runs; a worker has no `document`. */
+const GLOBAL = /^(?:Array|Date|(?:Float64|Int32|Uint8)Array|Map|Number|Object|RangeError|Set|String)$/;
 /** Letters of a name as it will be, and what a name must save. */
 const NAME_LENGTH = 2;
 const LEAST_SAVING = 4;
 
-/** The same program, one that reads and writes as little. @param code a strict script, all of it in one function */
-export function namedOnce(code) {
+/** Loops: a field that has to be looked up by a name is slower there until the engine has compiled them. */
+const LOOP = /^(?:For|While|DoWhile)/;
+
+/**
+ * The same program, one that reads and writes as little.
+ *
+ * @param code a strict script, all of it in one function
+ * @param withFields whether fields outside of loops get names too: for a script that is not loaded anew for every cell
+ */
+export function namedOnce(code, withFields = false) {
   const program = parse(code, { ecmaVersion: 2022, sourceType: 'script' });
-  const named = worthNaming(placesIn(program, code)).map(([text, places], i) => ({ text, places, name: `$${i}$` }));
+  const found = worthNaming(placesIn(program, code, withFields));
+  const named = found.map(([text, places], i) => ({ text, places, name: `$${i}$` }));
   if (named.length === 0) return code;
   const body = bodyOf(program);
   const at = body.body.findLast((statement) => statement.directive)?.end ?? body.start + 1;
   const declared = `var ${named.map(({ name, text }) => `${name}=${text}`).join()};`;
-  const edits = named.flatMap(({ name, places }) => places.map(({ start, end }) => ({ start, end, put: ` ${name} ` })));
+  const edits = named.flatMap(({ name, places }) =>
+    places.map(({ start, end, isField }) => ({ start, end, put: isField ? `[${name}]` : ` ${name} ` })),
+  );
   return edited(code, [{ start: at, end: at, put: declared }, ...edits]);
 }
 
-/** Where everything stands that could have a name, by its text. */
-function placesIn(program, code) {
+/** Where everything stands that could have a name, by its text; a field by the text of its name. */
+function placesIn(program, code, withFields) {
   const places = new Map();
-  const visit = (node) => {
+  const keep = (text, { start, end }, isField) => {
+    places.set(text, [...(places.get(text) ?? []), { start, end, isField }]);
+  };
+  const visit = (node, isRepeated) => {
     const text = code.slice(node.start, node.end);
-    if (isText(node) || (node.type === 'MemberExpression' && FREE.test(text))) {
-      places.set(text, [...(places.get(text) ?? []), node]);
+    const isFree = { MemberExpression: FREE, Identifier: GLOBAL }[node.type]?.test(text);
+    if (isText(node) || isFree) {
+      keep(text, node, false);
       return;
     }
-    for (const part of partsOf(node)) visit(part);
+    if (withFields && !isRepeated && isNamedField(node)) {
+      keep(JSON.stringify(node.property.name), { start: dotOf(node, code), end: node.end }, true);
+    }
+    for (const part of partsOf(node)) visit(part, isRepeated || LOOP.test(node.type));
   };
-  visit(program);
+  visit(program, false);
   return places;
+}
+
+function isNamedField({ type, computed, object, property }) {
+  return type === 'MemberExpression' && !computed && property.type === 'Identifier' && object.type !== 'Super';
+}
+
+/** Where the dot stands before a name; of `?.`, what comes behind it, since `a?.[b]` keeps both. */
+function dotOf({ object, property, optional }, code) {
+  return optional ? property.start : code.indexOf('.', object.end);
 }
 
 function isText({ type, value }) {
@@ -43,16 +73,18 @@ function isText({ type, value }) {
 
 /** Those that save bytes, what stands most often first: earlier names become shorter ones. */
 function worthNaming(places) {
-  const saving = ([text, { length }]) =>
-    length * (text.length - NAME_LENGTH) - (text.length + NAME_LENGTH + ',='.length);
+  // A field loses its dot, and the marks around its text count only where it is declared.
+  const saved = ({ length }, isField) => length - NAME_LENGTH - (isField ? '[]""'.length - '.'.length : 0);
+  const saving = ([text, all]) =>
+    all.reduce((sum, { isField }) => sum + saved(text, isField), 0) - (text.length + NAME_LENGTH + ',='.length);
   return [...places].filter((one) => saving(one) >= LEAST_SAVING).sort(([, a], [, b]) => b.length - a.length);
 }
 
 /** The nodes right below one that are worked out: not names of fields, nor "use strict". */
 function partsOf(node) {
-  const isKey = (key) => key === 'key' && !node.computed;
-  const parts = Object.entries(node).flatMap(([key, value]) => (isKey(key) ? [] : value));
-  return node.directive ? [] : parts.filter((part) => typeof part?.type === 'string');
+  const isName = (key) => !node.computed && (key === 'key' || key === 'property');
+  const parts = Object.entries(node).flatMap(([key, value]) => (isName(key) ? [] : value));
+  return node.directive || node.shorthand ? [] : parts.filter((part) => typeof part?.type === 'string');
 }
 
 /** The body of the function that holds the whole script. */

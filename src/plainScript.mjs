@@ -29,7 +29,10 @@ export function withPlusSigns(code) {
     if (isConcat(node)) {
       const { object } = node.callee;
       const [open, close] = isContinued || mayStandBare(node, parent, key) ? ['', ''] : ['(', ')'];
-      edits.push([node.start, node.start, open], [object.end, node.arguments[0].start, '+']);
+      edits.push([node.start, node.start, open]);
+      // Where a text comes second, the sum is a text without an empty one before it; `return` still ends before what follows.
+      const from = object.value === '' && isText(node.arguments[1]) ? object.start : object.end;
+      edits.push([from, node.arguments[0].start, from === object.end ? '+' : ' ']);
       for (const [i, part] of node.arguments.entries()) {
         const [before, after] = CLOSER.has(part.type) && !isConcat(part) ? ['', ''] : ['(', ')'];
         const next = node.arguments[i + 1];
@@ -56,6 +59,10 @@ function isConcat({ type, callee, arguments: parts }) {
   const { object } = callee;
   if (typeof object.value !== 'string' && !isBareTemplate(object) && !isConcat(object)) return false;
   return parts.length > 0 && parts.every((part) => part.type !== 'SpreadElement');
+}
+
+function isText(node) {
+  return typeof node?.value === 'string' || (node !== undefined && isBareTemplate(node));
 }
 
 function isBareTemplate({ type, quasis }) {

@@ -8,8 +8,11 @@ export interface NamedTexts {
 /** Names of fields in a bundle that nothing outside its own core can meet. */
 export function shortenableNames(texts: NamedTexts): string[];
 
-/** Of the language that the sources are compiled against, and of the platform's services. */
+/** Of the language, and of the platform's services or of a browser. */
 export function knownDeclarations(projectFolder: string, where?: 'platform' | 'browser'): Promise<string[]>;
+
+/** The text of an interface that is exported by a source. @throws Error when it is not there */
+export function interfaceOf(source: string, name: string): string;
 
 /** What an element's attributes may be called. */
 export function attributeNames(declarations: readonly string[]): string[];

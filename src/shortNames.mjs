@@ -13,7 +13,7 @@ const SHORTEST = 3;
  *
  * @param code the bundle before it is made small, as a module
  * @param packages the texts of the packages in it, modules too
- * @param kept texts every word of which stays: sources that say what travels or is kept, names given away
+ * @param kept texts every word of which stays, but not of their comments: sources that say what travels or is kept, names given away
  * @param declarations texts of the type declarations of what the bundle calls
  */
 export function shortenableNames({ code, packages, kept, declarations }) {
@@ -21,7 +21,7 @@ export function shortenableNames({ code, packages, kept, declarations }) {
   const staying = new Set([
     ...own.said,
     ...packages.flatMap((text) => [...namesIn(text).fields, ...namesIn(text).said]),
-    ...kept.flatMap(wordsOf),
+    ...kept.flatMap((text) => wordsOf(withoutComments(text))),
     ...declarations.flatMap(declaredMembers),
   ]);
   return [...own.fields].filter((name) => name.length >= SHORTEST && !staying.has(name)).toSorted();
@@ -41,7 +41,7 @@ const LANGUAGE = {
 };
 
 /**
- * Texts of the declarations of the language that the sources are compiled against, and of the platform's services.
+ * Texts of the declarations of what a script may meet: of the language, and of the platform's services or of a browser.
  *
  * @param where the script runs: `platform` or `browser`
  */
@@ -49,14 +49,22 @@ export async function knownDeclarations(projectFolder, where = 'platform') {
   const modules = join(projectFolder, 'node_modules');
   const { default: compilerPath } = await import(pathToFileURL(join(modules, 'typescript/lib/getExePath.js')).href);
   const language = textsOf(dirname(compilerPath()), LANGUAGE[where]);
-  const platform = textsOf(join(modules, '@types/google-apps-script'), /^google-apps-script\..*\.d\.ts$/);
-  if (language.length < 20 || platform.length < 20) throw new Error('The type declarations are not where they were');
-  return [...language, ...platform];
+  const services = textsOf(join(modules, '@types/google-apps-script'), /^google-apps-script\..*\.d\.ts$/);
+  if (language.length < 20 || services.length < 20) throw new Error('The type declarations are not where they were');
+  // The page meets no service, only the names of what it asks the server for, which its way there has.
+  return where === 'platform' ? [...language, ...services] : language;
 }
 
 function textsOf(folder, pattern) {
   const files = readdirSync(folder).filter((name) => pattern.test(name));
   return files.map((name) => readFileSync(join(folder, name), 'utf8'));
+}
+
+/** The text of an interface that is exported by a source. @throws Error when it is not there */
+export function interfaceOf(source, name) {
+  const [found] = new RegExp(`^export interface ${name} \\{[^]*?^\\}`, 'm').exec(source) ?? [];
+  if (!found) throw new Error(`There is no interface ${name} any more`);
+  return found;
 }
 
 /** What an element's attributes may be called: members of the browser's declarations, in small letters. */
@@ -67,6 +75,10 @@ export function attributeNames(declarations) {
 /** Names before a colon, a bracket or the like; words of comments do no harm. */
 function declaredMembers(text) {
   return [...text.matchAll(/(\w+)\??\s*[(:<=,}]/g)].map((match) => match[1]);
+}
+
+function withoutComments(text) {
+  return text.replace(/\/\*[\s\S]*?\*\/|(?<=^|\s)\/\/.*$/gm, '');
 }
 
 function wordsOf(text) {

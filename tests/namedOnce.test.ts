@@ -41,10 +41,50 @@ const PROGRAMS: readonly (readonly [string, string, RegExp, RegExp])[] = [
   [
     'a method that needs its object',
     'answer=[Int32Array.from([1]),Int32Array.from([2]),Int32Array.from([3]),Array.from("ab"),Array.from("cd"),Array.from("ef")].map(a=>[...a])',
-    /Int32Array\.from\(\[3/,
-    /\$/,
+    /\$0\$ \.from\(\[3/,
+    /=Int32Array\.from/,
+  ],
+  [
+    'what the language has, but not a field or a parameter of its name',
+    'let a={String:4};answer=[String(1),String(2),String(3),a.String,String(a.String)]',
+    /a\.String, \$0\$ \(a/,
+    /\{ /,
   ],
   ['a text that is short, or stands once', 'answer=["ab","ab","a text that stands once"]', /"ab","ab"/, /\$/],
+];
+
+/** The same with fields named too. */
+const WITH_FIELDS: typeof PROGRAMS = [
+  [
+    'a method, called on its object',
+    'let a=[3,1,2];answer=[a.concat(4).concat(5).concat(6).concat(7).concat(8),[0].concat(a)]',
+    /a\[\$0\$\]\(4\)\[\$0\$\]/,
+    /\.concat/,
+  ],
+  [
+    'a field that may be missing',
+    'let a={childOfAll:{childOfAll:null}};answer=[a?.childOfAll?.childOfAll?.childOfAll,a.childOfAll.childOfAll]',
+    /a\?\.\[\$0\$\]\?\.\[\$0\$\]/,
+    /\.childOfAll/,
+  ],
+  [
+    'a field that is written to, taken away or made with',
+    'let a={SomeMaker:class{}};a.extentOfAll=1;a.extentOfAll+=2;answer=[a.extentOfAll,delete a.extentOfAll,new a.SomeMaker()instanceof a.SomeMaker,new a.SomeMaker()instanceof a.SomeMaker]',
+    /\]\+=2.*delete a\[.*new a\[/,
+    /\.(?:extentOfAll|SomeMaker)/,
+  ],
+  [
+    'a field of a number, of what stands in brackets, and not of a parent',
+    'class A{valueOfAll(){return 1}}class B extends A{valueOfAll(){return super.valueOfAll()}}answer=[new B().valueOfAll(),(0,new A).valueOfAll(),(1.5).valueOfAll,1.5.valueOfAll]',
+    /super\.valueOfAll.*\(1\.5\)\[\$0\$\],1\.5\[/,
+    /\)\.valueOfAll/,
+  ],
+  [
+    'not in a loop, where a name is slower',
+    'answer=0;for(let a of["abc","de"])answer+=[a.codePointAt(0),a.codePointAt(1),a.codePointAt(2)].length',
+    /a\.codePointAt\(0\)/,
+    /\$/,
+  ],
 ];
 
 describe('a script with names for what it repeats', () => {
@@ -53,6 +93,15 @@ describe('a script with names for what it repeats', () => {
     expect(answerOf(named)).toEqual(answerOf(inOne(body)));
     expect(named).toMatch(wanted);
     expect(named).not.toMatch(unwanted);
+  });
+
+  test.each(WITH_FIELDS)('%s: does the same', (_, body, wanted, unwanted) => {
+    const named = namedOnce(inOne(body), true);
+    expect(answerOf(named)).toEqual(answerOf(inOne(body)));
+    expect(named).toMatch(wanted);
+    expect(named).not.toMatch(unwanted);
+    // Unless they are asked for, fields stay as they are.
+    expect(namedOnce(inOne(body))).not.toMatch(/\w\[\$/);
   });
 
   test('is strict as before', () => {

@@ -28,6 +28,10 @@ const PROGRAMS: readonly (readonly [string, string])[] = [
     'texts put together in turn',
     'var a = 2, b = [1, 2]; var answer = ["p".concat(a, "q").concat(a > 1 ? b : a).concat("r"), "s".concat(a).concat(b, a).length, -"".concat(1).concat(a), ["x"].concat(a).concat("y")]',
   ],
+  [
+    'texts that begin with a value',
+    'var a = 2, b = [1, 2], c = null; var answer = ["".concat(a, "q"), "".concat(a, a), "".concat(a, b, "q"), -"".concat(1, "2"), "".concat(a > 1 ? b : a, "r").length, "".concat(c, "s", a), ["x"].map(t => "".concat(t === "x" ? a : b, "t")), "".concat(b, "u").concat(a), (function () { return "".concat(a, "v") })()]',
+  ],
   ['a chain of signs', `var answer = ${Array.from({ length: 200 }, (_, i) => `${i}===${i}&&`).join('')}true`],
 ];
 
@@ -53,6 +57,7 @@ describe('what the build refuses', () => {
     expect(untouched.map(([name]) => name)).toEqual([
       'division beside patterns',
       'texts put together in turn',
+      'texts that begin with a value',
       // Reckoned out by the minifier.
       'a chain of signs',
     ]);

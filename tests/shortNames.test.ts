@@ -1,7 +1,7 @@
 /** Names of fields that the build shortens: which they may be. */
 import { describe, expect, test } from 'vitest';
 import { projectFolder } from '../src/build.mjs';
-import { attributeNames, knownDeclarations, shortenableNames } from '../src/shortNames.mjs';
+import { attributeNames, interfaceOf, knownDeclarations, shortenableNames } from '../src/shortNames.mjs';
 
 const NOTHING = { packages: [], kept: [], declarations: [] };
 
@@ -11,6 +11,20 @@ const CORE = 'const a = { plankLength: 3 }; export const b = a.plankLength + a.r
 describe('a name may be shortened', () => {
   test('where only our own code can meet it', () => {
     expect(shortenableNames({ ...NOTHING, code: CORE })).toEqual(['plankLength', 'rowCount']);
+  });
+
+  test('where only a comment of what travels says its word', () => {
+    const kept = [
+      '/** A plankLength. */\nexport interface Block {\n  // of one plankLength\n  readonly rowCount: number; // not a plankLength\n}',
+    ];
+    expect(shortenableNames({ ...NOTHING, code: CORE, kept })).toEqual(['plankLength']);
+  });
+
+  test('where only another part of a source says its word than the interface that travels', () => {
+    const source =
+      'const plankLength = 1;\nexport interface Row {\n  readonly rowCount: number;\n}\nexport interface Other {\n  readonly plankLength: number;\n}\n';
+    expect(shortenableNames({ ...NOTHING, code: CORE, kept: [interfaceOf(source, 'Row')] })).toEqual(['plankLength']);
+    expect(() => interfaceOf(source, 'Block')).toThrow('no interface Block');
   });
 
   test('where only a sentence says its word', () => {

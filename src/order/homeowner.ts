@@ -156,7 +156,7 @@ function dateLines({ timing: { start, delivered, finish } }: Order, day: DayWord
 
 function prepareLines({ timing, rooms, doorways }: Order, day: DayWords): readonly string[] {
   const names = rooms.map((room) => room.name).join(', ');
-  const by = timing.dayBefore === null ? 'the day before' : day(timing.dayBefore);
+  const by = timing.dayBefore === null ? 'the day before work starts' : day(timing.dayBefore);
   const doors = doorways.filter((doorway) => doorway.doorTrim).length;
   return [
     `By ${by}, clear these rooms of furniture, long curtains and breakables: ${names}.`,

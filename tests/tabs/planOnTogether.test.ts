@@ -12,7 +12,7 @@ import { emptyHouse } from '../../src/order/houseEntry';
 import { fillTabs } from '../../src/sidebar/filling/fillTabs';
 import { planOf } from '../../src/sidebar/planning/plan';
 import { bringBackTabs, finishTabs, planOnTabs, tryOffcut } from '../../src/tabs/planOnTabs';
-import { renameRoom, saveRoom } from '../../src/tabs/roomTabs';
+import { removeRoom, renameRoom, saveRoom } from '../../src/tabs/roomTabs';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import { listedPieces, sixteenths } from '../support/cutListTab';
 import { beingLaid, LaidList, laidRoom } from '../support/laidList';
@@ -152,6 +152,36 @@ describe('rooms that share planks', () => {
     expect(judged()).toBe(12);
   });
 
+  test('what is typed in either list stays, is heeded from either page, and filling one room again asks for both', async () => {
+    tick('Den', 2);
+    tick('Parlor', 1);
+    cellOf('Parlor', '3-1', 'Your notes').value = 'under the window';
+    cellOf('Den', '5-1', 'Run').value = '67 1/2"';
+    const den1 = list.sheet('Cut list - Den');
+    const typed = (label: string) => den1.at(den1.values().findIndex((cells) => cells[2] === label) + 1, 6);
+    typed('Lay first: rows up to').value = 4;
+    typed('Rows a day').value = 2;
+    const answer = await planOn(parlor);
+    if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
+    expect(answer.words.join()).toMatch(/Den: First up to row 4, then the other side:/);
+    expect(list.sheet('Cut list - Parlor').values().flat()).toContain('under the window');
+    expect(cellOf('Den', '5-1', 'Run').value).toBe('67 1/2"');
+    expect([typed('Lay first: rows up to').value, typed('Rows a day').value].map(Number)).toEqual([4, 2]);
+    const fifth = piecesOf('Den').filter(({ rowNumber }) => rowNumber === 5);
+    expect(fifth.reduce((sum, { length }) => sum + length, 0)).toBe(1080);
+    const plan = planOf(den, []);
+    if (plan.status === 'problems') throw new Error(plan.problems[0].text);
+    const asked: string[] = [];
+    const mayReplan = async (lists: readonly { readonly tab: string }[]) => {
+      asked.push(...lists.map(({ tab }) => tab));
+      return false;
+    };
+    const before = [piecesOf('Den'), piecesOf('Parlor')];
+    await fillTabs({ entry: den, takeoff: plan.takeoff }, list.store, { now: () => 0, mayReplan });
+    expect(asked.sort()).toEqual(['Cut list - Den', 'Cut list - Parlor']);
+    expect([piecesOf('Den'), piecesOf('Parlor')]).toEqual(before);
+  });
+
   test('an offcut that waits for the other room is known by what is written on it', async () => {
     tick('Den', 5);
     const marks = [...list.lines('Cut list - Den').values()].flatMap(
@@ -176,7 +206,23 @@ describe('rooms that share planks', () => {
     expect(other.words[1]).toMatch(/^4 planks left/);
   });
 
-  test('a list that is of another plan, a room that is not saved: told, and nothing is changed', async () => {
+  test('a room that shares planks is not saved any more, or has other planks: told', async () => {
+    tick('Den', 2);
+    await saveRoom(list.store, { ...parlor, product: { ...parlor.product, plankWidth: '5"' } });
+    expect(await planOn(den)).toMatchObject({
+      status: 'problems',
+      problems: ['Parlor: its planks are of another size than those of Den: they share none any more.'],
+    });
+    await removeRoom(list.store, 'Parlor');
+    expect(await planOn(den)).toMatchObject({
+      status: 'problems',
+      problems: [
+        expect.stringMatching(/^Den is cut from planks that it shares with parlor, and that is not among the saved/),
+      ],
+    });
+  });
+
+  test('a list that is of another plan: told, and nothing is changed', async () => {
     tick('Den', 2);
     const before = piecesOf('Den');
     await renameRoom(list.store, 'Parlor', 'Salon');

@@ -117,6 +117,7 @@ describe('A file of jobs becomes a file of plans', () => {
 
   test.each([
     ['before', { joints: 'none' }, /needs "before" to be/],
+    ['before', [{ joints: [1] }], /needs "before" to be/],
     ['stock', [{ length: 0, ends: 'right' }], /needs each of "stock"/],
     ['stock', [{ length: 5, ends: 'up' }], /needs each of "stock"/],
     ['whole', -1, /needs "whole", a whole number of at least 0/],

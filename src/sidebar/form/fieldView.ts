@@ -1,7 +1,7 @@
 /** One field of the form on the page: its label, where to type or choose, its help, and the place of its problems. */
 import type { Units } from '../../geometry/length';
 import type { Typed } from '../../takeoff/entry';
-import type { FieldUse } from '../../takeoff/entryFields';
+import type { FieldUse } from '../../takeoff/fieldUse';
 import { element } from '../parts/dom';
 import { type Choice, type FormField, unitOf } from './fields';
 

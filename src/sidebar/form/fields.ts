@@ -10,7 +10,6 @@ import {
   DOORWAY_FIELDS,
   type EntryField,
   type EntrySection,
-  type FieldUse,
   NAME_FIELDS,
   PRODUCT_FIELDS,
   RECTANGLE_FIELDS,
@@ -18,6 +17,7 @@ import {
   SHAPE_KIND_FIELDS,
   WALL_FIELDS,
 } from '../../takeoff/entryFields';
+import type { FieldUse } from '../../takeoff/fieldUse';
 import { countryWords } from '../../takeoff/text/countryWords';
 import { bareUnitName, type LengthScale, lengthText } from '../../takeoff/text/lengthText';
 import type { ListPath, ShapeKind } from './draft';

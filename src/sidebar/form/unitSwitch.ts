@@ -4,7 +4,8 @@
  */
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Units } from '../../geometry/length';
 import type { Typed } from '../../takeoff/entry';
-import type { EntryField, FieldUse } from '../../takeoff/entryFields';
+import type { EntryField } from '../../takeoff/entryFields';
+import type { FieldUse } from '../../takeoff/fieldUse';
 import { readArea } from '../../takeoff/text/areaText';
 import { type LengthScale, readOffset } from '../../takeoff/text/lengthText';
 import { numberOf, numberText } from '../../takeoff/text/numberText';

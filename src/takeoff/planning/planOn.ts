@@ -51,12 +51,11 @@ export function pieceKey(room: string, label: string): string {
 
 export type PlanOnAnswer = { readonly on: PlannedOn } | { readonly problems: readonly string[] };
 
-/** Which floor is planned on. */
+/** Which floor is planned on. Lists by their place. */
 export interface Asked {
-  /** Place of its list among the lists. */
   readonly list: number;
-  /** The last row of what is laid first; null where all is laid in one go. */
-  readonly partEnd: number | null;
+  /** What is laid first, up to a row by its number; null where all is laid in one go. */
+  readonly part: { readonly list: number; readonly end: number } | null;
 }
 
 /**
@@ -66,7 +65,7 @@ export interface Asked {
 export function planOn(
   planned: PlannedFloors<LaidFloor>,
   lists: readonly (readonly ListedCut[])[],
-  asked: Asked = { list: 0, partEnd: null },
+  asked: Asked = { list: 0, part: null },
 ): PlanOnAnswer {
   const problems = onwardProblemsOf(planned, lists);
   if (problems.length > 0) return { problems };
@@ -104,7 +103,7 @@ class FloorsOn {
     this.rows = listed.rows;
     this.sides = sidesOf(listed);
     this.own = floorsOnLists(this.planned)[asked.list];
-    this.order = layingOrderOf(this.sides, asked.partEnd === null ? [] : this.own);
+    this.order = layingOrderOf(this.sides, asked.part ? floorsOnLists(this.planned)[asked.part.list] : []);
     this.hand = planksInHand(listed);
     this.books = beginBooks(this.hand);
   }
@@ -164,9 +163,10 @@ class FloorsOn {
 
   /** How many of the rows that are left are laid before the furniture goes over; none where all is laid in one go. */
   private firstPartCount(): number {
-    const { partEnd } = this.asked;
-    const from = this.planned.firstRows[this.own[0]];
-    return partEnd === null ? 0 : this.order.rest.indexOf(from + partEnd - 1) + 1;
+    const { part } = this.asked;
+    if (!part) return 0;
+    const from = this.planned.firstRows[floorsOnLists(this.planned)[part.list][0]];
+    return this.order.rest.indexOf(from + part.end - 1) + 1;
   }
 
   /** Of every row of the plan. */

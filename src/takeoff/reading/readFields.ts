@@ -2,7 +2,8 @@
 
 import type { Ticks, Units } from '../../geometry/length';
 import type { EntryOf, Typed, ValueOf } from '../entry';
-import { type EntryField, type FieldUse, fieldLabel, isAsked } from '../entryFields';
+import { type EntryField, fieldLabel, isAsked } from '../entryFields';
+import type { FieldUse } from '../fieldUse';
 import { countryWords } from '../text/countryWords';
 import { lengthText, readOffset } from '../text/lengthText';
 import { plainText } from '../text/numberText';

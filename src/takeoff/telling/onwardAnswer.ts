@@ -10,7 +10,7 @@ import { floorsOnLists, listedPlanOf } from '../planning/listedPlan';
 import { onwardProblemsOf } from '../planning/listMatches';
 import { type AskedOffcut, offcutFit } from '../planning/offcutFit';
 import type { PlannedFloors } from '../planning/planFloors';
-import { type PlannedOn, planOn } from '../planning/planOn';
+import { type Asked, type PlannedOn, planOn } from '../planning/planOn';
 import { type ChosenWay, chooseWay } from '../planning/ways';
 import { asYouLayProblems } from '../reading/asYouLayProblems';
 import type { LaidFloor } from '../reading/drawnRoom';
@@ -125,8 +125,8 @@ class Asking {
 
   private rest(): OnwardAnswer {
     const { floors, asked } = this.question;
-    const { partEnd } = floors[asked].asYouLay;
-    const answer = planOn(this.planned, this.lists, { list: asked, partEnd });
+    const part = this.part();
+    const answer = planOn(this.planned, this.lists, { list: asked, part });
     if ('problems' in answer) return { status: 'problems', problems: answer.problems };
     const measured = floors.map((floor, i) => measuredFrom(floor, this.lastSideFrom(i)));
     const faults = measured.filter((after) => typeof after === 'string');
@@ -137,7 +137,7 @@ class Asking {
     const takeoffs = told.map(({ takeoff }) => takeoff);
     const words = [
       ...onwardWords(on, takeoffs, asked, need, this.show),
-      ...this.partWords(takeoffs[asked], partEnd, on),
+      ...(part ? this.partWords(takeoffs[part.list], part, on) : []),
       ...told.flatMap((floor) => floor.words),
     ];
     return { status: 'planned', floors: told.map(({ words: _, ...floor }) => floor), words };
@@ -164,13 +164,27 @@ class Asking {
     return floors[floors.length - 1].layout.rows[0].rowNumber;
   }
 
-  /** Where a part is laid first, and is not begun to its end. */
-  private partWords({ rows }: Takeoff, partEnd: number | null, on: PlannedOn): readonly string[] {
-    const part = rows.findIndex(({ rowNumber }) => rowNumber === partEnd);
-    if (partEnd === null || part < 0 || part === rows.length - 1) return [];
-    const row = this.planned.firstRows[floorsOnLists(this.planned)[this.question.asked][0]] + part;
+  /** What is laid first on the floor that is asked for, or else on another one that says so. */
+  private part(): Asked['part'] {
+    const { floors, asked } = this.question;
+    const ends = floors.map(({ asYouLay }) => asYouLay.partEnd);
+    const list = ends[asked] === null ? ends.findIndex((end) => end !== null) : asked;
+    const end = ends[list] ?? null;
+    return end === null ? null : { list, end };
+  }
+
+  /** Where the part is not begun to its end. */
+  private partWords(
+    { rows, entry }: Takeoff,
+    { list, end }: NonNullable<Asked['part']>,
+    on: PlannedOn,
+  ): readonly string[] {
+    const last = rows.findIndex(({ rowNumber }) => rowNumber === end);
+    if (last < 0 || last === rows.length - 1) return [];
+    const row = this.planned.firstRows[floorsOnLists(this.planned)[list][0]] + last;
     const isLeft = on.sides.some(({ firstRow, begunCount, endRow }) => row >= firstRow + begunCount && row < endRow);
-    return isLeft ? [carriedWords(partEnd, rows[part].waiting, on.fewerOver)] : [];
+    const words = carriedWords(end, rows[last].waiting, on.fewerOver);
+    return isLeft ? [list === this.question.asked ? words : sentences.inRoom(entry.name, words)] : [];
   }
 
   private spoiltBefore(): number {

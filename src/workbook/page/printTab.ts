@@ -38,7 +38,8 @@ function tableOf(engine: OSpreadsheetEngine, tabId: string, wide: boolean): HTML
   const rowOf = (row: number) => {
     const cells = columns.filter((column) => !covered.has(`${row},${column}`));
     const height = `height: ${engine.rowHeight(tabId, row)}px`;
-    return element('tr', { style: height }, ...cells.map((column) => cellOf(engine, tabId, row, column)));
+    const style = isHeading(engine, tabId, row, columns) ? `${height}; break-after: avoid` : height;
+    return element('tr', { style }, ...cells.map((column) => cellOf(engine, tabId, row, column)));
   };
   const width = columns.reduce((sum, column) => sum + engine.columnWidth(tabId, column), 0);
   const fits = Math.min(1, (wide ? LANDSCAPE_PIXELS : PORTRAIT_PIXELS) / Math.max(1, width));
@@ -56,6 +57,12 @@ function tableOf(engine: OSpreadsheetEngine, tabId: string, wide: boolean): HTML
 }
 
 const upTo = (last: number) => Array.from({ length: last + 1 }, (_, i) => i);
+
+/** One bold text alone in its row: it stays with what stands under it. */
+function isHeading(engine: OSpreadsheetEngine, tabId: string, row: number, columns: readonly number[]): boolean {
+  const texts = columns.filter((column) => engine.cell(tabId, row, column).shown !== '');
+  return texts.length === 1 && engine.look(tabId, row, texts[0] ?? 0).bold === true;
+}
 
 /** Where a tint ends that goes on behind the last text, as under a heading as wide as the page. */
 function lastPrintedColumn(engine: OSpreadsheetEngine, tabId: string): number {

@@ -36,6 +36,9 @@ const WIDTHS = new Map(
     667: '&ABEKPSVXY',
     722: 'CDHNRUw',
     778: 'GOQ',
+    833: 'Mm',
+    889: '%',
+    944: 'W',
   }).flatMap(([width, letters]) => [...letters].map((letter) => [letter, Number(width)] as const)),
 );
 /** Any other letter, the widest among them: too high does no harm. */

@@ -120,6 +120,8 @@ test('heights that somebody set are theirs when the file comes back, those of th
 test('lines are counted as they are broken: at spaces, at line ends, within words too long', () => {
   // By hand, Helvetica at 10 points: n is 556 thousandths, a space 278; "nnnn" is 22.24 points, with a space 25.02.
   expect(textWidth('nnnn', {})).toBeCloseTo(22.24, 6);
+  // A digit is 556, an m 833: 22.24 + 2.78 + 16.66.
+  expect(textWidth('1285 mm', {})).toBeCloseTo(41.68, 6);
   expect(lineCount('nnnn nnnn', 47.3, {})).toBe(1);
   expect(lineCount('nnnn nnnn', 47.2, {})).toBe(2);
   expect(lineCount('n\n\nn', 47, {})).toBe(3);
