@@ -12,6 +12,8 @@ import type { Steps } from './steps';
 /** Offcuts that may wait and what they cost, one try after another: with few ways kept, then with many. */
 const TRIES = [2, 3, 5, 8].map((most) => ({ most, offcut: 3000 }));
 const LONG_TRIES = [3, 5, 8, 8].map((most) => ({ most, offcut: 1000 }));
+/** Offcuts beside strips, which wait all the while. */
+const FEWEST_BESIDE_STRIPS = 2;
 /** With so few waiting no other way is looked for, and with so few none that takes long. */
 export const FEW_OFFCUTS = 3;
 export const SOME_OFFCUTS = 5;
@@ -43,17 +45,19 @@ export function* fewestWaiting(laid: LaidFloor, more: number, how: Waiting): Ste
   const found = rows ? yield* withFewWays(laid, more, means) : undefined;
   if (found && found.most <= FEW_OFFCUTS) return found;
   const isLarge = laid.trial.prepared.runs.length > MANY_RUNS;
-  const isTried = rows && isLarge && (!found || found.most > enough);
-  const apart = means && isTried ? yield* means.apart(laid, laid.planks + more, how) : undefined;
-  if (apart && apart.most < (found?.most ?? Number.POSITIVE_INFINITY) && !takesManyCuts(laid, apart)) return apart;
+  const isTriedApart = means && rows && isLarge && (!found || found.most > enough);
+  const apart = isTriedApart ? yield* means.apart(laid, laid.planks + more, how) : undefined;
+  if (apart && apart.most < (found?.most ?? Number.POSITIVE_INFINITY)) return apart;
   const changed = yield* polishedWithin(laid, more);
   const best = found && found.most <= changed.most ? found : changed;
   if (!rows || !means || limits.manyWays === 0 || best.most <= enough) return best;
-  const strips = best.shared.strips.length;
-  const tries = [...LONG_TRIES, { most: best.most - 1, offcut: 1000 }].filter(({ most }) => most + strips <= best.most);
+  const hasStrips = best.shared.strips.length > 0;
+  const last = hasStrips ? FEWEST_BESIDE_STRIPS : best.most - 1;
+  const tries = [...LONG_TRIES, { most: last, offcut: 1000 }];
   const long = yield* rowByRowWithin(laid, more, {
     width: limits.manyWays,
     tries,
+    mostInAll: hasStrips ? best.most - 1 : best.most,
     fromBehind: means.fromBehind,
     pin: means.pin,
   });
@@ -109,7 +113,7 @@ function* rowByRowWithin(
 }
 
 /** Whether a large floor laid row by row takes more cuts than the polish and a few more; on small ones that is seldom so. */
-function takesManyCuts({ trial, followed, planks, limits }: LaidFloor, { cuts }: Followed): boolean {
+export function takesManyCuts({ trial, followed, planks, limits }: LaidFloor, { cuts }: Followed): boolean {
   if (trial.prepared.runs.length <= MANY_RUNS) return false;
   layAll(trial, followed.at);
   trial.at.set(polish(trial, planks, limits.polish));

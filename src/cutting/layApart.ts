@@ -3,7 +3,7 @@
  * one to the next. Where they meet, runs alike change places until the stagger is kept.
  */
 import { fewestPossible } from './bound/bound';
-import { fewestWaiting, SOME_OFFCUTS, type Waiting } from './fewestWaiting';
+import { fewestWaiting, SOME_OFFCUTS, takesManyCuts, type Waiting } from './fewestWaiting';
 import { type Followed, follow } from './follow/follow';
 import { areAlike } from './follow/moves';
 import { alignedJoints, type Goals, goalsOf } from './goals/goals';
@@ -11,7 +11,7 @@ import type { CutJob } from './job';
 import { type LaidFloor, layFewest } from './layFewest';
 import { isLaidItself, type PreparedRun } from './runs/prepared';
 import { nearAt } from './runs/stagger';
-import { layAll, swapFirsts } from './search/trial';
+import { emptyTrial, layAll, swapFirsts } from './search/trial';
 import type { Steps } from './steps';
 
 /** Rows that are planned at once, at most: few are soon laid, but the last of a length may cost a plank. */
@@ -53,9 +53,9 @@ function* layInLengths(
   const floors = new Map<string, LaidFloor>();
   for (const [kind, part] of jobs) floors.set(kind, yield* layFewest(part, 'laid freely', { effort }));
   if (!isWithin(new Map([...floors].map(([kind, { planks }]) => [kind, planks])))) return undefined;
-  const how: Waiting = { enough: SOME_OFFCUTS, isRowByRow: true, effort, means };
   const followed = new Map<string, Followed>();
-  for (const [kind, floor] of floors) followed.set(kind, yield* fewestWaiting(floor, 0, how));
+  for (const [kind, floor] of floors)
+    followed.set(kind, yield* fewestWaiting(floor, 0, { enough: SOME_OFFCUTS, isRowByRow: true, effort, means }));
   return yield* joined(
     laid,
     kinds.flatMap((kind) => followed.get(kind) ?? []),
@@ -79,7 +79,9 @@ function lengthsOf({ rows }: CutJob, mostRows: number): CutJob['rows'][] {
 }
 
 /** The lengths laid one after another; undefined where that keeps no law. */
-function* joined({ trial, limits }: LaidFloor, lengths: readonly Followed[]): Steps<Followed | undefined> {
+function* joined(laid: LaidFloor, lengths: readonly Followed[]): Steps<Followed | undefined> {
+  // The floor at hand is left as it is.
+  const trial = emptyTrial(laid.trial.prepared);
   const { runs, rowRuns } = trial.prepared;
   const at = new Int32Array(runs.length);
   const plankOf = new Int32Array(2 * runs.length).fill(-1);
@@ -99,9 +101,11 @@ function* joined({ trial, limits }: LaidFloor, lengths: readonly Followed[]): St
   const meeting = starts.slice(1).map((start) => runs[start].rowIndex);
   const near = meeting.flatMap((row) => rowRuns.slice(row - 2, row + 2).flat());
   if (!near.every((index) => mend(goals, plankOf, runs[index]))) return undefined;
-  const moves = Math.ceil(TIDYING_SHARE * limits.moves);
+  const moves = Math.ceil(TIDYING_SHARE * laid.limits.moves);
   const followed = yield* follow(trial, { plankOf, fixedPlanks: [], strips: [] }, { moves, spare: 0, isInOrder: true });
-  return followed.fits ? followed : undefined;
+  const isTaken = followed.fits && !takesManyCuts({ ...laid, trial }, followed);
+  laid.trial.steps += trial.steps;
+  return isTaken ? followed : undefined;
 }
 
 /**

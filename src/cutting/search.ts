@@ -97,19 +97,23 @@ function* planWithStrips(job: CutJob, options: Asked): Steps<CutPlan> {
   const isDone = plan.broken.length === 0 && laid.planks === laid.bound;
   if (isDone || laid.trial.prepared.runs.every(isLaidItself)) return plan;
   const freely = yield* layFewest(job, 'laid freely', options);
-  return betterOf(plan, yield* planOf(freely, options));
+  return betterOf(job, plan, yield* planOf(freely, options));
 }
 
 /** A plan within the planks that are bought anyway, or one that saves no strips up: those wait from the first row to the last. */
 function* easierOf(job: CutJob, plan: CutPlan, options: Asked): Steps<CutPlan> {
   const other = yield* planWithStrips({ ...job, ripPairs: [] }, options);
-  const mostOf = (one: CutPlan): number => ledgerOf(job, one).waiting.most;
   const isWithin = other.plankCount <= Math.max(plan.plankCount, options.easyWithin?.(plan.bound) ?? 0);
-  const isWorthIt = isWithin || (mostOf(plan) > FEW_OFFCUTS && mostOf(other) <= FEW_OFFCUTS);
-  if (!isWorthIt || other.broken.length > plan.broken.length || mostOf(other) >= mostOf(plan)) return plan;
+  const isWorthIt = isWithin || (mostWaiting(job, plan) > FEW_OFFCUTS && mostWaiting(job, other) <= FEW_OFFCUTS);
+  if (!isWorthIt || other.broken.length > plan.broken.length || mostWaiting(job, other) >= mostWaiting(job, plan))
+    return plan;
   // What strips might save is still in the bound.
   const { bound } = plan;
   return { ...other, bound, stop: bound === other.plankCount ? 'proved fewest' : 'step limit' };
+}
+
+function mostWaiting(job: CutJob, plan: CutPlan): number {
+  return ledgerOf(job, plan).waiting.most;
 }
 
 function* planOf(
@@ -146,11 +150,14 @@ function* planOf(
   return { rows, plankCount, bound, stop, steps: trial.steps, broken };
 }
 
-/** The plan that breaks fewer rules, then needs fewer planks, with the better of both bounds if both are legal. */
-function betterOf(a: CutPlan, b: CutPlan): CutPlan {
-  const isBetter =
-    b.broken.length < a.broken.length || (b.broken.length === a.broken.length && b.plankCount < a.plankCount);
-  const plan = isBetter ? b : a;
+/**
+ * The plan that breaks fewer rules, then needs fewer planks, then leaves fewer offcuts waiting; with the better of both
+ * bounds if both are legal.
+ */
+function betterOf(job: CutJob, a: CutPlan, b: CutPlan): CutPlan {
+  const by =
+    b.broken.length - a.broken.length || b.plankCount - a.plankCount || mostWaiting(job, b) - mostWaiting(job, a);
+  const plan = by < 0 ? b : a;
   const bounds = [a, b].filter((one) => one.broken.length === plan.broken.length).map((one) => one.bound);
   const bound = Math.max(...bounds);
   const stop = bound === plan.plankCount ? 'proved fewest' : 'step limit';

@@ -93,3 +93,30 @@ describe('waiting', () => {
     expect(FLOORS.slice(0, 4).map((job) => planCuts(job))).toEqual(PLANNED.slice(0, 4).map(({ plan }) => plan));
   });
 });
+
+describe('a large floor of two legs', () => {
+  const leg = (count: number, length: number): CutJob['rows'] =>
+    Array.from({ length: count }, () => ({ room: 0, width: 192, runs: [{ x: 0, length }] }));
+  const jobOf = (rows: CutJob['rows']): CutJob => ({
+    plankLength: 1285,
+    plankWidth: 192,
+    kerf: 3,
+    minPiece: 200,
+    minStagger: 200,
+    alignedDistance: 50,
+    rows,
+    ripPairs: [],
+  });
+  const legs = [leg(80, 6204), leg(120, 4641)];
+
+  // Whoever lays the legs apart keeps a few offcuts at each, and none from one to the other.
+  test('takes no more planks than its legs do, and has no more waiting', () => {
+    const plan = planCuts(jobOf(legs.flat()));
+    const apart = legs.map((rows) => ({ rows, plan: planCuts(jobOf(rows)) }));
+    expect(checkCutPlan(jobOf(legs.flat()), plan)).toEqual([]);
+    const planks = apart.reduce((sum, { plan: { plankCount } }) => sum + plankCount, 0);
+    expect(plan.plankCount).toBeLessThanOrEqual(planks);
+    const most = Math.max(...apart.map(({ rows, plan: one }) => ledgerOf(jobOf(rows), one).waiting.most));
+    expect(ledgerOf(jobOf(legs.flat()), plan).waiting.most).toBeLessThanOrEqual(most);
+  });
+});

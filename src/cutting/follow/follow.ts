@@ -54,6 +54,10 @@ const SPARE_CUTS = 1;
 /** Weights while pieces do not fit their planks: what is missing is dear, and can be bought for a while. */
 const WEIGHTS_TO_FIT = { ...WEIGHTS, cut: 0, cutAbove: 0, aligned: 0, stair: 0, over: 1, rowWaited: 0 };
 
+/** What each that waits after a row above the most of a floor in order costs, where more than so many wait. */
+const ABOVE_MOST = 400;
+const FEW_ENOUGH = 5;
+
 /** Heat at the start, the share of it that every level leaves, and the levels. */
 const HEAT = 120;
 const COOLING = 0.93;
@@ -89,6 +93,9 @@ export function* follow(trial: Trial, shared: Shared, goal: FollowGoal): Steps<F
   const { weights } = moving;
   const lenient = { ...weights, cutAbove: 0 };
   let best = standingOf(moving);
+  // Where few wait, one more may be worth an aligned joint.
+  const mostKept = goal.isInOrder && best.most > FEW_ENOUGH ? best.most : Number.POSITIVE_INFINITY;
+  keepMost(moving.sharing, mostKept);
   const moves = trial.prepared.runs.length === 0 ? 0 : Math.ceil(goal.moves / LEVELS);
   const isLarge = trial.prepared.runs.length > MANY_RUNS;
   if (isLarge && !goal.isInOrder) orderByPaths(moving);
@@ -97,7 +104,10 @@ export function* follow(trial: Trial, shared: Shared, goal: FollowGoal): Steps<F
     moving.weights = level < CUTS_FREE_LEVELS ? lenient : weights;
     for (let move = 0; move < moves; move++) tryAny(moving, heat, limit);
     moving.weights = weights;
-    if (costOf(moving) < best.cost) best = standingOf(moving);
+    if (costOf(moving) < best.cost) {
+      const standing = standingOf(moving);
+      if (standing.most <= mostKept) best = standing;
+    }
     yield;
   }
   trial.steps += STEPS_A_MOVE * moves * LEVELS;
@@ -125,6 +135,11 @@ function startOf(trial: Trial, shared: Shared, weights: Omit<FollowWeights, 'cut
   const prices = Int32Array.from({ length: most + 2 }, (_, count) => priceOfWaiting(count));
   const sharing = sharingOf(trial, shared, prices);
   return movingOf(sharing, { ...weights, cutsFree: sharing.cuts + SPARE_CUTS });
+}
+
+/** Makes it dear that more wait than `most`; so many wait nowhere yet, so the books stay right. */
+function keepMost({ priceOf }: Sharing, most: number): void {
+  for (let count = most + 1; count < priceOf.length; count++) priceOf[count] += ABOVE_MOST * (count - most);
 }
 
 function standingOf(moving: Moving) {
