@@ -57,7 +57,7 @@ const MOST_TRIES = 4;
  * @throws Error when others keep changing the list
  */
 export function planOnTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
-  return withFloors(store, floor, floorsSharing, async (sharing) => {
+  return withFloors(store, floor, floorsSharing, async (sharing, kept) => {
     const lists = await listsOf(store, sharing);
     if ('problems' in lists) return lists;
     const answer = await floor.work({ floors: lists.read, asked: sharing.asked, wanted: 'rest' });
@@ -65,13 +65,13 @@ export function planOnTabs(store: TabStore, floor: FloorBeingLaid): Promise<Plan
     const fillings = sharing.floors.map((own, i) =>
       plannedFilling(own, lists.read[i], lists.current[i], answer.floors[i]),
     );
-    return fillAll(store, fillings, answer.words);
+    return fillAll(store, fillings, answer.words, kept);
   });
 }
 
 /** Brings back the list as it was before it was last planned on; the list of now takes its place. */
 export function bringBackTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
-  return withFloors(store, floor, floorsBefore, async (sharing) => {
+  return withFloors(store, floor, floorsBefore, async (sharing, kept) => {
     const lists = await listsOf(store, sharing);
     if ('problems' in lists) return lists;
     const asListed = lists.read.map((read) => ({
@@ -91,7 +91,7 @@ export function bringBackTabs(store: TabStore, floor: FloorBeingLaid): Promise<P
       };
       return { floor: own, takeoff: answer.floors[i].takeoff, current: lists.current[i], as };
     });
-    return fillAll(store, fillings, null);
+    return fillAll(store, fillings, null, kept);
   });
 }
 
@@ -125,6 +125,9 @@ export function finishTabs(store: TabStore, floor: FloorBeingLaid): Promise<Plan
   });
 }
 
+/** The tabs that keep the lists that are filled already, by the names of their floors: a second try leaves those alone. */
+type KeptLists = Map<string, WrittenTab>;
+
 /** A floor as its list has it. */
 type ReadList = OnwardQuestion['floors'][number];
 
@@ -149,14 +152,15 @@ async function withFloors(
   store: TabStore,
   { entry, others }: FloorBeingLaid,
   find: typeof floorsSharing,
-  work: (sharing: SharingFloors) => Promise<PlanOnTabs | null>,
+  work: (sharing: SharingFloors, kept: KeptLists) => Promise<PlanOnTabs | null>,
 ): Promise<PlanOnTabs> {
   const own = floorOnTab(entry, others);
   if (!('name' in own)) return failed(own);
   const sharing = await find(store, own);
   if ('problems' in sharing) return failed(sharing.problems);
+  const kept: KeptLists = new Map();
   for (let i = 0; i < MOST_TRIES; i++) {
-    const answer = await work(sharing);
+    const answer = await work(sharing, kept);
     if (answer) return answer;
   }
   throw new Error(tabProblems.keptChanging(cutListTitle(own.name)));
@@ -224,26 +228,29 @@ async function fillAll(
   store: TabStore,
   fillings: readonly Filling[],
   words: readonly string[] | null,
+  kept: KeptLists,
 ): Promise<PlanOnTabs | null> {
   const shown = fillings.map(({ takeoff }) => ({ ...takeoff, notes: [...(words ?? []), ...notesOf(takeoff)] }));
   const fresh = freshFloors(shown);
   const abouts = new Map((await store.tabs()).map(({ mark, about }) => [mark, about]));
-  const kept: WrittenTab[] = [];
+  const before: WrittenTab[] = [];
   for (const { floor, current } of fillings) {
-    kept.push(await refillTab(store, beforeBlock(floor.name, current, abouts.get(cutListMark(floor.name)))));
+    const block = beforeBlock(floor.name, current, abouts.get(cutListMark(floor.name)));
+    before.push(kept.get(floor.name) ?? (await refillTab(store, block)));
   }
   const filled: WrittenTab[] = [];
-  for (const [i, { as }] of fillings.entries()) {
+  for (const [i, { floor, as }] of fillings.entries()) {
     const tabs = await fillFloor(store, fresh[i], as);
     if (!tabs) return null;
     filled.push(...tabs);
+    kept.set(floor.name, before[i]);
   }
   const marks = fillings.flatMap(({ floor: { name } }) => [cutListMark(name), floorPlanMark(name)]);
   const replaced = await tellReplaced(store, fresh, marks);
   return {
     status: 'written',
-    words: words ?? kept.map(({ tab }) => broughtBack(tab)),
-    written: [...filled, ...kept],
+    words: words ?? before.map(({ tab }) => broughtBack(tab)),
+    written: [...filled, ...before],
     replaced,
   };
 }

@@ -17,7 +17,7 @@ import { benchTable, type Cell } from './benchTable';
 import { medianOf, sumOf } from './sums';
 
 /** Workbooks, one after the other; of a process the first is slower. */
-const WORKBOOKS = Number(process.env.WB ?? 5);
+const WORKBOOKS = 3;
 
 /** What one filling took, milliseconds, and what it asked of the services. */
 interface Filled {

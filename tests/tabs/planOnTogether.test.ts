@@ -13,6 +13,7 @@ import { fillTabs } from '../../src/sidebar/filling/fillTabs';
 import { planOf } from '../../src/sidebar/planning/plan';
 import { bringBackTabs, finishTabs, planOnTabs, tryOffcut } from '../../src/tabs/planOnTabs';
 import { removeRoom, renameRoom, saveRoom } from '../../src/tabs/roomTabs';
+import type { TabStore } from '../../src/tabs/tabStore';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import { listedPieces, sixteenths } from '../support/cutListTab';
 import { beingLaid, LaidList, laidRoom } from '../support/laidList';
@@ -180,6 +181,49 @@ describe('rooms that share planks', () => {
     await fillTabs({ entry: den, takeoff: plan.takeoff }, list.store, { now: () => 0, mayReplan });
     expect(asked.sort()).toEqual(['Cut list - Den', 'Cut list - Parlor']);
     expect([piecesOf('Den'), piecesOf('Parlor')]).toEqual(before);
+  });
+
+  /** Something happens once, when the second of the two lists is about to be written. */
+  function atSecondList(happening: () => void): TabStore {
+    let count = 0;
+    const write: TabStore['write'] = async (block, version) => {
+      const isList = block.mark.startsWith('cut list/');
+      if (isList) count += 1;
+      if (isList && count === 2) happening();
+      const { version: now } = await list.store.read(block.mark, block.title);
+      return version === now || version === '' ? list.store.write(block, version) : { status: 'changed' };
+    };
+    return { ...list.store, write };
+  }
+
+  test('somebody ticks a piece while the other list is filled: it counts, and the list before is still the one before', async () => {
+    tick('Den', 2);
+    cellOf('Den', '3-1', 'Mark').value = 'spoilt';
+    const before = piecesOf('Den');
+    const store = atSecondList(() => tick('Parlor', 1));
+    expect(await planOnTabs(store, beingLaid(den))).toMatchObject({ status: 'written' });
+    expect(cellOf('Parlor', '1-1', 'Laid').value).toBe(true);
+    expect(judged()).toBeLessThanOrEqual(13);
+    await bringBackTabs(list.store, beingLaid(den));
+    expect(piecesOf('Den')).toEqual(before);
+    expect(cellOf('Den', '3-1', 'Mark').value).toBe('spoilt');
+  });
+
+  test('the service fails between the two lists: told, and brought back both are of one plan again', async () => {
+    tick('Den', 2);
+    cellOf('Den', '3-1', 'Mark').value = 'spoilt';
+    const store = atSecondList(() => {
+      throw new Error('no service');
+    });
+    await expect(planOnTabs(store, beingLaid(den))).rejects.toThrow('no service');
+    const again = await planOn(den);
+    // Where the first list came out as it was, nothing is the matter.
+    if (again.status === 'problems') {
+      expect(again.problems[0]).toMatch(/Bring back the lists before/);
+      expect(await bringBackTabs(list.store, beingLaid(den))).toMatchObject({ status: 'written' });
+      expect(await planOn(den)).toMatchObject({ status: 'written' });
+    }
+    expect(judged()).toBeLessThanOrEqual(13);
   });
 
   test('an offcut that waits for the other room is known by what is written on it', async () => {

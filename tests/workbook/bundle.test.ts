@@ -84,7 +84,10 @@ describe('filling a tab', () => {
         const workbook = builtWorkbook();
         workbook.resetCalls();
         expect((await fill(workbook, name, rectangle('Hall', "10'", width))).problems).toEqual([]);
-        counts.push(workbook.calls());
+        // A new tab has a thousand rows: only a list that is longer asks for more, once.
+        const { 'Sheet.insertRowsAfter': more = 0, ...calls } = workbook.calls();
+        expect(more).toBeLessThanOrEqual(1);
+        counts.push(calls);
       }
       expect(counts[1]).toEqual(counts[0]);
     },

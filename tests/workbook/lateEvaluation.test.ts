@@ -19,6 +19,19 @@ function shownBy(model: OSpreadsheetEngine['model']): string[] {
   });
 }
 
+/** Where every row and column begins, which is worked out when it is asked for. */
+function beginnings({ getters }: OSpreadsheetEngine['model']): number[][] {
+  return getters
+    .getSheetIds()
+    .map((sheetId) => [
+      ...Array.from(
+        { length: getters.getNumberRows(sheetId) },
+        (_, row) => getters.getRowDimensions(sheetId, row).start,
+      ),
+      ...Array.from({ length: getters.getNumberCols(sheetId) }, (_, c) => getters.getColDimensions(sheetId, c).start),
+    ]);
+}
+
 /** One edit of a person or a script, anywhere: numbers, formulas through tabs, rows, tabs, copies, looks. */
 function editAtRandom(engine: OSpreadsheetEngine, random: SeededRandom, nth: number): void {
   const tabs = engine.tabs();
@@ -56,6 +69,12 @@ function editAtRandom(engine: OSpreadsheetEngine, random: SeededRandom, nth: num
     case 8:
       engine.cell(tab.id, row, column);
       return;
+    case 9:
+      engine.apply([{ kind: 'resize', tabId: tab.id, axis: 'rows', first: row, count: 2, pixels: 10 + column }]);
+      return;
+    case 10:
+      beginnings(engine.model);
+      return;
     default:
       write(random.whole(0, 3) === 0 ? '' : String(random.whole(1, 99)));
   }
@@ -71,4 +90,5 @@ test.each([1, 2, 3, 4])('after 150 edits at random, run %i', (seed) => {
   expect(shown.length).toBeGreaterThan(150);
   expect(shown.filter((line) => !line.endsWith(': ')).length).toBeGreaterThan(10);
   expect(shown).toEqual(shownBy(opened as OSpreadsheetEngine['model']));
+  expect(beginnings(engine.model)).toEqual(beginnings(opened as OSpreadsheetEngine['model']));
 });

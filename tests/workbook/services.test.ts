@@ -119,6 +119,16 @@ describe('tabs', () => {
     expect(() => spreadsheet.deleteSheet(sheet)).toThrow("You can't remove all the sheets in a document.");
   });
 
+  test('cannot be deleted where all others are hidden', () => {
+    const { spreadsheet, sheet } = probeWorkbook();
+    const fresh = spreadsheet.insertSheet('New');
+    sheet.hideSheet();
+    expect(() => spreadsheet.deleteSheet(fresh)).toThrow("You can't remove all the visible sheets in a document.");
+    sheet.showSheet();
+    spreadsheet.deleteSheet(fresh);
+    expect(spreadsheet.getSheets().map((tab) => tab.getName())).toEqual([sheet.getName()]);
+  });
+
   test('come to the front when they are inserted, 1000 rows by 26 columns', () => {
     const { spreadsheet } = probeWorkbook();
     const fresh = spreadsheet.insertSheet('New');

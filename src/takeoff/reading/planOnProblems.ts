@@ -8,7 +8,7 @@ export const planOnProblems = {
     `${room}: ${open === 1 ? '1 piece is' : `${open} pieces are`} not ticked as laid yet. Tick what lies; the rest of the list is still to be laid.`,
 
   sharedApart: (room: string, others: string) =>
-    `${room} is cut from planks that it shares with ${others}, and their lists are not of one plan any more, or not all there. Fill the order again, or finish the rooms as they are listed.`,
+    `${room} is cut from planks that it shares with ${others}, and their lists are not of one plan any more, or not all there. Bring back the lists before, fill the order again, or finish the rooms as they are listed.`,
 
   sharedNotSaved: (room: string, other: string) =>
     `${room} is cut from planks that it shares with ${other}, and that is not among the saved rooms. Save it, or finish the rooms as they are listed.`,

@@ -112,6 +112,14 @@ test.each<[string, CutJob, number]>([
   expect(fewestPossible(job, { effort: 0 })).toBe(planks);
 });
 
+// 300 pieces of 10,001 to 10,300 need a plank of 20,000 each. Their lengths come to 3,045,150, 152.3 planks: prices for
+// 301 x 20,000 units would fill the memory, so that length alone speaks.
+test('a job too large for prices is bounded by its length', () => {
+  const lengths = Array.from({ length: 300 }, (_, i) => 10_001 + i);
+  expect(fewestPossible(piecesOf(20_000, lengths))).toBe(153);
+  expect(fewestPossible(piecesOf(20_000, lengths.slice(0, 100)))).toBe(100);
+});
+
 describe('published cutting problems, as wall-to-wall pieces', () => {
   const counted = (...sizes: [number, number][]): number[] =>
     sizes.flatMap(([length, count]) => Array.from({ length: count }, () => length));
