@@ -12,8 +12,6 @@ import type { Steps } from './steps';
 /** Offcuts that may wait and what they cost, one try after another: with few ways kept, then with many. */
 const TRIES = [2, 3, 5, 8].map((most) => ({ most, offcut: 3000 }));
 const LONG_TRIES = [3, 5, 8, 8].map((most) => ({ most, offcut: 1000 }));
-/** Offcuts beside strips, which wait all the while. */
-const FEWEST_BESIDE_STRIPS = 2;
 /** With so few waiting no other way is looked for, and with so few none that takes long. */
 export const FEW_OFFCUTS = 3;
 export const SOME_OFFCUTS = 5;
@@ -51,16 +49,10 @@ export function* fewestWaiting(laid: LaidFloor, more: number, how: Waiting): Ste
   const changed = yield* polishedWithin(laid, more);
   const best = found && found.most <= changed.most ? found : changed;
   if (!rows || !means || limits.manyWays === 0 || best.most <= enough) return best;
-  const hasStrips = best.shared.strips.length > 0;
-  const last = hasStrips ? FEWEST_BESIDE_STRIPS : best.most - 1;
-  const tries = [...LONG_TRIES, { most: last, offcut: 1000 }];
-  const long = yield* rowByRowWithin(laid, more, {
-    width: limits.manyWays,
-    tries,
-    mostInAll: hasStrips ? best.most - 1 : best.most,
-    fromBehind: means.fromBehind,
-    pin: means.pin,
-  });
+  const strips = best.shared.strips.length;
+  const tries = [...LONG_TRIES, { most: best.most - 1, offcut: 1000 }].filter(({ most }) => most + strips <= best.most);
+  const { fromBehind, pin } = means;
+  const long = yield* rowByRowWithin(laid, more, { width: limits.manyWays, tries, fromBehind, pin });
   return long && long.most < best.most ? long : best;
 }
 

@@ -16,8 +16,6 @@ export interface RowByRowGoal {
   readonly width: number;
   /** Offcuts that may wait at once, and what each of them costs (see `SweepGoal`), one try after another. */
   readonly tries: readonly Pick<SweepGoal, 'most' | 'offcut'>[];
-  /** Offcuts and strips that may wait together, where more are of no use. */
-  readonly mostInAll?: number;
   /** Lays it from the last row back too, to meet on the way: takes twice as long, and goes farther. */
   readonly fromBehind?: (front: Front) => Steps<Swept | undefined>;
   /** What stays as it is where strips serve some pieces and not others, one way after another. */
@@ -56,21 +54,13 @@ export function* layRowByRow(
   const pinnings = prepared.runs.some(costsByPair)
     ? (goal.pin?.(prepared, at, worth, goal.planks) ?? [])
     : [nothingPinned(prepared)];
-  const { mostInAll = Number.POSITIVE_INFINITY } = goal;
-  const ways = goal.tries
-    .flatMap((one) => pinnings.map((pinned) => ({ one, pinned })))
-    .filter((way) => waitingIn(way) <= mostInAll);
-  // Strips wait beside the offcuts.
-  if (pinnings.some(({ strips }) => strips.length > 0)) ways.sort((a, b) => waitingIn(a) - waitingIn(b));
-  for (const { one, pinned } of ways) {
-    const swept = yield* layWithin(trial, at, worth, pinned, goal, one);
-    if (swept) return { at: swept.at, planks: swept.planks, shared: sharedBy(prepared, swept, pinned) };
+  for (const one of goal.tries) {
+    for (const pinned of pinnings) {
+      const swept = yield* layWithin(trial, at, worth, pinned, goal, one);
+      if (swept) return { at: swept.at, planks: swept.planks, shared: sharedBy(prepared, swept, pinned) };
+    }
   }
   return undefined;
-}
-
-function waitingIn({ one, pinned }: { readonly one: RowByRowGoal['tries'][number]; readonly pinned: Pinned }): number {
-  return one.most + pinned.strips.length;
 }
 
 function sharedBy(prepared: PreparedJob, { at, plankOf }: Swept, { strips }: Pinned): Shared {
