@@ -77,7 +77,10 @@ export function createOSpreadsheetEngine(
     },
     recalculate: () => void model.dispatch('EVALUATE_CELLS'),
     defineFunction: (definition) => defineFunction(library, definition),
-    exported: () => model._exportData(false),
+    exported() {
+      writer.flush();
+      return model._exportData(false);
+    },
     kept: () => keptTexts(model),
     keep: (name, text) => keepText(model, name, text),
     onChange: (listener) => model.on('update', {}, listener),

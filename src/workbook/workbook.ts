@@ -76,10 +76,10 @@ export function createWorkbook(options: WorkbookOptions): Workbook {
   engine.recalculate();
   const run = (name: string, args: readonly unknown[], limit: number) => {
     try {
-      const result = runtime.call(name, args, limit);
-      engine.flush();
-      return result;
+      return runtime.call(name, args, limit);
     } finally {
+      // What a script wrote before it failed stands, as on the platform.
+      engine.flush();
       keep();
     }
   };

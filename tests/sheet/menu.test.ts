@@ -272,7 +272,10 @@ describe('service calls', () => {
     for (let i = 0; i < 2; i++) {
       book.calls.clear();
       await fill(store, largeFloor(times));
-      counts.push(Object.fromEntries(book.calls));
+      // A new tab has a thousand rows: only a list that is longer asks for more, once.
+      const { 'Sheet.insertRowsAfter': more = 0, ...calls } = Object.fromEntries(book.calls);
+      expect(more).toBeLessThanOrEqual(1);
+      counts.push(calls);
     }
     return counts;
   }

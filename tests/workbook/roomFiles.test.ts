@@ -272,7 +272,7 @@ test('any field may be blank and then has its default', () => {
   expect(floors.us.rows?.[0].width).toBe(5.25 * 25.4);
 });
 
-test('millimetres where units are left out are told as what they are', () => {
+test('millimeters where units are left out are told as what they are', () => {
   const { units, ...entry } = CLOSET;
   expect(
     toldOf({
@@ -284,8 +284,8 @@ test('millimetres where units are left out are told as what they are', () => {
     }),
   ).toEqual([
     // By hand: 1285 in are 107 ft and 1 in.
-    'room: Plank length: 1285 is more than any plank has: at most 8 m (26 ft) long and 1 m (39 in) wide. A bare number here is in inches; for millimetres type 1285 mm, or set the units to metric. (product, plankLength)',
-    'room: Plank width: 192 is more than any plank has: at most 8 m (26 ft) long and 1 m (39 in) wide. A bare number here is in inches; for millimetres type 192 mm, or set the units to metric. (product, plankWidth)',
+    'room: Plank length: 1285 is more than any plank has: at most 8 m (26 ft) long and 1 m (39 in) wide. A bare number here is in inches; for millimeters type 1285 mm, or set the units to metric. (product, plankLength)',
+    'room: Plank width: 192 is more than any plank has: at most 8 m (26 ft) long and 1 m (39 in) wide. A bare number here is in inches; for millimeters type 192 mm, or set the units to metric. (product, plankWidth)',
   ]);
 });
 
