@@ -9,6 +9,7 @@ import type { BrokenRule, CutJob, CutPlan } from '../job';
 import { checkOnwardPlan, judgedOnward } from '../judge/onwardLaws';
 import { type PlanOptions, planCutsQuickly } from '../search';
 import { bookPieces } from './booking';
+import { withFewerWaiting } from './fewerWaiting';
 import { jointsOf, lastAfter, leastDistance, mayBegin, type OpenRun, openRuns, wholesAfter } from './firstPieces';
 import { jointsThatLie, type OnwardJob, type OnwardPlan } from './onwardJob';
 import { quickSaved } from './quickSaved';
@@ -55,10 +56,10 @@ export function planOnward(
     const kept = apartFromBefore(onward, runs, start);
     return [kept, savingMore(onward, runs, [...kept])].map((firsts) => planWith(onward, runs, firsts, bound));
   });
-  const best = [...legalPlans(onward, known, bound), ...plans].reduce((one, plan) =>
-    isBetter(plan, one) ? plan : one,
-  );
-  return judgedOnward(onward, best);
+  const legal = legalPlans(onward, known, bound);
+  const best = [...legal, ...plans].reduce((one, plan) => (isBetter(plan, one) ? plan : one));
+  const isOrdered = best.broken.length > 0 || legal.includes(best);
+  return judgedOnward(onward, isOrdered ? best : { ...best, rows: withFewerWaiting(onward, runs, best.rows) });
 }
 
 /** Those rows of a rest that break no law, as plans. @param bound no plan of the rest uses fewer planks */
