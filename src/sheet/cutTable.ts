@@ -7,6 +7,7 @@ import type { Product } from '../takeoff/reading/readRoom';
 import { layRectangle, type Rectangle } from '../takeoff/rectangle';
 import type { FloorPiece } from '../takeoff/result';
 import { floorPiecesOf } from '../takeoff/telling/cutList';
+import { KEPT_WORDS } from '../takeoff/telling/keptWords';
 import { planNotesOf } from '../takeoff/telling/notes';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
@@ -44,7 +45,7 @@ function pieceLine(piece: FloorPiece, units: Units): CellAnswer[] {
     lengthNumber(piece.length, units),
     lengthNumber(piece.widthLeft, units),
     piece.plankNumber,
-    piece.keeps,
+    KEPT_WORDS[piece.keeps],
     piece.rest,
     [...source, ...piece.marks].join(' '),
   ];

@@ -1,6 +1,7 @@
 /** The two lists of a cut list: one line per piece in laying order, and the same cuts by plank for the person at the saw. */
 import type { Ticks } from '../geometry/length';
 import type { CutKind, FloorPiece, SawPiece, SawPlank, Takeoff } from '../takeoff/result';
+import { KEPT_WORDS } from '../takeoff/telling/keptWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import {
   BAND,
@@ -33,14 +34,6 @@ const LABEL = lookWith({ bold: true, align: 'center' });
 const WRAPPED = lookWith({ wrap: true });
 /** Cuts and rests in one line of a narrow column. */
 const SMALL = lookWith({ wrap: true, size: 9 });
-
-/** Which factory end to keep, short enough for a narrow column. */
-export const KEPT_WORDS: Readonly<Record<FloorPiece['keeps'], string>> = {
-  'left end': 'left',
-  'right end': 'right',
-  'both ends': 'whole',
-  'no end': 'none',
-};
 
 /** At the saw: what is typed of a piece stands in the list for laying. */
 const NOTHING_TYPED: Row = [blankCell(), blankCell(), blankCell()];

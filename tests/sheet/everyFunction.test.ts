@@ -99,7 +99,7 @@ describe.each(names)('%s', (name) => {
     ],
     ['0', 0, ['length', 'area', 'species', 'list', 'walls', 'units']],
     [
-      'no end',
+      'none',
       Number.POSITIVE_INFINITY,
       ['length', 'gap', 'area', 'percentage', 'species', 'degrees', 'any length', 'list', 'walls', 'rules', 'units'],
     ],

@@ -2,8 +2,8 @@
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { checkCutPlan } from '../../src/cutting/judge/laws';
 import { PLANK_CUTS } from '../../src/sheet/functions';
-import { KEPT_WORDS } from '../../src/tabs/pieceRows';
 import { takeoff } from '../../src/takeoff/takeoff';
+import { KEPT_WORDS } from '../../src/takeoff/telling/keptWords';
 import { lengthText } from '../../src/takeoff/text/lengthText';
 import { DEMO_ROOM } from '../../src/workbook/demoRoom';
 import { openWorkbookPage, type WorkbookPage } from '../support/browser';
