@@ -1,7 +1,7 @@
 /** A floor laid in two parts: rows of both together keep the laws of the whole, and few planks are cut for both. */
 import { expect, test } from 'vitest';
 import { checkOnwardPlan } from '../../src/cutting/judge/onwardLaws';
-import { carriedCount, rowsInParts } from '../../src/cutting/onward/inParts';
+import { bestInParts, carriedCount, rowsInParts } from '../../src/cutting/onward/inParts';
 import { planOnward } from '../../src/cutting/onward/onward';
 import type { OnwardJob, OnwardPlan } from '../../src/cutting/onward/onwardJob';
 import { planCuts } from '../../src/cutting/search';
@@ -54,4 +54,16 @@ test('by hand: three rows of 96" and planks of 48" want one plank of each row wh
     expect(asPlan(rows).plankCount).toBe(6);
     expect(carriedCount(rows, 1)).toBe(0);
   }
+});
+
+test('of several plans: the fewest planks, then the fewest that go over, and what fewer would cost', () => {
+  const row = (...planks: number[]) => ({
+    runs: [planks.map((plank) => ({ length: 50, from: 'left' as const, plank }))],
+  });
+  // By hand, half of the rows laid first: 3 planks with both halves of 0 and 1 over the line, 3 with plank 0 alone, 4 with none.
+  const two = asPlan([row(0, 1), row(0, 1), row(2)]);
+  const one = asPlan([row(0, 1), row(0, 2), row(2)]);
+  const none = asPlan([row(0, 1), row(2, 3), row(2)]);
+  expect(bestInParts([two, one, none], 1)).toEqual({ best: one, fewerOver: { carriedCount: 0, planks: 1 } });
+  expect(bestInParts([two, one], 1)).toEqual({ best: one, fewerOver: null });
 });
