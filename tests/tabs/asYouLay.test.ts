@@ -77,7 +77,7 @@ describe('the far wall, measured from the edge of row 6', () => {
     measured(['80"', '80"', '80"', '80"']);
     const { words } = await list.planOn();
     expect(words.at(-1)).toBe(
-      'Far wall, from row 6: 13 whole rows, then the last one, 1 5/8" wide. Under the minimum rip of 2". Rip one of the rows still to be laid to 5 5/8": then the last one is 2" or more. Join its sawn edge, which has no lock, with a glued slip tongue. Or glue each narrow piece of the last row to its plank before you set the two.',
+      'Far wall, from row 6: 13 whole rows, then the last one, 1 5/8" wide. Under the minimum rip of 2". Rip one of the rows still to be laid to 5 5/8": then the last one is 2" or more. Its sawn edge has no lock: join it with a glued slip tongue. Or glue each narrow piece to its plank before you set the two.',
     );
     expect(rowOf(20).map((row) => row[9])).toEqual(rowOf(20).map(() => '1 5/8"'));
   });
