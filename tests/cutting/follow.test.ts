@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { CutJob, CutPlan } from '../../src/cutting/job';
 import { checkCutPlan, ledgerOf } from '../../src/cutting/plan/ledger';
 import { planCuts } from '../../src/cutting/search';
-import { FLOOR_KINDS, randomJob } from '../support/randomJobs';
+import { FLOOR_KINDS, metricFloor, randomJob } from '../support/randomJobs';
 
 const FLOORS: readonly CutJob[] = FLOOR_KINDS.flatMap((kind) =>
   [11, 12].map((seed) => {
@@ -97,26 +97,16 @@ describe('waiting', () => {
 describe('a large floor of two legs', () => {
   const leg = (count: number, length: number): CutJob['rows'] =>
     Array.from({ length: count }, () => ({ room: 0, width: 192, runs: [{ x: 0, length }] }));
-  const jobOf = (rows: CutJob['rows']): CutJob => ({
-    plankLength: 1285,
-    plankWidth: 192,
-    kerf: 3,
-    minPiece: 200,
-    minStagger: 200,
-    alignedDistance: 50,
-    rows,
-    ripPairs: [],
-  });
   const legs = [leg(80, 6204), leg(120, 4641)];
 
   // Whoever lays the legs apart keeps a few offcuts at each, and none from one to the other.
   test('takes no more planks than its legs do, and has no more waiting', () => {
-    const plan = planCuts(jobOf(legs.flat()));
-    const apart = legs.map((rows) => ({ rows, plan: planCuts(jobOf(rows)) }));
-    expect(checkCutPlan(jobOf(legs.flat()), plan)).toEqual([]);
+    const plan = planCuts(metricFloor(legs.flat()));
+    const apart = legs.map((rows) => ({ rows, plan: planCuts(metricFloor(rows)) }));
+    expect(checkCutPlan(metricFloor(legs.flat()), plan)).toEqual([]);
     const planks = apart.reduce((sum, { plan: { plankCount } }) => sum + plankCount, 0);
     expect(plan.plankCount).toBeLessThanOrEqual(planks);
-    const most = Math.max(...apart.map(({ rows, plan: one }) => ledgerOf(jobOf(rows), one).waiting.most));
-    expect(ledgerOf(jobOf(legs.flat()), plan).waiting.most).toBeLessThanOrEqual(most);
+    const most = Math.max(...apart.map(({ rows, plan: one }) => ledgerOf(metricFloor(rows), one).waiting.most));
+    expect(ledgerOf(metricFloor(legs.flat()), plan).waiting.most).toBeLessThanOrEqual(most);
   });
 });
