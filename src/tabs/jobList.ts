@@ -80,7 +80,7 @@ function cuttingSections(order: Order): readonly Section[] {
   const { units } = order.house;
   const sticks = order.sticks.map((stick) => ({ heading: stickHeading(stick, order), rows: stickLines(stick, order) }));
   const rolls = order.covers.map(({ goods, rolls: count, rooms }) => ({
-    heading: `${goods.name}: ${count} rolls of ${lengthText(goods.length, units, 'room')}`,
+    heading: `${goods.name}: ${count} ${count === 1 ? 'roll' : 'rolls'} of ${lengthText(goods.length, units, 'room')}`,
     rows: rooms.map(({ room, plan }, i) => [
       textCell(room, wrapped(i)),
       textCell(`along the ${plan.direction}: ${countedLengths(plan.strips, order)}`, wrapped(i)),

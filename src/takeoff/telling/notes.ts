@@ -40,7 +40,7 @@ export function notesOf(
     ...room.notes.map((note) => roomNote(note, read.units)),
     ...spanNotes(planned, first),
     ...casingNotes(planned, first),
-    ...slideNotes(planned.floors[first]),
+    ...slideNotes(indices.map((i) => planned.floors[i])),
   ];
 }
 
