@@ -325,7 +325,7 @@ function copyOver(fresh: Sheet, old: Sheet, block: TabBlock, size: TabSize): voi
   target.clearDataValidations();
   setTickBoxes(old, block);
   setNotes(old, block, size);
-  setLayout(old, block);
+  quietly(() => setLayout(old, block));
   SpreadsheetApp.flush();
 }
 
