@@ -3,15 +3,16 @@
  * rename our tab, or have one of their own with the name we would like.
  */
 
+import { UNFINISHED_MARK } from '../tabs/triedCalls';
+
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-const OWNER_KEY = 'plank-ledger';
+/** `UNFINISHED` marks a tab that is still being written; one that is found later was left by a run that was cut off. */
+const [OWNER_KEY, UNFINISHED] = UNFINISHED_MARK;
 /** What is remembered with a tab besides its mark. */
 const MEMORY_KEY = 'plank-ledger-lines';
 const ABOUT_KEY = 'plank-ledger-about';
-/** Marks a tab that is still being written; one that is found later was left by a run that was cut off. */
-const UNFINISHED = 'unfinished';
 
 /** The longest tab name the spreadsheet service takes, characters. From memory; nothing depends on more. */
 const LONGEST_NAME = 100;
