@@ -78,7 +78,7 @@ describe('the far wall, measured from the edge of row 6', () => {
     measured(['80"', '80"', '80"', '80"']);
     const { words } = await list.planOn();
     expect(words.at(-1)).toBe(
-      'Far wall, from row 6: 13 whole rows, then the last one, 1 5/8" wide. Under the minimum rip of 2". Rip one of the rows still to be laid to 5 5/8": then the last one is 2" or more.',
+      'Far wall, from row 6: 13 whole rows, then the last one, 1 5/8" wide. Under the minimum rip of 2". Rip one of the rows still to be laid to 5 5/8": then the last one is 2" or more. Its sawn edge has no lock: join it with a glued slip tongue. Or glue each narrow piece to its plank before you set the two.',
     );
     expect(rowOf(20).map((row) => row[9])).toEqual(rowOf(20).map(() => '1 5/8"'));
   });
@@ -400,4 +400,14 @@ test('where halves that share no plank cost one more, it says so', async () => {
   expect(words.at(-1)).toMatch(
     /^First up to row 6, then the other side: 1 offcut goes over to the rest: \d+-\d+\. With none it takes 1 more plank\.$/,
   );
+});
+
+// By hand: ten rows take 30 planks, and three boxes of eight are 24.
+test('fewer boxes than are cut already are a slip, and said to be', async () => {
+  list.tickRows(10);
+  list.typed('Boxes bought').value = 3;
+  const { words } = await list.planOn();
+  expect(words).toContain('6 planks more than were bought are cut already: correct "Boxes bought".');
+  list.typed('Boxes bought').value = 4;
+  expect((await list.planOn()).words.join(' ')).not.toContain('correct "Boxes bought"');
 });

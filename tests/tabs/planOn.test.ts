@@ -99,6 +99,23 @@ test('a piece cut shorter than listed moves the joint that the next row keeps aw
   expect(answer.written).toHaveLength(3);
 });
 
+// A whole plank to start with, cut to 30": its right end locks into the next piece, so that is the end it has kept.
+test('a whole first piece that was cut shorter keeps the end that locks', async () => {
+  const [label] = [...list.lines()].find(([piece, row]) => /^\d+-1$/.test(piece) && row[3] === 'whole') ?? [''];
+  list.tickRows(Number.parseInt(label, 10) - 1);
+  list.cell(label, 'Laid').value = true;
+  list.cell(label, 'Cut at').value = '30"';
+  await list.planOn();
+  expect(list.lines().get(label)?.slice(3, 5)).toEqual(['right', 'crosscut']);
+  // By hand: 143 1/4 less 30 is two whole planks and 17 1/4.
+  const row = [...list.lines()].filter(([piece]) => piece.startsWith(`${Number.parseInt(label, 10)}-`));
+  expect(row.slice(1).map(([, cells]) => cells.slice(2, 4))).toEqual([
+    ['48"', 'whole'],
+    ['48"', 'whole'],
+    ['17 1/4"', 'left'],
+  ]);
+});
+
 test('what cannot be read or cannot be is told, and nothing is changed', async () => {
   const cases: readonly (readonly [string, string, RegExp])[] = [
     ['Cut at', 'long', /^7-1: "long" in the column Cut at is not a length\. Type it such as 14 3\/8"/],

@@ -44,12 +44,11 @@ export function slideNotes(floors: readonly LaidFloor[]): readonly string[] {
   // Common practice: plain tongues have no lip, and no nailer works within a foot of a wall.
   if (entry.product.kind === 'solid wood') {
     return [
-      `${places}: slide in flat, and close with a pull bar.${gap} Where it is nailed, at row 1 and wherever the nailer does not reach, drill and nail through the face, once you know where pipes, cables and floor heating run.`,
+      `${places}: slide in flat, and close with a pull bar.${gap} Where the nailer does not reach, as at row 1, drill and nail through the face, clear of pipes, cables and floor heating.`,
     ];
   }
-  const under = room.covered.length === 0 ? ' So too under a radiator or a toe-kick.' : '';
   return [
-    `${places}: where a plank cannot be angled in, slide it in flat: plane off the lip of the lock, glue the joint, close it with a pull bar, if its instructions allow.${under}${gap}`,
+    `${places}: where a plank cannot be angled in, slide it in flat: plane off the lip of the lock, glue the joint, close it with a pull bar, if its instructions allow.${gap}`,
   ];
 }
 
