@@ -109,7 +109,8 @@ export function remarkTab(spreadsheet: Spreadsheet, mark: string, newMark: strin
   const [kind] = newTitle.split(' - ');
   for (const { sheet } of ownedTabs(spreadsheet).filter((owned) => owned.mark === mark)) {
     const others = spreadsheet.getSheets().filter((other) => other.getSheetId() !== sheet.getSheetId());
-    if (tabName(sheet.getName()).startsWith(`${kind} - `)) sheet.setName(freeName(others, newTitle));
+    const [name, free] = [sheet.getName(), freeName(others, newTitle)];
+    if (name !== free && tabName(name).startsWith(`${kind} - `)) sheet.setName(free);
     setMetadata(sheet, OWNER_KEY, newMark);
   }
 }

@@ -248,7 +248,7 @@ describe('filling tabs', () => {
     book.onCall = (_, method) => {
       if (method === 'flush') throw new Error('Service Spreadsheets timed out');
     };
-    await expect(cutList({ ...den, units: 'metric' })).rejects.toThrow('timed out');
+    await expect(cutList({ ...den, product: { ...den.product, name: 'Other oak' } })).rejects.toThrow('timed out');
     expect(JSON.stringify(valuesOf('Cut list - Den'))).toBe(before);
   });
 
