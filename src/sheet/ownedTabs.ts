@@ -101,11 +101,17 @@ export function ownedTabs(spreadsheet: Spreadsheet): readonly { readonly mark: s
   });
 }
 
-/** Gives our tab another mark and, unless a person has renamed it, the name that goes with it. */
+/**
+ * Gives our tab another mark and, unless a person has given it one, the name that goes with it. The name first: when the mark
+ * fails, the tab is still found by the old one.
+ */
 export function remarkTab(spreadsheet: Spreadsheet, mark: string, newMark: string, newTitle: string): void {
+  const [kind] = newTitle.split(' - ');
   for (const { sheet } of ownedTabs(spreadsheet).filter((owned) => owned.mark === mark)) {
+    const others = spreadsheet.getSheets().filter((other) => other.getSheetId() !== sheet.getSheetId());
+    const [name, free] = [sheet.getName(), freeName(others, newTitle)];
+    if (name !== free && tabName(name).startsWith(`${kind} - `)) sheet.setName(free);
     setMetadata(sheet, OWNER_KEY, newMark);
-    sheet.setName(freeName(spreadsheet.getSheets(), newTitle));
   }
 }
 

@@ -210,6 +210,15 @@ describe('filling tabs', () => {
     expect(await cutList(den)).toMatchObject({ tab: 'Cut list - Den' });
   });
 
+  test.each(['setFrozenRows', 'setFrozenColumns', 'setHiddenGridlines'])(
+    'nor does %s make a tab that is new one',
+    async (name) => {
+      book.failing = { method: `Sheet.${name}`, countdown: 1 };
+      expect(await floorPlan(den)).toMatchObject({ status: 'written', tab: 'Floor plan - Den' });
+      expect(book.failing.countdown).toBeLessThanOrEqual(0);
+    },
+  );
+
   test.each<readonly [string, string]>([
     ['all goes well', ''],
     ['it fails half way', 'Range.setBackgrounds'],
@@ -239,7 +248,7 @@ describe('filling tabs', () => {
     book.onCall = (_, method) => {
       if (method === 'flush') throw new Error('Service Spreadsheets timed out');
     };
-    await expect(cutList({ ...den, units: 'metric' })).rejects.toThrow('timed out');
+    await expect(cutList({ ...den, product: { ...den.product, name: 'Other oak' } })).rejects.toThrow('timed out');
     expect(JSON.stringify(valuesOf('Cut list - Den'))).toBe(before);
   });
 
