@@ -3,13 +3,14 @@
  * name in full: the same answers to the same calls, the same tabs, and every name that passes to the page or is kept as it was.
  */
 import { describe, expect, test } from 'vitest';
-import { addOnFiles, codeShortening } from '../../src/build.mjs';
+import { codeShortening } from '../../src/build.mjs';
 import * as functions from '../../src/sheet/functions';
 import { saveJob } from '../../src/tabs/jobTabs';
 import { fillCutList, fillFloorPlan, saveRoom } from '../../src/tabs/roomTabs';
 import { addOnOf, createNodeWorkbook } from '../../src/workbook/nodeWorkbook';
 import type { Workbook } from '../../src/workbook/workbook';
 import { storeOf } from '../../src/workbook/workbookStore';
+import { addOnFiles } from '../support/addOn';
 import { demoJob, demoRooms } from '../support/demoHouse';
 import { SAMPLES } from '../support/functionSamples';
 import { fillHomeowner, fillOrder, takeoffOnce } from '../support/plannedOnce';
