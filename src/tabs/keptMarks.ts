@@ -190,6 +190,5 @@ function headedList(row: readonly unknown[]): HeadedList | null {
 }
 
 function noteText(cell: unknown): string {
-  if (cell === '' || cell === null) return '';
   return isDate(cell) ? dateText(cell as Date) : String(cell);
 }

@@ -3,7 +3,7 @@
  * stands how many wait between the legs of that room in any plan of its planks, at the least.
  */
 import loadHighs from 'highs';
-import type { CutJob, JobRow } from '../../src/cutting/job';
+import type { CutJob } from '../../src/cutting/job';
 import type { Solver } from '../support/exactAnswer';
 import { metricFloor } from '../support/randomJobs';
 import { type SeededRandom, seededRandom } from '../support/seededRandom';
