@@ -270,7 +270,7 @@ describe('a floor that is done', () => {
     if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
     expect(answer.words).toEqual(
       expect.arrayContaining([
-        '60 planks used, 60 planned, 0 spoilt.',
+        '60 planks used, 60 planned, 0 spoiled.',
         '4 planks left.',
         'Your own waste: 1.2 % on top of the floor. Use it in the next estimate.',
       ]),
@@ -300,7 +300,7 @@ describe('a floor that is done', () => {
     const answer = await finishTabs(list.store, floor);
     if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
     expect(answer.words).toEqual(
-      expect.arrayContaining(['61 planks used, 60 planned, 1 spoilt.', '11 planks left, 1 unopened box to return.']),
+      expect.arrayContaining(['61 planks used, 60 planned, 1 spoiled.', '11 planks left, 1 unopened box to return.']),
     );
   });
 
