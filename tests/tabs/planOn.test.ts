@@ -71,16 +71,24 @@ describe('a bad day', () => {
     expect(values.flat()).not.toContain('Spares included');
   });
 
-  test('leaves a note at a piece that is gone, without the run that the new piece has', async () => {
+  test('puts a note at a piece that is gone at the bottom, without the run that the new piece has', async () => {
     list.tickRows(6);
-    list.cell('7-1', 'Mark').value = 'spoilt';
-    list.cell('9-1', 'Run').value = '143 1/2"';
-    list.cell('9-1', 'Your notes').value = 'by the vent';
+    const offcuts = [...list.lines()].filter(
+      ([label, row]) => /^7-/.test(label) || /offcut of [67]-/.test(String(row[10])),
+    );
+    for (const [label] of offcuts) list.cell(label, 'Mark').value = 'lost';
+    for (const row of [7, 8, 9, 10]) {
+      list.cell(`${row}-1`, 'Run').value = `143 ${row}/32"`;
+      list.cell(`${row}-1`, 'Your notes').value = `mind row ${row}`;
+    }
     await list.planOn();
-    expect(list.cell('9-1', 'Run').value).toBe('143 1/2"');
-    const flat = list.sheet().values().flat();
-    expect(flat).toContain('by the vent');
-    expect(flat.filter((value) => value === '143 1/2"')).toHaveLength(1);
+    const values = list.sheet().values();
+    const kept = values.slice(values.findIndex((row) => row[0] === 'Kept from before'));
+    expect(kept.flat().filter((value) => /^mind row/.test(String(value)))).not.toEqual([]);
+    for (const row of [7, 8, 9, 10]) {
+      expect(values.flat().filter((value) => value === `143 ${row}/32"`)).toHaveLength(1);
+      expect(values.flat().filter((value) => value === `mind row ${row}`)).toHaveLength(1);
+    }
   });
 
   test('is planned on a second time from the list it made', async () => {
