@@ -211,7 +211,9 @@ function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomH
   const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
   const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms), ...house.site.tearOut];
   const strayRooms = [...new Set(asked.filter((name) => name !== '' && !names.includes(nameKey(name))))];
-  const strayProducts = house.floors.map((floor) => floor.product).filter((name) => !products.includes(nameKey(name)));
+  const strayProducts = house.floors
+    .map((floor) => floor.product)
+    .filter((name) => name !== '' && !products.includes(nameKey(name)));
   return [
     ...(strayRooms.length > 0
       ? [`What is entered for these rooms has no effect, because they are not in this order: ${strayRooms.join(', ')}.`]

@@ -129,7 +129,7 @@ export async function fillOrder(
   const written: (WrittenTab | null)[] = [
     await rewriteTab(store, place, () => ({ block, carried: carriedInputs(found) })),
     await rewriteTab(store, { mark: JOB_LIST_MARK, title: JOB_LIST_TITLE }, ({ cells }) => ({
-      block: jobListBlock(order, tickedTasks(cells)),
+      block: jobListBlock(order, tickedTasks(cells), locale),
       carried: carriedTicks(order, cells),
     })),
   ];

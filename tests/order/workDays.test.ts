@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import { isWorkDay, lastWorkDay, shopDayUpTo, type WorkDays, workDayUpTo } from '../../src/order/workDays';
-import { dayOf, dayText } from '../../src/takeoff/text/calendar';
+import { dayOf, dayText, weekdayText } from '../../src/takeoff/text/calendar';
 import { bareTakeoff, plainEntry } from '../support/bareTakeoff';
 import { demoJob } from '../support/demoHouse';
 import { lineNamed, orderFor, PLAIN_TERMS, plainRoom } from '../support/plainOrder';
@@ -86,7 +86,7 @@ describe('the dates of a job', () => {
       const { days } = demoOrder({ schedule: scheduleOf({ startDate }) });
       const before = days.filter(({ offset }) => offset < 0);
       expect(before.length).toBeGreaterThan(3);
-      expect(before.filter(({ when }) => /^S(at|un)/.test(when))).toEqual([]);
+      expect(before.filter(({ day: own }) => /^S(at|un)/.test(weekdayText(own as number)))).toEqual([]);
     }
   });
 

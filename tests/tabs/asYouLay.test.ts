@@ -314,7 +314,7 @@ describe('a floor that is done', () => {
     if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
     expect(answer.words).toEqual(
       expect.arrayContaining([
-        '60 planks used, 60 planned, 0 spoilt.',
+        '60 planks used, 60 planned, 0 spoiled.',
         '4 planks left.',
         'Your own waste: 1.2 % on top of the floor. Use it in the next estimate.',
       ]),
@@ -347,13 +347,13 @@ describe('a floor that is done', () => {
       list
         .sheet()
         .values()
-        .find((row) => row[2] === 'Planks spoilt so far') ?? [];
-    expect(line.map(String).filter((cell) => cell !== '')).toEqual(['Planks spoilt so far', '2']);
+        .find((row) => row[2] === 'Planks spoiled so far') ?? [];
+    expect(line.map(String).filter((cell) => cell !== '')).toEqual(['Planks spoiled so far', '2']);
     list.tickRows(20);
     const answer = await finishTabs(list.store, floor);
     if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
     expect(answer.words).toEqual(
-      expect.arrayContaining(['62 planks used, 60 planned, 2 spoilt.', '10 planks left, 1 unopened box to return.']),
+      expect.arrayContaining(['62 planks used, 60 planned, 2 spoiled.', '10 planks left, 1 unopened box to return.']),
     );
   });
 

@@ -61,6 +61,39 @@ describe('a bad day', () => {
     expect(list.cell('9-1', 'Run').value).toBe('143 1/2"');
   });
 
+  test('tells of now above the pieces, and nothing of the past below: what was spoilt is counted, in American words', async () => {
+    await badDay();
+    const values = list.sheet().values();
+    const first = values.findIndex((row) => row[1] === '1-1');
+    const above = values.slice(0, first).map((row) => String(row[2]).trim());
+    expect(above.join(' ')).toContain('Rows up to 6 stay as they lie. Next: 7-1');
+    expect(first).toBeLessThanOrEqual(16);
+    expect(list.typed('Planks spoiled so far').value).toBe('1');
+    expect(values.flat()).not.toContain('Kept from before');
+    // 61 planks are used of 61: one was spoilt, none is spare.
+    expect(values.flat()).not.toContain('Spares included');
+  });
+
+  test('puts a note at a piece that is gone at the bottom, without the run that the new piece has', async () => {
+    list.tickRows(6);
+    const offcuts = [...list.lines()].filter(
+      ([label, row]) => /^7-/.test(label) || /offcut of [67]-/.test(String(row[10])),
+    );
+    for (const [label] of offcuts) list.cell(label, 'Mark').value = 'lost';
+    for (const row of [7, 8, 9, 10]) {
+      list.cell(`${row}-1`, 'Run').value = `143 ${row}/32"`;
+      list.cell(`${row}-1`, 'Your notes').value = `mind row ${row}`;
+    }
+    await list.planOn();
+    const values = list.sheet().values();
+    const kept = values.slice(values.findIndex((row) => row[0] === 'Kept from before'));
+    expect(kept.flat().filter((value) => /^mind row/.test(String(value)))).not.toEqual([]);
+    for (const row of [7, 8, 9, 10]) {
+      expect(values.flat().filter((value) => value === `143 ${row}/32"`)).toHaveLength(1);
+      expect(values.flat().filter((value) => value === `mind row ${row}`)).toHaveLength(1);
+    }
+  });
+
   test('is planned on a second time from the list it made', async () => {
     await badDay();
     const once = list.sizes();
@@ -123,7 +156,7 @@ test('what cannot be read or cannot be is told, and nothing is changed', async (
     ['Cut at', "5'", /^7-1 is typed as cut at 60"; a plank is 48"/],
     ['Run', 'wide', /^7-1: "wide" in the column Run is not a length/],
     ['Run', '90"', /^Row 7: 90" was found where 143 1\/4" is drawn/],
-    ['Mark', 'broken', /^7-1: "broken" in the column Mark is no mark\. Choose spoilt or lost/],
+    ['Mark', 'broken', /^7-1: "broken" in the column Mark is no mark\. Choose spoiled or lost/],
   ];
   for (const [heading, typed, sentence] of cases) {
     const cell = list.cell('7-1', heading);

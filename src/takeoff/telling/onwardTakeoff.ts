@@ -34,11 +34,13 @@ export function onwardTakeoffOf(
     return shown(piece, lying.get(piece.label), on.writtenOn.get(pieceKey(name, piece.label)));
   });
   const { summary } = takeoff;
+  const spoilt = on.spoiltCounts[list];
+  const { plankCount, planksToBuy } = summary;
   return {
     ...takeoff,
     pieces,
-    summary: { ...summary, planksToBuy: summary.planksToBuy + on.spoiltCounts[list] },
-    notes: [...takeoff.notes],
+    // What is spoilt is no spare.
+    summary: { ...summary, plankCount: plankCount + spoilt, planksToBuy: planksToBuy + spoilt },
   };
 }
 
