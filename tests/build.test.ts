@@ -2,9 +2,10 @@
 
 import { unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { addOnFiles, projectFolder } from '../src/build.mjs';
+import { projectFolder } from '../src/build.mjs';
 import { unitTables } from '../src/lengthUnitsOnly.mjs';
 import { commentsLookedLike, troublesIn } from '../src/plainScript.mjs';
+import { addOnFiles } from './support/addOn';
 
 describe('the table of units', async () => {
   const { LENGTHS, AREAS } = await unitTables(projectFolder);

@@ -94,9 +94,18 @@ export class FakeSheet {
       rows = Math.max(rows, row);
       columns = Math.max(columns, column);
     }
-    return Array.from({ length: rows }, (_, r) =>
-      Array.from({ length: columns }, (_, c) => part(this.seen(r + 1, c + 1))),
-    );
+    return this.read(rows, columns, part);
+  }
+
+  /** One thing of every cell of the first rows and columns. Most are blank: only those that were written to are looked at. */
+  read(rows: number, columns: number, part: (cell: Readonly<FakeCell>) => unknown): unknown[][] {
+    const blank = part(BLANK);
+    const read = Array.from({ length: rows }, () => new Array<unknown>(columns).fill(blank));
+    for (const [key, cell] of this.cells) {
+      const [row, column] = placeOf(key);
+      if (row <= rows && column <= columns) read[row - 1][column - 1] = part(cell);
+    }
+    return read;
   }
 }
 
@@ -317,8 +326,7 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
       });
     });
   };
-  const cellsOf = (part: (cell: Readonly<FakeCell>) => unknown) =>
-    Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (_, c) => part(sheet.seen(r + 1, c + 1))));
+  const cellsOf = (part: (cell: Readonly<FakeCell>) => unknown) => sheet.read(rows, columns, part);
   const look = (name: string) => (given: unknown[][]) => each(given, (cell, value) => (cell.looks[name] = value));
   return counted(sheet.book, 'Range', {
     [BEHIND]: sheet,
@@ -344,15 +352,16 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
       const other = behind(target) as FakeSheet;
       if (other.isProtected) throw new Error(PROTECTED);
       checkPlain(other);
-      for (let r = 1; r <= rows; r++) {
-        for (let c = 1; c <= columns; c++) {
-          const source = sheet.cells.get(keyOf(r, c));
-          // Whether a copy carries notes is not documented: here it leaves those that stand there.
-          const { note } = other.cells.get(keyOf(r, c)) ?? {};
-          if (source) other.cells.set(keyOf(r, c), { ...source, looks: { ...source.looks }, note });
-          else other.cells.delete(keyOf(r, c));
-          if (note && !source) other.at(r, c).note = note;
-        }
+      const isCopied = (key: number) => placeOf(key)[0] <= rows && placeOf(key)[1] <= columns;
+      // Whether a copy carries notes is not documented: here it leaves those that stand there.
+      for (const [key, { note }] of other.cells) {
+        if (!isCopied(key) || sheet.cells.has(key)) continue;
+        if (note) other.cells.set(key, { ...BLANK, looks: {}, note });
+        else other.cells.delete(key);
+      }
+      for (const [key, source] of sheet.cells) {
+        const { note } = other.cells.get(key) ?? {};
+        if (isCopied(key)) other.cells.set(key, { ...source, looks: { ...source.looks }, note });
       }
     },
   });

@@ -1,6 +1,6 @@
 /** The page of "Check this spreadsheet" in a browser: beside the embedded spreadsheet, and where it is shown otherwise. */
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { addOnFiles } from '../../src/build.mjs';
+import { addOnFiles } from '../support/addOn';
 import { openWorkbookPage, type WorkbookPage } from '../support/browser';
 
 let workbook: WorkbookPage;

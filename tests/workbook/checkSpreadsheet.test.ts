@@ -71,7 +71,7 @@ describe.each([
 });
 
 /** What nobody without an account can know: without its line here nobody would be told. */
-test.each([
+test.each<[string, ...RegExp[]]>([
   ['zones and dates', /^a date is midnight/, /^country, zone of the spreadsheet, zone of the script/],
   ['signs between arguments', /^=SUM\(1;2\)/, /^=SUM\(1,2\)/],
   ['automatic format over a per cent', /cell of General, where A1 is 10.0%/, /cell of 0, where A1 is 10.0%/],
