@@ -46,6 +46,8 @@ export class FakeSheet {
   /** Against the person who fills. */
   isProtected = false;
   hasGridlines = true;
+  /** What a person has done to its look, and a service may refuse to copy over or to put rows in beside: none is documented. */
+  inTheWay = new Set<'filter' | 'merge' | 'hidden rows' | 'hidden columns'>();
   widths: number[] = [];
   heights: number[] = [];
   constructor(
@@ -138,7 +140,10 @@ export function copyOfBook(book: FakeBook): FakeBook {
 function copyOfSheet(book: FakeBook, sheet: FakeSheet): FakeSheet {
   const { widths, heights, cells } = sheet;
   const own = [...cells].map(([key, cell]) => [key, { ...cell, looks: { ...cell.looks } }] as const);
-  const copied = { book, widths: [...widths], heights: [...heights], cells: new Map(own) };
+  const copied = {
+    ...{ book, widths: [...widths], heights: [...heights], cells: new Map(own) },
+    inTheWay: new Set(sheet.inTheWay),
+  };
   return Object.assign(new FakeSheet(book, sheet.name), sheet, copied);
 }
 
@@ -251,6 +256,7 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     getMaxRows: () => sheet.rowCount,
     getMaxColumns: () => sheet.columnCount,
     insertRowsAfter: (_: number, count: number) => {
+      checkPlain(sheet);
       checkSize(book, count * sheet.columnCount);
       sheet.rowCount += count;
     },
@@ -264,6 +270,7 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
       }
     },
     insertColumnsAfter: (_: number, count: number) => {
+      checkPlain(sheet);
       checkSize(book, count * sheet.rowCount);
       sheet.columnCount += count;
     },
@@ -279,9 +286,9 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     showSheet: () => {
       sheet.isHidden = false;
     },
-    getFilter: () => null,
-    showRows: () => {},
-    showColumns: () => {},
+    getFilter: () => (sheet.inTheWay.has('filter') ? { remove: () => void sheet.inTheWay.delete('filter') } : null),
+    showRows: () => void sheet.inTheWay.delete('hidden rows'),
+    showColumns: () => void sheet.inTheWay.delete('hidden columns'),
     setHiddenGridlines: (areHidden: boolean) => {
       sheet.hasGridlines = !areHidden;
     },
@@ -297,6 +304,11 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     },
   };
   return counted(book, 'Sheet', members);
+}
+
+function checkPlain({ name, frozenRows, frozenColumns, inTheWay }: FakeSheet): void {
+  const found = [...inTheWay, ...(frozenRows + frozenColumns > 0 ? ['frozen part'] : [])];
+  if (found.length > 0) throw new Error(`You can't do that in ${name}: ${found.join(', ')}.`);
 }
 
 function fill(sizes: number[], from: number, count: number, size: number): void {
@@ -332,13 +344,14 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
     setVerticalAlignment: () => {},
     setWraps: look('wrap'),
     setDataValidations: (given: unknown[][]) => each(given, (cell, box) => (cell.box = box)),
-    breakApart: () => {},
+    breakApart: () => void sheet.inTheWay.delete('merge'),
     clearDataValidations: () => {
       for (const cell of sheet.cells.values()) cell.box = null;
     },
     copyTo: (target: object) => {
       const other = behind(target) as FakeSheet;
       if (other.isProtected) throw new Error(PROTECTED);
+      checkPlain(other);
       const isCopied = (key: number) => placeOf(key)[0] <= rows && placeOf(key)[1] <= columns;
       // Whether a copy carries notes is not documented: here it leaves those that stand there.
       for (const [key, { note }] of other.cells) {
