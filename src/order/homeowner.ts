@@ -68,9 +68,14 @@ export function roomTable(order: Order): readonly RoomLine[] {
     name: room.name,
     size: sizeText(room.takeoff.outline, house.units),
     area: `${numberText(areaNumber(room.takeoff.summary.roomArea, house.units), 1)} ${areaUnit(house.units)}`,
-    product: `${productWords(room, house)}${room.product.name.trim() && `, ${room.takeoff.entry.product.kind}`}`,
+    product: namedKind(room.product.name.trim(), room.takeoff.entry.product.kind) || productWords(room, house),
     price: prices ? moneyText(prices[i], house.currency) : '',
   }));
+}
+
+/** `Harbour oak, laminate`; a name that says so already stays as it is. */
+function namedKind(name: string, kind: string): string {
+  return name === '' || name.toLowerCase().includes(kind) ? name : `${name}, ${kind}`;
 }
 
 /** Its name; planks without one by their kind and size: `laminate, 48" by 7 1/2"`. */
@@ -150,7 +155,8 @@ function notIncludedLines({ lines }: Order): readonly string[] {
 function dateLines({ timing: { start, delivered, finish } }: Order, day: DayWords): readonly string[] {
   if (start === null) return [];
   const early = delivered === null ? [] : [`Boxes arrive by ${day(delivered)} and stay in the rooms.`];
-  const end = finish === null ? '' : `, done by ${day(finish)} if all goes well`;
+  const end =
+    finish === null ? '' : `, done ${finish === start ? 'the same day' : `by ${day(finish)}`} if all goes well`;
   return [...early, `Work starts ${day(start)}${end}.`];
 }
 

@@ -5,17 +5,19 @@
  *   npm run bench -- floors
  *   npm run bench -- page
  *   npm run bench -- fill
+ *   npm run bench -- beliefs
  *   npm run bench -- fuzz [--calls N] [--seed N]
  *   npm run bench -- mutants [--sample N] [--seed N] [--area NAME]
  *
  * Every plan is checked before it is timed. `--milp-seconds` limits the general solver a job (5 where it is missing, 0
  * leaves it out); `--effort` multiplies the limit of steps of our search. `floors` shows the table of four floors alone. The last table times the built add-on itself. `page`
  * is a bench of its own: how the page answers to typing, in a browser; `fill` times the tabs of
- * a house and counts the service calls. `fuzz` tries bad input by the million
+ * a house and counts the service calls; `beliefs` lists what is believed of the spreadsheet service. `fuzz` tries bad input by the million
  * (`fuzz.ts`), `mutants` whether the tests notice small changes (`mutants/mutants.ts`).
  */
 import { resolve } from 'node:path';
 import { planCuts } from '../../src/cutting/search';
+import { beliefLines } from './beliefs';
 import { readCases } from './caseFile';
 import { coldReport } from './cold';
 import { type CaseResult, compareCase } from './compareCases';
@@ -124,6 +126,7 @@ async function run(args: readonly string[]): Promise<void> {
     say('A house of five rooms, filled in Node', times);
     say('Calls of the services', calls);
   } else if (args.join() === 'floors') say('Four floors as typed', floorsTable());
+  else if (args.join() === 'beliefs') say('What is believed of the spreadsheet service', beliefLines());
   else if (kind === 'fuzz') {
     const isClean = await fuzz(
       orStop(() => readFuzzOptions(options)),
