@@ -29,8 +29,8 @@ import { layingRows, sawRows } from './pieceRows';
 
 type Row = readonly Cell[];
 
-/** A phone shows 360 pixels: the tick, the piece, its length, the end to keep, the cut and the rest. */
-const IN_VIEW = [29, 36, 61, 53, 96, 85];
+/** A phone shows 360 pixels: the tick, the piece, its length (`1285 mm` in one line), the end to keep, the cut and the rest. */
+const IN_VIEW = [29, 36, 66, 53, 91, 85];
 /** Tick and piece stay when the list is pushed aside, and leave room for what is typed beside them. */
 const FROZEN_COLUMNS = 2;
 /** What is told stands behind them: text that begins in a frozen column may end where that one does. */
@@ -131,9 +131,9 @@ function readFirst(noteCount: number): string {
   return `Read first: ${plural(noteCount, 'note')} below the pieces, and the cautions at the end.`;
 }
 
-/** One line holds `192 mm` and `31: offcut of 12-4`. What is typed as laid, width, plank, growth, marks, what waits, the room where there are several, notes: pixels, with those in view a lying page. */
+/** One line holds `(5060 mm)`, `192 mm` and `31: offcut of 12-4`. What is typed as laid, width, plank, growth, marks, what waits, the room where there are several, notes: pixels, with those in view a lying page. */
 function behindWidths({ rooms }: Takeoff): readonly number[] {
-  return rooms.length > 1 ? [46, 40, 66, 56, 92, 50, 74, 62, 38, 28] : [46, 40, 66, 56, 98, 50, 88, 70, 38];
+  return rooms.length > 1 ? [46, 40, 70, 56, 92, 50, 74, 58, 38, 28] : [46, 40, 70, 56, 98, 50, 88, 66, 38];
 }
 
 /** At the left what a phone shows above the pieces: what to order, what to do. How good the plan is stands at the right. */
