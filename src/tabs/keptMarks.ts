@@ -196,6 +196,5 @@ function headedList(row: readonly unknown[]): HeadedList | null {
 }
 
 function noteText(cell: unknown): string {
-  if (cell === '' || cell === null) return '';
   return isDate(cell) ? dateText(cell as Date) : String(cell);
 }

@@ -131,15 +131,15 @@ export async function renameRoom(
   const wanted = newName.trim();
   if (wanted === '') return [tabProblems.noRoomName()];
   if (wanted.length > LONGEST_ROOM_NAME) return [tabProblems.longName(wanted.length, LONGEST_ROOM_NAME)];
-  const { rooms } = await savedRooms(store);
+  const { rooms, isReadable, problems } = await savedRooms(store);
+  if (!isReadable) return problems;
   const others = rooms.filter((room) => nameKey(room.name) !== nameKey(name));
   if (others.some((room) => nameKey(room.name) === nameKey(wanted))) return [tabProblems.nameTaken(wanted)];
-  const written = await rewriteRooms(store, (saved) => withNewName(saved, name, wanted));
-  if (!('tab' in written)) return written;
+  // The tabs first: when one fails, the room is still found by its old name, and the same again does the rest.
   await store.rename(cutListMark(name), cutListMark(wanted), cutListTitle(wanted));
   await store.rename(floorPlanMark(name), floorPlanMark(wanted), floorPlanTitle(wanted));
   await store.rename(beforeMark(name), beforeMark(wanted), beforeTitle(wanted));
-  return written;
+  return rewriteRooms(store, (saved) => withNewName(saved, name, wanted));
 }
 
 /**

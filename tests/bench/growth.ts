@@ -3,8 +3,9 @@
  * stands how many wait between the legs of that room in any plan of its planks, at the least.
  */
 import loadHighs from 'highs';
-import type { CutJob, JobRow } from '../../src/cutting/job';
+import type { CutJob } from '../../src/cutting/job';
 import type { Solver } from '../support/exactAnswer';
+import { metricFloor } from '../support/randomJobs';
 import { type SeededRandom, seededRandom } from '../support/seededRandom';
 import { waitingBetween } from '../support/waitingAtLeast';
 import { benchTable } from './benchTable';
@@ -70,22 +71,9 @@ function summaryOf(rooms: readonly Measured[]): number[] {
   ];
 }
 
-function jobOf(rows: readonly JobRow[]): CutJob {
-  return {
-    plankLength: 1285,
-    plankWidth: 192,
-    kerf: 3,
-    minPiece: 200,
-    minStagger: 200,
-    alignedDistance: 50,
-    rows,
-    ripPairs: [],
-  };
-}
-
 function rectangularRoom(random: SeededRandom, rowCount: number): CutJob {
   const length = random.whole(3000, 9000);
-  return jobOf(Array.from({ length: rowCount }, () => ({ room: 0, width: 192, runs: [{ x: 0, length }] })));
+  return metricFloor(Array.from({ length: rowCount }, () => ({ room: 0, width: 192, runs: [{ x: 0, length }] })));
 }
 
 /** The short leg lies at the left or at the right, and takes a third to two thirds of the rows. */
@@ -95,5 +83,5 @@ function lShapedRoom(random: SeededRandom, rowCount: number): CutJob {
   const x = random.whole(0, 1) * (long - short);
   const longRows = Math.round((rowCount * random.whole(33, 67)) / 100);
   const runs = (i: number) => (i < longRows ? [{ x: 0, length: long }] : [{ x, length: short }]);
-  return jobOf(Array.from({ length: rowCount }, (_, i) => ({ room: 0, width: 192, runs: runs(i) })));
+  return metricFloor(Array.from({ length: rowCount }, (_, i) => ({ room: 0, width: 192, runs: runs(i) })));
 }

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { CutJob, CutPlan } from '../../src/cutting/job';
 import { checkCutPlan, ledgerOf } from '../../src/cutting/plan/ledger';
 import { planCuts } from '../../src/cutting/search';
-import { FLOOR_KINDS, randomJob } from '../support/randomJobs';
+import { FLOOR_KINDS, metricFloor, randomJob } from '../support/randomJobs';
 
 const FLOORS: readonly CutJob[] = FLOOR_KINDS.flatMap((kind) =>
   [11, 12].map((seed) => {
@@ -77,9 +77,18 @@ describe('waiting', () => {
     }
   });
 
-  test('is little on most floors, and less where planks are to spare', () => {
-    const most = PLANNED.map(({ job, plan }) => ledgerOf(job, plan).waiting.most).sort((a, b) => a - b);
-    expect(most[Math.floor(most.length / 2)]).toBeLessThanOrEqual(4);
+  // Of all floors together, with a few per cent above what it is so far: a search that is steered worse shows there.
+  test('is little, with few cuts and aligned joints and hardly a plank above the bound', () => {
+    const ledgers = PLANNED.map(({ job, plan }) => ledgerOf(job, plan));
+    const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
+    expect(sum(PLANNED.map(({ plan }) => plan.plankCount - plan.bound))).toBeLessThanOrEqual(2);
+    expect(sum(ledgers.map(({ waiting }) => waiting.most))).toBeLessThanOrEqual(88);
+    expect(sum(ledgers.flatMap(({ waiting }) => waiting.afterRow))).toBeLessThanOrEqual(1110);
+    expect(sum(ledgers.map(({ cutCount }) => cutCount))).toBeLessThanOrEqual(708);
+    expect(sum(ledgers.map(({ alignedJointCount }) => alignedJointCount))).toBeLessThanOrEqual(84);
+  });
+
+  test('is less where planks are to spare', () => {
     for (const { job, plan } of PLANNED.slice(0, 12)) {
       const within = plan.plankCount + 4;
       const easy = planCuts(job, { easyWithin: () => within });
@@ -97,26 +106,16 @@ describe('waiting', () => {
 describe('a large floor of two legs', () => {
   const leg = (count: number, length: number): CutJob['rows'] =>
     Array.from({ length: count }, () => ({ room: 0, width: 192, runs: [{ x: 0, length }] }));
-  const jobOf = (rows: CutJob['rows']): CutJob => ({
-    plankLength: 1285,
-    plankWidth: 192,
-    kerf: 3,
-    minPiece: 200,
-    minStagger: 200,
-    alignedDistance: 50,
-    rows,
-    ripPairs: [],
-  });
   const legs = [leg(80, 6204), leg(120, 4641)];
 
   // Whoever lays the legs apart keeps a few offcuts at each, and none from one to the other.
   test('takes no more planks than its legs do, and has no more waiting', () => {
-    const plan = planCuts(jobOf(legs.flat()));
-    const apart = legs.map((rows) => ({ rows, plan: planCuts(jobOf(rows)) }));
-    expect(checkCutPlan(jobOf(legs.flat()), plan)).toEqual([]);
+    const plan = planCuts(metricFloor(legs.flat()));
+    const apart = legs.map((rows) => ({ rows, plan: planCuts(metricFloor(rows)) }));
+    expect(checkCutPlan(metricFloor(legs.flat()), plan)).toEqual([]);
     const planks = apart.reduce((sum, { plan: { plankCount } }) => sum + plankCount, 0);
     expect(plan.plankCount).toBeLessThanOrEqual(planks);
-    const most = Math.max(...apart.map(({ rows, plan: one }) => ledgerOf(jobOf(rows), one).waiting.most));
-    expect(ledgerOf(jobOf(legs.flat()), plan).waiting.most).toBeLessThanOrEqual(most);
+    const most = Math.max(...apart.map(({ rows, plan: one }) => ledgerOf(metricFloor(rows), one).waiting.most));
+    expect(ledgerOf(metricFloor(legs.flat()), plan).waiting.most).toBeLessThanOrEqual(most);
   });
 });

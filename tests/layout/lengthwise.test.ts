@@ -11,16 +11,17 @@ import { seededRandom } from '../support/seededRandom';
 
 const KERF = ticksOfInches(1 / 8);
 
-/** A room of feet with a partition from its left wall, now and then across all of it but for a passage on the right. */
+/** A room with a partition from its left wall or its right one, every second one across all of it but for a passage. */
 function partitioned(seed: number) {
   const random = seededRandom(seed);
   const [length, width] = [random.whole(100, 260), random.whole(80, 160)];
   const [near, thick, reach] = [random.whole(20, width - 30), random.whole(1, 5), random.whole(50, length - 25)];
   const plankWidth = random.whole(6, 12);
+  const isMirrored = seed % 3 === 0;
   const part = (change: 'add' | 'take away', fromLeft: number, fromNear: number, along: number, across: number) =>
     ({
       change,
-      fromLeft: `${fromLeft}"`,
+      fromLeft: `${isMirrored ? length - fromLeft - along : fromLeft}"`,
       fromNear: `${fromNear}"`,
       length: `${along}"`,
       width: `${across}"`,

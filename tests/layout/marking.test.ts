@@ -92,6 +92,9 @@ describe('slanted cuts', () => {
   test('a slant that cannot be marked is a square end', () => {
     const shape: Region = [[p(0, 0), p(40, 0), { x: inches(40) - 900, y: inches(7.5) }, p(0, 7.5)]];
     expect(marked(shape)).toMatchObject({ slants: [], notches: [], shortPoint: inches(40) });
+    // Exactly a step can be marked.
+    const corner = marked([[p(0, 0), p(40, 0), p(40, 7.4375), p(39.9375, 7.5), p(0, 7.5)]]);
+    expect(corner.slants).toMatchObject([{ kind: 'corner', along: STEP, across: STEP }]);
   });
 
   test('a tapered edge with a notch in it is one taper', () => {

@@ -93,6 +93,16 @@ describe('the dates of a job', () => {
   test('a start on a day off is told, and keeps its date', () => {
     const order = demoOrder({ schedule: scheduleOf({ startDate: '2026-12-05' }) });
     expect(order.notes).toContain('The start, Sat 2026-12-05, is not one of the work days entered.');
+    const quoted = (quoteDate: string, validUntil: string) =>
+      demoOrder({
+        schedule: scheduleOf({ startDate: '2026-12-07' }),
+        homeowner: { ...demoJob.homeowner, quoteDate, validUntil },
+      }).notes;
+    expect(quoted('2026-12-08', '2026-12-07')).toEqual([
+      'The start, Mon 2026-12-07, lies before the day of the quote, Tue 2026-12-08.',
+      'The last day of the price, Mon 2026-12-07, lies before the day of the quote, Tue 2026-12-08.',
+    ]);
+    expect(quoted('2026-12-07', '2026-12-07')).toEqual([]);
     expect(dayText(order.timing.start as number)).toBe('Sat 2026-12-05');
   });
 });

@@ -2,12 +2,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium, type Frame, type FrameLocator, type Page } from 'playwright-core';
-import { addOnFiles } from '../../src/build.mjs';
 import { findBrowser } from '../../src/findBrowser.mjs';
 import type { PageHandle } from '../../src/workbook/page/page';
 import { servePage } from '../../src/workbook/server';
 import { nodeDisk } from '../../src/workbook/shelf/disk';
 import { type Keeper, openKeeper } from '../../src/workbook/shelf/keeper';
+import { addOnFiles } from './addOn';
 
 /** The page of the embedded workbook in a real browser, with the grid worked as a person works it. */
 export interface WorkbookPage {

@@ -203,3 +203,17 @@ function severalRooms(product: Product, random: SeededRandom): Rows {
 function pick<T>(random: SeededRandom, choices: readonly T[]): T {
   return choices[random.whole(0, choices.length - 1)];
 }
+
+/** Rows of planks of 1285 by 192 mm in one room, with rules of 200 mm. */
+export function metricFloor(rows: readonly JobRow[]): CutJob {
+  return {
+    plankLength: 1285,
+    plankWidth: 192,
+    kerf: 3,
+    minPiece: 200,
+    minStagger: 200,
+    alignedDistance: 50,
+    rows,
+    ripPairs: [],
+  };
+}

@@ -1,7 +1,7 @@
 /** The built page in a real browser, 300 px wide, with a spreadsheet that only remembers. */
 import type { Browser, Locator, Page } from 'playwright-core';
-import { addOnFiles } from '../../src/build.mjs';
 import type { PackedBlock } from '../../src/tabs/packed';
+import { addOnFiles } from './addOn';
 import { launch } from './browser';
 
 /** What the spreadsheet has been asked, and what it answers. */

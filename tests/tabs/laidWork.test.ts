@@ -296,6 +296,16 @@ describe('a saved room', () => {
     ).toHaveLength(1);
   });
 
+  test('gets another name, and a tab that a person has named keeps its own', async () => {
+    await fill(parlor);
+    sheetNamed('Cut list - Parlor').name = 'Parlor, for Saturday';
+    sheetNamed('Floor plan - Parlor').name = 'Floor plan: Parlor';
+    expect(await renameRoom(store, 'Parlor', 'Salon')).toMatchObject({ tab: 'Rooms' });
+    await fill({ ...parlor, name: 'Salon' });
+    const names = book.sheets.map((sheet) => sheet.name);
+    expect(names).toEqual(['Estimate', 'Rooms', 'Parlor, for Saturday', 'Floor plan - Salon']);
+  });
+
   test.each([
     ['', 'Room name is blank'],
     ['DEN', '"DEN" is saved already'],

@@ -2,6 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { fewestPossible } from '../../../src/cutting/bound/bound';
 import type { CutJob, JobRow } from '../../../src/cutting/job';
 import { fewestByTrial } from '../../support/exhaustive';
+import { lengthsOf, PUBLISHED_LISTS } from '../../support/publishedLists';
 
 /** A room of equal rows, in planks of 100 with a blade of 2 unless said otherwise. */
 function roomOf(rowCount: number, length: number, rules: Partial<CutJob> = {}): CutJob {
@@ -121,58 +122,14 @@ test('a job too large for prices is bounded by its length', () => {
 });
 
 describe('published cutting problems, as wall-to-wall pieces', () => {
-  const counted = (...sizes: [number, number][]): number[] =>
-    sizes.flatMap(([length, count]) => Array.from({ length: count }, () => length));
-
-  test.each<[string, number, number[], number]>([
-    // Source: BPPLib.jl (MIT), instances PM_u010_01, PM_u020_01, PM_u030_01; optima 5, 7, 12.
-    ['ten pieces, 5 sticks of 150', 150, [24, 44, 76, 78, 52, 96, 58, 67, 74, 59], 5],
-    [
-      'twenty pieces, 7 sticks of 150',
-      150,
-      [52, 60, 67, 23, 26, 45, 76, 43, 85, 82, 41, 56, 25, 83, 50, 72, 23, 39, 21, 39],
-      7,
-    ],
-    [
-      'thirty pieces, 12 sticks of 150',
-      150,
-      [
-        29, 96, 98, 31, 48, 54, 46, 64, 92, 46, 26, 81, 49, 90, 97, 41, 57, 40, 67, 20, 28, 49, 45, 67, 57, 95, 65, 70,
-        55, 32,
-      ],
-      12,
-    ],
-    [
-      // Source: encyclopaedia article "Cutting stock problem": 73 rolls of 5600 mm.
-      '219 rolls of thirteen widths, 73 rolls of 5600 mm',
-      5600,
-      counted(
-        [1380, 22],
-        [1520, 25],
-        [1560, 12],
-        [1710, 14],
-        [1820, 18],
-        [1880, 18],
-        [1930, 20],
-        [2000, 10],
-        [2050, 12],
-        [2100, 14],
-        [2140, 16],
-        [2150, 18],
-        [2200, 20],
-      ),
-      73,
-    ],
-  ])('%s', (_, stick, lengths, fewest) => {
-    expect(fewestPossible(piecesOf(stick, lengths))).toBe(fewest);
-  });
-
-  test('1113 rolls of four widths: not above the 453 that are needed', () => {
-    // Source: Chvatal, Linear Programming (1983), chapter 13: rolls of 100; fractional 452.25, whole 453.
-    const rolls = counted([45, 97], [36, 610], [31, 395], [14, 211]);
-    const bound = fewestPossible(piecesOf(100, rolls));
-    expect(bound).toBeGreaterThan(Math.ceil(rolls.reduce((a, b) => a + b) / 100));
-    expect(bound).toBeLessThanOrEqual(453);
+  test.each(PUBLISHED_LISTS)('$name', (list) => {
+    const lengths = lengthsOf(list);
+    const bound = fewestPossible(piecesOf(list.stockLength, lengths));
+    expect(bound).toBeLessThanOrEqual(list.fewest);
+    // The 1113 raws are too many to be priced to the end: more than their length says, and not above the optimum.
+    const byLength = Math.ceil(lengths.reduce((a, b) => a + b) / list.stockLength);
+    if (lengths.length > 1000) expect(bound).toBeGreaterThan(byLength);
+    else expect(bound).toBe(list.fewest);
   });
 });
 

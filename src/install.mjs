@@ -1,5 +1,4 @@
-// Makes a fresh clone ready: node src/ensure.mjs [--browser]. Installs what is missing and nothing else.
-import './nodeVersion.mjs';
+// Makes a fresh clone ready, for src/ensure.cjs: installs what is missing, with --browser also Chromium, and nothing else.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
@@ -42,8 +41,11 @@ function packagesOf(file) {
  * without windows even where another Chromium is: that one was seen to start and never show a page.
  */
 function ensureBrowser() {
+  const named = process.env.CHROMIUM_PATH;
+  if (named && !existsSync(named))
+    stop(`CHROMIUM_PATH names ${named}, and there is no such file. Correct it or unset it.`);
   const mayInstall = process.getuid?.() === 0 && findProgram('apt-get');
-  const isGoodEnough = findProgram(BROWSER_SHELL) || process.env.CHROMIUM_PATH || !process.env.CI || !mayInstall;
+  const isGoodEnough = findProgram(BROWSER_SHELL) || named || !process.env.CI || !mayInstall;
   if (findBrowser() && isGoodEnough) return;
   if (!mayInstall) {
     stop(
