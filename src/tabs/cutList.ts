@@ -242,11 +242,11 @@ function sketchRows({ rows, startEdge }: Takeoff): Row[] {
 
 const READING_THE_LIST = [
   'Keep factory end: this end of the plank stays on the piece, cut from the other side. Whole: the plank as it comes.',
-  'Rest of plank: write the number on it; that is the piece it will be. Waiting after the row: the rests that must still lie ready; those for other rooms are counted.',
+  'Rest of plank: write on it which piece it will be. Waiting after the row: the rests that must still lie ready; those for other rooms are counted.',
   'May grow: how much longer than drawn a piece may be cut, where it comes from an offcut. None: check the offcut before you cut.',
   'Widths are measured on the face, the tongue not counted. Longer edge: to the long point of an angled end.',
   'Cut at: the length as you cut it, where it is another. Mark: spoilt or lost, where the plank or the offcut for this piece is gone; at a piece that lies, the rest of its plank. Run: in brackets as drawn; type over it what you find between the spacers.',
-  'As you lay it: boxes as bought; rows to be laid first, before the furniture goes over; your pace; distances from the edge of a row to the far wall. They count when the floor is planned on, the pace whenever the tab is filled.',
+  'As you lay it: what is typed there counts when the floor is planned on, the pace whenever the tab is filled.',
   'When this tab is filled again, a piece that is still the same keeps its tick and note. What you write elsewhere is kept too, beside its line or at the bottom.',
 ];
 

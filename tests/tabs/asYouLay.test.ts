@@ -347,8 +347,8 @@ describe('a floor that is done', () => {
       list
         .sheet()
         .values()
-        .find((row) => row[2] === 'Planks spoilt so far') ?? [];
-    expect(line.map(String).filter((cell) => cell !== '')).toEqual(['Planks spoilt so far', '2']);
+        .find((row) => row[2] === 'Planks spoiled so far') ?? [];
+    expect(line.map(String).filter((cell) => cell !== '')).toEqual(['Planks spoiled so far', '2']);
     list.tickRows(20);
     const answer = await finishTabs(list.store, floor);
     if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
