@@ -6,10 +6,20 @@ import { fileURLToPath } from 'node:url';
 import { minify } from '@swc/core';
 import { parse } from 'acorn';
 import { build, transform } from 'esbuild';
+import { arrowsOnTop } from './arrowsOnTop.mjs';
+import { fieldsInPlace } from './fieldsInPlace.mjs';
 import { lengthUnitsOnly } from './lengthUnitsOnly.mjs';
 import { namedOnce } from './namedOnce.mjs';
 import { commentsLookedLike, plainScript, troublesIn, withPlusSigns } from './plainScript.mjs';
-import { attributeNames, interfaceOf, knownDeclarations, patternOf, shortenableNames } from './shortNames.mjs';
+import {
+  attributeNames,
+  declaredMembers,
+  interfaceOf,
+  knownDeclarations,
+  patternOf,
+  SHORTEST,
+  shortenableNames,
+} from './shortNames.mjs';
 import { onlyReadEntries } from './unreadEntries.mjs';
 
 /** The folder of this project: the nearest one upwards with a package.json, wherever the running script lies in it. */
@@ -160,16 +170,25 @@ function textsOf({ outputFiles, metafile }) {
  * A second opinion on what is superfluous: joins statements and values that are used once.
  *
  * @param code a minified script
- * @param isPage whether it is loaded once: then fields get names too, which the first run has to look up
+ * @param isPage whether it is loaded once: then fields get names too, which the first run has to look up, and short functions
+ *   are read when it is loaded
  */
 async function smaller(code, isPage) {
   const format = { asciiOnly: true };
   // Functions are left where they are: written out where they are called, they win nothing. Nobody asks one for its
   // prototype, so those that do not ask who calls them become arrow functions.
   const compress = { passes: 3, inline: 0, ecma: 2019, unsafe_arrows: true };
-  const joined = await minify(code, { compress, mangle: false, format });
-  const named = await minify(namedOnce(withPlusSigns(joined.code), isPage), { compress: false, mangle: true, format });
+  const join = async (text) => (await minify(text, { compress, mangle: false, format })).code;
+  const joined = await join(code);
+  const shorter = isPage ? await join(arrowsOnTop(fieldsInPlace(joined, await browserFields()))) : joined;
+  const named = await minify(namedOnce(withPlusSigns(shorter), isPage), { compress: false, mangle: true, format });
   return named.code.trim();
+}
+
+/** Tells fields that a browser may change by itself, such as the length of a list, from those of our own. */
+async function browserFields() {
+  const names = new Set((await knownDeclarations(projectFolder, 'browser')).flatMap(declaredMembers));
+  return (name) => name.length >= SHORTEST && names.has(name);
 }
 
 /**
