@@ -10,6 +10,7 @@ import { arrowsOnTop } from './arrowsOnTop.mjs';
 import { fieldsInPlace } from './fieldsInPlace.mjs';
 import { lengthUnitsOnly } from './lengthUnitsOnly.mjs';
 import { namedOnce } from './namedOnce.mjs';
+import { OWN_FIELDS } from './ownFields.mjs';
 import { commentsLookedLike, plainScript, troublesIn, withPlusSigns } from './plainScript.mjs';
 import {
   attributeNames,
@@ -151,14 +152,24 @@ async function shortNamesOf(probe, parameters) {
   });
 }
 
-/** The fields of the page that are no attributes of elements. */
+/** The fields of the page that are no attributes of elements, and those of which the compiler knows it. */
 async function shortNamesOfPage(probe) {
   const declarations = await knownDeclarations(projectFolder, 'browser');
   const interfaces = Object.entries(INTERFACES_OUTSIDE_THE_PAGE).flatMap(([file, names]) =>
     names.map((name) => interfaceOf(read(file), name)),
   );
-  const kept = [...NAMED_OUTSIDE_THE_PAGE.map(read), ...interfaces, ...attributeNames(declarations)];
-  return shortenableNames({ ...textsOf(probe), kept, declarations });
+  const kept = [...NAMED_OUTSIDE_THE_PAGE.map(read), ...interfaces];
+  const { code, packages } = textsOf(probe);
+  const attributes = attributeNames(declarations);
+  const byWord = shortenableNames({ code, packages, kept: [...kept, ...attributes], declarations });
+  const own = OWN_FIELDS.map((name) => `a.${name};`).join('');
+  return [...new Set([...byWord, ...shortenableNames({ code: own, packages, kept, declarations: [] })])];
+}
+
+/** The sources that the page is made of, from the folder of this project. */
+export async function pageSources() {
+  const { metafile } = await build({ ...common, entryPoints: ['src/sidebar/sidebar.ts'], outfile: 'sidebar.js' });
+  return Object.keys(metafile.inputs).filter((file) => file.startsWith('src/'));
 }
 
 function textsOf({ outputFiles, metafile }) {
