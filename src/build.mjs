@@ -76,9 +76,9 @@ export async function codeShortening(names) {
   return (await codeFile(names)).text;
 }
 
-/** Sidebar.html with no fields shortened but these. */
+/** Sidebar.html with no fields shortened but these, and no other step that only a page goes through. */
 export async function pageShortening(names) {
-  return (await sidebarFile(names)).text;
+  return (await sidebarFile({ shortened: names, isShort: false })).text;
 }
 
 /** Writes the four files into `folder`; gives their texts, and the bytes of each that every source folder takes up. */
@@ -181,7 +181,7 @@ function textsOf({ outputFiles, metafile }) {
  * A second opinion on what is superfluous: joins statements and values that are used once.
  *
  * @param code a minified script
- * @param isPage whether it is loaded once: then fields get names too, which the first run has to look up, and short functions
+ * @param isPage whether it is loaded once, as a page is: then fields get names too, which the first run has to look up, and short functions
  *   are read when it is loaded
  */
 async function smaller(code, isPage) {
@@ -249,17 +249,17 @@ async function parametersOf(source) {
 }
 
 /** The browser's half. */
-function sidebarFile(shortened) {
-  return pageFile('Sidebar', 'src/sidebar', 'sidebar', shortened);
+function sidebarFile(options) {
+  return pageFile('Sidebar', 'src/sidebar', 'sidebar', options);
 }
 
 /** The page that checks a spreadsheet. Its names are few, and some are those of services: none is shortened. */
 function checkFile() {
-  return pageFile('Check', 'src/sidebar/check', 'check', []);
+  return pageFile('Check', 'src/sidebar/check', 'check', { shortened: [] });
 }
 
 /** A page with its style and script in it, so that it needs nothing else. */
-async function pageFile(name, folder, script, shortened) {
+async function pageFile(name, folder, script, { shortened, isShort = true } = {}) {
   const options = {
     ...common,
     entryPoints: [`${folder}/${script}.ts`],
@@ -285,7 +285,7 @@ async function pageFile(name, folder, script, shortened) {
   });
   const source = `${folder}/${name}.html`;
   const notice = notices(built.metafile);
-  const plain = plainScript(await smaller(built.outputFiles[0].text, true));
+  const plain = plainScript(await smaller(built.outputFiles[0].text, isShort));
   const filled = insert(
     source,
     insert(
