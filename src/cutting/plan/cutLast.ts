@@ -30,7 +30,9 @@ export function cutPiecesLast(job: CutJob, plan: CutPlan): CutPlan {
       const [first, last] = [run[0], run[run.length - 1]];
       if (first.from !== 'right' || last.from !== 'whole' || !isAlone(first) || !isAlone(last)) return;
       const [before, aligned] = [rows[r], near(r, 2, job.alignedDistance)];
-      const turned = [last, ...run.slice(1, -1), { ...first, from: 'left' as const }];
+      // Planks keep their numbers in the order in which they are needed.
+      const cut = { ...first, from: 'left' as const, plank: last.plank };
+      const turned = [{ ...last, plank: first.plank }, ...run.slice(1, -1), cut];
       rows[r] = { runs: before.runs.map((other, i) => (i === u ? turned : other)) };
       if (near(r, 1, job.minStagger) > 0 || near(r, 2, job.alignedDistance) > aligned) rows[r] = before;
     });
