@@ -3,6 +3,7 @@ import type { KeptEnd } from '../cutting/job';
 import type { Ticks, Units } from '../geometry/length';
 import type { ListedCut } from '../takeoff/planning/asLaid';
 import { planOnProblems as text } from '../takeoff/reading/planOnProblems';
+import { countryWords } from '../takeoff/text/countryWords';
 import { readLength } from '../takeoff/text/lengthText';
 import { type ListedPiece, listedPieces, lostWords } from './keptMarks';
 
@@ -36,7 +37,7 @@ function pieceOf(piece: ListedPiece, cut: ReadonlySet<string>, plankLength: Tick
   const found = piece.run === '' ? null : ticksOf(piece.run, units);
   if (piece.run !== '' && !found) return text.run(label, piece.run);
   const lost = piece.lost.trim().toLowerCase();
-  const isGone = [...lostWords('us'), ...lostWords('metric')].some((word) => word === lost);
+  const isGone = lostWords('us').includes(countryWords(lost, 'us'));
   if (lost !== '' && !isGone) return text.mark(label, piece.lost, lostWords(units));
   return {
     label,

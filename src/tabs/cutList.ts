@@ -29,8 +29,8 @@ import { layingRows, sawRows } from './pieceRows';
 
 type Row = readonly Cell[];
 
-/** A phone shows 360 pixels: the tick, the piece, its length, the end to keep, the cut and the rest. */
-const IN_VIEW = [29, 36, 61, 53, 96, 85];
+/** A phone shows 360 pixels: the tick, the piece, its length (`1285 mm` in one line), the end to keep, the cut and the rest. */
+const IN_VIEW = [29, 36, 66, 53, 91, 85];
 /** Tick and piece stay when the list is pushed aside, and leave room for what is typed beside them. */
 const FROZEN_COLUMNS = 2;
 /** What is told stands behind them: text that begins in a frozen column may end where that one does. */
@@ -131,9 +131,9 @@ function readFirst(noteCount: number): string {
   return `Read first: ${plural(noteCount, 'note')} below the pieces, and the cautions at the end.`;
 }
 
-/** One line holds `192 mm` and `31: offcut of 12-4`. What is typed as laid, width, plank, growth, marks, what waits, the room where there are several, notes: pixels, with those in view a lying page. */
+/** One line holds `(5060 mm)`, `192 mm` and `31: offcut of 12-4`. What is typed as laid, width, plank, growth, marks, what waits, the room where there are several, notes: pixels, with those in view a lying page. */
 function behindWidths({ rooms }: Takeoff): readonly number[] {
-  return rooms.length > 1 ? [46, 40, 66, 56, 92, 50, 74, 62, 38, 28] : [46, 40, 66, 56, 98, 50, 88, 70, 38];
+  return rooms.length > 1 ? [46, 40, 70, 56, 92, 50, 74, 58, 38, 28] : [46, 40, 70, 56, 98, 50, 88, 66, 38];
 }
 
 /** At the left what a phone shows above the pieces: what to order, what to do. How good the plan is stands at the right. */
@@ -242,11 +242,11 @@ function sketchRows({ rows, startEdge }: Takeoff): Row[] {
 
 const READING_THE_LIST = [
   'Keep factory end: this end of the plank stays on the piece, cut from the other side. Whole: the plank as it comes.',
-  'Rest of plank: write the number on it; that is the piece it will be. Waiting after the row: the rests that must still lie ready; those for other rooms are counted.',
+  'Rest of plank: write on it which piece it will be. Waiting after the row: the rests that must still lie ready; those for other rooms are counted.',
   'May grow: how much longer than drawn a piece may be cut, where it comes from an offcut. None: check the offcut before you cut.',
   'Widths are measured on the face, the tongue not counted. Longer edge: to the long point of an angled end.',
   'Cut at: the length as you cut it, where it is another. Mark: spoilt or lost, where the plank or the offcut for this piece is gone; at a piece that lies, the rest of its plank. Run: in brackets as drawn; type over it what you find between the spacers.',
-  'As you lay it: boxes as bought; rows to be laid first, before the furniture goes over; your pace; distances from the edge of a row to the far wall. They count when the floor is planned on, the pace whenever the tab is filled.',
+  'As you lay it: what is typed there counts when the floor is planned on, the pace whenever the tab is filled.',
   'When this tab is filled again, a piece that is still the same keeps its tick and note. What you write elsewhere is kept too, beside its line or at the bottom.',
 ];
 

@@ -38,8 +38,6 @@ const HEADINGS = [
   'Boxes to return',
   'Offcuts to keep',
 ] as const;
-/** A heading is found in the words of either. */
-const UNITS: readonly Units[] = ['us', 'metric'];
 const WIDTHS = [130, 60, 50, 60, 60, 50, 66, 66, 60, 70, 240];
 const WRAPPED = lookWith({ wrap: true });
 
@@ -111,9 +109,9 @@ const FORMATS = ['', '0.0', '', '0', '0', '0', '0.0%', '0.0%', '0', '0', ''];
 function linesIn({ cells }: Pick<TabAsRead, 'cells'>): readonly LaidLine[] {
   const head = cells.findIndex((row) => row.includes(HEADINGS[0]) && row.includes('Waste used'));
   if (head < 0) return [];
-  const columns = HEADINGS.map((heading) =>
-    Math.max(...UNITS.map((units) => cells[head].indexOf(countryWords(heading, units)))),
-  );
+  // In the words of either country.
+  const shown = cells[head].map((cell) => countryWords(String(cell), 'us'));
+  const columns = HEADINGS.map((heading) => shown.indexOf(countryWords(heading, 'us')));
   return cells.slice(head + 1).flatMap((row): LaidLine[] => {
     const values = columns.map((column) => row[column] ?? '');
     const [room, floor, unit, , , , , waste] = values;

@@ -5,7 +5,6 @@
  * Sources: Google Workspace, Apps Script reference, "Class Range", "Class Sheet" and "Class Spreadsheet", by method.
  */
 import { beforeAll, describe, expect, test } from 'vitest';
-import { addOnFiles } from '../../src/build.mjs';
 import { saveJob } from '../../src/tabs/jobTabs';
 import { fillCutList, fillFloorPlan, saveRoom } from '../../src/tabs/roomTabs';
 import type { TabStore } from '../../src/tabs/tabStore';
@@ -17,6 +16,7 @@ import { createOSpreadsheetEngine } from '../../src/workbook/oSpreadsheetEngine'
 import { createVmRuntime } from '../../src/workbook/vmRuntime';
 import { createWorkbook } from '../../src/workbook/workbook';
 import { storeOf } from '../../src/workbook/workbookStore';
+import { addOnFiles } from '../support/addOn';
 import { rectangle } from '../support/builtWorkbook';
 import { demoJob, demoRooms } from '../support/demoHouse';
 import { type OthersImitation, othersImitation } from '../support/othersImitation';
