@@ -33,7 +33,6 @@ import { judged } from './judge/judged';
 import { layApart } from './layApart';
 import { type LaidFloor, layFewest } from './layFewest';
 import type { WorkOptions } from './limits';
-import { cutPiecesLast } from './plan/cutLast';
 import { ledgerOf } from './plan/ledger';
 import { brokenRules, pairPieces } from './plan/pairing';
 import { isLaidItself } from './runs/prepared';
@@ -72,7 +71,7 @@ export function* planCutsInSteps(job: CutJob, options: PlanOptions = {}): Steps<
   const isEasy = options.easyWithin !== undefined && job.ripPairs.length > 0;
   const chosen = isEasy ? yield* easierOf(job, plan, asked) : plan;
   yield;
-  return judged(job, cutPiecesLast(job, chosen));
+  return judged(job, chosen);
 }
 
 /** The same where there is no time for the last few offcuts, nor strips to save up: in cells. */
@@ -82,7 +81,7 @@ export function planCutsQuickly(job: CutJob, options: PlanOptions = {}): CutPlan
 
 /** The same in steps. */
 export function* planCutsQuicklyInSteps(job: CutJob, options: PlanOptions = {}): Steps<CutPlan> {
-  return judged(job, cutPiecesLast(job, yield* planWithStrips(job, options)));
+  return judged(job, yield* planWithStrips(job, options));
 }
 
 interface Asked extends PlanOptions {
