@@ -10,7 +10,9 @@ const root = resolve(import.meta.dirname, '..');
 function ensurePackages() {
   if (existsSync(join(root, 'node_modules/.package-lock.json')) && installedAsLocked()) return;
   console.error('Installing the packages of package-lock.json ...');
-  const args = ['ci', '--no-audit', '--no-fund', '--loglevel=error'];
+  // Without a network npm would try again for minutes, and say nothing.
+  const patience = ['--fetch-retry-mintimeout=1000', '--fetch-retry-maxtimeout=5000'];
+  const args = ['ci', '--no-audit', '--no-fund', '--loglevel=error', ...patience];
   const { status } = spawnSync('npm', args, {
     cwd: root,
     stdio: ['ignore', 2, 2],
@@ -23,9 +25,11 @@ function ensurePackages() {
   }
 }
 
-/** The lock file that npm leaves in node_modules lists what is really there. */
+/** As the lock file says that npm leaves in node_modules; what we call ourselves must be there, too. */
 function installedAsLocked() {
   const wanted = packagesOf('package-lock.json');
+  const called = Object.keys(wanted[''].devDependencies);
+  if (!called.every((name) => existsSync(join(root, 'node_modules', name, 'package.json')))) return false;
   const found = packagesOf('node_modules/.package-lock.json');
   return Object.entries(wanted).every(
     ([name, entry]) => name === '' || entry.optional || found[name]?.version === entry.version,

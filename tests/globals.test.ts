@@ -151,9 +151,8 @@ describe('custom functions', () => {
 });
 
 describe('Sidebar.html', () => {
-  // 450 KB were asked for: see the decision on the page's size in DEVELOPERS.md.
-  test('is at most 480 KB', () => {
-    expect(Buffer.byteLength(page)).toBeLessThanOrEqual(480_000);
+  test('is at most 450 KB', () => {
+    expect(Buffer.byteLength(page)).toBeLessThanOrEqual(450_000);
   });
 
   test('needs nothing else: no file, no address but in words', () => {

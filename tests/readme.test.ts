@@ -192,8 +192,9 @@ describe('a message that is explained', () => {
     // All its parts in one line of the program, in order; names and numbers of the person's stand between them.
     const parts = text.split('…').map((part) => part.replace(/[.*+?^${}()|[\]\\]/g, '\\$&'));
     const pattern = new RegExp(parts.join('.+'));
+    const longest = text.split('…').reduce((a, b) => (a.length < b.length ? b : a));
     expect(text).toMatch(/\w{4}/);
-    expect(sourceLines.some((line) => pattern.test(line))).toBe(true);
+    expect(sourceLines.some((line) => line.includes(longest) && pattern.test(line))).toBe(true);
   });
 });
 

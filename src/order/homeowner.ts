@@ -174,9 +174,14 @@ function prepareLines({ timing, rooms, doorways }: Order, day: DayWords): readon
 
 function cautionLines({ house, rooms }: Order): readonly string[] {
   const wood = rooms.some(({ takeoff }) => /wood/.test(takeoff.entry.product.kind));
+  const fastened = (way: string) => rooms.some(({ terms }) => terms.fastening === way);
   return [
     ...(wood ? ['Wood moves with the seasons: fine gaps in dry months are normal and close again.'] : []),
-    'The floor needs its gap at every wall to move: do not fix cabinets or door stops through the floor.',
+    // Nailed and glued planks are held by what lies under them: only a floating floor is pinned by a screw.
+    `The floor needs its gap at every wall to move${fastened('floating') ? ': do not fix cabinets or door stops through the floor' : ''}.`,
+    ...(fastened('glued')
+      ? ['Adhesive smells: air the rooms while it is used, and after that as its label says.']
+      : []),
     ...(mayHoldAsbestos(house) ? [testLine('asbestos in old floors', house.site.asbestosTest)] : []),
     ...(mayHoldLead(house) ? [testLine('lead in old paint', house.site.leadTest)] : []),
   ];

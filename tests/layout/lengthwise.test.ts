@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { ticksOfInches } from '../../src/geometry/length';
 import { areaOf, boundsOf, type Region } from '../../src/geometry/polygon';
+import { besideOneAnother } from '../../src/layout/beside';
 import type { RectangleEntry } from '../../src/takeoff/entry';
 import type { FloorPiece } from '../../src/takeoff/result';
 import { takeoff } from '../../src/takeoff/takeoff';
@@ -39,6 +40,16 @@ function partitioned(seed: number) {
 }
 
 const baseOf = ({ label }: FloorPiece) => label.replace(/[a-z]$/, '');
+
+test('parts of a row that begin or end elsewhere are runs of their own: from the left, and from the start side where they begin alike', () => {
+  const part = (x0: number, x1: number, y0: number, y1: number) => {
+    return { x0, x1, y0, y1, squaredBy: 0, part: { outline: [], holes: [] } };
+  };
+  const [low, high, beside, right] = [part(0, 90, 0, 2), part(0, 60, 5, 7), part(1, 59, 9, 10), part(95, 120, 0, 7)];
+  // 2 apart and 1 off are near enough, the 30 by which the lower one is longer are not.
+  expect(besideOneAnother([right, beside, high, low], 2, 1)).toEqual([[low], [high, beside], [right]]);
+  expect(besideOneAnother([high, beside], 3, 1)).toEqual([[high], [beside]]);
+});
 
 test('one plank gives both strips, and the floor is covered once', () => {
   let strips = 0;

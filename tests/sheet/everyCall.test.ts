@@ -281,7 +281,8 @@ describe.each(Object.entries(CASES))('%s', (_, one) => {
         });
         failures += told.failures.length > 0 ? 1 : 0;
         oldOrNew(number, one, whole, book, told);
-        if (told.failures.length > 0) expect(told.failures.join()).toContain('a protected cell');
+        // What cannot be let go quietly may be what the copy is refused for.
+        if (told.failures.length > 0) expect(told.failures.join()).toMatch(/a protected cell|frozen part/);
         expect([number, (await one.fill()).failures]).toEqual([number, []]);
         expect([number, one.tabs.map((name) => shown(book, name))]).toEqual([number, fresh]);
         expect([number, book.sheets.filter(({ name }) => name.startsWith('Filling'))]).toEqual([number, []]);

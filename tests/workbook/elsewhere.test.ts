@@ -3,7 +3,10 @@
  * parts of. Sources: Google Workspace, "Spreadsheet.getSpreadsheetTimeZone" (the zone of a spreadsheet and of its script are
  * two settings); github.com/ISA-tools/OntoMaton issues 15 and 36 (commas in formulas fail where they are decimal signs).
  */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { projectFolder } from '../../src/build.mjs';
 import { textCell } from '../../src/tabs/block';
 import { saveRoom } from '../../src/tabs/roomTabs';
 import type { Workbook } from '../../src/workbook/workbook';
@@ -12,6 +15,7 @@ import { builtWorkbook, fill, rectangle, shownIn } from '../support/builtWorkboo
 import { demoJob } from '../support/demoHouse';
 import { fillOrder } from '../support/plannedOnce';
 
+const README = readFileSync(join(projectFolder, 'README.md'), 'utf8');
 const room = rectangle('Hall', `12'`, `9'`);
 const job = { ...demoJob, rooms: [], doorways: [], appliances: [], stairs: [] };
 
@@ -78,6 +82,10 @@ test('where 0.5 is written 0,5 a comma between arguments is an error, as on the 
   sheet.getRange('A4').setValue('=IF(1=1;"a,b";"c;d")');
   sheet.getRange('A5').setValue('=SUM(1.5;2)');
   sheet.getRange('A6').setValue('=IF(STDEV.S(1;1)=0;"1.5";"")');
+  // As the README has it for such countries.
+  const [, told = ''] = /writes 0,5 with a comma, put `;`[^`]*`(=[^`]*)`/.exec(README) ?? [];
+  sheet.getRange('A7').setValue(told);
+  expect(sheet.getRange('A7').getValue()).toBe(132);
   const [[sum], [decimal], [commas], [texts], [point], [points]] = sheet.getRange('A1:A6').getValues();
   expect([sum, decimal, texts, points]).toEqual([3, 3.5, 'a,b', '1.5']);
   expect([commas, point]).toEqual([expect.stringMatching(/^#/), expect.stringMatching(/^#/)]);
@@ -121,13 +129,20 @@ describe('a cut list that a person has changed the look of', () => {
     expect([sheet.getFrozenRows(), sheet.getFrozenColumns()]).toEqual([2, 2]);
   });
 
+  /** The row of the second piece. */
+  function rowOf(workbook: Workbook): number {
+    const row = shownIn(workbook, TAB).findIndex((cells) => cells[1] === '1-2') + 1;
+    expect(row).toBeGreaterThan(1);
+    return row;
+  }
+
   function mergedAndFrozen(workbook: Workbook): void {
-    sheetOf(workbook, TAB).getRange('C17:F17').merge();
+    sheetOf(workbook, TAB).getRange(rowOf(workbook), 3, 1, 4).merge();
     sheetOf(workbook, TAB).setFrozenColumns(9);
   }
 
   function hidden(workbook: Workbook): void {
-    sheetOf(workbook, TAB).hideRows(17, 3);
+    sheetOf(workbook, TAB).hideRows(rowOf(workbook), 3);
     sheetOf(workbook, TAB).hideColumns(3, 2);
   }
 
@@ -145,10 +160,11 @@ describe('a cut list that a person has changed the look of', () => {
     const { spreadsheetApp: app } = workbook;
     const sheet = sheetOf(workbook, TAB);
     const only = app.newDataValidation().requireValueInList(['mine']).setAllowInvalid(false).build();
-    sheet.getRange('C17:F19').setDataValidation(only);
-    const coloured = app.newConditionalFormatRule().whenFormulaSatisfied('=$A17=TRUE').setBackground('#ffff00');
-    sheet.setConditionalFormatRules([coloured.setRanges([sheet.getRange('A16:F30')]).build()]);
-    sheet.getRange('C17:F19').protect().setWarningOnly(true);
+    const cells = sheet.getRange(rowOf(workbook), 3, 3, 4);
+    cells.setDataValidation(only);
+    const coloured = app.newConditionalFormatRule().whenFormulaSatisfied('=$A1=FALSE').setBackground('#ffff00');
+    sheet.setConditionalFormatRules([coloured.setRanges([sheet.getRange('A1:F30')]).build()]);
+    cells.protect().setWarningOnly(true);
   }
 });
 

@@ -70,6 +70,7 @@ const BY_HAND = [
   'Open the PDF link of a tab that was filled.',
   'Open the sidebar with a second account signed in: it should say so at its top.',
   'Fill a room in two windows at once: the second waits, then both tabs are there.',
+  'Fill a cut list again while a filter view of yours hides rows of it: without the view nothing is misplaced.',
 ];
 
 /** What fails first, then what was noted: that much fits in one cell. */

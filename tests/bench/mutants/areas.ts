@@ -14,7 +14,7 @@ export const AREAS: readonly Area[] = [
   {
     name: 'geometry',
     files: ['src/geometry'],
-    tests: ['tests/geometry', 'tests/room', 'tests/layout', 'tests/rooms.test.ts'],
+    tests: ['tests/geometry', 'tests/room', 'tests/layout/pieces.test.ts', 'tests/layout/square.test.ts'],
   },
   {
     name: 'inset',

@@ -11,7 +11,7 @@ import { LOCALES } from '../../../src/workbook/locales';
 import { nodeLibrary } from '../../../src/workbook/nodeLibrary';
 import type { LibraryLocale } from '../../../src/workbook/oSpreadsheetEngine';
 import { writeXlsx } from '../../../src/workbook/xlsx/writeXlsx';
-import { launch, openPage, type WorkbookPage } from '../../support/browser';
+import { closePages, openPage, sharedBrowser, type WorkbookPage } from '../../support/browser';
 import { builtWorkbook, fill } from '../../support/builtWorkbook';
 import { convertedBy, findOffice, shownBy } from '../../support/office';
 import { type Program, startProgram } from '../../support/program';
@@ -26,11 +26,11 @@ let program: Program;
 
 beforeAll(async () => {
   await estimate(sheet);
-  [browser, program] = await Promise.all([launch(), startProgram(folder, 0, sheet)]);
+  [browser, program] = await Promise.all([sharedBrowser(), startProgram(folder, 0, sheet)]);
 });
 
 afterAll(async () => {
-  await browser.close();
+  await closePages();
   await program.kill();
   for (const made of [folder, files]) rmSync(made, { recursive: true, force: true });
 });
