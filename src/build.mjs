@@ -353,7 +353,12 @@ function read(file) {
 }
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  const folder = resolve(process.argv[2] ?? join(projectFolder, 'dist'));
+  const [, , typed = join(projectFolder, 'dist'), ...more] = process.argv;
+  if (typed.startsWith('-') || more.length > 0) {
+    console.error(`${more[0] ?? typed}: npm run build takes one folder to build into, or nothing for dist.`);
+    process.exit(1);
+  }
+  const folder = resolve(typed);
   const { files, weights } = await buildAddOn(folder);
   const shown = (bytes) => bytes.toLocaleString('en-US');
   for (const [name, text] of Object.entries(files)) {

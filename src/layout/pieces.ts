@@ -136,7 +136,7 @@ function piecesOfRun(
 function squaredPiece(whole: Region, seams: Seams, { squareCut = 0 }: PlankSize, bending?: Bending): SquaredOff {
   const squared = squaredOff(whole, seams, squareCut);
   const [before, after] = [boundsOf(whole), boundsOf(squared.region)];
-  const isAsLong = squared.region.length > 0 && before.x0 === after.x0 && before.x1 === after.x1;
+  const isAsLong = before.x0 === after.x0 && before.x1 === after.x1;
   const { region, most } = isAsLong ? squared : { region: whole, most: 0 };
   const straight = squareCut > 0 ? bending?.straightened(region, seams.levels, squareCut) : null;
   return straight ? { region: straight.region, most: Math.max(most, straight.most) } : { region, most };

@@ -44,6 +44,6 @@ export function withoutProngs(
     prongs.flatMap(({ outlines }) => outlines),
   );
   const [before, after] = [boundsOf(shape), boundsOf(region)];
-  const isAsLong = region.length > 0 && before.x0 === after.x0 && before.x1 === after.x1;
+  const isAsLong = before.x0 === after.x0 && before.x1 === after.x1;
   return isAsLong ? { region, widest: Math.max(...prongs.map(({ width }) => width)) } : null;
 }

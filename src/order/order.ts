@@ -1,7 +1,7 @@
 /** The whole takeoff after the cut plan: what to order, what it costs, what to do before the first plank. */
 
 import type { Takeoff } from '../takeoff/result';
-import { dayText } from '../takeoff/text/calendar';
+import { type DayNumber, dayText } from '../takeoff/text/calendar';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
@@ -211,7 +211,9 @@ function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomH
   const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
   const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms), ...house.site.tearOut];
   const strayRooms = [...new Set(asked.filter((name) => name !== '' && !names.includes(nameKey(name))))];
-  const strayProducts = house.floors.map((floor) => floor.product).filter((name) => !products.includes(nameKey(name)));
+  const strayProducts = house.floors
+    .map((floor) => floor.product)
+    .filter((name) => name !== '' && !products.includes(nameKey(name)));
   return [
     ...(strayRooms.length > 0
       ? [`What is entered for these rooms has no effect, because they are not in this order: ${strayRooms.join(', ')}.`]
@@ -223,8 +225,13 @@ function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomH
   ];
 }
 
-/** What keeps a last day from being reckoned, and a start on a day off. */
-function scheduleNotes({ schedule, labour }: House, hours: readonly RoomHours[]): readonly string[] {
+function beforeQuote(what: string, day: DayNumber | null, { quoteDate }: House['homeowner']): readonly string[] {
+  if (day === null || quoteDate === null || day >= quoteDate) return [];
+  return [`${what}, ${dayText(day)}, lies before the day of the quote, ${dayText(quoteDate)}.`];
+}
+
+/** What keeps a last day from being reckoned, and days that do not go together. */
+function scheduleNotes({ schedule, labour, homeowner }: House, hours: readonly RoomHours[]): readonly string[] {
   const { startDate, workDays } = schedule;
   const isIncomplete = hours.some((room) => room.missing.length > 0);
   // Work paid by the hour tells it among what is missing.
@@ -234,5 +241,7 @@ function scheduleNotes({ schedule, labour }: House, hours: readonly RoomHours[])
     ...(startDate !== null && !isWorkDay(startDate, workDays)
       ? [`The start, ${dayText(startDate)}, is not one of the work days entered.`]
       : []),
+    ...beforeQuote('The start', startDate, homeowner),
+    ...beforeQuote('The last day of the price', homeowner.validUntil, homeowner),
   ];
 }

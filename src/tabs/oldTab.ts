@@ -8,12 +8,12 @@ export const KEPT_HEADING = 'Kept from before';
 /** How the line at the top of a tab that no longer holds goes on after its first words. */
 export const NO_LONGER_HOLDS = /^This (list|floor plan|order) no longer holds: /;
 
-/** A cell that a person put in or changed. */
 /** A cell by its row and column from 0. */
 export function placeKey(row: number, column: number): string {
   return `${row},${column}`;
 }
 
+/** A cell that a person put in or changed. */
 export interface OwnCell {
   readonly column: number;
   readonly content: CellContent;

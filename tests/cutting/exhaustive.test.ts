@@ -16,6 +16,8 @@ const FIRST_TIGHT_SEED = 140;
 /** Floors on which the bound has stayed below the truth so far: no more may. */
 const MOST_BELOW = 16;
 const MOST_BELOW_OF_TIGHT = 11;
+/** The same of floors on which more wait than must. */
+const MOST_MORE_WAITING = 9;
 
 interface Tried {
   readonly seed: number;
@@ -122,14 +124,12 @@ describe(`${JOBS} tiny floors, every plan tried`, () => {
     expect(TRIED_WIDE.filter(isAbove)).toEqual([]);
   });
 
-  test('with play the bound is never above the truth, and hardly a plan takes a plank more', () => {
+  test('with play the bound is never above the truth, and no plan takes a plank more', () => {
     expect(TRIED_PLAY.filter(({ truth }, i) => truth !== TRIED[i]?.truth).length).toBeGreaterThan(20);
     expect(
       failures(({ truth, bound }) => (truth !== null && bound > truth ? `${bound} > ${truth}` : ''), TRIED_PLAY),
     ).toEqual([]);
-    const faults = failures(faultOfPlan, TRIED_PLAY);
-    expect(faults.filter((fault) => !/: \d+ planks, truth/.test(fault))).toEqual([]);
-    expect(faults.length).toBeLessThanOrEqual(2);
+    expect(failures(faultOfPlan, TRIED_PLAY)).toEqual([]);
   });
 
   test('no plan has fewer offcuts waiting at once than all plans of as many planks, and most have no more', async () => {
@@ -146,7 +146,7 @@ describe(`${JOBS} tiny floors, every plan tried`, () => {
       if (truth > 0 && least === truth) asMany++;
       return most > truth;
     });
-    expect(more.length / jobs.length).toBeLessThan(0.15);
+    expect(more.length).toBeLessThanOrEqual(MOST_MORE_WAITING);
     // What waits between two parts at the least is mostly all that waits: the sum is not only right but of use.
     expect(asMany).toBeGreaterThan(jobs.length / 3);
   });

@@ -77,9 +77,18 @@ describe('waiting', () => {
     }
   });
 
-  test('is little on most floors, and less where planks are to spare', () => {
-    const most = PLANNED.map(({ job, plan }) => ledgerOf(job, plan).waiting.most).sort((a, b) => a - b);
-    expect(most[Math.floor(most.length / 2)]).toBeLessThanOrEqual(4);
+  // Of all floors together, with a few per cent above what it is so far: a search that is steered worse shows there.
+  test('is little, with few cuts and aligned joints and hardly a plank above the bound', () => {
+    const ledgers = PLANNED.map(({ job, plan }) => ledgerOf(job, plan));
+    const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
+    expect(sum(PLANNED.map(({ plan }) => plan.plankCount - plan.bound))).toBeLessThanOrEqual(2);
+    expect(sum(ledgers.map(({ waiting }) => waiting.most))).toBeLessThanOrEqual(88);
+    expect(sum(ledgers.flatMap(({ waiting }) => waiting.afterRow))).toBeLessThanOrEqual(1110);
+    expect(sum(ledgers.map(({ cutCount }) => cutCount))).toBeLessThanOrEqual(708);
+    expect(sum(ledgers.map(({ alignedJointCount }) => alignedJointCount))).toBeLessThanOrEqual(84);
+  });
+
+  test('is less where planks are to spare', () => {
     for (const { job, plan } of PLANNED.slice(0, 12)) {
       const within = plan.plankCount + 4;
       const easy = planCuts(job, { easyWithin: () => within });

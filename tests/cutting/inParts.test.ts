@@ -1,14 +1,33 @@
 /** A floor laid in two parts: rows of both together keep the laws of the whole, and few planks are cut for both. */
 import { expect, test } from 'vitest';
+import type { CutJob } from '../../src/cutting/job';
 import { checkOnwardPlan } from '../../src/cutting/judge/onwardLaws';
 import { bestInParts, carriedCount, rowsInParts } from '../../src/cutting/onward/inParts';
 import { planOnward } from '../../src/cutting/onward/onward';
-import type { OnwardJob, OnwardPlan } from '../../src/cutting/onward/onwardJob';
+import type { OnwardPlan } from '../../src/cutting/onward/onwardJob';
 import { planCuts } from '../../src/cutting/search';
+import { mostWaiting, waitingAfter } from '../support/onwardWaiting';
 import { FLOOR_KINDS, randomJob } from '../support/randomJobs';
 import { restOf } from '../support/restOfFloor';
 
-const floors = FLOOR_KINDS.flatMap((kind) => [3, 4].map((seed) => [`${kind} ${seed}`, randomJob(kind, seed)] as const));
+/** Larger floors take longer and show nothing more. */
+const MOST_ROWS = 24;
+const floors = FLOOR_KINDS.flatMap((kind) => [3, 4].map((seed) => [`${kind} ${seed}`, jobOf(kind, seed)] as const));
+
+function jobOf(kind: (typeof FLOOR_KINDS)[number], seed: number): CutJob {
+  const job = randomJob(kind, seed);
+  return { ...job, rows: job.rows.slice(0, MOST_ROWS), ripPairs: [], play: 4 };
+}
+
+/** An answer that is worked out once for each question. */
+function remembered<Question, Answer>(answerTo: (question: Question) => Answer): (question: Question) => Answer {
+  const known = new Map<Question, Answer>();
+  return (question) => {
+    const answer = known.has(question) ? (known.get(question) as Answer) : answerTo(question);
+    known.set(question, answer);
+    return answer;
+  };
+}
 
 function asPlan(rows: OnwardPlan['rows']): OnwardPlan {
   const planks = rows.flatMap(({ runs }) => runs.flat()).flatMap(({ plank }) => (plank < 0 ? [] : [plank]));
@@ -16,30 +35,36 @@ function asPlan(rows: OnwardPlan['rows']): OnwardPlan {
   return { rows, plankCount, short: plankCount, bound: 0, stop: 'step limit', broken: [] };
 }
 
-test.each(floors)('%s: with two rows laid, the halves of the rest', (_, whole) => {
-  const job = { ...whole, ripPairs: [], play: 4 };
+/** The rest of a floor with two rows laid, in one go and in halves. The rules can be kept on all of these floors. */
+const restIn = remembered((job: CutJob) => {
   const plan = planCuts(job);
-  if (plan.broken.length > 0) return;
-  const { onward } = restOf(job, plan, Math.min(2, job.rows.length - 2));
+  const { onward } = restOf(job, plan, 2);
   const half = Math.floor(onward.job.rows.length / 2);
-  if (half === 0) return;
-  const broken = [onward, { ...onward, job: { ...onward.job, rows: onward.job.rows.slice(0, half) } }].some(
-    (part: OnwardJob) => planOnward(part).broken.length > 0,
-  );
-  const ways = rowsInParts(onward, half);
-  for (const rows of ways) {
-    const laws = checkOnwardPlan(onward, asPlan(rows));
-    if (!broken) expect(laws).toEqual([]);
-  }
-  // The second way takes nothing of the planks of the first part; what was in hand before may serve in both.
-  const [withRests, without] = ways.map((rows) => carriedCount(rows, half));
-  expect(without).toBeLessThanOrEqual(onward.stock.length);
-  expect(asPlan(ways[0]).plankCount).toBeLessThanOrEqual(asPlan(ways[1]).plankCount);
-  expect(withRests).toBeGreaterThanOrEqual(0);
-  // A plank that goes over may be taken anew: so many planks more are enough for two parts that share none.
   const inOneGo = planOnward(onward);
+  const firstHalf = planOnward({ ...onward, job: { ...onward.job, rows: onward.job.rows.slice(0, half) } });
+  return { plan, onward, half, inOneGo, firstHalf, ways: rowsInParts(onward, half) };
+});
+
+test.each(floors)('%s: with two rows laid, the halves of the rest', (_, job) => {
+  const { plan, onward, half, inOneGo, firstHalf, ways } = restIn(job);
+  expect(half).toBeGreaterThan(0);
+  expect([plan.broken, inOneGo.broken, firstHalf.broken]).toEqual([[], [], []]);
+  for (const rows of ways) expect(checkOnwardPlan(onward, asPlan(rows))).toEqual([]);
+  // The second way takes nothing of the planks of the first part; what was in hand before may serve in both.
+  expect(carriedCount(ways[1], half)).toBeLessThanOrEqual(onward.stock.length);
+  expect(asPlan(ways[0]).plankCount).toBeLessThanOrEqual(asPlan(ways[1]).plankCount);
+  // A plank that goes over may be taken anew: so many planks more are enough for two parts that share none.
   const enough = inOneGo.plankCount + carriedCount(inOneGo.rows, half);
-  if (!broken) expect(asPlan(ways[1]).plankCount).toBeLessThanOrEqual(enough);
+  expect(asPlan(ways[1]).plankCount).toBeLessThanOrEqual(enough);
+});
+
+// Of all of them, with a per cent or two above what it is so far: a search that is steered worse shows there.
+test('a rest that is planned from nothing takes few planks above the bound, and few offcuts wait', () => {
+  const plans = floors.map(([, job]) => restIn(job).inOneGo);
+  const sum = (numbers: readonly number[]) => numbers.reduce((total, one) => total + one, 0);
+  expect(sum(plans.map(({ plankCount, bound }) => plankCount - bound))).toBeLessThanOrEqual(20);
+  expect(sum(plans.map(({ rows }) => mostWaiting(rows)))).toBeLessThanOrEqual(72);
+  expect(sum(plans.flatMap(({ rows }) => waitingAfter(rows)))).toBeLessThanOrEqual(630);
 });
 
 test('by hand: three rows of 96" and planks of 48" want one plank of each row whole or two cut ends, none carried over', () => {

@@ -87,7 +87,7 @@ function withNewPlanks(
 }
 
 test('on tiny jobs with pieces in hand: never below the truth, the bound never above it, and nearly always the truth', () => {
-  let hits = 0;
+  const misses: number[] = [];
   let count = 0;
   for (let seed = 1; seed <= 120; seed++) {
     const random = seededRandom(seed);
@@ -110,10 +110,11 @@ test('on tiny jobs with pieces in hand: never below the truth, the bound never a
     count += 1;
     expect([seed, checkOnwardPlan(onward, found)]).toEqual([seed, []]);
     expect([seed, found.plankCount >= truth, found.bound <= truth]).toEqual([seed, true, true]);
-    if (found.plankCount === truth) hits += 1;
+    if (found.plankCount > truth) misses.push(seed);
   }
   expect(count).toBeGreaterThan(60);
-  expect(hits / count).toBeGreaterThan(0.93);
+  // So many so far, and no more may be.
+  expect(misses.length).toBeLessThanOrEqual(5);
 });
 
 describe('the judge', () => {

@@ -2,6 +2,7 @@
 import { expect, test } from 'vitest';
 import { ticksOfInches } from '../../src/geometry/length';
 import { areaOf, boundsOf, type Region } from '../../src/geometry/polygon';
+import { besideOneAnother } from '../../src/layout/beside';
 import type { RectangleEntry } from '../../src/takeoff/entry';
 import type { FloorPiece } from '../../src/takeoff/result';
 import { takeoff } from '../../src/takeoff/takeoff';
@@ -11,16 +12,17 @@ import { seededRandom } from '../support/seededRandom';
 
 const KERF = ticksOfInches(1 / 8);
 
-/** A room of feet with a partition from its left wall, now and then across all of it but for a passage on the right. */
+/** A room with a partition from its left wall or its right one, every second one across all of it but for a passage. */
 function partitioned(seed: number) {
   const random = seededRandom(seed);
   const [length, width] = [random.whole(100, 260), random.whole(80, 160)];
   const [near, thick, reach] = [random.whole(20, width - 30), random.whole(1, 5), random.whole(50, length - 25)];
   const plankWidth = random.whole(6, 12);
+  const isMirrored = seed % 3 === 0;
   const part = (change: 'add' | 'take away', fromLeft: number, fromNear: number, along: number, across: number) =>
     ({
       change,
-      fromLeft: `${fromLeft}"`,
+      fromLeft: `${isMirrored ? length - fromLeft - along : fromLeft}"`,
       fromNear: `${fromNear}"`,
       length: `${along}"`,
       width: `${across}"`,
@@ -38,6 +40,16 @@ function partitioned(seed: number) {
 }
 
 const baseOf = ({ label }: FloorPiece) => label.replace(/[a-z]$/, '');
+
+test('parts of a row that begin or end elsewhere are runs of their own: from the left, and from the start side where they begin alike', () => {
+  const part = (x0: number, x1: number, y0: number, y1: number) => {
+    return { x0, x1, y0, y1, squaredBy: 0, part: { outline: [], holes: [] } };
+  };
+  const [low, high, beside, right] = [part(0, 90, 0, 2), part(0, 60, 5, 7), part(1, 59, 9, 10), part(95, 120, 0, 7)];
+  // 2 apart and 1 off are near enough, the 30 by which the lower one is longer are not.
+  expect(besideOneAnother([right, beside, high, low], 2, 1)).toEqual([[low], [high, beside], [right]]);
+  expect(besideOneAnother([high, beside], 3, 1)).toEqual([[high], [beside]]);
+});
 
 test('one plank gives both strips, and the floor is covered once', () => {
   let strips = 0;

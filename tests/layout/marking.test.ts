@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { Region } from '../../src/geometry/polygon';
+import { BENDING } from '../../src/layout/bends';
 import { type Marking, markingOf } from '../../src/layout/marking';
 import { inches } from '../support/floors';
 
@@ -92,6 +93,9 @@ describe('slanted cuts', () => {
   test('a slant that cannot be marked is a square end', () => {
     const shape: Region = [[p(0, 0), p(40, 0), { x: inches(40) - 900, y: inches(7.5) }, p(0, 7.5)]];
     expect(marked(shape)).toMatchObject({ slants: [], notches: [], shortPoint: inches(40) });
+    // Exactly a step can be marked.
+    const corner = marked([[p(0, 0), p(40, 0), p(40, 7.4375), p(39.9375, 7.5), p(0, 7.5)]]);
+    expect(corner.slants).toMatchObject([{ kind: 'corner', along: STEP, across: STEP }]);
   });
 
   test('a tapered edge with a notch in it is one taper', () => {
@@ -104,6 +108,21 @@ describe('slanted cuts', () => {
     expect(notches).toHaveLength(1);
     expect(notches[0]).toMatchObject({ end: 'left', fromEnd: inches(20), edge: 'far', length: inches(4) });
   });
+});
+
+// 48 x 6 in beside something curved along 18 in at one end: it stands 1 to 2 in into the start edge, of which 30 in stay.
+test('a bend along a part of an edge leaves the rest of it, at either end', () => {
+  const right = [p(0, 0), p(30, 0), p(30, 1), p(36, 1.1), p(42, 1.4), p(48, 2), p(48, 6), p(0, 6)];
+  const left = right.map(({ x, y }) => ({ x: inches(48) - x, y })).reverse();
+  const edges = [right, left].map((outline) => markingOf([outline], STEP, BENDING.unbend));
+  expect(edges.map(({ bends }) => bends.map(({ side, isWhole }) => [side, isWhole]))).toEqual(
+    Array(2).fill([['start', false]]),
+  );
+  expect(edges.map(({ longEdges }) => longEdges.start)).toEqual([
+    { from: 0, to: inches(30) },
+    { from: inches(18), to: inches(48) },
+  ]);
+  expect(edges.map(({ shortPoint }) => shortPoint)).toEqual([inches(30), inches(30)]);
 });
 
 describe('notches', () => {

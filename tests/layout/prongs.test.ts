@@ -28,6 +28,18 @@ test.each([
     ],
     [[0.5, 4]],
   ],
+  // Five corners are the fewest that a prong has: 1/2" along, and 5" across from where the long slant meets it.
+  [
+    'beside a slant',
+    [
+      [0, 0],
+      [48, 0],
+      [0.5, 1],
+      [0.5, 6],
+      [0, 6],
+    ],
+    [[0.5, 5]],
+  ],
   [
     'one inch before it',
     [

@@ -5,6 +5,7 @@ import { areaOf, type Region } from '../../src/geometry/polygon';
 import { BENDING } from '../../src/layout/bends';
 import { type LaidPiece, piecesOf } from '../../src/layout/pieces';
 import { rowsOf } from '../../src/layout/rows';
+import { squaredOff } from '../../src/layout/square';
 import { differenceArea, perimeterOf, uncoveredBeyond } from '../support/areaOracle';
 import { inches } from '../support/floors';
 import { crookedRegion } from '../support/randomRooms';
@@ -147,6 +148,22 @@ test('where another row lies beside it nothing is taken off a row, though the wa
   const { rows } = rowsOf(floor, { ...options, firstRow: 'auto', squareCut: TOLERANCE });
   const areas = rows.map(({ runs: [{ part }] }) => areaOf([part.outline, ...part.holes]) / inches(1) ** 2);
   expect(areas).toEqual([50 * 5 + 50 * (5 - 1 / 8), 50 * 5]);
+});
+
+// 48 x 5 in between two rows and a piece on its left; its right end leans out by 1/20 in twice: off it comes, in one cut.
+test('an end that bends is squared off in one cut, wherever its outline begins', () => {
+  const corners = [
+    [0, 0],
+    [48, 0],
+    [48.05, 2.5],
+    [48.1, 5],
+    [0, 5],
+  ].map(([x, y]) => ({ x: inches(x), y: inches(y) }));
+  for (const first of corners.keys()) {
+    const outline = [...corners.slice(first), ...corners.slice(0, first)];
+    const { region } = squaredOff([outline], { levels: [0, inches(5)], uprights: [0] }, TOLERANCE);
+    expect(areaOf(region) / inches(1) ** 2).toBe(48 * 5);
+  }
 });
 
 test('an edge that bends by less than the tolerance is straight, one that bends by more is scribed', () => {

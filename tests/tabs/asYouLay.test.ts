@@ -3,6 +3,7 @@
  * what is left. Hand sums beside the checks; the room and its sums are in `support/laidList.ts`.
  */
 import { beforeEach, describe, expect, test } from 'vitest';
+import { readAsYouLay } from '../../src/tabs/asYouLay';
 import { ownWasteOf } from '../../src/tabs/floorsLaid';
 import { finishTabs, planOnTabs, tryOffcut } from '../../src/tabs/planOnTabs';
 import { BLANK_RULES, type RoomEntry } from '../../src/takeoff/entry';
@@ -77,7 +78,7 @@ describe('the far wall, measured from the edge of row 6', () => {
     measured(['80"', '80"', '80"', '80"']);
     const { words } = await list.planOn();
     expect(words.at(-1)).toBe(
-      'Far wall, from row 6: 13 whole rows, then the last one, 1 5/8" wide. Under the minimum rip of 2". Rip one of the rows still to be laid to 5 5/8": then the last one is 2" or more.',
+      'Far wall, from row 6: 13 whole rows, then the last one, 1 5/8" wide. Under the minimum rip of 2". Rip one of the rows still to be laid to 5 5/8": then the last one is 2" or more. Its sawn edge has no lock: join it with a glued slip tongue. Or glue each narrow piece to its plank before you set the two.',
     );
     expect(rowOf(20).map((row) => row[9])).toEqual(rowOf(20).map(() => '1 5/8"'));
   });
@@ -154,14 +155,53 @@ describe('parts and days', () => {
     expect(String(list.typed('or minutes a row').value)).toBe('70');
   });
 
+  test('what is no such number is told', async () => {
+    for (const [label, typed, sentence] of [
+      ['Rows a day', 'six', 'Rows a day: "six" is no number from 1 to 1000'],
+      ['Rows a day', '0', 'Rows a day: "0" is no number from 1 to 1000'],
+      ['Lay first: rows up to', '30', 'Lay first: rows up to: "30" is no number from 1 to 20'],
+      ['Boxes bought', '7.5', 'Boxes bought: "7.5" is no number'],
+      ['in hours a day', '30', 'in hours a day: "30" is no number from 1 to 24'],
+    ]) {
+      list.typed(label).value = typed;
+      expect((await problemsOf()).startsWith(sentence), sentence).toBe(true);
+      list.typed(label).value = '';
+    }
+  });
+});
+
+describe('the lines', () => {
+  test('are read wherever a person has put them, and a place that was written over is told', () => {
+    const lines = [
+      ['', 'As you lay it', 'Typed'],
+      ['', 'Boxes bought', 7],
+    ];
+    for (const above of [[], [['Typed', '', '']]]) {
+      expect(readAsYouLay([...above, ...lines], 'us', 20)).toMatchObject({ found: { boxesBought: 7, wall: null } });
+    }
+    expect(readAsYouLay([...lines, ['', 'Far wall at the door', '83"']], 'us', 20)).toEqual({
+      problems: [expect.stringMatching(/^Far wall at the door: "83"" is not a distance/)],
+    });
+  });
+
+  // 2' 6" less two gaps of 3/8" is 29 1/4", one piece of a plank; a hearth leaves the last row two runs, and no far wall of one row.
   test.each([
-    ['Rows a day', 'six', /^Rows a day: "six" is no number from 1 to 1000/],
-    ['Lay first: rows up to', '30', /^Lay first: rows up to: "30" is no number from 1 to 20/],
-    ['Boxes bought', '7.5', /^Boxes bought: "7.5" is no number/],
-    ['in hours a day', '30', /^in hours a day: "30" is no number from 1 to 24/],
-  ])('%s "%s" is told', async (label, typed, sentence) => {
-    list.typed(label).value = typed;
-    expect(await problemsOf()).toMatch(sentence);
+    ['one piece', [], ['Far wall at 0"', 'Far wall at 2\' 5 1/4"']],
+    ['two runs', [{ kind: 'rectangle', wall: 1, along: '10"', off: 0, length: '10"', depth: '4"', rise: '' }], []],
+  ] as const)('where the last row is %s', async (_, cutouts, places) => {
+    const closet: RoomEntry = {
+      ...laidRoom,
+      name: 'Closet',
+      shape: { kind: 'rectangle', length: '2\' 6"', width: "2'" },
+      rules: { ...laidRoom.rules, minPiece: '4"', minStagger: 0 },
+      cutouts,
+    };
+    await list.fill(closet);
+    const labels = list
+      .sheet('Cut list - Closet')
+      .values()
+      .map((row) => String(row[2]));
+    expect(labels.filter((label) => label.startsWith('Far wall at '))).toEqual(places);
   });
 });
 
@@ -245,6 +285,10 @@ describe('an offcut in hand against its place', () => {
     expect(await tried(typedOffcut(20, 'right'), '6-1')).toMatch(/^6-1 is ticked as laid/);
     expect(await tried(typedOffcut(20, 'right'), '7-9')).toMatch(/^The cut list has no piece 7-9/);
     expect(await tried(typedOffcut(20, 'right'), '7-2')).toMatch(/^7-2 is a whole plank/);
+    const hall = beingLaid({ ...laidRoom, name: 'Hall' });
+    const noList = { status: 'problems', problems: [expect.stringMatching(/^Hall has no cut list/)] };
+    expect(await tryOffcut(list.store, hall, typedOffcut(20, 'right'), '7-1')).toMatchObject(noList);
+    expect(await finishTabs(list.store, hall)).toMatchObject(noList);
   });
 });
 
@@ -270,7 +314,7 @@ describe('a floor that is done', () => {
     if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
     expect(answer.words).toEqual(
       expect.arrayContaining([
-        '60 planks used, 60 planned, 0 spoilt.',
+        '60 planks used, 60 planned, 0 spoiled.',
         '4 planks left.',
         'Your own waste: 1.2 % on top of the floor. Use it in the next estimate.',
       ]),
@@ -296,11 +340,20 @@ describe('a floor that is done', () => {
     const { words } = await list.planOn();
     // 9 boxes of 8 are 72; 18 planks are cut and one is spoilt.
     expect(words).toContainEqual(expect.stringMatching(/^42 planks needed, 53 left: 11 over\.$/));
+    // A second one: the line says two, and the one it said before does not stay beside it.
+    list.cell('7-2', 'Mark').value = 'spoilt';
+    await list.planOn();
+    const line =
+      list
+        .sheet()
+        .values()
+        .find((row) => row[2] === 'Planks spoiled so far') ?? [];
+    expect(line.map(String).filter((cell) => cell !== '')).toEqual(['Planks spoiled so far', '2']);
     list.tickRows(20);
     const answer = await finishTabs(list.store, floor);
     if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
     expect(answer.words).toEqual(
-      expect.arrayContaining(['61 planks used, 60 planned, 1 spoilt.', '11 planks left, 1 unopened box to return.']),
+      expect.arrayContaining(['62 planks used, 60 planned, 2 spoiled.', '10 planks left, 1 unopened box to return.']),
     );
   });
 
@@ -347,4 +400,14 @@ test('where halves that share no plank cost one more, it says so', async () => {
   expect(words.at(-1)).toMatch(
     /^First up to row 6, then the other side: 1 offcut goes over to the rest: \d+-\d+\. With none it takes 1 more plank\.$/,
   );
+});
+
+// By hand: ten rows take 30 planks, and three boxes of eight are 24.
+test('fewer boxes than are cut already are a slip, and said to be', async () => {
+  list.tickRows(10);
+  list.typed('Boxes bought').value = 3;
+  const { words } = await list.planOn();
+  expect(words).toContain('6 planks more than were bought are cut already: correct "Boxes bought".');
+  list.typed('Boxes bought').value = 4;
+  expect((await list.planOn()).words.join(' ')).not.toContain('correct "Boxes bought"');
 });

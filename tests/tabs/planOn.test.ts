@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { fillTabs } from '../../src/sidebar/filling/fillTabs';
 import { planOf } from '../../src/sidebar/planning/plan';
+import { listedPieces } from '../../src/tabs/keptMarks';
 import { bringBackTabs, planOnTabs } from '../../src/tabs/planOnTabs';
 import { renameRoom } from '../../src/tabs/roomTabs';
 import type { RoomEntry } from '../../src/takeoff/entry';
@@ -27,6 +28,8 @@ describe('a floor that lies as planned', () => {
     expect(new Set(ticked).size).toBe(count);
     // 20 runs of 143 1/4" are 59.7 planks, and 60 are planned, eight to a box: 64 bought.
     expect(answer.words.at(-1)).toMatch(/: 4 over\.$/);
+    // No other room has a share in them.
+    expect(list.sheet().values().flat().join()).not.toContain('Cut from the same planks');
   });
 });
 
@@ -56,6 +59,40 @@ describe('a bad day', () => {
     expect(list.plankCount()).toBeLessThanOrEqual(61);
     expect(answer.words.at(-1)).toMatch(/\d+ planks needed, \d+ left: [23] over\.$/);
     expect(list.cell('9-1', 'Run').value).toBe('143 1/2"');
+  });
+
+  test('tells of now above the pieces, and nothing of the past below: what was spoilt is counted, in American words', async () => {
+    await badDay();
+    const values = list.sheet().values();
+    const first = values.findIndex((row) => row[1] === '1-1');
+    const above = values.slice(0, first).map((row) => String(row[2]).trim());
+    expect(above.join(' ')).toContain('Rows up to 6 stay as they lie. Next: 7-1');
+    expect(first).toBeLessThanOrEqual(16);
+    expect(list.typed('Planks spoiled so far').value).toBe('1');
+    expect(values.flat()).not.toContain('Kept from before');
+    // 61 planks are used of 61: one was spoilt, none is spare.
+    expect(values.flat()).not.toContain('Spares included');
+  });
+
+  test('puts a note at a piece that is gone at the bottom, without the run that the new piece has', async () => {
+    list.tickRows(6);
+    // An inch longer, a first and a last piece that shared a plank of 48" do so no more: 47 1/4" and a cut were in it.
+    const offcuts = [...list.lines()].filter(
+      ([label, row]) => /^7-/.test(label) || /offcut of [67]-/.test(String(row[10])),
+    );
+    for (const [label] of offcuts) list.cell(label, 'Mark').value = 'lost';
+    for (const row of [7, 8, 9, 10]) {
+      list.cell(`${row}-1`, 'Run').value = `144 ${row}/32"`;
+      list.cell(`${row}-1`, 'Your notes').value = `mind row ${row}`;
+    }
+    await list.planOn();
+    const values = list.sheet().values();
+    const kept = values.slice(values.findIndex((row) => row[0] === 'Kept from before'));
+    expect(kept.flat().filter((value) => /^mind row/.test(String(value)))).not.toEqual([]);
+    for (const row of [7, 8, 9, 10]) {
+      expect(values.flat().filter((value) => value === `144 ${row}/32"`)).toHaveLength(1);
+      expect(values.flat().filter((value) => value === `mind row ${row}`)).toHaveLength(1);
+    }
   });
 
   test('is planned on a second time from the list it made', async () => {
@@ -96,18 +133,59 @@ test('a piece cut shorter than listed moves the joint that the next row keeps aw
   expect(answer.written).toHaveLength(3);
 });
 
-test.each([
-  ['Cut at', 'long', /^7-1: "long" in the column Cut at is not a length\. Type it such as 14 3\/8"/],
-  ['Cut at', "5'", /^7-1 is typed as cut at 60"; a plank is 48"/],
-  ['Run', 'wide', /^7-1: "wide" in the column Run is not a length/],
-  ['Run', '90"', /^Row 7: 90" was found where 143 1\/4" is drawn/],
-  ['Mark', 'broken', /^7-1: "broken" in the column Mark is no mark\. Choose spoilt or lost/],
-])('%s "%s" is told, and nothing is changed', async (heading, typed, sentence) => {
-  list.cell('7-1', heading).value = typed;
-  const before = JSON.stringify(list.sheet().values());
-  const answer = await planOnTabs(list.store, beingLaid(room));
-  expect(answer).toMatchObject({ status: 'problems', problems: [expect.stringMatching(sentence)] });
-  expect(JSON.stringify(list.sheet().values())).toBe(before);
+// A whole plank to start with, cut to 30": its right end locks into the next piece, so that is the end it has kept.
+test('a whole first piece that was cut shorter keeps the end that locks', async () => {
+  const [label] = [...list.lines()].find(([piece, row]) => /^\d+-1$/.test(piece) && row[3] === 'whole') ?? [''];
+  list.tickRows(Number.parseInt(label, 10) - 1);
+  list.cell(label, 'Laid').value = true;
+  list.cell(label, 'Cut at').value = '30"';
+  await list.planOn();
+  expect(list.lines().get(label)?.slice(3, 5)).toEqual(['right', 'crosscut']);
+  // By hand: 143 1/4 less 30 is two whole planks and 17 1/4.
+  const row = [...list.lines()].filter(([piece]) => piece.startsWith(`${Number.parseInt(label, 10)}-`));
+  expect(row.slice(1).map(([, cells]) => cells.slice(2, 4))).toEqual([
+    ['48"', 'whole'],
+    ['48"', 'whole'],
+    ['17 1/4"', 'left'],
+  ]);
+});
+
+test('what cannot be read or cannot be is told, and nothing is changed', async () => {
+  const cases: readonly (readonly [string, string, RegExp])[] = [
+    ['Cut at', 'long', /^7-1: "long" in the column Cut at is not a length\. Type it such as 14 3\/8"/],
+    ['Cut at', '0"', /^7-1: "0"" in the column Cut at is not a length/],
+    ['Cut at', "5'", /^7-1 is typed as cut at 60"; a plank is 48"/],
+    ['Run', 'wide', /^7-1: "wide" in the column Run is not a length/],
+    ['Run', '90"', /^Row 7: 90" was found where 143 1\/4" is drawn/],
+    ['Mark', 'broken', /^7-1: "broken" in the column Mark is no mark\. Choose spoiled or lost/],
+  ];
+  for (const [heading, typed, sentence] of cases) {
+    const cell = list.cell('7-1', heading);
+    const { value } = cell;
+    cell.value = typed;
+    const before = JSON.stringify(list.sheet().values());
+    const answer = await planOnTabs(list.store, beingLaid(room));
+    expect(answer).toMatchObject({ status: 'problems', problems: [expect.stringMatching(sentence)] });
+    expect(JSON.stringify(list.sheet().values())).toBe(before);
+    cell.value = value;
+  }
+});
+
+test('pieces are found by the headings of their columns, whichever a person has put first; a list without one is none', () => {
+  const cells = [
+    ['Piece', 'Length', 'Width', 'Keep factory end', 'From plank', 'Laid'],
+    ['7-1', '20"', '6"', 'right', '3', true],
+  ];
+  const [piece] = listedPieces(cells);
+  expect(piece).toMatchObject({ list: 'lay', label: '7-1', length: '20"', keeps: 'right', plank: '3', ticked: true });
+  for (const first of cells[0].keys()) {
+    const moved = cells.map((row) => [row[first], ...row.filter((_, column) => column !== first)]);
+    expect(listedPieces(moved)).toMatchObject([{ ...piece, places: expect.anything() }]);
+  }
+  for (const missing of ['Piece', 'Length', 'Width']) {
+    const column = cells[0].indexOf(missing);
+    expect(listedPieces(cells.map((row) => row.filter((_, c) => c !== column)))).toEqual([]);
+  }
 });
 
 test('another room than the list is of, a list with a gap of ticks, none at all: told', async () => {

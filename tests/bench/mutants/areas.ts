@@ -14,7 +14,7 @@ export const AREAS: readonly Area[] = [
   {
     name: 'geometry',
     files: ['src/geometry'],
-    tests: ['tests/geometry', 'tests/room', 'tests/layout', 'tests/rooms.test.ts'],
+    tests: ['tests/geometry', 'tests/room', 'tests/layout/pieces.test.ts', 'tests/layout/square.test.ts'],
   },
   {
     name: 'inset',
@@ -26,6 +26,25 @@ export const AREAS: readonly Area[] = [
     name: 'layout',
     files: ['src/layout'],
     tests: ['tests/layout', 'tests/takeoff/planning', 'tests/takeoff/telling', 'tests/rooms.test.ts'],
+  },
+  {
+    name: 'pieces',
+    files: [
+      ...[
+        'beside',
+        'bends',
+        'bentLine',
+        'lengthwise',
+        'marking',
+        'notches',
+        'pieces',
+        'prongs',
+        'round',
+        'slants',
+        'square',
+      ].map((name) => `src/layout/${name}.ts`),
+    ],
+    tests: ['tests/layout', 'tests/takeoff/telling', 'tests/sheet/wallFunction.test.ts', 'tests/rooms.test.ts'],
   },
   {
     name: 'rows',
@@ -60,21 +79,50 @@ export const AREAS: readonly Area[] = [
   {
     name: 'follow',
     files: ['src/cutting/follow', 'src/cutting/goals'],
-    tests: ['tests/cutting/follow', 'tests/cutting/follow.test.ts', 'tests/cutting/exhaustive.test.ts'],
+    tests: [
+      ...['tests/cutting/follow', 'tests/cutting/follow.test.ts', 'tests/cutting/exhaustive.test.ts'],
+      'tests/cutting/search.test.ts',
+    ],
   },
   {
     name: 'onward',
     files: ['src/cutting/onward'],
-    tests: ['tests/cutting/onward.test.ts', 'tests/sheet/onwardFunction.test.ts', 'tests/tabs/planOn.test.ts'],
+    tests: [
+      ...['tests/cutting/onward.test.ts', 'tests/cutting/onward', 'tests/cutting/inParts.test.ts'],
+      ...['tests/sheet/onwardFunction.test.ts', 'tests/tabs/planOn.test.ts', 'tests/takeoff/planning/planOn.test.ts'],
+    ],
   },
   {
     name: 'plan on',
     files: [
-      ...['planOn', 'asLaid', 'begunRows', 'followed', 'inHand', 'listMatches', 'listedUnits', 'waitingStrips'].map(
-        (name) => `src/takeoff/planning/${name}.ts`,
+      ...[
+        ...['planOn', 'asLaid', 'asYouLay', 'begunRows', 'bestRest', 'followed', 'inHand', 'listMatches', 'listedPlan'],
+        ...['listedUnits', 'sides', 'waitingStrips'],
+      ].map((name) => `src/takeoff/planning/${name}.ts`),
+    ],
+    tests: [
+      ...['tests/takeoff/planning/planOn.test.ts', 'tests/tabs/planOn.test.ts', 'tests/tabs/planOnTogether.test.ts'],
+      'tests/tabs/asYouLay.test.ts',
+    ],
+  },
+  {
+    name: 'lists',
+    files: [
+      ...['asLaid', 'asYouLay', 'keptMarks', 'laidWork', 'planOnTabs', 'sharedLists'].map(
+        (name) => `src/tabs/${name}.ts`,
       ),
     ],
-    tests: ['tests/takeoff/planning/planOn.test.ts', 'tests/tabs/planOn.test.ts', 'tests/tabs/asYouLay.test.ts'],
+    tests: [
+      ...['asYouLay', 'cutList', 'laidWork', 'planOn', 'planOnTogether'].map((name) => `tests/tabs/${name}.test.ts`),
+    ],
+  },
+  {
+    name: 'telling',
+    files: ['src/takeoff/telling'],
+    tests: [
+      ...['tests/takeoff', 'tests/tabs/cutList.test.ts', 'tests/tabs/planOn.test.ts', 'tests/tabs/asYouLay.test.ts'],
+      ...['tests/layout/marking.test.ts', 'tests/layout/markingRebuilt.test.ts', 'tests/rooms.test.ts'],
+    ],
   },
   { name: 'takeoff', files: ['src/takeoff'], tests: ['tests/takeoff', 'tests/rooms.test.ts', 'tests/published'] },
   {
@@ -101,6 +149,26 @@ export const AREAS: readonly Area[] = [
     tests: ['tests/tabs/order.test.ts', 'tests/tabs/orderCells.test.ts', 'tests/tabs/jobTabs.test.ts'],
   },
   { name: 'tabs', files: ['src/tabs'], tests: ['tests/tabs'] },
+  {
+    name: 'functions',
+    files: [
+      ...['areaFunctions', 'compareFunction', 'cutFunctions', 'cutTable', 'fitFunction', 'lengthFunctions'],
+      ...[
+        'offcutTable',
+        'onwardFunction',
+        'onwardTable',
+        'orderFunctions',
+        'plannedRuns',
+        'rowFunctions',
+        'rulesRange',
+      ],
+      ...['staggerVerdicts', 'wallFunction', 'wallsRange'],
+    ].map((name) => `src/sheet/${name}.ts`),
+    tests: [
+      ...['areaFunctions', 'arguments', 'compareFunction', 'cutFunctions', 'everyFunction', 'fitFunction'],
+      ...['lengthFunctions', 'onwardFunction', 'rowFunctions', 'slips', 'typedDecimals', 'wallFunction'],
+    ].map((name) => `tests/sheet/${name}.test.ts`),
+  },
   {
     name: 'arguments',
     files: ['src/sheet/arguments.ts', 'src/sheet/cells.ts'],

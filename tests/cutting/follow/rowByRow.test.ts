@@ -64,10 +64,11 @@ const JOBS: readonly CutJob[] = Array.from({ length: 160 }, (_, i) => {
 });
 const PLANNED = JOBS.map((job) => ({ job, plan: planCuts(job) })).filter(({ plan }) => plan.broken.length === 0);
 
+/** `mostMissed`: floors on which more wait than must, so far; no more may. A search that is steered worse shows there. */
 describe.each([
-  { name: 'few ways', width: 10, isFromBothSides: false },
-  { name: 'many ways, from both sides', width: 60, isFromBothSides: true },
-])('tiny floors laid row by row with $name', ({ width, isFromBothSides }) => {
+  { name: 'few ways', width: 10, isFromBothSides: false, mostMissed: 1 },
+  { name: 'many ways, from both sides', width: 60, isFromBothSides: true, mostMissed: 0 },
+])('tiny floors laid row by row with $name', ({ width, isFromBothSides, mostMissed }) => {
   const laid = PLANNED.map(({ job, plan }) => ({
     job,
     truth: fewestWaitingByTrial(job, plan.plankCount) ?? Number.POSITIVE_INFINITY,
@@ -95,7 +96,7 @@ describe.each([
       if (truth > 0) expect(answerWithin(truth - 1)).toBeUndefined();
       return answerWithin(truth) === undefined;
     });
-    expect(missed.length / laid.length).toBeLessThan(isFromBothSides ? 0.1 : 0.15);
+    expect(missed.length).toBeLessThanOrEqual(mostMissed);
   });
 });
 
@@ -112,7 +113,8 @@ describe('with strips', () => {
       expect(checkCutPlan(job, plan)).toEqual([]);
       expect(plan.plankCount).toBeLessThanOrEqual(planned.plankCount);
     }
-    expect(found).toBeGreaterThan(30);
+    // By trying every plan 102 of them can be laid with three waiting; so many are found so far, and no fewer may be.
+    expect(found).toBeGreaterThanOrEqual(80);
   });
 });
 

@@ -7,23 +7,11 @@ import { openRuns } from '../../../src/cutting/onward/firstPieces';
 import { planOnward } from '../../../src/cutting/onward/onward';
 import type { OnwardJob, OnwardPlan } from '../../../src/cutting/onward/onwardJob';
 import { planCuts } from '../../../src/cutting/search';
+import { mostWaiting } from '../../support/onwardWaiting';
 import { FLOOR_KINDS, randomJob } from '../../support/randomJobs';
 import { restOf } from '../../support/restOfFloor';
 
 type Rows = OnwardPlan['rows'];
-
-/** After each row, the planks and pieces in hand that are begun, or were there, and are wanted later. */
-function mostWaiting(rows: Rows): number {
-  const usedIn = rows.map(({ runs }) =>
-    runs.flat().map(({ plank, stock }) => (stock === undefined ? `${plank}` : `in hand ${stock}`)),
-  );
-  const waitingAfter = usedIn.map((_, row) => {
-    const later = new Set(usedIn.slice(row + 1).flat());
-    const begun = new Set(usedIn.slice(0, row + 1).flat());
-    return [...later].filter((name) => name.startsWith('in hand') || begun.has(name)).length;
-  });
-  return Math.max(0, ...waitingAfter);
-}
 
 const piecesOf = (rows: Rows) =>
   rows
