@@ -6,7 +6,7 @@ import { ticksOfInches } from '../../../src/geometry/length';
 import { asLaid } from '../../../src/tabs/asLaid';
 import { cutListBlock } from '../../../src/tabs/cutList';
 import { BLANK_RULES, type RoomEntry } from '../../../src/takeoff/entry';
-import type { ListedCut } from '../../../src/takeoff/planning/asLaid';
+import { type ListedCut, listedRows } from '../../../src/takeoff/planning/asLaid';
 import { planAwayFromCorners } from '../../../src/takeoff/planning/awayFromCorners';
 import { floorsOnLists } from '../../../src/takeoff/planning/listedPlan';
 import { staggerAcross } from '../../../src/takeoff/planning/middleStart';
@@ -19,15 +19,18 @@ import { blockValues } from '../../support/blockValues';
 import { plainRoom } from '../../support/roomEntries';
 import { seededRandom } from '../../support/seededRandom';
 
-const rectangle = (length: number, width: number, rules: Partial<RoomEntry['rules']> = {}): RoomEntry => ({
+const rectangle = (length: number, width: number | string, rules: Partial<RoomEntry['rules']> = {}): RoomEntry => ({
   ...plainRoom,
   shape: { kind: 'rectangle', length, width },
   rules: { ...BLANK_RULES, ...rules },
 });
 
+/** By hand: 108 1/4" less two gaps of 3/8" is a row of 3", 17 of 6" and one of 2 1/2", which with a saw cut is ripped off the 3" rows. */
+const STRIPS = 'a room whose strips serve in the last row';
+
 const ROOMS: readonly (readonly [string, RoomEntry])[] = [
   ['a plain room', rectangle(12, 10)],
-  ['a room whose strips serve in the last row', rectangle(14.2, 9.3, { firstRow: '3"' })],
+  [STRIPS, rectangle(14.2, `9' 1/4"`, { firstRow: '3"' })],
   ['a passage of single pieces', rectangle(3.4, 9, { layDirection: 'length', startSide: 'far' })],
   ['runs a little longer than a plank', rectangle(4.6, 7, { layDirection: 'length' })],
   ['an L with a closet', DEMO_ROOM],
@@ -74,10 +77,14 @@ function answerOf(planned: ReturnType<typeof floorOf>['planned'], ...lists: read
   return answer.on;
 }
 
-describe.each(ROOMS)('%s', (_, entry) => {
+describe.each(ROOMS)('%s', (name, entry) => {
   const { planned, listed } = floorOf(entry);
   const random = seededRandom(7);
   const planks = planned.markedPlan.plankCount;
+
+  test('has strips where they serve', () => {
+    expect(listed.some(({ isStrip }) => isStrip)).toBe(name === STRIPS);
+  });
 
   test('nothing that happened: no more planks than planned, wherever one stops', () => {
     for (let i = 0; i < 8; i++) {
@@ -133,7 +140,8 @@ const TOGETHER: readonly (readonly [string, readonly RoomEntry[]])[] = [
   ['two rooms that share planks', [named('Den', rectangle(12.3, 7)), named('Hall', rectangle(5.7, 4))]],
   [
     'three rooms, their strips used in their last rows',
-    [6.2, 9.1, 4.4].map((length, i) => named(`Room ${i}`, rectangle(length, 4.6, { firstRow: '3"' }))),
+    // 54 1/4" less the gaps: 3", eight rows of 6" and 2 1/2".
+    [6.2, 9.1, 4.4].map((length, i) => named(`Room ${i}`, rectangle(length, `4' 6 1/4"`, { firstRow: '3"' }))),
   ],
 ];
 
@@ -147,6 +155,7 @@ describe.each(TOGETHER)('%s', (_, entries) => {
           {},
         );
   const lists = floorsOnLists(planned).map(([first]) => listOf(planned, first));
+  if (planned.job.ripPairs.length > 0) expect(lists.flat().filter(({ isStrip }) => isStrip).length).toBeGreaterThan(3);
   const rowCounts = planned.floors.map(({ layout }) => layout.rows.length);
   const random = seededRandom(11);
   const more = planned.grid.unit === planned.grid.markingStep ? 0 : 1;
@@ -161,9 +170,12 @@ describe.each(TOGETHER)('%s', (_, entries) => {
     expect(markedPlan.broken).toEqual([]);
     const apart = planned.floors[0].part === 'ahead' ? staggerAcross(on.planned, 0) : null;
     if (apart !== null) expect(apart).toBeGreaterThanOrEqual(planned.floors[0].read.rules.minStagger);
-    const pieces = markedPlan.rows.flatMap(({ runs }) => runs.flat());
-    laid.flat().forEach(({ isLaid, length, plankNumber }, k) => {
-      if (isLaid) expect([pieces[k].length, pieces[k].plank + 1]).toEqual([length, plankNumber]);
+    const listed = laid.flatMap(listedRows).map((runs) => runs.flatMap(({ pieces }) => pieces));
+    listed.forEach((row, i) => {
+      const pieces = markedPlan.rows[i].runs.flat();
+      row.forEach(({ isLaid, length, plankNumber }, k) => {
+        if (isLaid) expect([pieces[k].length, pieces[k].plank + 1]).toEqual([length, plankNumber]);
+      });
     });
     return markedPlan.plankCount - planned.markedPlan.plankCount - more;
   }
