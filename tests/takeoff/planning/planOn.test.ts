@@ -10,7 +10,7 @@ import { type ListedCut, listedRows } from '../../../src/takeoff/planning/asLaid
 import { planAwayFromCorners } from '../../../src/takeoff/planning/awayFromCorners';
 import { floorsOnLists } from '../../../src/takeoff/planning/listedPlan';
 import { staggerAcross } from '../../../src/takeoff/planning/middleStart';
-import { planOn } from '../../../src/takeoff/planning/planOn';
+import { pieceKey, planOn } from '../../../src/takeoff/planning/planOn';
 import { chooseWay } from '../../../src/takeoff/planning/ways';
 import { drawRoom } from '../../../src/takeoff/reading/drawRoom';
 import { floorTakeoffOf } from '../../../src/takeoff/telling/floorTakeoff';
@@ -66,9 +66,21 @@ function floorOf(entry: RoomEntry) {
   return { planned, listed: listOf(planned, 0) };
 }
 
-/** So many pieces lie, counted in laying order. */
-function laidUpTo(listed: readonly ListedCut[], count: number): readonly ListedCut[] {
-  return listed.map((piece, i) => ({ ...piece, isLaid: i < count, isCut: i < count }));
+/** So many pieces lie, counted in laying order, and some more are cut. */
+function laidUpTo(listed: readonly ListedCut[], count: number, ahead = 0): readonly ListedCut[] {
+  return listed.map((piece, i) => ({ ...piece, isLaid: i < count, isCut: i < count + ahead }));
+}
+
+/** By plank what is written on its rest: the piece it was kept for, where something that lies was cut from it. */
+function writtenBefore(now: readonly ListedCut[]): Map<number, string> {
+  const written = new Map<number, string>();
+  for (const number of new Set(now.map(({ plankNumber }) => plankNumber))) {
+    const pieces = now.filter(({ plankNumber, isStrip }) => plankNumber === number && !isStrip);
+    const kept = pieces.find(({ isLaid }) => !isLaid);
+    if (kept && pieces.some(({ isLaid }) => isLaid) && !pieces.some(({ isGone }) => isGone))
+      written.set(number, kept.label);
+  }
+  return written;
 }
 
 function answerOf(planned: ReturnType<typeof floorOf>['planned'], ...lists: readonly (readonly ListedCut[])[]) {
@@ -89,7 +101,7 @@ describe.each(ROOMS)('%s', (name, entry) => {
   test('nothing that happened: no more planks than planned, wherever one stops', () => {
     for (let i = 0; i < 8; i++) {
       const count = random.whole(0, listed.length);
-      const on = answerOf(planned, laidUpTo(listed, count));
+      const on = answerOf(planned, laidUpTo(listed, count, random.whole(0, 3)));
       expect(checkCutPlan(on.planned.markedJob, on.planned.markedPlan)).toEqual([]);
       // Rests of planks that are no whole number of steps are counted down to a unit: a tight one may be a unit short.
       const more = planned.grid.unit === planned.grid.markingStep ? 0 : 1;
@@ -111,6 +123,22 @@ describe.each(ROOMS)('%s', (name, entry) => {
       const pieces = on.planned.markedPlan.rows.flatMap(({ runs }) => runs.flat());
       now.forEach(({ isLaid, length, plankNumber }, k) => {
         if (isLaid) expect([pieces[k].length, pieces[k].plank + 1]).toEqual([length, plankNumber]);
+      });
+      // What is cut from an offcut in hand says what is written on it, where that is another piece.
+      const written = writtenBefore(now);
+      const isBegun = (row: number) => now.some(({ isLaid, rowNumber }) => isLaid && rowNumber >= row);
+      on.planned.markedPlan.rows.forEach(({ runs }, row) => {
+        runs.flat().forEach(({ plank, isStrip }, k) => {
+          const label = `${row + 1}-${k + 1}`;
+          const mark =
+            isStrip || now.some((piece) => piece.isLaid && piece.label === label) ? undefined : written.get(plank + 1);
+          if (mark === undefined) return;
+          written.delete(plank + 1);
+          if (isBegun(row + 1)) return;
+          expect(on.writtenOn.get(pieceKey(planned.floors[0].read.name, label))).toBe(
+            mark === label ? undefined : mark,
+          );
+        });
       });
       // A plank in the place of each that is gone.
       expect(on.planned.markedPlan.plankCount).toBeLessThanOrEqual(planks + gone.size);
@@ -192,6 +220,16 @@ describe.each(TOGETHER)('%s', (_, entries) => {
     const counts = rowCounts.map((count, i) => (i === rowCounts.length - 1 ? Math.ceil(count / 2) : 0));
     const { planned: now, sides } = answerOf(planned, ...rowsLaid(planned, lists, counts));
     expect(sides.map(({ begunCount }) => begunCount)).toEqual(counts);
+    // It goes on before the others, and they when all of it lies.
+    const next = now.order?.find((row) =>
+      sides.every((side) => row < side.firstRow || row >= side.firstRow + side.begunCount),
+    );
+    const last = sides[sides.length - 1];
+    expect(next).toBe(last.firstRow + last.begunCount);
+    const done = rowCounts.map((count, i) => (i === rowCounts.length - 1 ? count : 0));
+    const asked = floorsOnLists(planned).length - 1;
+    const answer = planOn(planned, rowsLaid(planned, lists, done), { list: asked, part: null });
+    expect('on' in answer && answer.on.nextRow).toBe(0);
     const isLying = (row: number) =>
       sides.some((side) => row >= side.firstRow && row < side.firstRow + side.begunCount);
     for (const { pieces } of now.ledger.planks) {
