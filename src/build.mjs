@@ -6,10 +6,21 @@ import { fileURLToPath } from 'node:url';
 import { minify } from '@swc/core';
 import { parse } from 'acorn';
 import { build, transform } from 'esbuild';
+import { arrowsOnTop } from './arrowsOnTop.mjs';
+import { fieldsInPlace } from './fieldsInPlace.mjs';
 import { lengthUnitsOnly } from './lengthUnitsOnly.mjs';
 import { namedOnce } from './namedOnce.mjs';
+import { OWN_FIELDS } from './ownFields.mjs';
 import { commentsLookedLike, plainScript, troublesIn, withPlusSigns } from './plainScript.mjs';
-import { attributeNames, interfaceOf, knownDeclarations, patternOf, shortenableNames } from './shortNames.mjs';
+import {
+  attributeNames,
+  declaredMembers,
+  interfaceOf,
+  knownDeclarations,
+  patternOf,
+  SHORTEST,
+  shortenableNames,
+} from './shortNames.mjs';
 import { onlyReadEntries } from './unreadEntries.mjs';
 
 /** The folder of this project: the nearest one upwards with a package.json, wherever the running script lies in it. */
@@ -65,9 +76,9 @@ export async function codeShortening(names) {
   return (await codeFile(names)).text;
 }
 
-/** Sidebar.html with no fields shortened but these. */
+/** Sidebar.html with no fields shortened but these, and no other step that only a page goes through. */
 export async function pageShortening(names) {
-  return (await sidebarFile(names)).text;
+  return (await sidebarFile({ shortened: names, isShort: false })).text;
 }
 
 /** Writes the four files into `folder`; gives their texts, and the bytes of each that every source folder takes up. */
@@ -141,14 +152,24 @@ async function shortNamesOf(probe, parameters) {
   });
 }
 
-/** The fields of the page that are no attributes of elements. */
+/** The fields of the page that are no attributes of elements, and those of which the compiler knows it. */
 async function shortNamesOfPage(probe) {
   const declarations = await knownDeclarations(projectFolder, 'browser');
   const interfaces = Object.entries(INTERFACES_OUTSIDE_THE_PAGE).flatMap(([file, names]) =>
     names.map((name) => interfaceOf(read(file), name)),
   );
-  const kept = [...NAMED_OUTSIDE_THE_PAGE.map(read), ...interfaces, ...attributeNames(declarations)];
-  return shortenableNames({ ...textsOf(probe), kept, declarations });
+  const kept = [...NAMED_OUTSIDE_THE_PAGE.map(read), ...interfaces];
+  const { code, packages } = textsOf(probe);
+  const attributes = attributeNames(declarations);
+  const byWord = shortenableNames({ code, packages, kept: [...kept, ...attributes], declarations });
+  const own = OWN_FIELDS.map((name) => `a.${name};`).join('');
+  return [...new Set([...byWord, ...shortenableNames({ code: own, packages, kept, declarations: [] })])];
+}
+
+/** The sources that the page is made of, from the folder of this project. */
+export async function pageSources() {
+  const { metafile } = await build({ ...common, entryPoints: ['src/sidebar/sidebar.ts'], outfile: 'sidebar.js' });
+  return Object.keys(metafile.inputs).filter((file) => file.startsWith('src/'));
 }
 
 function textsOf({ outputFiles, metafile }) {
@@ -160,16 +181,25 @@ function textsOf({ outputFiles, metafile }) {
  * A second opinion on what is superfluous: joins statements and values that are used once.
  *
  * @param code a minified script
- * @param isPage whether it is loaded once: then fields get names too, which the first run has to look up
+ * @param isPage whether it is loaded once, as a page is: then fields get names too, which the first run has to look up, and short functions
+ *   are read when it is loaded
  */
 async function smaller(code, isPage) {
   const format = { asciiOnly: true };
   // Functions are left where they are: written out where they are called, they win nothing. Nobody asks one for its
   // prototype, so those that do not ask who calls them become arrow functions.
   const compress = { passes: 3, inline: 0, ecma: 2019, unsafe_arrows: true };
-  const joined = await minify(code, { compress, mangle: false, format });
-  const named = await minify(namedOnce(withPlusSigns(joined.code), isPage), { compress: false, mangle: true, format });
+  const join = async (text) => (await minify(text, { compress, mangle: false, format })).code;
+  const joined = await join(code);
+  const shorter = isPage ? await join(arrowsOnTop(fieldsInPlace(joined, await browserFields()))) : joined;
+  const named = await minify(namedOnce(withPlusSigns(shorter), isPage), { compress: false, mangle: true, format });
   return named.code.trim();
+}
+
+/** Tells fields that a browser may change by itself, such as the length of a list, from those of our own. */
+async function browserFields() {
+  const names = new Set((await knownDeclarations(projectFolder, 'browser')).flatMap(declaredMembers));
+  return (name) => name.length >= SHORTEST && names.has(name);
 }
 
 /**
@@ -219,17 +249,17 @@ async function parametersOf(source) {
 }
 
 /** The browser's half. */
-function sidebarFile(shortened) {
-  return pageFile('Sidebar', 'src/sidebar', 'sidebar', shortened);
+function sidebarFile(options) {
+  return pageFile('Sidebar', 'src/sidebar', 'sidebar', options);
 }
 
 /** The page that checks a spreadsheet. Its names are few, and some are those of services: none is shortened. */
 function checkFile() {
-  return pageFile('Check', 'src/sidebar/check', 'check', []);
+  return pageFile('Check', 'src/sidebar/check', 'check', { shortened: [] });
 }
 
 /** A page with its style and script in it, so that it needs nothing else. */
-async function pageFile(name, folder, script, shortened) {
+async function pageFile(name, folder, script, { shortened, isShort = true } = {}) {
   const options = {
     ...common,
     entryPoints: [`${folder}/${script}.ts`],
@@ -255,7 +285,7 @@ async function pageFile(name, folder, script, shortened) {
   });
   const source = `${folder}/${name}.html`;
   const notice = notices(built.metafile);
-  const plain = plainScript(await smaller(built.outputFiles[0].text, true));
+  const plain = plainScript(await smaller(built.outputFiles[0].text, isShort));
   const filled = insert(
     source,
     insert(
@@ -323,7 +353,12 @@ function read(file) {
 }
 
 if (process.argv[1] && resolve(process.argv[1]) === fileURLToPath(import.meta.url)) {
-  const folder = resolve(process.argv[2] ?? join(projectFolder, 'dist'));
+  const [, , typed = join(projectFolder, 'dist'), ...more] = process.argv;
+  if (typed.startsWith('-') || more.length > 0) {
+    console.error(`${more[0] ?? typed}: npm run build takes one folder to build into, or nothing for dist.`);
+    process.exit(1);
+  }
+  const folder = resolve(typed);
   const { files, weights } = await buildAddOn(folder);
   const shown = (bytes) => bytes.toLocaleString('en-US');
   for (const [name, text] of Object.entries(files)) {

@@ -2,6 +2,12 @@
 import { spawnSync } from 'node:child_process';
 import { join, resolve } from 'node:path';
 
+const [, , typed] = process.argv;
+if (typed !== undefined) {
+  console.error(`${typed}: npm run check takes nothing, it looks at everything.`);
+  process.exit(1);
+}
+
 const root = resolve(import.meta.dirname, '..');
 const PARTS = [
   ['types of the add-on', 'tsc', ['-p', 'tsconfig.json']],

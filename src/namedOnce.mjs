@@ -1,6 +1,6 @@
 // Gives a name to what a script says or calls again and again: a text that stands in it thirty times, such as "plank", and
-// `Math.max`, which no other step makes shorter; where it is asked for, also to fields that the language or a table names, so
-// that `a.flatMap(b)` becomes `a[c](b)`. Comes between the steps that join statements, which would undo it, and those that
+// `Math.max`, which no other step makes shorter; where it is asked for, also to `null` and to fields that the language or a
+// table names, so that `a.flatMap(b)` becomes `a[c](b)`, and `{label:b}=a` becomes `{[c]:b}=a`. Comes between the steps that join statements, which would undo it, and those that
 // shorten names.
 import { parse } from 'acorn';
 
@@ -9,8 +9,9 @@ const FREE =
   /^(?:Math\.\w+|Object\.(?:assign|create|entries|fromEntries|keys|values)|Number\.is\w+|Array\.isArray|JSON\.\w+)$/;
 /** What the language itself has wherever a script runs; a worker has no `document`. */
 const GLOBAL = /^(?:Array|Date|(?:Float64|Int32|Uint8)Array|Map|Number|Object|RangeError|Set|String)$/;
-/** Letters of a name as it will be, and what a name must save. */
-const NAME_LENGTH = 2;
+/** Letters of a name as it will be: of what stands as often as this, and of others; and what a name must save. */
+const OFTEN = 100;
+const nameLength = (places) => (places.length >= OFTEN ? 1 : 2);
 const LEAST_SAVING = 4;
 
 /** Loops: a field that has to be looked up by a name is slower there until the engine has compiled them. */
@@ -45,12 +46,15 @@ function placesIn(program, code, withFields) {
   const visit = (node, isRepeated) => {
     const text = code.slice(node.start, node.end);
     const isFree = { MemberExpression: FREE, Identifier: GLOBAL }[node.type]?.test(text);
-    if (isText(node) || isFree) {
+    if (isText(node) || isFree || (withFields && !isRepeated && isNothing(node))) {
       keep(text, node, false);
       return;
     }
     if (withFields && !isRepeated && isNamedField(node)) {
       keep(JSON.stringify(node.property.name), { start: dotOf(node, code), end: node.end }, true);
+    }
+    if (withFields && !isRepeated && node.type === 'ObjectPattern') {
+      for (const { key } of node.properties.filter(isNamedPart)) keep(JSON.stringify(key.name), key, true);
     }
     for (const part of partsOf(node)) visit(part, isRepeated || LOOP.test(node.type));
   };
@@ -60,6 +64,16 @@ function placesIn(program, code, withFields) {
 
 function isNamedField({ type, computed, object, property }) {
   return type === 'MemberExpression' && !computed && property.type === 'Identifier' && object.type !== 'Super';
+}
+
+/** A field that is taken out of an object under another name. */
+function isNamedPart({ type, computed, shorthand, key }) {
+  return type === 'Property' && !computed && !shorthand && key.type === 'Identifier';
+}
+
+/** `null`, or what a minifier writes for `undefined`. */
+function isNothing({ type, raw, operator, argument }) {
+  return (type === 'Literal' && raw === 'null') || (operator === 'void' && argument.type === 'Literal');
 }
 
 /** Where the dot stands before a name; of `?.`, what comes behind it, since `a?.[b]` keeps both. */
@@ -73,10 +87,12 @@ function isText({ type, value }) {
 
 /** Those that save bytes, what stands most often first: earlier names become shorter ones. */
 function worthNaming(places) {
-  // A field loses its dot, and the marks around its text count only where it is declared.
-  const saved = ({ length }, isField) => length - NAME_LENGTH - (isField ? '[]""'.length - '.'.length : 0);
-  const saving = ([text, all]) =>
-    all.reduce((sum, { isField }) => sum + saved(text, isField), 0) - (text.length + NAME_LENGTH + ',='.length);
+  // Around a name there are brackets in place of a dot, if there is one; the marks around a text count only where it is declared.
+  const savedAt = (length, { isField, start, end }) => end - start - length - (isField ? '[]'.length : 0);
+  const saving = ([text, all]) => {
+    const length = nameLength(all);
+    return all.reduce((sum, place) => sum + savedAt(length, place), 0) - (text.length + length + ',='.length);
+  };
   return [...places].filter((one) => saving(one) >= LEAST_SAVING).sort(([, a], [, b]) => b.length - a.length);
 }
 

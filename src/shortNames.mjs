@@ -6,7 +6,7 @@ import { pathToFileURL } from 'node:url';
 import { parse } from 'acorn';
 
 /** A shorter name is not worth it. */
-const SHORTEST = 3;
+export const SHORTEST = 3;
 
 /**
  * Names in `code` that may be shortened wherever they stand as the name of a field, in alphabetical order.
@@ -73,7 +73,7 @@ export function attributeNames(declarations) {
 }
 
 /** Names before a colon, a bracket or the like; words of comments do no harm. */
-function declaredMembers(text) {
+export function declaredMembers(text) {
   return [...text.matchAll(/(\w+)\??\s*[(:<=,}]/g)].map((match) => match[1]);
 }
 

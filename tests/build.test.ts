@@ -1,9 +1,11 @@
-/** The unit library as it is bundled: a table of lengths and areas, held to the whole library. */
+/** The unit library as it is bundled, a table of lengths and areas, held to the whole library; and what a built file may not hold. */
 
 import { unit } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { addOnFiles, projectFolder } from '../src/build.mjs';
+import { projectFolder } from '../src/build.mjs';
 import { unitTables } from '../src/lengthUnitsOnly.mjs';
+import { commentsLookedLike, troublesIn } from '../src/plainScript.mjs';
+import { addOnFiles } from './support/addOn';
 
 describe('the table of units', async () => {
   const { LENGTHS, AREAS } = await unitTables(projectFolder);
@@ -38,7 +40,20 @@ describe('the table of units', async () => {
 const HALF_TICK = 1 / 1280;
 
 describe('the built add-on', async () => {
-  const code = (await addOnFiles())['Code.js'];
+  const files = await addOnFiles();
+  const code = files['Code.js'];
+
+  test.each(['Code.js', 'Sidebar.html', 'Check.html'] as const)(
+    '%s survives being pasted and served: ASCII, short lines, nothing in its script that looks like a comment',
+    (name) => {
+      expect(troublesIn(name, files[name])).toEqual([]);
+      const [, script] = /<script id="page-script"[^>]*>\n([\s\S]*)<\/script>/.exec(files[name]) ?? [];
+      expect(script === undefined).toBe(name === 'Code.js');
+      expect(commentsLookedLike(name, script ?? '')).toEqual([]);
+      expect(/<\?|\uFFFD/.test(files[name])).toBe(false);
+    },
+  );
+
   const read = new Function(`${code}; return PLANK_LENGTH;`)() as (text: string, units: string) => number;
 
   test.each(['rod', 'mil', 'angstrom', 'chain', 'link', 'cm', 'yard'])(

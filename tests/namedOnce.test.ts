@@ -80,6 +80,18 @@ const WITH_FIELDS: typeof PROGRAMS = [
     /\)\.valueOfAll/,
   ],
   [
+    'a field that is taken out under another name, in any place where that may be',
+    'let f=({childOfAll:a})=>a,{childOfAll:{childOfAll:b=3}}={childOfAll:{}},c;({childOfAll:c}={childOfAll:4});answer=[f({childOfAll:1}),b,c]',
+    /\{\[ ?\$0\$ ?\]:a\}/,
+    /\{childOfAll:[abc{][^}]*\}=/,
+  ],
+  [
+    'nothing, and what is not there',
+    'let f=a=>[a===null,a===void 0,a??null,a===null?void 0:null,void f,void 0,void 0,void 0,void 0,null,null];answer=[f(null),f(),f(1)].map(a=>a.map(String))',
+    /void f/,
+    /void 0.*void 0/,
+  ],
+  [
     'not in a loop, where a name is slower',
     'answer=0;for(let a of["abc","de"])answer+=[a.codePointAt(0),a.codePointAt(1),a.codePointAt(2)].length',
     /a\.codePointAt\(0\)/,

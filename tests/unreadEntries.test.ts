@@ -1,8 +1,8 @@
 /** Entries of tables that the build leaves out of a bundle: which they may be. */
 import { runInNewContext } from 'node:vm';
 import { describe, expect, test } from 'vitest';
-import { addOnFiles } from '../src/build.mjs';
 import { withoutUnread } from '../src/unreadEntries.mjs';
+import { addOnFiles } from './support/addOn';
 
 const TABLE = { names: ['sentences', 'LINES'], forReaders: ['source'] };
 const SOURCE = `

@@ -3,7 +3,7 @@ import { mmOf, type Ticks } from '../geometry/length';
 import type { ProductEntry, RoomEntry, Typed } from '../takeoff/entry';
 import type { Problem } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
-import type { Alternative, House } from './house';
+import { type Alternative, type House, termsOfProduct } from './house';
 import type { HouseEntry } from './houseEntry';
 import { houseProblems } from './houseProblems';
 import { type Order, orderOf } from './order';
@@ -49,9 +49,28 @@ export function alternativeOrders(
       problems.push({ field: `alternatives.${i}.name`, text: houseProblems.alternative(alternative.name, text) });
       return;
     }
-    orders.push({ name: alternative.name, order: orderOf(house, planned.planned) });
+    orders.push({ name: alternative.name, order: orderOf(withTerms(house, alternative, rooms), planned.planned) });
   });
   return problems.length > 0 ? { status: 'problems', problems } : { status: 'priced', orders };
+}
+
+/**
+ * What the job says of the product whose place it takes goes for it too, unless the job has a line of its own for it: how
+ * it is fastened, what lies under it, mis-cuts, planks kept. Not what is of one product alone: its price, its shop, its wood.
+ */
+function withTerms(house: House, { name, insteadOf }: Alternative, rooms: readonly RoomEntry[]): House {
+  const lineOf = (product: string) => house.floors.find((floor) => nameKey(floor.product) === nameKey(product));
+  if (lineOf(name)) return house;
+  const replaced = rooms.map(({ product }) => product.name).filter((product) => takesPlaceOf(insteadOf, product));
+  const terms = replaced.map(lineOf).find((line) => line !== undefined);
+  if (!terms) return house;
+  const { misCuts, keep, underlay, film, felt, fastening } = terms;
+  const own = { ...termsOfProduct(house, name), misCuts, keep, underlay, film, felt, fastening };
+  return { ...house, floors: [...house.floors, own] };
+}
+
+function takesPlaceOf(insteadOf: string, product: string): boolean {
+  return insteadOf === '' || nameKey(insteadOf) === nameKey(product);
 }
 
 type TypedAlternative = HouseEntry['alternatives'][number];
@@ -62,7 +81,7 @@ function withProduct(
   typed: TypedAlternative,
   units: HouseEntry['units'],
 ): RoomEntry {
-  if (insteadOf !== '' && nameKey(insteadOf) !== nameKey(room.product.name)) return room;
+  if (!takesPlaceOf(insteadOf, room.product.name)) return room;
   // In a room of other units a bare number would mean something else.
   const length = (read: Ticks, asTyped: Typed): Typed => (room.units === units ? asTyped : `${mmOf(read)} mm`);
   const product: ProductEntry = {

@@ -16,7 +16,7 @@ export interface CasingCut {
  */
 export function casingCut({ takeoff, height }: LaidRoom, units: Units): CasingCut | null {
   const count = 2 * takeoff.doorways.filter((doorway) => doorway.floor !== 'stays shut').length;
-  if (count === 0 || height === 0) return null;
+  if (count === 0 || height === null) return null;
   const play = takeoff.entry.product.kind === 'rigid vinyl' ? ticksOfInches(1 / 64) : 0;
   // Rounded up: a plank that does not slide in is worse than a sixteenth of air.
   const step = units === 'us' ? ticksOfInches(1 / 16) : ticksOfMm(1);

@@ -10,6 +10,7 @@ import { amountOf, type Cents, wholeUp } from './money';
 
 export interface ComparedProduct {
   readonly name: string;
+  /** With the spare of the rules. */
   readonly planks: number;
   /** Null when it is not known how many planks a box holds. */
   readonly boxes: number | null;
@@ -85,7 +86,7 @@ function compared(
   const floorArea = rooms.reduce((sum, { length, width }) => sum + (length - less) * (width - less), 0);
   return {
     name: product.name,
-    planks: plan.plankCount,
+    planks: wanted,
     boxes,
     waste: 1 - floorArea / (bought * plankLength * plankWidth),
     shortestPiece: Math.min(...markedPlan.rows.flatMap((row) => row.runs.flat().map((piece) => piece.length))),

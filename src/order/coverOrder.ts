@@ -4,6 +4,7 @@ import { subtract } from '../geometry/combine';
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../geometry/length';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
+import { plural } from '../takeoff/text/plural';
 import type { House, LaidRoom, RollGoods } from './house';
 import { type OrderLine, orderLine } from './orderLine';
 import { coverOf, type StripPlan } from './underlay';
@@ -46,7 +47,7 @@ function coverOrder(house: House, goods: RollGoods | null, rooms: readonly LaidR
   const line = orderLine({
     part: 'underlay',
     item: goods.name,
-    reason: `${strips.length} strips, ${lengthText(total, house.units, 'room')} in all, each strip cut from any roll`,
+    reason: `${plural(strips.length, 'strip')}, ${lengthText(total, house.units, 'room')} in all, each strip cut from any roll`,
     basis: rolls,
     unit: 'rolls',
     packName: 'roll',

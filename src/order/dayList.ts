@@ -1,10 +1,11 @@
 /** What to do when: dated back from the day work starts, with this job's own numbers. */
 
 import type { CutKind, Takeoff } from '../takeoff/result';
-import { type DayNumber, dayText } from '../takeoff/text/calendar';
+import type { DayNumber } from '../takeoff/text/calendar';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { numberText } from '../takeoff/text/numberText';
+import { plural } from '../takeoff/text/plural';
 import { casingCut } from './casings';
 import type { DoorwayPlan } from './doorways';
 import type { RoomHours } from './hours';
@@ -16,8 +17,8 @@ import { lastWorkDay, shopDayUpTo, workDayUpTo } from './workDays';
 export interface DayTask {
   /** Days after the start, negative before it. */
   readonly offset: number;
-  /** `Sat 2026-12-05`, or `2 days before` while no start date is entered. */
-  readonly when: string;
+  /** Null while no start date is entered. */
+  readonly day: DayNumber | null;
   readonly text: string;
 }
 
@@ -88,9 +89,11 @@ export function dayList(
     hours > 0
       ? `Boxes in the rooms by now, closed and flat, for ${numberText(hours, 1)} hours.`
       : 'Boxes in the house by now.';
-  const { deliveryDays } = house.schedule;
+  const { deliveryDays, startDate: start } = house.schedule;
   const tasks: (readonly [number, string])[] = [
-    ...(orderBy === null ? [] : [[orderBy, `Order by today: delivery takes ${deliveryDays} days.`] as const]),
+    ...(orderBy === null
+      ? []
+      : [[orderBy, `Order by today: delivery takes ${plural(deliveryDays ?? 0, 'day')}.`] as const]),
     [delivered, lying],
     [dayBefore, 'Measure flatness and moisture: see Before you begin.'],
     [dayBefore, `Clear and sweep the rooms: ${rooms.map((room) => room.name).join(', ')}.`],
@@ -106,23 +109,17 @@ export function dayList(
     ...[...tearOutTasks(house, rooms), ...layingTasks(house, rooms)].map((text) => [0, text] as const),
   ];
   return tasks
-    .map(([offset, text]): DayTask => ({ offset, when: whenText(house.schedule.startDate, offset), text }))
+    .map(([offset, text]): DayTask => ({ offset, day: start === null ? null : start + offset, text }))
     .sort((a, b) => a.offset - b.offset);
-}
-
-function whenText(start: DayNumber | null, offset: number): string {
-  if (start !== null) return dayText(start + offset);
-  if (offset === 0) return 'first day';
-  return offset === -1 ? 'day before' : `${-offset} days before`;
 }
 
 function trimTask({ room, trim, run }: TrimOfRoom): string {
   const count = run.lengths.length;
   const name = trim.name.toLowerCase();
   if (trim.buy === 'put back')
-    return `${room}: take off ${name} (${count} lengths) and write room and wall on the back of each.`;
+    return `${room}: take off ${name} (${plural(count, 'length')}) and write room and wall on the back of each.`;
   const old = trim.height === 0 ? '' : 'take off what is there, ';
-  return `${room}: ${old}ready for ${count} lengths of new ${name}.`;
+  return `${room}: ${old}ready for ${plural(count, 'length')} of new ${name}.`;
 }
 
 function doorTasks(house: House, doorway: DoorwayPlan): string[] {

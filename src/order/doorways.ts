@@ -14,7 +14,7 @@ import {
   widthOf,
 } from './doorwayPairs';
 import { doorTrim, type Meeting, meetingOf, thresholdDrop } from './heights';
-import type { House, LaidRoom } from './house';
+import { type House, type LaidRoom, productTitle } from './house';
 import { houseProblems } from './houseProblems';
 
 export interface DoorwayPlan {
@@ -55,9 +55,12 @@ export function strayDoorways(house: House, rooms: readonly LaidRoom[]): readonl
 
 function doorwayPlan(house: House, end: DoorwayEnd, facing: Facing): DoorwayPlan {
   const { room, mark, work, neighbour } = end;
+  const { height } = room;
   const neighbourHeight = work ? (work.neighbourHeight ?? neighbour?.height ?? null) : null;
   const meeting =
-    neighbourHeight === null ? null : meetingOf(room.height, neighbourHeight, work?.soft === 'yes', house.units);
+    height === null || neighbourHeight === null
+      ? null
+      : meetingOf(height, neighbourHeight, work?.soft === 'yes', house.units);
   // One opening measured from both rooms: a bar for the wider of the two covers it.
   const width = Math.max(widthOf(mark), facing.end ? widthOf(facing.end.mark) : 0);
   return {
@@ -68,8 +71,11 @@ function doorwayPlan(house: House, end: DoorwayEnd, facing: Facing): DoorwayPlan
     meeting,
     ...barOf(end, facing, meeting, house.units),
     doorTrim:
-      work?.doorBottom == null ? null : doorTrim(room.height, work.doorBottom, house.site.doorClearance, house.units),
-    threshold: work?.thresholdTop == null ? null : thresholdDrop(room.height, work.thresholdTop, house.units),
+      height === null || work?.doorBottom == null
+        ? null
+        : doorTrim(height, work.doorBottom, house.site.doorClearance, house.units),
+    threshold:
+      height === null || work?.thresholdTop == null ? null : thresholdDrop(height, work.thresholdTop, house.units),
   };
 }
 
@@ -91,8 +97,16 @@ function barOf(
   if (said !== '') return { transition: said, remark: '', undecided: false };
   if (meeting && !meeting.transition) return none(countryWords('no bar covers a step that high', units), true);
   if (end.work?.soft === 'yes') return { transition: 'end cap', remark: '', undecided: false };
-  if (!meeting) return none(countryWords("the neighbouring floor's height is not entered", units), true);
+  if (!meeting) return none(unknownHeight(end, units), true);
   return { transition: countryWords(meeting.transition ?? '', units), remark: '', undecided: false };
+}
+
+/** Which of the two heights is missing. */
+function unknownHeight({ room, work, neighbour }: DoorwayEnd, units: Units): string {
+  const other = work ? (work.neighbourHeight ?? neighbour?.height ?? null) : null;
+  if (other !== null) return houseProblems.noThickness(productTitle(room.product.name));
+  if (work && neighbour) return houseProblems.noThickness(productTitle(neighbour.product.name));
+  return countryWords("the neighbouring floor's height is not entered", units);
 }
 
 /** A floor cannot go on into a room of other planks: two floors meet there, and something must cover the joint. */

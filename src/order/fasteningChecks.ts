@@ -6,18 +6,19 @@ import { type House, type LaidRoom, productTitle } from './house';
 
 /** What is wrong, or missing, about nails, glue and what lies under them. */
 export function fasteningLinesOf(house: House, room: LaidRoom): readonly BeforeLine[] {
+  const title = productTitle(room.product.name);
+  const told: Told = (state, text) => ({ state, subject: 'Fastening', text: `${title}: ${text}` });
   const { fastening } = room.terms;
-  if (fastening === 'nailed') return nailedLines(house, room);
-  return fastening === 'glued' ? gluedLines(house, room) : [];
+  if (fastening === 'nailed') return nailedLines(house, room, told);
+  if (fastening === 'glued') return gluedLines(house, room, told);
+  // Common practice: solid boards are nailed or glued, but for a few that lock.
+  if (room.takeoff.entry.product.kind !== 'solid wood') return [];
+  return [told('ask', 'solid wood is mostly nailed or glued; make sure its instructions allow it to float.')];
 }
 
-function nailedLines(house: House, { product, takeoff, underlay }: LaidRoom): BeforeLine[] {
-  const title = productTitle(product.name);
-  const told = (state: BeforeState, text: string): BeforeLine => ({
-    state,
-    subject: 'Fastening',
-    text: `${title}: ${text}`,
-  });
+type Told = (state: BeforeState, text: string) => BeforeLine;
+
+function nailedLines(house: House, { takeoff, underlay }: LaidRoom, told: Told): BeforeLine[] {
   const { kind } = takeoff.entry.product;
   return [
     // Common practice: planks that lock move as one sheet, and a nail pins it.
@@ -37,7 +38,7 @@ function nailedLines(house: House, { product, takeoff, underlay }: LaidRoom): Be
  * Published for comparison: a trade journal's field guide has nails every 8 to 12 in for strip under 4 in wide, and 8 in
  * at most for planks of 4 to 8 in, 1 to 3 in from the ends of each piece.
  */
-function nailLine({ units, fasteners }: House, told: (state: BeforeState, text: string) => BeforeLine): BeforeLine {
+function nailLine({ units, fasteners }: House, told: Told): BeforeLine {
   const { apart, name } = fasteners;
   if (apart)
     return told(
@@ -49,13 +50,7 @@ function nailLine({ units, fasteners }: House, told: (state: BeforeState, text: 
   return told('ask', `how far apart its nails go is not entered; see its instructions.${published}`);
 }
 
-function gluedLines({ site, adhesive }: House, { product, takeoff, underlay }: LaidRoom): BeforeLine[] {
-  const title = productTitle(product.name);
-  const told = (state: BeforeState, text: string): BeforeLine => ({
-    state,
-    subject: 'Fastening',
-    text: `${title}: ${text}`,
-  });
+function gluedLines({ site, adhesive }: House, { takeoff, underlay }: LaidRoom, told: Told): BeforeLine[] {
   return [
     // Common practice: most laminate is laid floating only.
     ...(takeoff.entry.product.kind === 'laminate'

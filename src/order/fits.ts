@@ -6,7 +6,8 @@ import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import type { DoorwayPlan } from './doorways';
 import { applianceShortage, heightLimits, type MeetingVerdict, type StairCheck, stairCheck } from './heights';
-import type { House, LaidRoom } from './house';
+import { type House, type LaidRoom, productTitle } from './house';
+import { houseProblems } from './houseProblems';
 
 export interface FitLine {
   /** Whether it keeps within the limit, or null where there is none to keep. */
@@ -23,6 +24,7 @@ export function fitLines(
   doorways: readonly DoorwayPlan[],
 ): readonly FitLine[] {
   return [
+    ...rooms.flatMap((room) => unknownLines(house, room)),
     ...doorways.flatMap((doorway) => doorwayLines(house.units, doorway)),
     ...house.appliances.flatMap((appliance) => {
       const height = heightOf(rooms, appliance.room);
@@ -45,6 +47,14 @@ export function fitLines(
       return [{ fits: check.fits, place: `${stair.room}, ${stair.name}`, text }];
     }),
   ];
+}
+
+/** A floor of unknown height fits nowhere until its planks' thickness is entered. */
+function unknownLines({ doorways, appliances, stairs }: House, { name, height, product }: LaidRoom): FitLine[] {
+  const meets = [...doorways, ...appliances, ...stairs].some(({ room }) => nameKey(room) === nameKey(name));
+  if (height !== null || !meets) return [];
+  const reason = sentence(houseProblems.noThickness(productTitle(product.name)));
+  return [{ fits: false, place: name, text: reason }];
 }
 
 function stairText(floorAt: 'foot' | 'head', { riser, spread }: StairCheck, units: Units): string {

@@ -68,9 +68,14 @@ export function roomTable(order: Order): readonly RoomLine[] {
     name: room.name,
     size: sizeText(room.takeoff.outline, house.units),
     area: `${numberText(areaNumber(room.takeoff.summary.roomArea, house.units), 1)} ${areaUnit(house.units)}`,
-    product: `${productWords(room, house)}${room.product.name.trim() && `, ${room.takeoff.entry.product.kind}`}`,
+    product: namedKind(room.product.name.trim(), room.takeoff.entry.product.kind) || productWords(room, house),
     price: prices ? moneyText(prices[i], house.currency) : '',
   }));
+}
+
+/** `Harbour oak, laminate`; a name that says so already stays as it is. */
+function namedKind(name: string, kind: string): string {
+  return name === '' || name.toLowerCase().includes(kind) ? name : `${name}, ${kind}`;
 }
 
 /** Its name; planks without one by their kind and size: `laminate, 48" by 7 1/2"`. */
@@ -150,7 +155,8 @@ function notIncludedLines({ lines }: Order): readonly string[] {
 function dateLines({ timing: { start, delivered, finish } }: Order, day: DayWords): readonly string[] {
   if (start === null) return [];
   const early = delivered === null ? [] : [`Boxes arrive by ${day(delivered)} and stay in the rooms.`];
-  const end = finish === null ? '' : `, done by ${day(finish)} if all goes well`;
+  const end =
+    finish === null ? '' : `, done ${finish === start ? 'the same day' : `by ${day(finish)}`} if all goes well`;
   return [...early, `Work starts ${day(start)}${end}.`];
 }
 
@@ -168,9 +174,14 @@ function prepareLines({ timing, rooms, doorways }: Order, day: DayWords): readon
 
 function cautionLines({ house, rooms }: Order): readonly string[] {
   const wood = rooms.some(({ takeoff }) => /wood/.test(takeoff.entry.product.kind));
+  const fastened = (way: string) => rooms.some(({ terms }) => terms.fastening === way);
   return [
     ...(wood ? ['Wood moves with the seasons: fine gaps in dry months are normal and close again.'] : []),
-    'The floor needs its gap at every wall to move: do not fix cabinets or door stops through the floor.',
+    // Nailed and glued planks are held by what lies under them: only a floating floor is pinned by a screw.
+    `The floor needs its gap at every wall to move${fastened('floating') ? ': do not fix cabinets or door stops through the floor' : ''}.`,
+    ...(fastened('glued')
+      ? ['Adhesive smells: air the rooms while it is used, and after that as its label says.']
+      : []),
     ...(mayHoldAsbestos(house) ? [testLine('asbestos in old floors', house.site.asbestosTest)] : []),
     ...(mayHoldLead(house) ? [testLine('lead in old paint', house.site.leadTest)] : []),
   ];

@@ -80,8 +80,8 @@ export interface LaidRoom {
   readonly underlay: RollGoods | null;
   readonly film: RollGoods | null;
   readonly felt: RollGoods | null;
-  /** New floor above the subfloor, ticks: planks and what lies under them. */
-  readonly height: Ticks;
+  /** New floor above the subfloor, ticks: planks and what lies under them; null where the planks' thickness is not entered. */
+  readonly height: Ticks | null;
   /** Whole planks its own rules ask for on top. */
   readonly spare: number;
   /** Whether its walls are counted clockwise, as they are unless the room was walked the other way round. */

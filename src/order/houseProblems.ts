@@ -32,6 +32,9 @@ export const houseProblems = {
   noRoll: (product: string, goods: string) =>
     `${product}: ${goods} is to be laid but none is ordered, because the size of its roll is not entered.`,
 
+  /** Why heights cannot be worked out. */
+  noThickness: (product: string) => `the thickness of ${product} is not entered`,
+
   /** A note in the cut list of a room that shares its planks. */
   sharedPlanks: (otherRooms: readonly string[]) =>
     `Cut from the same planks as ${otherRooms.join(', ')}: keep all their lists together, and order from the Order tab.`,

@@ -20,7 +20,7 @@ function laidRoom(house: House, takeoff: Takeoff, { product, rules, measured }: 
     product,
     terms,
     ...covers,
-    height: product.thickness + under,
+    height: product.thickness > 0 ? product.thickness + under : null,
     spare: rules.spare,
     isClockwise: isWalkedClockwise(measured.shape),
   };

@@ -23,6 +23,11 @@ function told(state: BeforeLine['state'], { product }: LaidRoom, text: string): 
   return { state, subject: 'Moisture', text: `${productTitle(product.name)}: ${text}` };
 }
 
+function points(difference: number): string {
+  const shown = numberText(difference, 1);
+  return `${shown} ${shown === '1' ? 'point' : 'points'}`;
+}
+
 function woodLine(house: House, room: LaidRoom): BeforeLine {
   const subfloor = house.site.subfloorMoisture;
   const { moisture } = room.terms;
@@ -31,7 +36,7 @@ function woodLine(house: House, room: LaidRoom): BeforeLine {
   }
   const { mostApart, wettest } = woodLimits(house, room);
   const difference = Math.abs(subfloor - moisture);
-  const found = `subfloor ${percentText(subfloor)}, planks ${percentText(moisture)}: ${numberText(difference, 1)} points apart`;
+  const found = `subfloor ${percentText(subfloor)}, planks ${percentText(moisture)}: ${points(difference)} apart`;
   if (wettest === null) return told('ask', room, `${found}. What its instructions allow is not entered.`);
   const limits = `${mostApart === null ? '' : `at most ${mostApart}; `}subfloor at most ${percentText(wettest)}`;
   const fits = subfloor <= wettest && (mostApart === null || difference <= mostApart);

@@ -211,7 +211,9 @@ function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomH
   const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
   const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms), ...house.site.tearOut];
   const strayRooms = [...new Set(asked.filter((name) => name !== '' && !names.includes(nameKey(name))))];
-  const strayProducts = house.floors.map((floor) => floor.product).filter((name) => !products.includes(nameKey(name)));
+  const strayProducts = house.floors
+    .map((floor) => floor.product)
+    .filter((name) => name !== '' && !products.includes(nameKey(name)));
   return [
     ...(strayRooms.length > 0
       ? [`What is entered for these rooms has no effect, because they are not in this order: ${strayRooms.join(', ')}.`]
@@ -223,9 +225,10 @@ function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomH
   ];
 }
 
-/** What keeps a last day from being reckoned, and a start on a day off. */
-function scheduleNotes({ schedule, labour }: House, hours: readonly RoomHours[]): readonly string[] {
+/** What keeps a last day from being reckoned, and days that do not go together. */
+function scheduleNotes({ schedule, labour, homeowner }: House, hours: readonly RoomHours[]): readonly string[] {
   const { startDate, workDays } = schedule;
+  const { quoteDate, validUntil } = homeowner;
   const isIncomplete = hours.some((room) => room.missing.length > 0);
   // Work paid by the hour tells it among what is missing.
   const tellsHours = isIncomplete && !labour.some(({ by }) => by === 'hour');
@@ -233,6 +236,9 @@ function scheduleNotes({ schedule, labour }: House, hours: readonly RoomHours[])
     ...(tellsHours ? [`No hours are estimated: ${noHoursReason(hours)}.`] : []),
     ...(startDate !== null && !isWorkDay(startDate, workDays)
       ? [`The start, ${dayText(startDate)}, is not one of the work days entered.`]
+      : []),
+    ...(validUntil !== null && quoteDate !== null && validUntil < quoteDate
+      ? [`The price is valid until ${dayText(validUntil)}, before the day of the quote.`]
       : []),
   ];
 }

@@ -170,7 +170,8 @@ function laidFloors(groups: readonly Group[]): LaidFloors {
   return { floors, sharing: groups.filter(({ ways }) => ways.length > 1).map(({ ways }) => ways.map(nameOf)) };
 }
 
-function togetherNotes(sharedWith: readonly string[], boughtWith: readonly string[]): readonly string[] {
+/** What a list says of other floors: those cut from the same planks, else those of the same product. */
+export function togetherNotes(sharedWith: readonly string[], boughtWith: readonly string[]): readonly string[] {
   if (sharedWith.length > 0) return [houseProblems.sharedPlanks(sharedWith)];
   return boughtWith.length > 0 ? [houseProblems.boughtTogether(boughtWith)] : [];
 }

@@ -5,6 +5,7 @@ import { usualLength } from '../layout/rules';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
+import { plural } from '../takeoff/text/plural';
 import { roomMeasure, roomUnit } from './coverOrder';
 import type { DoorwayPlan } from './doorways';
 import type { House, LaidRoom, Trim } from './house';
@@ -61,7 +62,7 @@ export function trimOrders(house: House, trims: readonly TrimOfRoom[]): readonly
     const line = orderLine({
       part: 'trim',
       item: trim.name,
-      reason: `${cuts.pieces.length} pieces, ${corners.inside} inside and ${corners.outside} outside corners`,
+      reason: `${plural(cuts.pieces.length, 'piece')}, ${corners.inside} inside and ${corners.outside} outside corners`,
       basis: cuts.stickCount,
       unit: 'sticks',
       extra: trim.spare,

@@ -94,6 +94,8 @@ export type RoomNote =
   | { readonly code: 'misfit spread'; readonly right: Ticks; readonly far: Ticks; readonly by: Ticks }
   /** The second diagonal is `by` off what the other five lengths give; all six took their share. */
   | { readonly code: 'diagonals spread'; readonly by: Ticks }
+  /** By the one diagonal that was measured the other would be so long. */
+  | { readonly code: 'far from square'; readonly other: Ticks }
   /** More was measured than a room needs: every measure took its share of what they disagree by. */
   | { readonly code: 'measures spread'; readonly residuals: readonly TapeResidual[] }
   /** Fewer diagonals than a room of this many walls needs: the turns as typed hold the rest. */

@@ -21,8 +21,14 @@ export function cornersOfFourWalls(shape: MeasuredFourWalls): Checked<WallCorner
   const square = squareOf(shape);
   if (square) return good(square);
   const lengths: FiveLengths = [w1, w2, w3, w4, found];
-  if (shape.otherDiagonal === null) return placed(shape, lengths, []);
+  if (shape.otherDiagonal === null) return placed(shape, lengths, farFromSquare(lengths));
   return withBothDiagonals(shape, lengths, shape.otherDiagonal);
+}
+
+/** Our choice: a twentieth is some 3 degrees in a square room, which is a slip of the tape more often than a room. */
+function farFromSquare(lengths: FiveLengths): RoomNote[] {
+  const [other, one] = [otherDiagonalOf(lengths), lengths[4]];
+  return Math.abs(other - one) <= one / 20 ? [] : [{ code: 'far from square', other: toTicks(other) }];
 }
 
 /** A square room, when opposite walls are equal and each diagonal is within a tape reading of Pythagoras'. */

@@ -1,3 +1,4 @@
+import { quietly } from './quietly';
 import { serverProblems } from './serverProblems';
 
 /** How long to wait for somebody else's filling, ms: a tab takes a few seconds. */
@@ -14,14 +15,8 @@ export function oneAtATime<T>(work: () => T): T {
   try {
     return work();
   } finally {
-    flushQuietly();
+    // Writes go out in bundles: whoever has the lock next must find them all.
+    quietly(() => SpreadsheetApp.flush());
     lock.releaseLock();
   }
-}
-
-/** Writes go out in bundles: whoever has the lock next must find them all. A failure of the work itself is the one to tell. */
-function flushQuietly(): void {
-  try {
-    SpreadsheetApp.flush();
-  } catch (_) {}
 }

@@ -9,7 +9,7 @@ import { STEPS_OF_A_CALL } from '../takeoff/planning/stepsOfACall';
 import { onwardProblems } from '../takeoff/reading/onwardProblems';
 import { problems } from '../takeoff/reading/problems';
 import { type CellAnswer, cellsOf, filledList, singleValues } from './arguments';
-import { count, fineLengthAbove0, isBlank, isFault, plankLength, wordsIn } from './cells';
+import { count, type Fault, fineLengthAbove0, isBlank, isFault, plankLength, wordsIn } from './cells';
 import { onwardTable, type PieceInHand } from './onwardTable';
 import { checkSteps } from './plannedRuns';
 import { runRules } from './rulesRange';
@@ -52,7 +52,7 @@ export function PLANK_ONWARD(
   const table = {
     plank_length: { given: plank_length, read: plankLength },
     whole_planks: { given: whole_planks, read: count, whenBlank: () => 0 },
-    next_row: { given: next_row, read: count, whenBlank: () => 1 },
+    next_row: { given: next_row, read: rowNumber, whenBlank: () => 1 },
     rows_a_day: { given: rows_a_day, read: count, whenBlank: () => 0 },
     lay_first: { given: lay_first, read: count, whenBlank: () => 0 },
   };
@@ -75,6 +75,11 @@ export function PLANK_ONWARD(
   const { next_row: nextRow, rows_a_day: rowsADay, lay_first: layFirst } = values;
   const part = partPlan(onward, layFirst - nextRow + 1);
   return onwardTable({ ...part, onward, grid, covered, pieces, nextRow, units: system, rowsADay, layFirst });
+}
+
+function rowNumber(cell: unknown): number | Fault {
+  const read = count(cell);
+  return read === 0 ? { says: onwardProblems.rowZero } : read;
 }
 
 /** The rest in one go, or in two parts with few offcuts going over. @param firstPart rows of the first part */

@@ -3,15 +3,16 @@
  * rename our tab, or have one of their own with the name we would like.
  */
 
+import { UNFINISHED_MARK } from '../tabs/triedCalls';
+
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
-const OWNER_KEY = 'plank-ledger';
+/** `UNFINISHED` marks a tab that is still being written; one that is found later was left by a run that was cut off. */
+const [OWNER_KEY, UNFINISHED] = UNFINISHED_MARK;
 /** What is remembered with a tab besides its mark. */
 const MEMORY_KEY = 'plank-ledger-lines';
 const ABOUT_KEY = 'plank-ledger-about';
-/** Marks a tab that is still being written; one that is found later was left by a run that was cut off. */
-const UNFINISHED = 'unfinished';
 
 /** The longest tab name the spreadsheet service takes, characters. From memory; nothing depends on more. */
 const LONGEST_NAME = 100;
@@ -100,11 +101,17 @@ export function ownedTabs(spreadsheet: Spreadsheet): readonly { readonly mark: s
   });
 }
 
-/** Gives our tab another mark and, unless a person has renamed it, the name that goes with it. */
+/**
+ * Gives our tab another mark and, unless a person has given it one, the name that goes with it. The name first: when the mark
+ * fails, the tab is still found by the old one.
+ */
 export function remarkTab(spreadsheet: Spreadsheet, mark: string, newMark: string, newTitle: string): void {
+  const [kind] = newTitle.split(' - ');
   for (const { sheet } of ownedTabs(spreadsheet).filter((owned) => owned.mark === mark)) {
+    const others = spreadsheet.getSheets().filter((other) => other.getSheetId() !== sheet.getSheetId());
+    const [name, free] = [sheet.getName(), freeName(others, newTitle)];
+    if (name !== free && tabName(name).startsWith(`${kind} - `)) sheet.setName(free);
     setMetadata(sheet, OWNER_KEY, newMark);
-    sheet.setName(freeName(spreadsheet.getSheets(), newTitle));
   }
 }
 

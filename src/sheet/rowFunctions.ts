@@ -145,15 +145,18 @@ function rowsLine(laid: FineTicks, plankWidth: FineTicks, minRip: FineTicks, uni
   const rows = rowsAcross(laid, plankWidth, { minRip, leastRow });
   const show = (width: FineTicks) => typedLengthText(width, units);
   const alike = rows.rowCount === 1 ? 'one row, ripped' : 'first and last row ripped alike';
+  // Rounded, a hair under the minimum rip would read as the minimum rip itself.
+  const [last, least] = [show(rows.lastAfterFull), show(minRip)];
+  const found = last === least ? `just under ${least}` : last;
   const notes: Readonly<Record<RowsNote, string>> = {
     'all rows full':
       rows.leftInGap === 0
         ? 'all rows full'
         : `all rows full, less than ${show(leastRow)} left for the gap at the wall`,
     'last row ripped': 'first row full, last row ripped',
-    'first and last row alike': `${alike}: after a full first row the last would be ${show(rows.lastAfterFull)}`,
+    'first and last row alike': `${alike}: after a full first row the last would be ${found}`,
     'one row': 'one row, ripped',
-    'under the minimum rip': `${alike}, under the minimum rip of ${show(minRip)}`,
+    'under the minimum rip': `${alike}, under the minimum rip of ${least}`,
   };
   const width = (fine: FineTicks) => typedLengthNumber(fine, units);
   return [rows.rowCount, width(rows.first), width(rows.last), notes[rows.note]];

@@ -68,8 +68,9 @@ export function PLANK_LAST_RIPS(
     step: usualLength('markingStep', system),
   };
   const found = wallRipsOf(lengths, wall, rules);
+  const least = { minRip: ticksOf(values.min_rip), trimCover: usualLength('trimCover', system) };
   return [
-    ...wallWords(found, rules, ticksOf(values.min_rip), show).map((sentence) => [sentence, '', '', '']),
+    ...wallWords(found, rules, least, show).map((sentence) => [sentence, '', '', '']),
     ['piece', 'left', 'right', 'cut'],
     ...found.rips.map((rip, i) => [
       i + 1,

@@ -18,6 +18,7 @@ import {
   removeUnfinishedTabs,
   renameFromColon,
 } from './ownedTabs';
+import { quietly } from './quietly';
 
 type Spreadsheet = GoogleAppsScript.Spreadsheet.Spreadsheet;
 type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
@@ -129,13 +130,6 @@ function writeAbove(spreadsheet: Spreadsheet, block: TabBlock): string {
 /** The first failure is the one to tell: a second one here would hide it. What is left goes at the next filling. */
 function removeAfterFailure(spreadsheet: Spreadsheet): void {
   quietly(() => removeUnfinishedTabs(spreadsheet));
-}
-
-/** What is only for comfort: when it fails, what was to be written is there all the same. */
-function quietly(step: () => unknown): void {
-  try {
-    step();
-  } catch (_) {}
 }
 
 interface TabSize {
@@ -325,7 +319,7 @@ function copyOver(fresh: Sheet, old: Sheet, block: TabBlock, size: TabSize): voi
   target.clearDataValidations();
   setTickBoxes(old, block);
   setNotes(old, block, size);
-  setLayout(old, block);
+  quietly(() => setLayout(old, block));
   SpreadsheetApp.flush();
 }
 

@@ -3,8 +3,9 @@ import type { KeptEnd } from '../cutting/job';
 import type { Ticks, Units } from '../geometry/length';
 import type { ListedCut } from '../takeoff/planning/asLaid';
 import { planOnProblems as text } from '../takeoff/reading/planOnProblems';
+import { countryWords } from '../takeoff/text/countryWords';
 import { readLength } from '../takeoff/text/lengthText';
-import { type ListedPiece, LOST_WORDS, listedPieces } from './keptMarks';
+import { type ListedPiece, listedPieces, lostWords } from './keptMarks';
 
 const KEPT: Readonly<Record<string, KeptEnd>> = { left: 'left', right: 'right', whole: 'whole', none: 'middle' };
 
@@ -36,8 +37,8 @@ function pieceOf(piece: ListedPiece, cut: ReadonlySet<string>, plankLength: Tick
   const found = piece.run === '' ? null : ticksOf(piece.run, units);
   if (piece.run !== '' && !found) return text.run(label, piece.run);
   const lost = piece.lost.trim().toLowerCase();
-  const isGone = LOST_WORDS.some((word) => word === lost);
-  if (lost !== '' && !isGone) return text.mark(label, piece.lost);
+  const isGone = lostWords('us').includes(countryWords(lost, 'us'));
+  if (lost !== '' && !isGone) return text.mark(label, piece.lost, lostWords(units));
   return {
     label,
     rowNumber: Number.parseInt(label, 10),

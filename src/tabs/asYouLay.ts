@@ -3,6 +3,7 @@ import { TICKS_PER_FOOT, TICKS_PER_MM, type Ticks, type Units } from '../geometr
 import { AS_PLANNED, type AsYouLay, wallPlaces } from '../takeoff/planning/asYouLay';
 import { asYouLayProblems as text } from '../takeoff/reading/asYouLayProblems';
 import type { Takeoff } from '../takeoff/result';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText, readLength } from '../takeoff/text/lengthText';
 import { blankCell, type Cell, HEADED, lookWith, ownedCell, PLAIN, textCell } from './block';
 import { dateText, isDate } from './dates';
@@ -59,7 +60,10 @@ export function asYouLayRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
   return [
     line(textCell(HEADING, HEADED), textCell(TYPED, HEADED)),
     ...labels.map((label) => [
-      ...line(textCell(label), ownedCell(textCell(kept.get(typedKey(label))?.run ?? '', TO_TYPE), 'person')),
+      ...line(
+        textCell(countryWords(label, takeoff.units)),
+        ownedCell(textCell(kept.get(typedKey(label))?.run ?? '', TO_TYPE), 'person'),
+      ),
       blankCell(),
     ]),
   ];
@@ -85,8 +89,13 @@ export function typedLines(values: readonly (readonly unknown[])[]): readonly Ty
   const [labels, typed] = [cells[head].indexOf(HEADING), cells[head].indexOf(TYPED)];
   const end = cells.findIndex((row, r) => r > head && shown(row[labels]) === '');
   return cells.slice(head + 1, end < 0 ? undefined : end).map((row, i) => {
-    return { label: shown(row[labels]), typed: shown(row[typed]), place: placeKey(head + 1 + i, typed) };
+    return { label: ownLabel(shown(row[labels])), typed: shown(row[typed]), place: placeKey(head + 1 + i, typed) };
   });
+}
+
+/** A label as we say it, in whichever country's words it stands there. */
+function ownLabel(found: string): string {
+  return Object.values(LINES).find((label) => countryWords(label, 'us') === found) ?? found;
 }
 
 function shown(cell: unknown): string {

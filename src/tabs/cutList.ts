@@ -2,10 +2,12 @@
  * The `Cut list - <room>` tab: what to order, then one line per piece in laying order, then the same cuts by plank for the
  * person at the saw, then cautions.
  */
-import type { Ticks } from '../geometry/length';
+import type { Ticks, Units } from '../geometry/length';
 import type { Summary, Takeoff } from '../takeoff/result';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
+import { plural } from '../takeoff/text/plural';
 import { asYouLayRows, paceIn } from './asYouLay';
 import {
   blankCell,
@@ -27,8 +29,8 @@ import { layingRows, sawRows } from './pieceRows';
 
 type Row = readonly Cell[];
 
-/** A phone shows 360 pixels: the tick, the piece, its length, the end to keep, the cut and the rest. */
-const IN_VIEW = [29, 36, 61, 53, 96, 85];
+/** A phone shows 360 pixels: the tick, the piece, its length (`1285 mm` in one line), the end to keep, the cut and the rest. */
+const IN_VIEW = [29, 36, 66, 53, 91, 85];
 /** Tick and piece stay when the list is pushed aside, and leave room for what is typed beside them. */
 const FROZEN_COLUMNS = 2;
 /** What is told stands behind them: text that begins in a frozen column may end where that one does. */
@@ -59,11 +61,12 @@ export function cutListTitle(roomName: string): string {
 }
 
 /**
- * The whole tab.
+ * The whole tab. A phone shows the first piece with what must be known before it is cut; everything else stands below.
  *
  * @param kept ticks and notes of the tab as it was, found by `keptMarks`
+ * @param next where the floor was planned on: what lies, what comes next, what is needed
  */
-export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): TabBlock {
+export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT, next: readonly string[] = []): TabBlock {
   const { name } = takeoff.entry;
   const columnWidths = [...IN_VIEW, ...behindWidths(takeoff)];
   const [heading, ...pieces] = layingRows(takeoff, kept);
@@ -71,10 +74,10 @@ export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): 
   const rows = [
     told(textCell(`Cut list: ${name}`, TITLE)),
     heading,
-    ...orderRows(takeoff),
-    ...noteRows([...days.slice(0, 1).map(dayWords), MEASURE_FIRST, ...takeoff.notes]),
+    ...topRows(takeoff, [...days.slice(0, 1).map(dayWords), ...next, MEASURE_FIRST, readFirst(takeoff.notes.length)]),
     ...withDayEnds(takeoff, pieces, days),
     [],
+    ...noteRows(takeoff.notes),
     ...asYouLayRows(takeoff, kept),
     [],
     ...linesOf(days.map(dayWords)),
@@ -83,7 +86,7 @@ export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT): 
     [],
     ...sawRows(takeoff, kept),
     [],
-    ...footRows(),
+    ...footRows(takeoff.units),
   ];
   return {
     title: cutListTitle(name),
@@ -120,49 +123,70 @@ function withDayEnds({ pieces }: Takeoff, rows: readonly Row[], days: readonly L
 }
 
 /** Common practice: the wall is never where it is drawn. */
-const MEASURE_FIRST = 'Measure the last piece of every row in place, less the spacer, before you cut it.';
+const MEASURE_FIRST = "Measure each row's last piece in place, less the spacer, before you cut it.";
 
-/** One line holds `192 mm` and `31: offcut of 12-4`. What is typed as laid, width, plank, growth, marks, what waits, the room where there are several, notes: pixels, with those in view a lying page. */
-function behindWidths({ rooms }: Takeoff): readonly number[] {
-  return rooms.length > 1 ? [46, 40, 66, 56, 92, 50, 74, 62, 38, 28] : [46, 40, 66, 56, 98, 50, 88, 70, 38];
+/** What stands below is to be read before the first cut. */
+function readFirst(noteCount: number): string {
+  if (noteCount === 0) return 'Read first: the cautions at the end.';
+  return `Read first: ${plural(noteCount, 'note')} below the pieces, and the cautions at the end.`;
 }
 
-/** What to order at the left, how good the plan is at the right. */
-function orderRows(takeoff: Takeoff): Row[] {
+/** One line holds `(5060 mm)`, `192 mm` and `31: offcut of 12-4`. What is typed as laid, width, plank, growth, marks, what waits, the room where there are several, notes: pixels, with those in view a lying page. */
+function behindWidths({ rooms }: Takeoff): readonly number[] {
+  return rooms.length > 1 ? [46, 40, 70, 56, 92, 50, 74, 58, 38, 28] : [46, 40, 70, 56, 98, 50, 88, 66, 38];
+}
+
+/** At the left what a phone shows above the pieces: what to order, what to do. How good the plan is stands at the right. */
+function topRows(takeoff: Takeoff, words: readonly string[]): Row[] {
+  const { summary } = takeoff;
+  const isTogether = summary.boughtWith.length > 0;
+  const left = [
+    figure(isTogether ? 'Planks here' : 'Planks to buy', count(summary.planksToBuy)),
+    figure('Boxes to buy', boxCell(summary)),
+    ...words.flatMap((text) => brokenLines(text, STRONG_LETTERS).map((line) => told(textCell(line, STRONG)))),
+  ];
+  const right = planRows(takeoff);
+  return Array.from({ length: Math.max(left.length, right.length) }, (_, i) => {
+    return [...padded(left[i] ?? [], IN_VIEW.length), ...(right[i] ?? [])];
+  });
+}
+
+/** Labels and figures from the end of the first view on. */
+function planRows(takeoff: Takeoff): Row[] {
   const { entry, units, summary } = takeoff;
   const piece = (ticks: Ticks) => lengthText(ticks, units, 'piece');
   const stagger = summary.tightestStagger === null ? 'no joints side by side' : piece(summary.tightestStagger);
   const widths = `${summary.rowCount}: first ${piece(summary.firstRowWidth)}, last ${piece(summary.lastRowWidth)}`;
-  const [plan, ...more] = brokenLines(proofText(takeoff), PROOF_LETTERS);
+  const spares = summary.planksToBuy - summary.plankCount;
   return [
-    pair(
-      summary.boughtWith.length > 0 ? 'Planks here' : 'Planks to buy',
-      count(summary.planksToBuy),
-      'Usual rule (area + 10 %)',
-      textCell(tenPercent(summary)),
-    ),
-    pair('Spares included', spareCell(summary), 'The plan', textCell(plan)),
-    ...more.map((line) => pair('', blankCell(), '', textCell(line))),
-    pair('Boxes to buy', boxCell(summary), 'Rows', textCell(widths)),
-    pair('Product', textCell(entry.product.name, STRONG), 'Shortest piece', textCell(piece(summary.shortestPiece))),
-    pair(
+    ...besideRows('The plan', proofText(takeoff)),
+    ...besideRows('Usual rule (area + 10 %)', tenPercent(summary)),
+    ...besideRows('Rows', widths),
+    ...besideRows('Shortest piece', piece(summary.shortestPiece)),
+    ...besideRows('Closest end joints', stagger),
+    beside(
       summary.sharedWith.length > 0 ? 'Waste together' : 'Waste',
-      numberCell(summary.waste, '0.0%', lookWith({ align: 'left' }, STRONG)),
-      'Closest end joints',
-      textCell(stagger),
+      numberCell(summary.waste, '0.0%', lookWith({ align: 'left' })),
     ),
+    ...(spares > 0 ? [beside('Spares included', numberCell(spares, '0', lookWith({ align: 'left' })))] : []),
+    ...(entry.product.name === '' ? [] : besideRows('Product', entry.product.name)),
   ];
 }
 
-function pair(label: string, value: Cell, otherLabel: string, other: Cell): Row {
-  const blanks = (count: number) => Array.from({ length: count }, () => blankCell());
-  const left = [...told(textCell(label)), ...blanks(FIGURE_COLUMN - FROZEN_COLUMNS - 1), value];
-  const space = OTHER_FIGURE_COLUMN - IN_VIEW.length - 1;
-  return [...left, ...blanks(IN_VIEW.length - left.length), textCell(otherLabel), ...blanks(space), other];
+function figure(label: string, value: Cell): Row {
+  return [...padded(told(textCell(label)), FIGURE_COLUMN), value];
 }
 
-function spareCell({ planksToBuy, plankCount }: Summary): Cell {
-  return planksToBuy > plankCount ? count(planksToBuy - plankCount) : textCell('none', STRONG);
+function beside(label: string, value: Cell): Row {
+  return [...padded([textCell(label)], OTHER_FIGURE_COLUMN - IN_VIEW.length), value];
+}
+
+function besideRows(label: string, text: string): Row[] {
+  return brokenLines(text, PROOF_LETTERS).map((line, i) => beside(i === 0 ? label : '', textCell(line)));
+}
+
+function padded(row: Row, length: number): Row {
+  return [...row, ...Array.from({ length: length - row.length }, () => blankCell())];
 }
 
 function count(number: number): Cell {
@@ -191,12 +215,10 @@ function proofText({ entry, plan, summary: { sharedWith, proof } }: Takeoff): st
   return `${rooms}${plural(plan.plankCount, 'plank')}, ${proof}`;
 }
 
-function plural(number: number, one: string, many = `${one}s`): string {
-  return `${number} ${number === 1 ? one : many}`;
-}
-
+/** Rules that could not be met first. */
 function noteRows(notes: readonly string[]): Row[] {
-  return notes.flatMap((note) => brokenLines(note, STRONG_LETTERS).map((line) => told(textCell(line, STRONG))));
+  if (notes.length === 0) return [];
+  return [told(textCell('Notes on this floor', TITLE)), ...linesOf(notes), []];
 }
 
 /** A plank as it lies, of cells: which end is its left one, and which edge has the tongue. */
@@ -220,22 +242,28 @@ function sketchRows({ rows, startEdge }: Takeoff): Row[] {
 
 const READING_THE_LIST = [
   'Keep factory end: this end of the plank stays on the piece, cut from the other side. Whole: the plank as it comes.',
-  'Rest of plank: write the number on it; that is the piece it will be. Waiting after the row: the rests that must still lie ready; those for other rooms are counted.',
+  'Rest of plank: write on it which piece it will be. Waiting after the row: the rests that must still lie ready; those for other rooms are counted.',
   'May grow: how much longer than drawn a piece may be cut, where it comes from an offcut. None: check the offcut before you cut.',
   'Widths are measured on the face, the tongue not counted. Longer edge: to the long point of an angled end.',
   'Cut at: the length as you cut it, where it is another. Mark: spoilt or lost, where the plank or the offcut for this piece is gone; at a piece that lies, the rest of its plank. Run: in brackets as drawn; type over it what you find between the spacers.',
-  'As you lay it: boxes as bought; rows to be laid first, before the furniture goes over; your pace; distances from the edge of a row to the far wall. They count when the floor is planned on, the pace whenever the tab is filled.',
+  'As you lay it: what is typed there counts when the floor is planned on, the pace whenever the tab is filled.',
   'When this tab is filled again, a piece that is still the same keeps its tick and note. What you write elsewhere is kept too, beside its line or at the bottom.',
 ];
 
 /** Cautions where a phone shows them; beside them, under the columns they are about, how the list is read: half the paper. */
-function footRows(): Row[] {
+function footRows(units: Units): Row[] {
   const left = [textCell('Before you cut', TITLE), ...toldLines(CAUTIONS, LINE_LETTERS)];
-  const right = [textCell('How to read this list', TITLE), ...toldLines(READING_THE_LIST, BESIDE_LETTERS)];
-  const blanks = Array.from({ length: IN_VIEW.length - FROZEN_COLUMNS - 1 }, () => blankCell());
-  return Array.from({ length: Math.max(left.length, right.length) }, (_, i) =>
-    told(left[i] ?? blankCell(), ...blanks, ...right.slice(i, i + 1)),
-  );
+  const right = [
+    textCell('How to read this list', TITLE),
+    ...toldLines(
+      READING_THE_LIST.map((text) => countryWords(text, units)),
+      BESIDE_LETTERS,
+    ),
+  ];
+  return Array.from({ length: Math.max(left.length, right.length) }, (_, i) => [
+    ...padded(told(...left.slice(i, i + 1)), IN_VIEW.length),
+    ...right.slice(i, i + 1),
+  ]);
 }
 
 function toldLines(texts: readonly string[], letters: number): readonly Cell[] {

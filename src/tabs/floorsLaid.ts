@@ -4,6 +4,7 @@
  */
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Units } from '../geometry/length';
 import { type FloorLaid, wasteOnTop } from '../takeoff/planning/floorLaid';
+import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { numberText } from '../takeoff/text/numberText';
@@ -65,7 +66,7 @@ export async function fillFloorsLaid(
     const others = linesIn(old).filter((line) => nameKey(line.room) !== nameKey(room.name));
     const lines = [...others, lineOf(room, laid)];
     own = ownWaste(lines);
-    return { block: block(lines), carried: NOTHING_CARRIED };
+    return { block: block(lines, room.units), carried: NOTHING_CARRIED };
   });
   if (!written) throw new Error('Internal: a tab was to be filled and was not.');
   return { written, words: [...leftWords(room, laid), ownWords(own)] };
@@ -108,7 +109,9 @@ const FORMATS = ['', '0.0', '', '0', '0', '0', '0.0%', '0.0%', '0', '0', ''];
 function linesIn({ cells }: Pick<TabAsRead, 'cells'>): readonly LaidLine[] {
   const head = cells.findIndex((row) => row.includes(HEADINGS[0]) && row.includes('Waste used'));
   if (head < 0) return [];
-  const columns = HEADINGS.map((heading) => cells[head].indexOf(heading));
+  // In the words of either country.
+  const shown = cells[head].map((cell) => countryWords(String(cell), 'us'));
+  const columns = HEADINGS.map((heading) => shown.indexOf(countryWords(heading, 'us')));
   return cells.slice(head + 1).flatMap((row): LaidLine[] => {
     const values = columns.map((column) => row[column] ?? '');
     const [room, floor, unit, , , , , waste] = values;
@@ -126,13 +129,13 @@ function ownWaste(lines: readonly LaidLine[]): number {
   return lines.reduce((sum, line) => sum + size(line) * line.waste, 0) / floor;
 }
 
-function block(lines: readonly LaidLine[]): TabBlock {
+function block(lines: readonly LaidLine[], units: Units): TabBlock {
   const rows = [
     [textCell(TITLE_WORDS, TITLE)],
     [textCell(ownWords(ownWaste(lines)), STRONG)],
     [textCell('Waste is put on top of the floor, as in PLANK_AREA and PLANK_BOXES.')],
     [blankCell()],
-    HEADINGS.map((heading) => textCell(heading, lookWith({ wrap: true }, HEADED))),
+    HEADINGS.map((heading) => textCell(countryWords(heading, units), lookWith({ wrap: true }, HEADED))),
     ...lines.map(({ cells }) => cells),
   ];
   return {
@@ -160,7 +163,7 @@ function leftWords({ units }: Room, laid: FloorLaid): readonly string[] {
     leftCount >= 0 ? `${planks(leftCount)} left${returned}.` : `${planks(-leftCount)} more than were bought.`;
   const kept = keptWords(laid, units);
   return [
-    `${planks(usedCount)} used, ${plannedCount} planned, ${spoiltCount} spoilt.`,
+    `${planks(usedCount)} used, ${plannedCount} planned, ${spoiltCount} ${countryWords('spoilt', units)}.`,
     left,
     kept === '' ? 'No offcut is long enough to be kept for repairs.' : `Keep for repairs: ${kept}.`,
   ];

@@ -57,16 +57,15 @@ export function sectionRows(heading: string, rows: readonly PageRow[]): readonly
   return [pageRow([]), pageRow([textCell(heading, SECTION_LOOK)], ROW_PIXELS, SECTION_LOOK), ...rows];
 }
 
-/** A table: columns by where they begin, the headings first, every other line tinted. */
+/** A table: columns by where they begin, the headings first, every other line tinted. What is too long goes on below. */
 export function tableRows(columns: readonly number[], lines: readonly (readonly string[])[]): readonly PageRow[] {
-  return lines.map((line, i) => {
+  return lines.flatMap((line, i) => {
     const look = i === 0 ? STRONG : lookWith({ background: i % 2 === 0 ? BAND : PLAIN.background });
-    return pageRow(
-      textsAt(
-        line.map((text, c) => [columns[c], shortened(text, columns, c)]),
-        look,
-      ),
-    );
+    const texts = line.map((text, c) => brokenLines(text, lettersIn(columns, c)));
+    return Array.from({ length: Math.max(...texts.map(({ length }) => length)) }, (_, row) => {
+      const shown = texts.map((own, c) => [columns[c], shortened(own[row] ?? '', lettersIn(columns, c))] as const);
+      return pageRow(textsAt(shown, look));
+    });
   });
 }
 
@@ -75,13 +74,17 @@ const TABLE_LETTER_PIXELS = 6;
 /** Cells that an amount of money at the right edge takes to its left. */
 const MONEY_CELLS = 10;
 
-/** A text that would run into the next column ends with three dots. */
-function shortened(text: string, columns: readonly number[], at: number): string {
-  if (columns[at] === COLUMN_COUNT - 1) return text;
+/** Letters that fit before the next column; any number at the right edge. */
+function lettersIn(columns: readonly number[], at: number): number {
+  if (columns[at] === COLUMN_COUNT - 1) return Infinity;
   const end = columns[at + 1] ?? COLUMN_COUNT;
   const next = end === COLUMN_COUNT - 1 ? end - MONEY_CELLS : end;
-  const letters = Math.floor(((next - columns[at]) * CELL_PIXELS) / TABLE_LETTER_PIXELS);
-  return text.length <= letters ? text : `${text.slice(0, letters - 3).trim()}...`;
+  return Math.floor(((next - columns[at]) * CELL_PIXELS) / TABLE_LETTER_PIXELS);
+}
+
+/** A word that would run into the next column ends with three dots. */
+function shortened(text: string, letters: number): string {
+  return text.length <= letters ? text : `${text.slice(0, letters - 3).trimEnd()}...`;
 }
 
 /** The letterhead of the person, then the title of the page. */

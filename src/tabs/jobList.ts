@@ -3,9 +3,12 @@
  * beginning, what to do on which day with a box to tick, where the heights meet, and how strips and sticks are cut.
  */
 import type { BeforeState } from '../order/beforeLine';
+import type { DayTask } from '../order/dayList';
 import type { Order } from '../order/order';
 import type { StickOrder } from '../order/trimOrder';
+import { countryDay } from '../takeoff/text/countryDate';
 import { lengthText } from '../takeoff/text/lengthText';
+import { plural } from '../takeoff/text/plural';
 import {
   BAND,
   type Cell,
@@ -37,9 +40,10 @@ interface Section {
  * The list for one job.
  *
  * @param ticked what of the days is done already, by its text: refilling keeps the ticks of tasks that stay the same
+ * @param locale of the spreadsheet, for dates
  */
-export function jobListBlock(order: Order, ticked: ReadonlySet<string>): TabBlock {
-  const sections = [...settlingSections(order, ticked), ...cuttingSections(order)];
+export function jobListBlock(order: Order, ticked: ReadonlySet<string>, locale: string): TabBlock {
+  const sections = [...settlingSections(order, ticked, locale), ...cuttingSections(order)];
   const rows = sections
     .filter((section) => section.rows.length > 0)
     .flatMap(({ heading, rows: own }) => [[], [textCell(heading, HEADED)], ...own]);
@@ -55,14 +59,14 @@ export function jobListBlock(order: Order, ticked: ReadonlySet<string>): TabBloc
 }
 
 /** What to do on which day, what to settle, where heights meet. */
-function settlingSections(order: Order, ticked: ReadonlySet<string>): readonly Section[] {
+function settlingSections(order: Order, ticked: ReadonlySet<string>, locale: string): readonly Section[] {
   const row = (first: string, text: string, mark: string, i: number) => [
     textCell(first, wrapped(i)),
     textCell(text, wrapped(i)),
     textCell(mark, { ...banded(i), bold: true, align: 'center' }),
   ];
   const days = order.days.map((task, i) => [
-    textCell(task.when, banded(i)),
+    textCell(whenText(task, locale), banded(i)),
     textCell(task.text, wrapped(i)),
     tickCell(ticked.has(task.text), { ...banded(i), align: 'center' }),
   ]);
@@ -75,12 +79,19 @@ function settlingSections(order: Order, ticked: ReadonlySet<string>): readonly S
   ];
 }
 
+/** `Sat, Dec 5, 2026`, or `2 days before` while no start date is entered. */
+function whenText({ day, offset }: DayTask, locale: string): string {
+  if (day !== null) return countryDay(day, locale);
+  if (offset === 0) return 'first day';
+  return offset === -1 ? 'day before' : `${-offset} days before`;
+}
+
 /** How sticks and rolls are cut. */
 function cuttingSections(order: Order): readonly Section[] {
   const { units } = order.house;
   const sticks = order.sticks.map((stick) => ({ heading: stickHeading(stick, order), rows: stickLines(stick, order) }));
   const rolls = order.covers.map(({ goods, rolls: count, rooms }) => ({
-    heading: `${goods.name}: ${count} rolls of ${lengthText(goods.length, units, 'room')}`,
+    heading: `${goods.name}: ${plural(count, 'roll')} of ${lengthText(goods.length, units, 'room')}`,
     rows: rooms.map(({ room, plan }, i) => [
       textCell(room, wrapped(i)),
       textCell(`along the ${plan.direction}: ${countedLengths(plan.strips, order)}`, wrapped(i)),

@@ -1,6 +1,7 @@
 /** The tabs of the whole job: open and save it, fill the order, fill the homeowner's page. */
 
 import type { AlternativeOrder } from '../order/alternatives';
+import { productsOf } from '../order/homeowner';
 import { emptyHouse, type HouseEntry } from '../order/houseEntry';
 import { moneyText } from '../order/money';
 import type { Order } from '../order/order';
@@ -128,7 +129,7 @@ export async function fillOrder(
   const written: (WrittenTab | null)[] = [
     await rewriteTab(store, place, () => ({ block, carried: carriedInputs(found) })),
     await rewriteTab(store, { mark: JOB_LIST_MARK, title: JOB_LIST_TITLE }, ({ cells }) => ({
-      block: jobListBlock(order, tickedTasks(cells)),
+      block: jobListBlock(order, tickedTasks(cells), locale),
       carried: carriedTicks(order, cells),
     })),
   ];
@@ -210,9 +211,9 @@ function pdfOf({ spreadsheetId, sheetId, tab }: WrittenTab, { units }: HouseEntr
 
 /** What is typed into the order counts for the alternatives too. */
 function handedOver(locale: string, alternatives: readonly AlternativeOrder[], typed: TypedInputs): HandedOver {
-  const prices = alternatives.map(({ name, order: other }) => {
+  const prices = alternatives.map(({ order: other }) => {
     const { totals, missing } = withTyped(other, typed).order;
-    return { name, toPay: missing.length > 0 ? null : totals.toPay };
+    return { name: productsOf(other).join(', '), toPay: missing.length > 0 ? null : totals.toPay };
   });
   return { locale, alternatives: prices };
 }

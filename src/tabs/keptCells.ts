@@ -57,7 +57,7 @@ export function withKept(block: TabBlock, old: TabAsRead, carried: Carried): Kep
     else placed.set(row, [...(placed.get(row) ?? []), ...line.own]);
   }
   const wide = withOwnBeside(block, placed);
-  const lines = asideRows(aside, old, block);
+  const lines = asideRows(aside, old, block, carried);
   return withOldNotes(wide, lines, old);
 }
 
@@ -143,9 +143,16 @@ function withOwnBeside(block: TabBlock, placed: ReadonlyMap<number, readonly Own
   return sized(block, rows);
 }
 
-/** The lines without a place: whole, or one text per line where the columns are those of a drawing. */
-function asideRows(aside: readonly OldLine[], old: TabAsRead, block: TabBlock): readonly (readonly Cell[])[] {
-  const lines = linesOf(old);
+/** The lines without a place: whole but for what the tab holds already, or one text per line where the columns are those of a drawing. */
+function asideRows(
+  aside: readonly OldLine[],
+  old: TabAsRead,
+  block: TabBlock,
+  carried: Carried,
+): readonly (readonly Cell[])[] {
+  const lines = linesOf(old).map(({ row, cells }) => ({
+    cells: cells.filter(({ column }) => !carried.has(placeKey(row, column))),
+  }));
   if (!block.columnWidths.every((width) => width < NARROW)) {
     return aside.map(({ row, ours, own }) => spread(isPutThere(ours) ? own : lines[row].cells));
   }

@@ -1,4 +1,6 @@
 /** Ticks and notes of a cut list that is about to be written again. */
+import type { Units } from '../geometry/length';
+import { countryWords } from '../takeoff/text/countryWords';
 import { dateText, isDate } from './dates';
 import { aboveKept, placeKey } from './oldTab';
 
@@ -42,7 +44,11 @@ export const CUT_HEADINGS = [
 ] as const;
 
 /** What may have happened to the plank or offcut that a piece is cut from. */
-export const LOST_WORDS = ['spoilt', 'lost'] as const;
+const LOST_WORDS = ['spoilt', 'lost'] as const;
+
+export function lostWords(units: Units): readonly string[] {
+  return LOST_WORDS.map((word) => countryWords(word, units));
+}
 
 /** What a person has put at one piece. */
 export interface KeptMark {
@@ -50,7 +56,7 @@ export interface KeptMark {
   readonly notes: string;
   /** Its length as it was cut, where that is another than the listed one; as typed. */
   readonly cutAt: string;
-  /** `spoilt` or `lost`, as typed. */
+  /** `spoilt` or `lost`, as typed, in either country's words. */
   readonly lost: string;
   /** Of the first piece of a run: the length of the run as found, as typed. Of a line in `asYouLay.ts`: what is typed there. */
   readonly run: string;

@@ -62,18 +62,18 @@ const SMALL = lookWith({ wrap: true, size: 9 });
 const LINE_PIXELS = 14;
 /** Headings, each with its width in pixels: what to buy first, then how it comes about. A lying page is 912 wide. */
 const COLUMNS: readonly (readonly [heading: string, pixels: number])[] = [
-  ['Item', 150],
+  ['Item', 146],
   ['To buy', 48],
   ['Pack', 84],
   ['Price', 62],
   ['Total', 74],
   ['Needed', 58],
-  ['Unit', 52],
+  ['Unit', 60],
   ['Allowance', 72],
   ['Extra', 42],
   ['Quantity', 62],
   ['In a pack', 46],
-  ['Where from', 162],
+  ['Where from', 158],
 ];
 const LAST = COLUMNS.length - 1;
 const LETTERS = Math.floor(LANDSCAPE_PIXELS / LETTER_PIXELS);

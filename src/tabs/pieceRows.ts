@@ -22,7 +22,7 @@ import {
   type KeptMark,
   type KeptMarks,
   LAY_HEADINGS,
-  LOST_WORDS,
+  lostWords,
   markKey,
   runKey,
 } from './keptMarks';
@@ -102,7 +102,7 @@ function asLaidCells(
   const drawn = run ? drawnText(lengthText(run.length, takeoff.units, 'piece')) : '';
   return [
     ownedCell(textCell(mark?.cutAt ?? '', WRAPPED), 'person'),
-    ownedCell(choiceCell(mark?.lost ?? '', LOST_WORDS, SMALL), 'person'),
+    ownedCell(choiceCell(mark?.lost ?? '', lostWords(takeoff.units), SMALL), 'person'),
     typed ? ownedCell(textCell(typed, WRAPPED), 'person') : ownedCell(textCell(drawn, SMALL), { input: 'run' }),
   ];
 }

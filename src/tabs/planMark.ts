@@ -18,6 +18,8 @@ export interface PlanMark {
   readonly plan: string;
   /** The same for the same pieces of this floor, from the same planks. */
   readonly pieces: string;
+  /** Names of the rooms whose boxes are bought together with those of this floor; left out where there are none. */
+  readonly boughtWith?: readonly string[];
 }
 
 /** A floor that is planned anew, and the name its tabs go by. */
@@ -46,11 +48,13 @@ export function planMark(takeoff: Takeoff, floors: readonly Takeoff[]): PlanMark
     piece.keeps,
   ]);
   const { plankLength, plankWidth } = takeoff.entry.product;
+  const { boughtWith } = takeoff.summary;
   return {
     rooms: takeoff.rooms.map(nameKey),
     planRooms,
     plan: shortHash(JSON.stringify([planRooms, plankLength, plankWidth, takeoff.plan.rows])),
     pieces: shortHash(JSON.stringify(pieces)),
+    ...(boughtWith.length > 0 && { boughtWith }),
   };
 }
 

@@ -4,7 +4,7 @@
  * in a tab of its own, and can be brought back. Lists of floors that are cut from the same planks are planned on, and brought back,
  * together.
  */
-import { houseProblems } from '../order/houseProblems';
+import { togetherNotes } from '../order/planHouse';
 import type { RoomEntry } from '../takeoff/entry';
 import type { ListedCut } from '../takeoff/planning/asLaid';
 import { AS_PLANNED, type AsYouLay } from '../takeoff/planning/asYouLay';
@@ -19,7 +19,7 @@ import { cutListMark, cutListTitle } from './cutList';
 import { floorPlanMark } from './floorPlan';
 import { fillFloorsLaid } from './floorsLaid';
 import { beforeBlock } from './listBefore';
-import { type FreshFloor, freshFloors, tellReplaced } from './planMark';
+import { type FreshFloor, freshFloors, marksFrom, tellReplaced } from './planMark';
 import { refillTab } from './rewriteTab';
 import { fillCutList, fillFloorPlan, type ListAsRead, marksIn } from './roomTabs';
 import { type FloorOnTab, floorOnTab, floorsBefore, floorsSharing, type SharingFloors } from './sharedLists';
@@ -63,7 +63,7 @@ export function planOnTabs(store: TabStore, floor: FloorBeingLaid): Promise<Plan
     const answer = await floor.work({ floors: lists.read, asked: sharing.asked, wanted: 'rest' });
     if (answer.status !== 'planned') return failedWith(answer);
     const fillings = sharing.floors.map((own, i) =>
-      plannedFilling(own, lists.read[i], lists.current[i], answer.floors[i]),
+      plannedFilling(own, lists.read[i], lists.current[i], answer.floors[i], answer.words),
     );
     return fillAll(store, fillings, answer.words, kept);
   });
@@ -88,6 +88,7 @@ export function bringBackTabs(store: TabStore, floor: FloorBeingLaid): Promise<P
         marks: marksIn(lists.from[i].cells),
         lines,
         gone: new Set<string>(),
+        next: [],
       };
       return { floor: own, takeoff: answer.floors[i].takeoff, current: lists.current[i], as };
     });
@@ -209,12 +210,14 @@ function plannedFilling(
   { listed, asYouLay }: ReadList,
   current: TabAsRead,
   { takeoff, wallAfter, spoiltCount }: FloorPlannedOn,
+  words: readonly string[],
 ): Filling {
   const gone = listed.filter((piece) => piece.isGone && !piece.isLaid);
   const as = {
     version: current.version,
     lines: new Map([...spoiltMark(asYouLay.spoiltBefore + spoiltCount), ...wallAfterMark(wallAfter)]),
     gone: new Set(gone.map(({ label }) => label)),
+    next: words,
   };
   return { floor, takeoff, current, as };
 }
@@ -222,7 +225,7 @@ function plannedFilling(
 /**
  * Keeps all the lists as they are, then fills them. Null when one was changed meanwhile.
  *
- * @param words told on top of every list; null where the lists before are brought back
+ * @param words what is told of the rest; null where the lists before are brought back
  */
 async function fillAll(
   store: TabStore,
@@ -230,9 +233,8 @@ async function fillAll(
   words: readonly string[] | null,
   kept: KeptLists,
 ): Promise<PlanOnTabs | null> {
-  const shown = fillings.map(({ takeoff }) => ({ ...takeoff, notes: [...(words ?? []), ...notesOf(takeoff)] }));
-  const fresh = freshFloors(shown);
   const abouts = new Map((await store.tabs()).map(({ mark, about }) => [mark, about]));
+  const fresh = freshFloors(fillings.map(({ takeoff }) => withOthers(takeoff, abouts)));
   const before: WrittenTab[] = [];
   for (const { floor, current } of fillings) {
     const block = beforeBlock(floor.name, current, abouts.get(cutListMark(floor.name)));
@@ -260,8 +262,16 @@ async function fillFloor(store: TabStore, floor: FreshFloor, as: ListAsRead): Pr
   return list && [list, await fillFloorPlan(store, floor.takeoff, floor)];
 }
 
-function notesOf({ notes, summary: { sharedWith } }: Takeoff): readonly string[] {
-  return sharedWith.length > 0 ? [...notes, houseProblems.sharedPlanks(sharedWith)] : notes;
+/** Boxes that were bought together with those of other rooms still are, as long as those have their lists. */
+function withOthers(takeoff: Takeoff, abouts: ReadonlyMap<string, string>): Takeoff {
+  const { entry, notes, summary } = takeoff;
+  const [old] = marksFrom(abouts.get(cutListMark(entry.name)) ?? '');
+  const boughtWith = (old?.boughtWith ?? []).filter((room) => abouts.has(cutListMark(room)));
+  return {
+    ...takeoff,
+    notes: [...notes, ...togetherNotes(summary.sharedWith, boughtWith)],
+    summary: { ...summary, boughtWith },
+  };
 }
 
 function broughtBack(kept: string): string {

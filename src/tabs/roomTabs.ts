@@ -39,6 +39,8 @@ export interface ListAsRead {
   readonly lines: KeptMarks;
   /** Labels of pieces whose plank or offcut was gone: it is out of the plan, so mark and length are of the past. */
   readonly gone: ReadonlySet<string>;
+  /** What lies, what comes next, what is needed: sentences. */
+  readonly next: readonly string[];
 }
 
 /**
@@ -58,8 +60,8 @@ export function fillCutList(
     if (read && read.version !== old.version) return null;
     const marks = marksIn(old.cells, read?.gone);
     const kept: KeptMarks = new Map([...(read?.marks ?? []), ...marks, ...(read?.lines ?? [])]);
-    const block = { ...cutListBlock(takeoff, kept), about: aboutText([floor.mark]) };
-    return { block, carried: carriedMarks(old, block, kept) };
+    const block = { ...cutListBlock(takeoff, kept, read?.next), about: aboutText([floor.mark]) };
+    return { block, carried: carriedMarks(old, block, kept, read?.gone) };
   });
 }
 
@@ -69,7 +71,12 @@ export function marksIn(cells: TabAsRead['cells'], gone: ReadonlySet<string> = n
 }
 
 /** Where in the old list those ticks and notes stand that are in the new one. */
-function carriedMarks(old: TabAsRead, { cells }: ReturnType<typeof cutListBlock>, kept: KeptMarks): Carried {
+function carriedMarks(
+  old: TabAsRead,
+  { cells }: ReturnType<typeof cutListBlock>,
+  kept: KeptMarks,
+  gone: ReadonlySet<string> = new Set(),
+): Carried {
   const shown = cells.map((row) => row.map(({ value }) => ('text' in value ? value.text : '')));
   const listed = listedPieces(shown);
   const fresh = new Set(listed.flatMap(({ key, begins }) => (begins ? [key, begins.key] : [key])));
@@ -78,8 +85,10 @@ function carriedMarks(old: TabAsRead, { cells }: ReturnType<typeof cutListBlock>
   const typed = typedLines(old.cells).flatMap(({ label, place }) => (lines.has(label) ? [place] : []));
   return new Set([
     ...typed,
-    ...listedPieces(old.cells).flatMap(({ key, places, begins }) => [
-      ...(isCarried(key) ? places : []),
+    ...listedPieces(old.cells).flatMap(({ key, label, places: [tick, notes, ...ofCut], begins }) => [
+      ...(isCarried(key) ? [tick, notes] : []),
+      // Of a plank that was gone: it is out of the plan now, and counted.
+      ...(isCarried(key) || gone.has(label) ? ofCut : []),
       ...(begins && isCarried(begins.key) ? [begins.place] : []),
     ]),
   ]);
@@ -122,15 +131,15 @@ export async function renameRoom(
   const wanted = newName.trim();
   if (wanted === '') return [tabProblems.noRoomName()];
   if (wanted.length > LONGEST_ROOM_NAME) return [tabProblems.longName(wanted.length, LONGEST_ROOM_NAME)];
-  const { rooms } = await savedRooms(store);
+  const { rooms, isReadable, problems } = await savedRooms(store);
+  if (!isReadable) return problems;
   const others = rooms.filter((room) => nameKey(room.name) !== nameKey(name));
   if (others.some((room) => nameKey(room.name) === nameKey(wanted))) return [tabProblems.nameTaken(wanted)];
-  const written = await rewriteRooms(store, (saved) => withNewName(saved, name, wanted));
-  if (!('tab' in written)) return written;
+  // The tabs first: when one fails, the room is still found by its old name, and the same again does the rest.
   await store.rename(cutListMark(name), cutListMark(wanted), cutListTitle(wanted));
   await store.rename(floorPlanMark(name), floorPlanMark(wanted), floorPlanTitle(wanted));
   await store.rename(beforeMark(name), beforeMark(wanted), beforeTitle(wanted));
-  return written;
+  return rewriteRooms(store, (saved) => withNewName(saved, name, wanted));
 }
 
 /**

@@ -16,3 +16,6 @@ export type TriedAnswers = { readonly answers: readonly unknown[] } | { readonly
 export const KNOWN_AT_FIRST = [
   ...['app', 'spreadsheet', 'sheet', 'front', 'utilities', 'locks', 'session', 'html', 'clock', 'given'],
 ] as const;
+
+/** Key and value of the mark of a tab that is still being written, or tried on: whoever fills next removes it. */
+export const UNFINISHED_MARK = ['plank-ledger', 'unfinished'] as const;

@@ -70,7 +70,10 @@ function instantOf(serial: number, timeZone: string): Date {
   const asUtc = Math.round((serial - UNIX_EPOCH_SERIAL) * MILLISECONDS_PER_DAY);
   // The zone's lead at that instant is known once the instant is: the second look settles a change of clocks.
   const near = asUtc - leadOf(asUtc, timeZone);
-  return new Date(asUtc - leadOf(near, timeZone));
+  const settled = asUtc - leadOf(near, timeZone);
+  // Clocks that go forward never show some times, in places a midnight among them: the day begins with the first that they show.
+  const isShown = settled + leadOf(settled, timeZone) === asUtc;
+  return new Date(isShown ? settled : Math.max(near, settled));
 }
 
 /** The sheet's number for an instant, as clocks in the workbook's time zone show it. */

@@ -17,6 +17,11 @@ function encodingOf([first, second]: Uint8Array): 'utf-8' | 'utf-16le' | 'utf-16
   return first === 0xfe && second === 0xff ? 'utf-16be' : 'utf-8';
 }
 
+/** The folder a person stands in: npm runs scripts in the project's folder, and keeps the one it was called from. */
+export function standingIn({ npm_lifecycle_event: script, INIT_CWD: folder }: NodeJS.ProcessEnv): string {
+  return (script && folder) || process.cwd();
+}
+
 /** What kept a file from being read or written, in words where it is a common case. */
 export function codeOf(error: unknown): string {
   const code = error instanceof Error && 'code' in error ? String(error.code) : String(error);

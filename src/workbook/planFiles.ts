@@ -13,7 +13,7 @@ import { dirname, resolve } from 'node:path';
 import type { CutPlan } from '../cutting/job';
 import { planOnward } from '../cutting/onward/onward';
 import { planCuts } from '../cutting/search';
-import { codeOf, textOfFile } from './fileText';
+import { codeOf, standingIn, textOfFile } from './fileText';
 import { type NamedJob, readJobFile, type WrittenPlan, writtenOnward, writtenPlan } from './jobFiles';
 import { placeWords } from './roomFileFields';
 import { floorsOfFiles } from './roomFiles';
@@ -162,7 +162,6 @@ function writeText(path: string, text: string): void {
 }
 
 if (process.argv[1]?.endsWith('planFiles.ts')) {
-  // npm runs scripts in the project's folder and keeps the one the person stands in.
-  const folder = (process.env.npm_lifecycle_event && process.env.INIT_CWD) || process.cwd();
-  process.exitCode = planFiles(process.argv.slice(2), (line) => process.stdout.write(`${line}\n`), folder);
+  const say = (line: string) => process.stdout.write(`${line}\n`);
+  process.exitCode = planFiles(process.argv.slice(2), say, standingIn(process.env));
 }

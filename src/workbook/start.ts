@@ -26,6 +26,7 @@ async function start(): Promise<void> {
   const running = await runningAt(nodeDisk, folder);
   if (running !== '') {
     console.log(`The workbooks in ${folder} are open already: ${running}${given.query}`);
+    if (given.file) console.log('Bring the file in there: press Bring in .xlsx, or drop the file on the page.');
     return;
   }
   const keeper = await openKeeper({ disk: nodeDisk, folder, now: () => new Date(), given: given.file });

@@ -2,10 +2,10 @@
 import { readFile, stat } from 'node:fs/promises';
 import { homedir } from 'node:os';
 import { basename, join, resolve } from 'node:path';
+import { codeOf, standingIn } from './fileText';
 import type { Disk } from './shelf/disk';
 import type { GivenFile } from './shelf/keeper';
 import { nameFrom } from './shelf/names';
-import { diskProblem } from './shelf/problem';
 import { readSettings } from './shelf/settings';
 import { openShelf } from './shelf/shelf';
 import { MOST_FILE_BYTES } from './xlsx/limits';
@@ -65,9 +65,9 @@ export function servedNotes(port: number, address: string, environment: Environm
   ];
 }
 
-/** The folder of the workbooks: as typed, else of the environment, else at home. */
+/** The folder of the workbooks: as typed, else of the environment, else at home. From where the person stands. */
 export function folderFrom({ folder }: Pick<StartArguments, 'folder'>, environment: Environment): string {
-  return resolve(folder || environment.PLANK_LEDGER_FOLDER || join(homedir(), FOLDER));
+  return resolve(standingIn(environment), folder || environment.PLANK_LEDGER_FOLDER || join(homedir(), FOLDER));
 }
 
 export interface Given {
@@ -84,7 +84,8 @@ export interface Given {
 export async function findGiven(disk: Disk, folder: string, workbook: string): Promise<Given> {
   if (workbook === '') return { query: '' };
   const isFile = /\.xlsx$/i.test(workbook);
-  const bytes = isFile ? await fileBytes(workbook) : undefined;
+  const path = resolve(standingIn(process.env), workbook);
+  const bytes = isFile ? await fileBytes(path) : undefined;
   const name = basename(workbook).replace(/\.xlsx$/i, '');
   if (bytes) return { file: { name: nameFrom(name, 'Workbook'), bytes }, query: '' };
   const shelf = await openShelf(disk, folder, () => new Date());
@@ -92,19 +93,25 @@ export async function findGiven(disk: Disk, folder: string, workbook: string): P
   const found = names.find((one) => one.toLowerCase() === name.toLowerCase());
   if (found) return { query: `?workbook=${encodeURIComponent(found)}` };
   const there = names.length === 0 ? '' : ` There are: ${names.join(', ')}.`;
-  throw new Error(`"${workbook}" is neither a workbook in ${folder} nor an .xlsx file.${there}`);
+  const noFile = isFile ? `There is no file ${path}, and no` : 'There is no';
+  throw new Error(`${noFile} workbook "${name}" in ${folder}.${there}`);
 }
 
 async function fileBytes(path: string): Promise<Uint8Array | undefined> {
+  const found = await read(path, stat);
+  if (found && found.size > MOST_FILE_BYTES) {
+    throw new Error(`The file ${path} cannot be read: it is larger than ${MOST_FILE_BYTES / 1024 / 1024} MB.`);
+  }
+  return found && read(path, (from) => readFile(from));
+}
+
+/** What the system has of a file, or undefined where there is none. */
+async function read<Found>(path: string, from: (path: string) => Promise<Found>): Promise<Found | undefined> {
   try {
-    const { size } = await stat(path);
-    if (size > MOST_FILE_BYTES) {
-      throw new Error(`it is larger than ${MOST_FILE_BYTES / 1024 / 1024} MB`);
-    }
-    return await readFile(path);
+    return await from(path);
   } catch (failure) {
     if ((failure as NodeJS.ErrnoException).code === 'ENOENT') return undefined;
-    throw new Error(`"${path}" cannot be read: ${diskProblem(failure)}.`);
+    throw new Error(`The file ${path} cannot be read: ${codeOf(failure)}.`);
   }
 }
 

@@ -5,17 +5,19 @@
  *   npm run bench -- floors
  *   npm run bench -- page
  *   npm run bench -- fill
+ *   npm run bench -- beliefs
  *   npm run bench -- fuzz [--calls N] [--seed N]
  *   npm run bench -- mutants [--sample N] [--seed N] [--area NAME]
  *
  * Every plan is checked before it is timed. `--milp-seconds` limits the general solver a job (5 where it is missing, 0
  * leaves it out); `--effort` multiplies the limit of steps of our search. `floors` shows the table of four floors alone. The last table times the built add-on itself. `page`
  * is a bench of its own: how the page answers to typing, in a browser; `fill` times the tabs of
- * a house and counts the service calls. `fuzz` tries bad input by the million
+ * a house and counts the service calls; `beliefs` lists what is believed of the spreadsheet service. `fuzz` tries bad input by the million
  * (`fuzz.ts`), `mutants` whether the tests notice small changes (`mutants/mutants.ts`).
  */
 import { resolve } from 'node:path';
 import { planCuts } from '../../src/cutting/search';
+import { beliefLines } from './beliefs';
 import { readCases } from './caseFile';
 import { coldReport } from './cold';
 import { type CaseResult, compareCase } from './compareCases';
@@ -27,6 +29,9 @@ import { tryMutants } from './mutants/mutants';
 import { pageTables } from './page';
 import { caseTable, categoryTable, solverLines, waitingLines } from './report';
 
+const USAGE =
+  'Use: npm run bench, with any of --cases FILE, --milp-seconds N, --effort N; or npm run bench -- floors, page, fill, fuzz (--calls N, --seed N) or mutants (--sample N, --seed N, --area NAME,NAME).';
+
 interface BenchOptions {
   readonly cases: string;
   readonly milpSeconds: number;
@@ -37,7 +42,7 @@ function valuesOf(args: readonly string[], known: readonly string[]): ReadonlyMa
   const values = new Map<string, string>();
   for (let i = 0; i < args.length; i += 2) {
     if (!known.includes(args[i]) || args[i + 1] === undefined)
-      throw new Error(`"${args[i]}" is no option of the bench, or lacks its value.`);
+      throw new Error(`"${args[i]}" is no option here, or lacks its value. ${USAGE}`);
     values.set(args[i], args[i + 1]);
   }
   return values;
@@ -102,15 +107,38 @@ function readMutantOptions(args: readonly string[]): Parameters<typeof tryMutant
 }
 
 const write = (line: string) => process.stdout.write(`${line}\n`);
-const args = process.argv.slice(2);
-if (args.join() === 'page') say('Typing on the page', await pageTables());
-else if (args.join() === 'fill') {
-  const { times, calls } = await fillTables();
-  say('A house of five rooms, filled in Node', times);
-  say('Calls of the services', calls);
-} else if (args.join() === 'floors') say('Four floors as typed', floorsTable());
-else if (args[0] === 'fuzz') {
-  const isClean = await fuzz(readFuzzOptions(args.slice(1)), write);
-  if (!isClean) process.exitCode = 1;
-} else if (args[0] === 'mutants') await tryMutants(readMutantOptions(args.slice(1)), write);
-else await bench(readOptions(args));
+
+/** What was typed, read; a sentence and the end where it cannot be. */
+function orStop<Options>(read: () => Options): Options {
+  try {
+    return read();
+  } catch (error) {
+    console.error((error as Error).message);
+    process.exit(1);
+  }
+}
+
+async function run(args: readonly string[]): Promise<void> {
+  const [kind, ...options] = args;
+  if (args.join() === 'page') say('Typing on the page', await pageTables());
+  else if (args.join() === 'fill') {
+    const { times, calls } = await fillTables();
+    say('A house of five rooms, filled in Node', times);
+    say('Calls of the services', calls);
+  } else if (args.join() === 'floors') say('Four floors as typed', floorsTable());
+  else if (args.join() === 'beliefs') say('What is believed of the spreadsheet service', beliefLines());
+  else if (kind === 'fuzz') {
+    const isClean = await fuzz(
+      orStop(() => readFuzzOptions(options)),
+      write,
+    );
+    if (!isClean) process.exitCode = 1;
+  } else if (kind === 'mutants') {
+    await tryMutants(
+      orStop(() => readMutantOptions(options)),
+      write,
+    );
+  } else await bench(orStop(() => readOptions(args)));
+}
+
+await run(process.argv.slice(2));

@@ -2,6 +2,7 @@
  * How the page answers to typing, in a real browser: from the last key until walls and rows are drawn, until the plan is
  * there, and the longest time in which the page could take no key. Median of several keys; the machine should be idle.
  */
+import { sharedBrowser } from '../support/browser';
 import { openSidebar, type SidebarPage } from '../support/sidebarPage';
 import { benchTable } from './benchTable';
 import { medianOf } from './sums';
@@ -48,6 +49,7 @@ export async function pageTables(): Promise<string[]> {
     return benchTable([{ heading: 'floor' }, { heading: 'thread' }, ...columns.map((heading) => ({ heading }))], rows);
   } finally {
     await sidebar.close();
+    await (await sharedBrowser()).close();
   }
 }
 

@@ -209,3 +209,42 @@ test.each([
     `Plain oak: ${goods} is to be laid but none is ordered, because the size of its roll is not entered.`,
   ]);
 });
+
+// An underlay of 1/8" alone is no floor: at its height a casing is cut too low, and nothing says what the planks add.
+describe('planks whose thickness is not entered', () => {
+  const { product } = den;
+  const thin = roomWith('Den', [door(1)], { product: { ...product, thickness: '' } });
+  const job = {
+    underlay: { ...emptyHouse('us').underlay, width: 4, length: 25, thickness: '1/8"' },
+    appliances: [{ name: 'Dishwasher', room: 'Den', opening: '34 1/2"', height: '34"' }],
+  };
+  const atDoor = { neighbourHeight: '1/4"', doorBottom: '3/8"', thresholdTop: '1"' };
+
+  test('leave heights, bar and casings open, and that is told', () => {
+    const order = orderFor([thin], { ...job, doorways: [at('Den', 1, atDoor)] });
+    expect(order.fits).toEqual([{ fits: false, place: 'Den', text: 'The thickness of Plain oak is not entered.' }]);
+    expect(order.doorways[0]).toMatchObject({ meeting: null, transition: '', doorTrim: null, threshold: null });
+    expect(order.missing.join()).toContain(
+      'no transition is ordered, because the thickness of Plain oak is not entered',
+    );
+    expect(order.days.map(({ text }) => text).join()).not.toMatch(/casings|off the bottom/);
+  });
+
+  // 1/2" and 1/8" under it: 5/8", 3/8" over the neighbour; a door 3/8" up needs 5/8" and 3/8" of air, so 5/8" comes off.
+  test('count once they are entered', () => {
+    const order = orderFor([den], { ...job, doorways: [at('Den', 1, atDoor)] });
+    expect(order.fits.map(({ text }) => text)).toEqual([
+      expect.stringContaining('New floor 3/8" above'),
+      'Take 5/8" off the bottom of the door.',
+      expect.stringContaining('Floor 3/8" below the top of the threshold'),
+      expect.stringMatching(/too little room/),
+    ]);
+    expect(order.days.map(({ text }) => text).join()).toContain('casings at 5/8"');
+  });
+
+  test('of the room behind the doorway are the ones to enter', () => {
+    const behind = roomWith('Hall', [], { product: { ...product, name: 'Hall oak', thickness: '' } });
+    const order = orderFor([den, behind], { doorways: [at('Den', 1, { neighbour: 'Hall' })] });
+    expect(order.missing.join()).toContain('because the thickness of Hall oak is not entered');
+  });
+});

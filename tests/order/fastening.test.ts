@@ -126,6 +126,8 @@ describe('before you begin', () => {
 
   test.each([
     ['solid wood', 'nailed', 'concrete', '', /stop: .*concrete/],
+    ['solid wood', 'floating', 'wood', '', /ask: .*nailed or glued/],
+    ['solid wood', '', 'wood', '', /ask: .*nailed or glued/],
     ['laminate', 'nailed', 'wood', '', /stop: .*laminate is not nailed/],
     ['rigid vinyl', 'nailed', 'wood', '', /stop: .*rigid vinyl is not nailed/],
     ['solid wood', 'nailed', 'wood', 'laid', /stop: .*Felt or paper/],

@@ -5,6 +5,7 @@ import type { Order } from '../../src/order/order';
 import { orderOf } from '../../src/order/order';
 import { readHouse } from '../../src/order/readHouse';
 import { PLANK_UNDERLAY } from '../../src/sheet/functions';
+import { dayOf } from '../../src/takeoff/text/calendar';
 import { bareTakeoff, doorwayIn, plainEntry, readsOf } from '../support/bareTakeoff';
 import { demoJob } from '../support/demoHouse';
 import { lineNamed, orderFor, PLAIN_PRODUCT, PLAIN_TERMS, plainRoom } from '../support/plainOrder';
@@ -222,16 +223,16 @@ describe('the days', () => {
   test('are dated back from the start: order, delivery, the day before, the day', () => {
     const days = demoOrder().days;
     // Start Monday 7 December 2026, 72 hours to acclimatise, 10 days to delivery; the day of work before is a Friday.
-    expect(days[0]).toMatchObject({ offset: -13, when: 'Tue 2026-11-24' });
-    expect(days[1]).toMatchObject({ offset: -3, when: 'Fri 2026-12-04' });
-    expect(new Set(days.map((task) => task.when)).size).toBe(3);
+    expect(days[0]).toMatchObject({ offset: -13, day: dayOf('2026-11-24') });
+    expect(days[1]).toMatchObject({ offset: -3, day: dayOf('2026-12-04') });
+    expect(new Set(days.map((task) => task.day)).size).toBe(3);
     expect(days.map((task) => task.offset)).toEqual([...days.map((task) => task.offset)].sort((a, b) => a - b));
   });
 
-  test('without a start date they are counted in words', () => {
+  test('without a start date they have none', () => {
     const order = demoOrder({ schedule: { ...demoJob.schedule, startDate: '' } });
-    expect(order.days.map((task) => task.when)).toContain('3 days before');
-    expect(order.days.map((task) => task.when)).toContain('day before');
+    expect(order.days.map((task) => task.offset)).toContain(-3);
+    expect(order.days.every((task) => task.day === null)).toBe(true);
     expect(order.timing).toEqual({ start: null, delivered: null, dayBefore: null, workDays: 4, finish: null });
   });
 

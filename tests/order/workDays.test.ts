@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import { isWorkDay, lastWorkDay, shopDayUpTo, type WorkDays, workDayUpTo } from '../../src/order/workDays';
-import { dayOf, dayText } from '../../src/takeoff/text/calendar';
+import { dayOf, dayText, weekdayText } from '../../src/takeoff/text/calendar';
 import { bareTakeoff, plainEntry } from '../support/bareTakeoff';
 import { demoJob } from '../support/demoHouse';
 import { lineNamed, orderFor, PLAIN_TERMS, plainRoom } from '../support/plainOrder';
@@ -86,13 +86,22 @@ describe('the dates of a job', () => {
       const { days } = demoOrder({ schedule: scheduleOf({ startDate }) });
       const before = days.filter(({ offset }) => offset < 0);
       expect(before.length).toBeGreaterThan(3);
-      expect(before.filter(({ when }) => /^S(at|un)/.test(when))).toEqual([]);
+      expect(before.filter(({ day: own }) => /^S(at|un)/.test(weekdayText(own as number)))).toEqual([]);
     }
   });
 
   test('a start on a day off is told, and keeps its date', () => {
     const order = demoOrder({ schedule: scheduleOf({ startDate: '2026-12-05' }) });
     expect(order.notes).toContain('The start, Sat 2026-12-05, is not one of the work days entered.');
+    const quoted = (quoteDate: string, validUntil: string) =>
+      demoOrder({
+        schedule: scheduleOf({ startDate: '2026-12-07' }),
+        homeowner: { ...demoJob.homeowner, quoteDate, validUntil },
+      }).notes;
+    expect(quoted('2026-12-08', '2026-12-07')).toEqual([
+      'The price is valid until Mon 2026-12-07, before the day of the quote.',
+    ]);
+    expect(quoted('2026-12-07', '2026-12-07')).toEqual([]);
     expect(dayText(order.timing.start as number)).toBe('Sat 2026-12-05');
   });
 });

@@ -72,3 +72,10 @@ test.each([Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NaN])(
     ).toEqual(['Product 1', oak[0]]);
   },
 );
+
+// By hand: 12 by 10 ft takes 60 planks of 48 by 6 (20 rows of 143 1/4 are 2865, 59 planks only 2832): six boxes of ten.
+// With one spare it is 61, and a seventh box.
+test('spare planks are among the planks, as they are among the boxes', () => {
+  expect(PLANK_COMPARE(12, 10, [oak])[1].slice(0, 3)).toEqual(['Oak', 60, 6]);
+  expect(PLANK_COMPARE(12, 10, [oak], [['spare', 1]])[1].slice(0, 3)).toEqual(['Oak', 61, 7]);
+});

@@ -6,11 +6,15 @@
 import { describe, expect, test } from 'vitest';
 import type { HouseEntry } from '../../src/order/houseEntry';
 import { rememberedPlan } from '../../src/order/rememberedPlan';
+import { findingOf } from '../../src/sidebar/check/belief';
+import { checkBlock } from '../../src/sidebar/check/checkTab';
 import { fillTabs } from '../../src/sidebar/filling/fillTabs';
 import { planOf } from '../../src/sidebar/planning/plan';
-import { fillHomeowner, fillOrder } from '../../src/tabs/jobTabs';
-import { bringBackTabs, planOnTabs } from '../../src/tabs/planOnTabs';
-import { saveRoom } from '../../src/tabs/roomTabs';
+import { textCell } from '../../src/tabs/block';
+import { fillHomeowner, fillOrder, saveJob } from '../../src/tabs/jobTabs';
+import type { MayReplan } from '../../src/tabs/laidWork';
+import { bringBackTabs, finishTabs, planOnTabs } from '../../src/tabs/planOnTabs';
+import { removeRoom, renameRoom, savedRooms, saveRoom } from '../../src/tabs/roomTabs';
 import type { RoomEntry } from '../../src/takeoff/entry';
 import type { Takeoff } from '../../src/takeoff/result';
 import { demoJob, demoRooms } from '../support/demoHouse';
@@ -33,8 +37,11 @@ import { plainRoom } from '../support/roomEntries';
 const EVERY = Number(process.env.EVERY ?? 120);
 /** A test may take so long, milliseconds: a hundred times as many calls take a hundred times as long. */
 const PATIENCE = 120_000 * Math.ceil(120 / EVERY);
-const numbers = (callCount: number, first: number): readonly number[] =>
-  Array.from({ length: callCount }, (_, i) => i + 1).filter((number) => (number - first) % EVERY === 0);
+function numbers(callCount: number, first: number): readonly number[] {
+  // Three places at least of a filling that makes few calls.
+  const step = Math.min(EVERY, Math.ceil(callCount / 3));
+  return Array.from({ length: callCount }, (_, i) => i + 1).filter((number) => (number - first) % step === 0);
+}
 
 /** What a filling told: tabs that are done, and what kept the rest from being done. */
 interface Told {
@@ -48,6 +55,10 @@ interface Case {
   readonly fill: () => Promise<Told>;
   /** Tabs whose cells are compared. */
   readonly tabs: readonly string[];
+  /** Those of them in which a second person types; left out, all of them. */
+  readonly typedIn?: readonly string[];
+  /** Works from what stands in the tabs: from another first tab it makes another. */
+  readonly goesByTabs?: true;
 }
 
 const small = (product: string): RoomEntry => ({
@@ -71,8 +82,9 @@ function bareTakeoff(entry: RoomEntry): Takeoff {
   return made.takeoff;
 }
 
-async function fillRoom(entry: RoomEntry): Promise<Told> {
-  const { filled, failures } = await fillTabs({ entry, takeoff: planned(entry) }, pageStore, { now: () => 0 });
+async function fillRoom(entry: RoomEntry, mayReplan?: MayReplan): Promise<Told> {
+  const talk = { now: () => 0, mayReplan };
+  const { filled, failures } = await fillTabs({ entry, takeoff: planned(entry) }, pageStore, talk);
   return { done: filled.map(({ tab }) => tab), failures };
 }
 
@@ -86,7 +98,7 @@ const job: HouseEntry = {
 /** A filling that throws tells what failed, and what is done is not told. */
 async function thrown(work: Promise<unknown>): Promise<Told> {
   return work.then(
-    () => ({ done: [], failures: [] }),
+    (answer) => ({ done: [], failures: Array.isArray(answer) ? answer : [] }),
     (error) => ({ done: [], failures: [(error as Error).message] }),
   );
 }
@@ -95,13 +107,34 @@ const orderIn = (currency: string) => fillOrder(pageStore, { ...job, currency },
 const pageOf = (title: string) => fillHomeowner(pageStore, { ...job, homeowner: { ...job.homeowner, title } }, plan);
 
 /** Two rows lie, so that the rest is planned on. */
-async function twoRowsLie(): Promise<void> {
+const twoRowsLie = () => filledAndTicked(/^[12]-\d+$/);
+const allLies = () => filledAndTicked(/^\d+-\d+/);
+
+async function filledAndTicked(labels: RegExp): Promise<void> {
   await fillRoom(small('Oak'));
   const list = current.sheets.find(({ name }) => name === 'Cut list - Den') as FakeSheet;
   list.values().forEach((row, i) => {
-    if (/^[12]-\d+$/.test(String(row[1])) && row[0] === false) list.at(i + 1, 1).value = true;
+    if (labels.test(String(row[1])) && row[0] === false) list.at(i + 1, 1).value = true;
   });
 }
+
+/** Nobody asks for a name once the room has it. */
+async function renamed(): Promise<unknown> {
+  const { rooms } = await savedRooms(pageStore);
+  const isDone = rooms.length > 0 && !rooms.some(({ name }) => name === 'Den');
+  return isDone ? null : renameRoom(pageStore, 'Den', 'Hall');
+}
+
+/** The line of a floor is to come into a tab that is there. */
+async function allLieBesideTab(): Promise<void> {
+  await allLies();
+  const looks = { columnWidths: [80], frozenRows: 0, showGridlines: true, landscape: false };
+  const [title, mark] = ['Floors laid', 'floors laid'];
+  await pageStore.write({ title, mark, cells: [[textCell(title)]], ...looks }, '');
+}
+
+const FOUND = findingOf({ what: 'a belief', expected: ['yes'], source: 'live' }, 'no');
+const BEFORE = 'Before - Den';
 
 const LIST_TABS = ['Cut list - Den', 'Floor plan - Den'];
 const CASES: Readonly<Record<string, Case>> = {
@@ -113,22 +146,61 @@ const CASES: Readonly<Record<string, Case>> = {
   'an order': {
     before: () => saveRoom(pageStore, { ...demoRooms[0] }).then(() => orderIn('$')),
     fill: () => thrown(orderIn('€')),
-    tabs: ['Order', 'Job list'],
+    tabs: ['Order', 'Job list', 'Purchase list'],
+  },
+  'the job': {
+    before: () => saveJob(pageStore, job),
+    fill: () => thrown(saveJob(pageStore, { ...job, currency: '€' })),
+    tabs: ['Job'],
   },
   "a homeowner's page": {
     before: () => saveRoom(pageStore, { ...demoRooms[0] }).then(() => pageOf('Old')),
     fill: () => thrown(pageOf('New')),
     tabs: ['Homeowner'],
   },
+  'a room that is begun': {
+    before: twoRowsLie,
+    fill: () => fillRoom(small('Ash'), async () => true),
+    tabs: ['Rooms', ...LIST_TABS, BEFORE],
+    typedIn: ['Rooms', ...LIST_TABS],
+  },
+  'another name': {
+    before: twoRowsLie,
+    fill: () => thrown(renamed()),
+    tabs: ['Rooms', 'Cut list - Hall', 'Floor plan - Hall', ...LIST_TABS],
+    typedIn: ['Rooms'],
+    goesByTabs: true,
+  },
+  'a room taken out': {
+    before: twoRowsLie,
+    fill: () => thrown(removeRoom(pageStore, 'Den')),
+    tabs: ['Rooms', ...LIST_TABS],
+    typedIn: ['Rooms'],
+    goesByTabs: true,
+  },
+  'a floor that is laid': {
+    before: allLieBesideTab,
+    fill: () => thrown(finishTabs(pageStore, beingLaid(small('Oak')))),
+    tabs: ['Floors laid'],
+    typedIn: [],
+  },
+  'what the check found': {
+    before: () => pageStore.write(checkBlock([]), ''),
+    fill: () => thrown(pageStore.write(checkBlock([FOUND]), '')),
+    tabs: ['Spreadsheet check'],
+    typedIn: [],
+  },
   'planning on': {
     before: twoRowsLie,
     fill: () => thrown(planOnTabs(pageStore, beingLaid(small('Oak')))),
     tabs: LIST_TABS,
+    goesByTabs: true,
   },
   'bringing back': {
     before: () => twoRowsLie().then(() => planOnTabs(pageStore, beingLaid(small('Oak')))),
     fill: () => thrown(bringBackTabs(pageStore, beingLaid(small('Oak')))),
     tabs: LIST_TABS,
+    goesByTabs: true,
   },
 };
 
@@ -209,13 +281,14 @@ describe.each(Object.entries(CASES))('%s', (_, one) => {
         });
         failures += told.failures.length > 0 ? 1 : 0;
         oldOrNew(number, one, whole, book, told);
-        if (told.failures.length > 0) expect(told.failures.join()).toContain('a protected cell');
+        // What cannot be let go quietly may be what the copy is refused for.
+        if (told.failures.length > 0) expect(told.failures.join()).toMatch(/a protected cell|frozen part/);
         expect([number, (await one.fill()).failures]).toEqual([number, []]);
         expect([number, one.tabs.map((name) => shown(book, name))]).toEqual([number, fresh]);
         expect([number, book.sheets.filter(({ name }) => name.startsWith('Filling'))]).toEqual([number, []]);
       }
       // Looks that fail quietly are a small part of all.
-      expect(failures).toBeGreaterThan(tried.length * 0.6);
+      expect(failures).toBeGreaterThanOrEqual(tried.length / 2);
     },
     PATIENCE,
   );
@@ -224,13 +297,13 @@ describe.each(Object.entries(CASES))('%s', (_, one) => {
     'a second person types at any call: it is in the tab, or was typed while it was being copied over',
     async () => {
       const { made, callCount } = await prepared(one);
+      const { typedIn = one.tabs } = one;
       for (const number of numbers(callCount, 7)) {
         const { book, told, after } = await filledWith(made, one.fill, number, (now) => {
-          for (const sheet of now.sheets.filter(({ name }) => one.tabs.includes(name)))
-            sheet.at(2, 22).value = 'theirs';
+          for (const sheet of now.sheets.filter(({ name }) => typedIn.includes(name))) sheet.at(2, 22).value = 'theirs';
         });
         expect([number, told.failures]).toEqual([number, []]);
-        const lost = one.tabs.filter((name) => !shown(book, name).includes('theirs'));
+        const lost = typedIn.filter((name) => !shown(book, name).includes('theirs'));
         // Once the tab has been looked at for the last time, the copy follows at once.
         const untilCopy = after.slice(0, after.indexOf('Range.copyTo') + 1);
         if (lost.length > 0)
@@ -258,7 +331,7 @@ describe.each(Object.entries(CASES))('%s', (_, one) => {
         if (what === 'hidden') expect([number, told.failures]).toEqual([number, []]);
         await one.fill();
         const named = what === 'renamed' ? `${first}, mine` : first;
-        if (one.fill !== CASES['bringing back'].fill && one.fill !== CASES['planning on'].fill) {
+        if (!one.goesByTabs) {
           expect([number, shown(book, named)]).toEqual([number, fresh[0]]);
         }
         expect([number, book.sheets.filter(({ name }) => name.startsWith('Filling'))]).toEqual([number, []]);

@@ -210,6 +210,61 @@ describe('filling tabs', () => {
     expect(await cutList(den)).toMatchObject({ tab: 'Cut list - Den' });
   });
 
+  test.each(['setFrozenRows', 'setFrozenColumns', 'setHiddenGridlines'])(
+    'nor does %s make a tab that is new one',
+    async (name) => {
+      book.failing = { method: `Sheet.${name}`, countdown: 1 };
+      expect(await floorPlan(den)).toMatchObject({ status: 'written', tab: 'Floor plan - Den' });
+      expect(book.failing.countdown).toBeLessThanOrEqual(0);
+    },
+  );
+
+  test.each<readonly [string, string]>([
+    ['all goes well', ''],
+    ['it fails half way', 'Range.setBackgrounds'],
+  ])('the lock is given back only when everything has been sent, whether %s', async (_, failing) => {
+    await cutList(den);
+    const underLock: string[] = [];
+    book.onCall = (_count, method) => {
+      if (lock.isHeld) underLock.push(method);
+    };
+    if (failing) book.failing = { method: failing, countdown: 1 };
+    const works = [
+      () => cutList(den),
+      () => store.putOnTop('cut list/den', 'This list no longer holds.'),
+      () => store.rename('cut list/den', 'cut list/hall', 'Cut list - Hall'),
+    ];
+    for (const work of failing ? works.slice(0, 1) : works) {
+      underLock.length = 0;
+      await work().catch((error) => expect(error.message).toBe(`${failing} failed`));
+      expect(underLock.length).toBeGreaterThan(1);
+      expect(underLock[underLock.length - 1]).toBe('flush');
+    }
+  });
+
+  test('a service that refuses what was sent refuses it before the old tab is touched', async () => {
+    await cutList(den);
+    const before = JSON.stringify(valuesOf('Cut list - Den'));
+    book.onCall = (_, method) => {
+      if (method === 'flush') throw new Error('Service Spreadsheets timed out');
+    };
+    await expect(cutList({ ...den, product: { ...den.product, name: 'Other oak' } })).rejects.toThrow('timed out');
+    expect(JSON.stringify(valuesOf('Cut list - Den'))).toBe(before);
+  });
+
+  test('whoever goes to another tab while one is filled stays there', async () => {
+    book = fakeBook(['Estimate', 'Prices']);
+    installFakes(book);
+    for (let times = 1; times <= 2; times++) {
+      book.active = book.sheets[0];
+      book.onCall = (_, method) => {
+        if (method === 'Range.setValues') book.active = book.sheets[1];
+      };
+      await cutList(den);
+      expect([times, book.active.name]).toEqual([times, 'Prices']);
+    }
+  });
+
   test('a date in a cell comes back as a date', async () => {
     await save(den);
     book.sheets[1].at(2, 1).value = new Date(2026, 4, 8);
@@ -234,11 +289,22 @@ describe('filling tabs', () => {
     expect(valuesOf('Cut list - Den')).toEqual(usual);
   });
 
-  test('a layout that is refused does not make a filled tab a failure', async () => {
-    await cutList(den);
-    book.failing = { method: 'Sheet.setFrozenRows', countdown: 1 };
-    expect(await cutList(den)).toMatchObject({ status: 'written', tab: 'Cut list - Den' });
-  });
+  test.each(['setFrozenRows', 'setFrozenColumns', 'setColumnWidths', 'setRowHeightsForced', 'setHiddenGridlines'])(
+    'a layout that is refused at %s does not make a filled tab a failure',
+    async (name) => {
+      await floorPlan(den);
+      book.calls.clear();
+      await floorPlan(den);
+      const method = `Sheet.${name}`;
+      const count = book.calls.get(method) ?? 0;
+      expect(count).toBeGreaterThan(0);
+      for (let countdown = 1; countdown <= count; countdown++) {
+        book.failing = { method, countdown };
+        expect(await floorPlan(den)).toMatchObject({ status: 'written', tab: 'Floor plan - Den' });
+        expect(book.failing.countdown).toBeLessThanOrEqual(0);
+      }
+    },
+  );
 });
 
 describe('service calls', () => {

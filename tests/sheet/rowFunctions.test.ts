@@ -51,6 +51,12 @@ describe('PLANK_ROWS', () => {
       ['116"', 7.5, 0, 3.5],
       [16, 7.5, 3.5, 'first row full, last row ripped'],
     ],
+    // 9.49 - 7.5 = 1.99, which is 2" as a tape shows it; (1.99 + 7.5) / 2 = 4.745
+    [
+      'a last row a hair under the minimum is not said to be the minimum',
+      ['9.49"', 7.5, 0],
+      [2, 4.745, 4.745, 'first and last row ripped alike: after a full first row the last would be just under 2"'],
+    ],
     ['a closet shallower than a row', ['6"', 7.5, 0], [1, 6, 6, 'one row, ripped']],
     ['a closet shallower than the minimum', ['1"', 7.5, 0], [1, 1, 1, 'one row, ripped, under the minimum rip of 2"']],
     [

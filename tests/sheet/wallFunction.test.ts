@@ -42,9 +42,17 @@ describe('rips to a measured wall', () => {
     const [first, second] = PLANK_LAST_RIPS(column(48), 4, column(16.5, 16.25), 7.5);
     expect(first[0]).toBe('2 whole rows, then the last one, 7/8" to 1 1/8" wide.');
     expect(second[0]).toBe(
-      'Under the minimum rip of 2". Rip one of the rows still to be laid to 6 3/8": then the last one is 2" or more.',
+      'Under the minimum rip of 2". Rip one of the rows still to be laid to 6 3/8": then the last one is 2" or more. Its sawn edge has no lock: join it with a glued slip tongue. Or glue each narrow piece to its plank before you set the two.',
     );
-    expect(PLANK_LAST_RIPS(column(48), 4, column(1.5, 1.5), 7.5)[1][0]).toMatch(/^Under the minimum rip of 2"\. Glue/);
+    expect(PLANK_LAST_RIPS(column(48), 4, column(1.5, 1.5), 7.5)[1][0]).toMatch(
+      /^Under the minimum rip of 2"\. Take that row up, and glue/,
+    );
+    // By hand: 15 5/8 less 3/8 is two rows of 7 1/2 and 1/4; left off, the gap is 5/8, and trim of 3/4 hides it. 7/16 would
+    // make it 13/16, and trim does not.
+    const told = (distance: number) => String(PLANK_LAST_RIPS(column(48), 4, column(distance, distance), 7.5)[1][0]);
+    expect(told(15.625)).toMatch(/ Or leave it off, where trim hides a gap of 5\/8"\.$/);
+    expect(told(15.75)).toMatch(/ Or leave it off, where trim hides a gap of 3\/4"\.$/);
+    expect(told(15.8125)).not.toContain('leave it off');
     expect(PLANK_LAST_RIPS(column(48), 4, column(14, 8), 7.5)[1][0]).toMatch(/too far out of line/);
   });
 

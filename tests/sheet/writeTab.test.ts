@@ -215,6 +215,19 @@ describe('filling again', () => {
     expect(sheetNamed('Cut list - Den').heights.slice(1, 8)).toEqual([21, 13, 21, 21, 21, 21, 21]);
   });
 
+  test.each(['filter', 'merge', 'hidden rows', 'hidden columns'] as const)(
+    'a %s of a person is undone before the tab grows and is copied over, and nothing stays frozen meanwhile',
+    (inTheWay) => {
+      write(blockOf(texts('old', 'list')));
+      const sheet = sheetNamed('Cut list - Den');
+      sheet.inTheWay.add(inTheWay);
+      const wide = Array.from({ length: 1200 }, () => Array.from({ length: 40 }, () => textCell('x')));
+      write(blockOf(wide));
+      expect([sheet.at(1200, 40).value, sheet.inTheWay.size]).toEqual(['x', 0]);
+      expect([sheet.frozenRows, sheet.frozenColumns]).toEqual([1, 2]);
+    },
+  );
+
   const steps = [
     'Spreadsheet.insertSheet',
     'Sheet.addDeveloperMetadata',

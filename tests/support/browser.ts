@@ -2,12 +2,12 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { type Browser, chromium, type Frame, type FrameLocator, type Page } from 'playwright-core';
-import { addOnFiles } from '../../src/build.mjs';
 import { findBrowser } from '../../src/findBrowser.mjs';
 import type { PageHandle } from '../../src/workbook/page/page';
 import { servePage } from '../../src/workbook/server';
 import { nodeDisk } from '../../src/workbook/shelf/disk';
 import { type Keeper, openKeeper } from '../../src/workbook/shelf/keeper';
+import { addOnFiles } from './addOn';
 
 /** The page of the embedded workbook in a real browser, with the grid worked as a person works it. */
 export interface WorkbookPage {
@@ -45,12 +45,12 @@ export interface PageOptions {
 export async function openWorkbookPage(options: PageOptions = {}): Promise<WorkbookPage> {
   const folder = mkdtempSync(join(tmpdir(), 'plank-ledger-'));
   const server = await servePage(await addOnFiles(), 0, await keeperIn(folder));
-  const browser = await launch();
+  const browser = await sharedBrowser();
   const opened = await openPage(browser, `${server.address}?locale=${options.locale ?? 'en_US'}`, options);
   return {
     ...opened,
     close: async () => {
-      await browser.close();
+      await opened.close();
       await server.close();
       rmSync(folder, { recursive: true, force: true });
     },
@@ -85,12 +85,30 @@ export function keeperIn(folder: string): Promise<Keeper> {
   return openKeeper({ disk: nodeDisk, folder, now: () => new Date() });
 }
 
-/** The browser that the tests drive. */
-export function launch(): Promise<Browser> {
+let running: Promise<Browser> | undefined;
+
+/**
+ * The browser that the tests drive: one for all files of a worker, which ends with it. Each file closes the pages it has opened;
+ * no page knows what another has kept.
+ */
+export async function sharedBrowser(): Promise<Browser> {
+  const known = await running;
+  if (known?.isConnected()) return known;
+  running = launched();
+  return running;
+}
+
+/** Closes whatever is open in it. */
+export async function closePages(): Promise<void> {
+  for (const context of (await running)?.contexts() ?? []) await context.close();
+}
+
+function launched(): Promise<Browser> {
   const executablePath = findBrowser();
   if (!executablePath) throw new Error('No Chromium found: install it or set CHROMIUM_PATH to its file');
   const args = ['--no-sandbox', '--disable-gpu', '--disable-background-networking'];
-  return chromium.launch({ executablePath, args });
+  // A worker that is told to end shall end at once; the browser does too when nobody is at the other end of its pipe.
+  return chromium.launch({ executablePath, args, handleSIGTERM: false });
 }
 
 async function sidebarFrame(page: Page): Promise<Frame> {

@@ -1,4 +1,3 @@
-import { addOnFiles } from '../../src/build.mjs';
 import { fillCutList, fillFloorPlan, saveRoom } from '../../src/tabs/roomTabs';
 import type { TabStore } from '../../src/tabs/tabStore';
 import type { RoomEntry } from '../../src/takeoff/entry';
@@ -7,6 +6,7 @@ import { DEMO_ROOM } from '../../src/workbook/demoRoom';
 import { addOnOf, createNodeWorkbook, type NodeWorkbookOptions } from '../../src/workbook/nodeWorkbook';
 import type { Workbook } from '../../src/workbook/workbook';
 import { storeOf } from '../../src/workbook/workbookStore';
+import { addOnFiles } from './addOn';
 import { takeoffOnce } from './plannedOnce';
 
 const files = await addOnFiles();

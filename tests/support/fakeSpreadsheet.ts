@@ -46,6 +46,8 @@ export class FakeSheet {
   /** Against the person who fills. */
   isProtected = false;
   hasGridlines = true;
+  /** What a person has done to its look, and a service may refuse to copy over or to put rows in beside: none is documented. */
+  inTheWay = new Set<'filter' | 'merge' | 'hidden rows' | 'hidden columns'>();
   widths: number[] = [];
   heights: number[] = [];
   constructor(
@@ -92,9 +94,18 @@ export class FakeSheet {
       rows = Math.max(rows, row);
       columns = Math.max(columns, column);
     }
-    return Array.from({ length: rows }, (_, r) =>
-      Array.from({ length: columns }, (_, c) => part(this.seen(r + 1, c + 1))),
-    );
+    return this.read(rows, columns, part);
+  }
+
+  /** One thing of every cell of the first rows and columns. Most are blank: only those that were written to are looked at. */
+  read(rows: number, columns: number, part: (cell: Readonly<FakeCell>) => unknown): unknown[][] {
+    const blank = part(BLANK);
+    const read = Array.from({ length: rows }, () => new Array<unknown>(columns).fill(blank));
+    for (const [key, cell] of this.cells) {
+      const [row, column] = placeOf(key);
+      if (row <= rows && column <= columns) read[row - 1][column - 1] = part(cell);
+    }
+    return read;
   }
 }
 
@@ -129,7 +140,10 @@ export function copyOfBook(book: FakeBook): FakeBook {
 function copyOfSheet(book: FakeBook, sheet: FakeSheet): FakeSheet {
   const { widths, heights, cells } = sheet;
   const own = [...cells].map(([key, cell]) => [key, { ...cell, looks: { ...cell.looks } }] as const);
-  const copied = { book, widths: [...widths], heights: [...heights], cells: new Map(own) };
+  const copied = {
+    ...{ book, widths: [...widths], heights: [...heights], cells: new Map(own) },
+    inTheWay: new Set(sheet.inTheWay),
+  };
   return Object.assign(new FakeSheet(book, sheet.name), sheet, copied);
 }
 
@@ -242,6 +256,7 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     getMaxRows: () => sheet.rowCount,
     getMaxColumns: () => sheet.columnCount,
     insertRowsAfter: (_: number, count: number) => {
+      checkPlain(sheet);
       checkSize(book, count * sheet.columnCount);
       sheet.rowCount += count;
     },
@@ -255,6 +270,7 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
       }
     },
     insertColumnsAfter: (_: number, count: number) => {
+      checkPlain(sheet);
       checkSize(book, count * sheet.rowCount);
       sheet.columnCount += count;
     },
@@ -270,9 +286,9 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
     showSheet: () => {
       sheet.isHidden = false;
     },
-    getFilter: () => null,
-    showRows: () => {},
-    showColumns: () => {},
+    getFilter: () => (sheet.inTheWay.has('filter') ? { remove: () => void sheet.inTheWay.delete('filter') } : null),
+    showRows: () => void sheet.inTheWay.delete('hidden rows'),
+    showColumns: () => void sheet.inTheWay.delete('hidden columns'),
     setHiddenGridlines: (areHidden: boolean) => {
       sheet.hasGridlines = !areHidden;
     },
@@ -290,6 +306,11 @@ function sheetOf(sheet: FakeSheet): GoogleAppsScript.Spreadsheet.Sheet {
   return counted(book, 'Sheet', members);
 }
 
+function checkPlain({ name, frozenRows, frozenColumns, inTheWay }: FakeSheet): void {
+  const found = [...inTheWay, ...(frozenRows + frozenColumns > 0 ? ['frozen part'] : [])];
+  if (found.length > 0) throw new Error(`You can't do that in ${name}: ${found.join(', ')}.`);
+}
+
 function fill(sizes: number[], from: number, count: number, size: number): void {
   for (let i = from; i < from + count; i++) sizes[i] = size;
 }
@@ -305,8 +326,7 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
       });
     });
   };
-  const cellsOf = (part: (cell: Readonly<FakeCell>) => unknown) =>
-    Array.from({ length: rows }, (_, r) => Array.from({ length: columns }, (_, c) => part(sheet.seen(r + 1, c + 1))));
+  const cellsOf = (part: (cell: Readonly<FakeCell>) => unknown) => sheet.read(rows, columns, part);
   const look = (name: string) => (given: unknown[][]) => each(given, (cell, value) => (cell.looks[name] = value));
   return counted(sheet.book, 'Range', {
     [BEHIND]: sheet,
@@ -324,22 +344,24 @@ function rangeOf(sheet: FakeSheet, rows: number, columns: number): GoogleAppsScr
     setVerticalAlignment: () => {},
     setWraps: look('wrap'),
     setDataValidations: (given: unknown[][]) => each(given, (cell, box) => (cell.box = box)),
-    breakApart: () => {},
+    breakApart: () => void sheet.inTheWay.delete('merge'),
     clearDataValidations: () => {
       for (const cell of sheet.cells.values()) cell.box = null;
     },
     copyTo: (target: object) => {
       const other = behind(target) as FakeSheet;
       if (other.isProtected) throw new Error(PROTECTED);
-      for (let r = 1; r <= rows; r++) {
-        for (let c = 1; c <= columns; c++) {
-          const source = sheet.cells.get(keyOf(r, c));
-          // Whether a copy carries notes is not documented: here it leaves those that stand there.
-          const { note } = other.cells.get(keyOf(r, c)) ?? {};
-          if (source) other.cells.set(keyOf(r, c), { ...source, looks: { ...source.looks }, note });
-          else other.cells.delete(keyOf(r, c));
-          if (note && !source) other.at(r, c).note = note;
-        }
+      checkPlain(other);
+      const isCopied = (key: number) => placeOf(key)[0] <= rows && placeOf(key)[1] <= columns;
+      // Whether a copy carries notes is not documented: here it leaves those that stand there.
+      for (const [key, { note }] of other.cells) {
+        if (!isCopied(key) || sheet.cells.has(key)) continue;
+        if (note) other.cells.set(key, { ...BLANK, looks: {}, note });
+        else other.cells.delete(key);
+      }
+      for (const [key, source] of sheet.cells) {
+        const { note } = other.cells.get(key) ?? {};
+        if (isCopied(key)) other.cells.set(key, { ...source, looks: { ...source.looks }, note });
       }
     },
   });

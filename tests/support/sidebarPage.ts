@@ -1,8 +1,8 @@
 /** The built page in a real browser, 300 px wide, with a spreadsheet that only remembers. */
-import type { Browser, Locator, Page } from 'playwright-core';
-import { addOnFiles } from '../../src/build.mjs';
+import type { Locator, Page } from 'playwright-core';
 import type { PackedBlock } from '../../src/tabs/packed';
-import { launch } from './browser';
+import { addOnFiles } from './addOn';
+import { sharedBrowser } from './browser';
 
 /** What the spreadsheet has been asked, and what it answers. */
 interface Sheet {
@@ -143,11 +143,10 @@ function withoutThreads(how: 'refused' | 'fails'): void {
   Object.assign(window, { Worker: NoWorker });
 }
 
-/** Opens a browser with a blank page in it. @param shown another page than the built one */
+/** Opens a blank page. @param shown another page than the built one */
 export async function openSidebar(shown?: string): Promise<SidebarPage> {
   const html = shown ?? (await addOnFiles())['Sidebar.html'];
-  const browser: Browser = await launch();
-  const page = await browser.newPage();
+  const page = await (await sharedBrowser()).newPage();
   page.setDefaultTimeout(25_000);
   const errors: string[] = [];
   page.on('pageerror', (error) => errors.push(error.message));
@@ -199,6 +198,6 @@ export async function openSidebar(shown?: string): Promise<SidebarPage> {
       await field('product.plankWidth').fill('6');
       await planned();
     },
-    close: () => browser.close(),
+    close: () => page.close(),
   };
 }

@@ -78,7 +78,7 @@ describe('the far wall, measured from the edge of row 6', () => {
     measured(['80"', '80"', '80"', '80"']);
     const { words } = await list.planOn();
     expect(words.at(-1)).toBe(
-      'Far wall, from row 6: 13 whole rows, then the last one, 1 5/8" wide. Under the minimum rip of 2". Rip one of the rows still to be laid to 5 5/8": then the last one is 2" or more.',
+      'Far wall, from row 6: 13 whole rows, then the last one, 1 5/8" wide. Under the minimum rip of 2". Rip one of the rows still to be laid to 5 5/8": then the last one is 2" or more. Its sawn edge has no lock: join it with a glued slip tongue. Or glue each narrow piece to its plank before you set the two.',
     );
     expect(rowOf(20).map((row) => row[9])).toEqual(rowOf(20).map(() => '1 5/8"'));
   });
@@ -316,7 +316,7 @@ describe('a floor that is done', () => {
     if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
     expect(answer.words).toEqual(
       expect.arrayContaining([
-        '60 planks used, 60 planned, 0 spoilt.',
+        '60 planks used, 60 planned, 0 spoiled.',
         '4 planks left.',
         'Your own waste: 1.2 % on top of the floor. Use it in the next estimate.',
       ]),
@@ -349,13 +349,13 @@ describe('a floor that is done', () => {
       list
         .sheet()
         .values()
-        .find((row) => row[2] === 'Planks spoilt so far') ?? [];
-    expect(line.map(String).filter((cell) => cell !== '')).toEqual(['Planks spoilt so far', '2']);
+        .find((row) => row[2] === 'Planks spoiled so far') ?? [];
+    expect(line.map(String).filter((cell) => cell !== '')).toEqual(['Planks spoiled so far', '2']);
     list.tickRows(20);
     const answer = await finishTabs(list.store, floor);
     if (answer.status !== 'written') throw new Error(JSON.stringify(answer));
     expect(answer.words).toEqual(
-      expect.arrayContaining(['62 planks used, 60 planned, 2 spoilt.', '10 planks left, 1 unopened box to return.']),
+      expect.arrayContaining(['62 planks used, 60 planned, 2 spoiled.', '10 planks left, 1 unopened box to return.']),
     );
   });
 
@@ -402,4 +402,14 @@ test('where halves that share no plank cost one more, it says so', async () => {
   expect(words.at(-1)).toMatch(
     /^First up to row 6, then the other side: 1 offcut goes over to the rest: \d+-\d+\. With none it takes 1 more plank\.$/,
   );
+});
+
+// By hand: ten rows take 30 planks, and three boxes of eight are 24.
+test('fewer boxes than are cut already are a slip, and said to be', async () => {
+  list.tickRows(10);
+  list.typed('Boxes bought').value = 3;
+  const { words } = await list.planOn();
+  expect(words).toContain('6 planks more than were bought are cut already: correct "Boxes bought".');
+  list.typed('Boxes bought').value = 4;
+  expect((await list.planOn()).words.join(' ')).not.toContain('correct "Boxes bought"');
 });

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { ticksOfInches, ticksOfMm } from '../../src/geometry/length';
 import { planHouse } from '../../src/order/planHouse';
+import { typedMarks } from '../../src/tabs/asYouLay';
 import type { TabBlock } from '../../src/tabs/block';
 import { CAUTIONS } from '../../src/tabs/cautions';
 import { cutListBlock } from '../../src/tabs/cutList';
@@ -37,8 +38,8 @@ describe('what to order', () => {
   // Worked by hand beside the fixture: seven planks with the spare, four in a box.
   test.each([
     ['Planks to buy', 2, 7],
-    ['Spares included', 2, 1],
     ['Boxes to buy', 2, 2],
+    ['Spares included', 4, 1],
     ['Usual rule (area + 10 %)', 4, '2 boxes for 5 planks'],
     ['The plan', 4, '6 planks, cannot be done with fewer'],
     ['Rows', 4, '4: first 5", last 2"'],
@@ -77,14 +78,27 @@ describe('what to order', () => {
     }
   });
 
-  test('notes stand before the pieces, whole, in lines that fit the page', () => {
+  test('a product without a name has no line', () => {
+    const named = (name: string) => {
+      const { entry } = smallTakeoff;
+      return blockValues(cutListBlock({ ...smallTakeoff, entry: { ...entry, product: { ...entry.product, name } } }));
+    };
+    expect(named('Ferry ash').find((row) => row[6] === 'Product')?.[10]).toBe('Ferry ash');
+    expect(named('').flat()).not.toContain('Product');
+  });
+
+  test('notes stand below the pieces, whole, in lines that a phone shows; a line above them says so', () => {
     const note = `Row 3: ${'the stagger is short of what was asked, '.repeat(8)}nothing better is possible.`;
-    const rows = blockValues(cutListBlock({ ...smallTakeoff, notes: [note] }));
-    const from = rows.findIndex((row) => String(row[2]).startsWith('Row 3'));
+    const rows = blockValues(cutListBlock({ ...smallTakeoff, notes: [note, 'Mind the vent.'] }));
     const first = rows.findIndex((row) => row[1] === smallTakeoff.pieces[0].label);
-    const lines = rows.slice(from, first).map((row) => String(row[2]).trim());
-    expect(lines.join(' ')).toBe(note);
-    expect(Math.max(...lines.map((text) => text.length))).toBeLessThanOrEqual(150);
+    const above = rows.slice(0, first).map((row) => String(row[2]).trim());
+    expect(above.join(' ')).toContain('Read first: 2 notes below the pieces, and the cautions at the end.');
+    const from = rows.findIndex((row) => row[2] === 'Notes on this floor');
+    expect(from).toBe(first + smallTakeoff.pieces.length + 1);
+    const to = rows.findIndex((row) => row[2] === 'As you lay it');
+    const lines = rows.slice(from + 1, to).map((row) => String(row[2]).trim());
+    expect(lines.join(' ').trim()).toBe(`${note} Mind the vent.`);
+    expect(Math.max(...lines.map((text) => text.length))).toBeLessThanOrEqual(48);
   });
 });
 
@@ -236,10 +250,10 @@ describe('two rooms cut from the same planks', () => {
       });
     const bought = besides('Planks here', 2).map(Number);
     expect(bought.reduce((sum, count) => sum + count)).toBe(products[0].plankCount);
-    expect(besides('Spares included', 2)).toEqual(['none', 'none']);
+    expect(lists.map(({ rows }) => rows.flat().includes('Spares included'))).toEqual([false, false]);
     const plans = lists.map(({ rows }) => {
       const from = rows.findIndex((cells) => cells.includes('The plan'));
-      const to = rows.findIndex((cells) => cells.includes('Rows'));
+      const to = rows.findIndex((cells) => cells.includes('Usual rule (area + 10 %)'));
       return rows
         .slice(from, to)
         .map((cells) => String(cells[10]).trim())
@@ -252,7 +266,7 @@ describe('two rooms cut from the same planks', () => {
     // Floors of 11 x 9 ft and 9.1 x 5 ft, less the usual gap of 3/8 in all round; a plank is 2 square feet.
     const gap = 0.375 / 12;
     const laid = (11 - 2 * gap) * (9 - 2 * gap) + (9.1 - 2 * gap) * (5 - 2 * gap);
-    for (const waste of besides('Waste together', 2)) {
+    for (const waste of besides('Waste together', 4)) {
       expect(waste).toBeCloseTo(1 - laid / (products[0].plankCount * 2), 6);
     }
   });
@@ -399,10 +413,30 @@ describe('on a phone', () => {
 
   test('measuring comes before cutting: said before the pieces, in lines a phone shows', () => {
     const above = values.slice(heading + 1, firstPiece).map((row) => String(row[2]).trim());
-    expect(above.join(' ')).toContain(
-      'Measure the last piece of every row in place, less the spacer, before you cut it.',
-    );
+    expect(above.join(' ')).toContain("Measure each row's last piece in place, less the spacer, before you cut it.");
+    expect(above.join(' ')).toContain('Read first: the cautions at the end.');
     for (const text of above) expect(text.length).toBeLessThanOrEqual(43);
+  });
+
+  test('the first piece is in the first view, whatever is to be told and when a floor is planned on', () => {
+    const notes = Array.from({ length: 20 }, (_, i) => `Note ${i}.`);
+    const next = [
+      'Rows up to 6 stay as they lie. Hall: rows up to 2.',
+      'Next: 7-1, 14 3/8" from the offcut of 3-4, keep its right end.',
+      'Planks are counted together with Hall, planned on as well.',
+      '53 planks needed, 50 left: 3 planks (1 box) more to buy.',
+    ];
+    const pace = ['', '', 'Rows a day', '', '', '3'];
+    const kept = typedMarks([['', '', 'As you lay it', '', '', 'Typed'], pace]);
+    for (const [told, most] of [
+      [[], 12],
+      [next, 20],
+    ] as const) {
+      const rows = blockValues(cutListBlock({ ...smallTakeoff, notes }, kept, told));
+      const first = rows.findIndex((row) => row[1] === smallTakeoff.pieces[0].label);
+      // A row is some 23 pixels high, the headings 44: 640 hold those and 25 rows.
+      expect(first).toBeLessThanOrEqual(most);
+    }
   });
 });
 

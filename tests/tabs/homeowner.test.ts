@@ -158,6 +158,18 @@ describe('the homeowner tab', () => {
     },
   );
 
+  // Common practice: a screw pins a floating floor; one that is nailed or glued is held by what lies under it.
+  test.each([
+    ['floating', /: do not fix cabinets or door stops through the floor\.$/, 0],
+    ['nailed', /^The floor needs its gap at every wall to move\.$/, 0],
+    ['glued', /^The floor needs its gap at every wall to move\.$/, 1],
+  ] as const)('a %s floor has the cautions of its kind', (fastening, gap, glue) => {
+    const floors = demoJob.floors.map((floor) => ({ ...floor, fastening }));
+    const shown = blockTexts(pageOf(demoOrder({ floors }))).flat();
+    expect(shown.filter((line) => line.includes('needs its gap') && gap.test(line))).toHaveLength(1);
+    expect(shown.filter((line) => line.startsWith('Adhesive smells: air the rooms'))).toHaveLength(glue);
+  });
+
   test('the price can be left out', () => {
     const shown = blockTexts(pageOf(demoOrder({ homeowner: { ...demoJob.homeowner, showPrice: 'no' } }))).flat();
     expect(shown).not.toContain('Price');

@@ -296,6 +296,38 @@ describe('a saved room', () => {
     ).toHaveLength(1);
   });
 
+  test('gets another name, and a tab that a person has named keeps its own', async () => {
+    await fill(parlor);
+    sheetNamed('Cut list - Parlor').name = 'Parlor, for Saturday';
+    sheetNamed('Floor plan - Parlor').name = 'Floor plan: Parlor';
+    expect(await renameRoom(store, 'Parlor', 'Salon')).toMatchObject({ tab: 'Rooms' });
+    await fill({ ...parlor, name: 'Salon' });
+    const names = book.sheets.map((sheet) => sheet.name);
+    expect(names).toEqual(['Estimate', 'Rooms', 'Parlor, for Saturday', 'Floor plan - Salon']);
+  });
+
+  test.each(['Sheet.setName', 'Spreadsheet.getSheets', 'Range.setValues'])(
+    'that could not be given another name, since %s failed, is when it is asked for again',
+    async (method) => {
+      for (const countdown of [1, 2]) {
+        book = fakeBook();
+        installFakes(book);
+        store = storeOf(book);
+        await fill(parlor);
+        book.failing = { method, countdown };
+        const failed = await renameRoom(store, 'Parlor', 'Salon').catch(() => null);
+        book.failing = null;
+        if (failed === null) expect(await renameRoom(store, 'Parlor', 'Salon')).toMatchObject({ tab: 'Rooms' });
+        expect((await savedRooms(store)).rooms.map(({ name }) => name)).toEqual(['Salon']);
+        const names = book.sheets.map((sheet) => sheet.name);
+        expect([countdown, names]).toEqual([
+          countdown,
+          ['Estimate', 'Rooms', 'Cut list - Salon', 'Floor plan - Salon'],
+        ]);
+      }
+    },
+  );
+
   test.each([
     ['', 'Room name is blank'],
     ['DEN', '"DEN" is saved already'],

@@ -61,6 +61,40 @@ describe('a bad day', () => {
     expect(list.cell('9-1', 'Run').value).toBe('143 1/2"');
   });
 
+  test('tells of now above the pieces, and nothing of the past below: what was spoilt is counted, in American words', async () => {
+    await badDay();
+    const values = list.sheet().values();
+    const first = values.findIndex((row) => row[1] === '1-1');
+    const above = values.slice(0, first).map((row) => String(row[2]).trim());
+    expect(above.join(' ')).toContain('Rows up to 6 stay as they lie. Next: 7-1');
+    expect(first).toBeLessThanOrEqual(16);
+    expect(list.typed('Planks spoiled so far').value).toBe('1');
+    expect(values.flat()).not.toContain('Kept from before');
+    // 61 planks are used of 61: one was spoilt, none is spare.
+    expect(values.flat()).not.toContain('Spares included');
+  });
+
+  test('puts a note at a piece that is gone at the bottom, without the run that the new piece has', async () => {
+    list.tickRows(6);
+    // An inch longer, a first and a last piece that shared a plank of 48" do so no more: 47 1/4" and a cut were in it.
+    const offcuts = [...list.lines()].filter(
+      ([label, row]) => /^7-/.test(label) || /offcut of [67]-/.test(String(row[10])),
+    );
+    for (const [label] of offcuts) list.cell(label, 'Mark').value = 'lost';
+    for (const row of [7, 8, 9, 10]) {
+      list.cell(`${row}-1`, 'Run').value = `144 ${row}/32"`;
+      list.cell(`${row}-1`, 'Your notes').value = `mind row ${row}`;
+    }
+    await list.planOn();
+    const values = list.sheet().values();
+    const kept = values.slice(values.findIndex((row) => row[0] === 'Kept from before'));
+    expect(kept.flat().filter((value) => /^mind row/.test(String(value)))).not.toEqual([]);
+    for (const row of [7, 8, 9, 10]) {
+      expect(values.flat().filter((value) => value === `144 ${row}/32"`)).toHaveLength(1);
+      expect(values.flat().filter((value) => value === `mind row ${row}`)).toHaveLength(1);
+    }
+  });
+
   test('is planned on a second time from the list it made', async () => {
     await badDay();
     const once = list.sizes();
@@ -99,6 +133,23 @@ test('a piece cut shorter than listed moves the joint that the next row keeps aw
   expect(answer.written).toHaveLength(3);
 });
 
+// A whole plank to start with, cut to 30": its right end locks into the next piece, so that is the end it has kept.
+test('a whole first piece that was cut shorter keeps the end that locks', async () => {
+  const [label] = [...list.lines()].find(([piece, row]) => /^\d+-1$/.test(piece) && row[3] === 'whole') ?? [''];
+  list.tickRows(Number.parseInt(label, 10) - 1);
+  list.cell(label, 'Laid').value = true;
+  list.cell(label, 'Cut at').value = '30"';
+  await list.planOn();
+  expect(list.lines().get(label)?.slice(3, 5)).toEqual(['right', 'crosscut']);
+  // By hand: 143 1/4 less 30 is two whole planks and 17 1/4.
+  const row = [...list.lines()].filter(([piece]) => piece.startsWith(`${Number.parseInt(label, 10)}-`));
+  expect(row.slice(1).map(([, cells]) => cells.slice(2, 4))).toEqual([
+    ['48"', 'whole'],
+    ['48"', 'whole'],
+    ['17 1/4"', 'left'],
+  ]);
+});
+
 test('what cannot be read or cannot be is told, and nothing is changed', async () => {
   const cases: readonly (readonly [string, string, RegExp])[] = [
     ['Cut at', 'long', /^7-1: "long" in the column Cut at is not a length\. Type it such as 14 3\/8"/],
@@ -106,7 +157,7 @@ test('what cannot be read or cannot be is told, and nothing is changed', async (
     ['Cut at', "5'", /^7-1 is typed as cut at 60"; a plank is 48"/],
     ['Run', 'wide', /^7-1: "wide" in the column Run is not a length/],
     ['Run', '90"', /^Row 7: 90" was found where 143 1\/4" is drawn/],
-    ['Mark', 'broken', /^7-1: "broken" in the column Mark is no mark\. Choose spoilt or lost/],
+    ['Mark', 'broken', /^7-1: "broken" in the column Mark is no mark\. Choose spoiled or lost/],
   ];
   for (const [heading, typed, sentence] of cases) {
     const cell = list.cell('7-1', heading);

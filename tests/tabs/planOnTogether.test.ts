@@ -381,3 +381,21 @@ describe('both ways from a middle line', () => {
     });
   });
 });
+
+test('boxes bought together with another room are still, once a room is planned on, as long as that one has its list', async () => {
+  list = new LaidList();
+  await list.fill(den);
+  await list.fill(parlor);
+  expect(await fillOrder(list.store, { ...emptyHouse('us'), shareOffcuts: 'no' })).toMatchObject({ status: 'filled' });
+  const told = () => list.sheet('Cut list - Den').values().flat().join(' ').replace(/\s+/g, ' ');
+  const words = 'The boxes are bought together with those of Parlor: order from the Order tab.';
+  expect(told()).toContain(words);
+  tick('Den', 2);
+  expect(await planOn(den)).toMatchObject({ status: 'written' });
+  expect(told()).toContain(words);
+  expect(told()).toContain('Boxes to buy see Order');
+  const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
+  spreadsheet.deleteSheet(spreadsheet.getSheetByName('Cut list - Parlor') as GoogleAppsScript.Spreadsheet.Sheet);
+  expect(await planOn(den)).toMatchObject({ status: 'written' });
+  expect(told()).not.toContain(words);
+});

@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { launch, openPage, type WorkbookPage } from '../support/browser';
+import { closePages, openPage, sharedBrowser, type WorkbookPage } from '../support/browser';
 import { type Program, startProgram } from '../support/program';
 
 const folder = mkdtempSync(join(tmpdir(), 'plank-ledger-'));
@@ -13,11 +13,11 @@ let program: Program;
 const port = () => Number(new URL(program.address).port);
 
 beforeAll(async () => {
-  [browser, program] = await Promise.all([launch(), startProgram(folder, 0)]);
+  [browser, program] = await Promise.all([sharedBrowser(), startProgram(folder, 0)]);
 });
 
 afterAll(async () => {
-  await browser.close();
+  await closePages();
   await program.kill();
   rmSync(folder, { recursive: true, force: true });
 });

@@ -1,12 +1,23 @@
 /** What stands in the way of starting is told in a sentence: an old Node, a taken port, no screen. */
 import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { describe, expect, test } from 'vitest';
+import { parse } from 'acorn';
+import { afterAll, describe, expect, test } from 'vitest';
 import { projectFolder } from '../../src/build.mjs';
-import { nodeProblem } from '../../src/nodeVersion.mjs';
-import { portFrom, servedNotes } from '../../src/workbook/startArguments';
+import { nodeDisk } from '../../src/workbook/shelf/disk';
+import { openKeeper } from '../../src/workbook/shelf/keeper';
+import { findGiven, portFrom, servedNotes } from '../../src/workbook/startArguments';
+import { keeperIn } from '../support/browser';
+import { faultyDisk } from '../support/faultyDisk';
 import { refusalOf } from '../support/refusal';
 import { expectSentence } from '../support/sentence';
+
+const { nodeProblem } = createRequire(import.meta.url)('../../src/nodeVersion.cjs') as {
+  nodeProblem(version: string, wanted: string): string;
+};
 
 describe('the version of Node', () => {
   test.each(['20.19.0', '20.19.43', '20.20.1', '22.0.0', '100.1.0'])('%s will do', (version) => {
@@ -23,10 +34,66 @@ describe('the version of Node', () => {
 
   test('an old one is told before anything is installed or built', () => {
     const old = `Object.defineProperty(process, 'versions', { value: { ...process.versions, node: '18.20.4' } })`;
-    const args = ['--import', `data:text/javascript,${encodeURIComponent(old)}`, join(projectFolder, 'src/ensure.mjs')];
-    const { status, stderr, stdout } = spawnSync(process.execPath, args, { encoding: 'utf8' });
+    const { status, stderr, stdout } = began({}, '--import', `data:text/javascript,${encodeURIComponent(old)}`);
     expect([status, stdout]).toEqual([1, '']);
     expect(stderr).toMatch(/^Node 20\.19 or newer is needed, and this is Node 18\.20\.4\. .*\n$/);
+  });
+
+  // Node 10 has the syntax of 2018 and, loaded when it is asked for, `import()`. Source: its release notes.
+  test('even one that knows no new syntax can read what tells it', () => {
+    for (const file of ['src/ensure.cjs', 'src/nodeVersion.cjs']) {
+      const text = readFileSync(join(projectFolder, file), 'utf8').replace('import(', 'require(');
+      expect(() => parse(text, { ecmaVersion: 2018, sourceType: 'script' }), file).not.toThrow();
+      expect([...text.matchAll(/require\('(.*?)'\)/g)].filter(([, name]) => !name.startsWith('.'))).toEqual([]);
+    }
+  });
+});
+
+/** What every command begins with, in a process of its own. */
+function began(environment: Readonly<Record<string, string>>, ...options: readonly string[]) {
+  const env = { ...process.env, ...environment };
+  return spawnSync(process.execPath, [...options, join(projectFolder, 'src/ensure.cjs')], { encoding: 'utf8', env });
+}
+
+test('an option that npm kept for itself is told, with what to type', () => {
+  const { status, stderr } = began({ npm_config_rooms: 'true', npm_lifecycle_event: 'plan' });
+  expect(status).toBe(1);
+  expect(stderr).toMatch(/^npm took --rooms .* npm run plan -- --rooms\n$/);
+});
+
+describe('what was typed after npm start --', () => {
+  const folder = mkdtempSync(join(tmpdir(), 'plank-ledger-'));
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  test.each([
+    ['Mill Lane', /^There is no workbook "Mill Lane" in /],
+    ['Mill Lane.xlsx', /^There is no file .*Mill Lane\.xlsx, and no workbook "Mill Lane" in /],
+    [join(folder, 'folder.xlsx'), /folder\.xlsx cannot be read: it is a folder\.$/],
+  ])('%s is not there', async (typed, sentence) => {
+    await nodeDisk.makeFolder(join(folder, 'folder.xlsx'));
+    const failure = await findGiven(nodeDisk, folder, typed).catch((error: Error) => error);
+    expect((failure as Error).message).toMatch(sentence);
+    expectSentence((failure as Error).message);
+  });
+
+  test('a file where the folder should be, or above it, is told', async () => {
+    const file = join(folder, 'a file');
+    writeFileSync(file, '');
+    for (const taken of [file, join(file, 'below')]) {
+      const failure = await keeperIn(taken).catch((error: Error) => error);
+      expect((failure as Error).message).toContain(`${taken}: a file stands where a folder is wanted. `);
+      expectSentence((failure as Error).message);
+    }
+  });
+
+  test('on a full disk a folder that was in use is opened, and a new one is told', async () => {
+    const full = faultyDisk('disk full', 1);
+    const options = { disk: { ...full, makeFolder: nodeDisk.makeFolder }, folder, now: () => new Date(0) };
+    const failure = await openKeeper(options).catch((error: Error) => error);
+    expect((failure as Error).message).toContain('the disk is full');
+    const { token } = await keeperIn(folder);
+    const none = { ...nodeDisk, writeNew: () => Promise.reject(Object.assign(new Error(), { code: 'ENOSPC' })) };
+    expect((await openKeeper({ ...options, disk: none })).token).toBe(token);
   });
 });
 

@@ -14,7 +14,7 @@ import { checkCutPlan } from './laws';
 export function judged(job: CutJob, plan: CutPlan): CutPlan {
   const [first, ...more] = checkCutPlan(job, plan);
   if (first === undefined) return plan;
-  const others = more.length === 0 ? '' : ` and ${more.length} more laws`;
+  const others = more.length === 0 ? '' : ` and ${more.length} more ${more.length === 1 ? 'law' : 'laws'}`;
   throw new Error(
     `Internal: the plan breaks a law: ${first}${others}. Please report it, with the job: ${jobFileOf(job)}`,
   );

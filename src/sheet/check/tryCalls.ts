@@ -6,7 +6,8 @@ import { isDate } from '../../tabs/dates';
 import type { TriedAnswers, TriedCall, TriedGroup } from '../../tabs/triedCalls';
 import { PLANK_CUTS } from '../cutFunctions';
 import { oneAtATime } from '../oneAtATime';
-import { insertUnfinishedTab } from '../ownedTabs';
+import { insertUnfinishedTab, removeUnfinishedTabs } from '../ownedTabs';
+import { quietly } from '../quietly';
 
 type Methods = Readonly<Record<string, (...given: readonly unknown[]) => unknown>>;
 
@@ -19,7 +20,7 @@ export function tryCalls(groups: unknown): readonly TriedAnswers[] {
   return oneAtATime(() => (groups as readonly TriedGroup[]).map(triedOnATab));
 }
 
-/** One that fails does not keep the next from being tried. */
+/** One that fails does not keep the next from being tried, and tabs that a trial puts in besides are marked as unfinished. */
 function triedOnATab([calls, wanted]: TriedGroup): TriedAnswers {
   const spreadsheet = SpreadsheetApp.getActiveSpreadsheet();
   const front = spreadsheet.getActiveSheet();
@@ -35,7 +36,9 @@ function triedOnATab([calls, wanted]: TriedGroup): TriedAnswers {
   } catch (failure) {
     return { failed: String(failure) };
   } finally {
-    spreadsheet.deleteSheet(sheet);
+    quietly(() => spreadsheet.deleteSheet(sheet));
+    // What else the trial put in, or an earlier check that was cut off.
+    quietly(() => removeUnfinishedTabs(spreadsheet));
   }
 }
 

@@ -39,6 +39,8 @@ export interface CheckedSheet extends Pick<TabStore, 'read' | 'write'> {
   tryCalls(groups: readonly TriedGroup[]): Promise<readonly TriedAnswers[]>;
   tryInCell(word: string): Promise<unknown>;
   showTab(name: string): Promise<void>;
+  /** What a call that asks for a tab that nobody has fails with, word for word. */
+  rawFailure(name: string): Promise<string>;
 }
 
 export const LIVE = 'live';

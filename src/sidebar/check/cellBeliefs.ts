@@ -15,7 +15,7 @@ export const INPUTS: readonly Cell[] = [
 ];
 
 /** Begins in the row under the last formula: its answer takes more cells than one. */
-export const SPILLING = `=PLANK_CUTS("1' 10""","15""",48,7.5)`;
+export const SPILLING = `=PLANK_CUTS("1' 10""","15""",48,15/2)`;
 
 /** How a function sees what a cell passes to it. */
 function given(what: string, formula: string, ...expected: readonly string[]): CellBelief {
@@ -58,7 +58,7 @@ export function cellBeliefs(spillRow: number): readonly CellBelief[] {
     answers('nothing in an answer is blank or an empty text', `=LEN(H${spillRow + 1})`, '0'),
     answers('such a cell is not counted', `=COUNT(H${spillRow + 1})`, '0'),
     answers('an answer of 900 rows arrives whole', '=ROWS(PLANK_LENGTH_TEXT(SEQUENCE(900)))', '900'),
-    answers('5/8" in an answer stays a text', '=ISTEXT(PLANK_LENGTH_TEXT(0.625))', 'true'),
+    answers('5/8" in an answer stays a text', '=ISTEXT(PLANK_LENGTH_TEXT(5/8))', 'true'),
     { ...given('a length that is none', '=PLANK_AREA("wide",10)', '#ERROR!'), what: 'a refusal is an error' },
     {
       what: 'a function in a cell is fast enough',

@@ -18,6 +18,14 @@ function sheetAround(): CheckedSheet | null {
     ...spreadsheetOver(run),
     tryCalls: async (groups) => (await callServer(run, 'tryCalls', groups)) as readonly TriedAnswers[],
     tryInCell: (word) => callServer(run, 'tryInCell', word),
+    rawFailure: (name) =>
+      new Promise((resolve) => {
+        const failed = ({ name: kind, message }: Error) => resolve(JSON.stringify([kind, message]));
+        run
+          .withSuccessHandler(() => resolve('no error'))
+          .withFailureHandler(failed)
+          .showTab(name);
+      }),
   };
 }
 

@@ -26,7 +26,7 @@ const LONGEST = 40_000;
 /** Every formula in the second column, what it is for beside it; below the last one, the answer that spills. */
 export function cellsBlock(beliefs: readonly CellBelief[]): TabBlock {
   const rows: (readonly Cell[])[] = [
-    [textCell(`${TITLE_OF_TAB}: cells are being worked out ...`, TITLE)],
+    [textCell(`${TITLE_OF_TAB}: still running, or broken off; then choose it again`, TITLE)],
     INPUTS.map((cell) =>
       cell.value.kind === 'text' && cell.value.text === '' ? { ...cell, value: { kind: 'blank' } } : cell,
     ),
@@ -50,7 +50,12 @@ export function checkBlock(findings: readonly Finding[]): TabBlock {
     ['What', 'Expected', 'Found', 'Verdict', 'Source'].map((text) => textCell(text, HEADED)),
     ...findings.map(line),
     [],
-    [textCell('To send in: copy the next cell.', PLAIN)],
+    [
+      textCell(
+        'To send in: copy the next cell. Of you it tells country, time zone, language and browser, nothing else.',
+        PLAIN,
+      ),
+    ],
     [textCell(toSend(findings), PLAIN)],
     [],
     [textCell('To try yourself, and tell:', PLAIN)],
@@ -65,6 +70,7 @@ const BY_HAND = [
   'Open the PDF link of a tab that was filled.',
   'Open the sidebar with a second account signed in: it should say so at its top.',
   'Fill a room in two windows at once: the second waits, then both tabs are there.',
+  'Fill a cut list again while a filter view of yours hides rows of it: without the view nothing is misplaced.',
 ];
 
 /** What fails first, then what was noted: that much fits in one cell. */

@@ -50,6 +50,20 @@ export const COPY_BELIEFS: readonly SheetBelief[] = [
     sheet.setFrozenColumns(0);
   }),
   copyBelief('a row that a filter hid, the filter removed', (_, trial) => void filtered(trial).remove()),
+  copyBelief('cells with a rule that takes one word only', (target, { app }) => {
+    target.setDataValidation(app.newDataValidation().requireValueInList(['word']).setAllowInvalid(false).build());
+  }),
+  copyBelief('cells that are guarded by a warning', (target) => void target.protect().setWarningOnly(true)),
+  // Looks of a person's, which nothing depends on.
+  copyBelief('rows of alternating colours', (target) => void target.applyRowBanding(), []),
+  copyBelief(
+    'a row of a group that is closed',
+    (target, { sheet }) => {
+      target.shiftRowGroupDepth(1);
+      sheet.collapseAllRowGroups();
+    },
+    [],
+  ),
   // Before every copy the filter is removed, hidden rows are shown and merges taken apart: these are only to know why.
   copyBelief('a row that a filter hides', (_, trial) => void filtered(trial), []),
   copyBelief('a hidden row', (target, { sheet }) => sheet.hideRows(target.getRow()), []),

@@ -83,6 +83,13 @@ export const PASSING_BELIEFS: readonly PageBelief[] = [
       ),
   },
   {
+    // Only to know: kind and stack are cut wherever they are told.
+    what: 'the same as it arrives',
+    expected: [],
+    source: LIVE,
+    find: (sheet) => sheet.rawFailure(NO_TAB),
+  },
+  {
     what: 'two runs at once do not write at the same time',
     expected: ['one after the other'],
     source: 'reference, Lock',

@@ -1,6 +1,10 @@
 /** Tabs: their size, what stays in view, names, hidden marks, which is in front, and who may write. */
+
+import { UNFINISHED_MARK } from '../../tabs/triedCalls';
 import { LIVE, SHEET, type SheetBelief } from './belief';
 import type { Trial } from './trial';
+
+type Sheet = GoogleAppsScript.Spreadsheet.Sheet;
 
 /** Its name as a tab has it after it was given this one. */
 function nameBelief(what: string, name: string, expected: readonly string[]): SheetBelief {
@@ -15,6 +19,16 @@ function nameBelief(what: string, name: string, expected: readonly string[]): Sh
     tell: ([found, byName]) =>
       found === name && byName === name ? 'as it was given' : `${String(found).slice(0, 40)}, ${String(found).length}`,
   };
+}
+
+/** A tab besides that of the trial: should the trial end before the tab is deleted, its mark says that it may go. */
+function other({ spreadsheet }: Trial, name: string): Sheet {
+  return marked(spreadsheet.insertSheet(name, 0));
+}
+
+function marked(sheet: Sheet): Sheet {
+  sheet.addDeveloperMetadata(...UNFINISHED_MARK);
+  return sheet;
 }
 
 const SHAPES: readonly SheetBelief[] = [
@@ -107,12 +121,13 @@ const MARKS: readonly SheetBelief[] = [
     what: 'a mark goes with its tab',
     expected: ['1, 0'],
     source: 'reference, REST, developer metadata',
-    ask({ spreadsheet }) {
+    ask(trial) {
+      const { spreadsheet } = trial;
       const found = () => marksOf(spreadsheet, 'gone').join();
-      const other = spreadsheet.insertSheet('Spreadsheet check (gone)', 0);
-      other.addDeveloperMetadata(MARK, 'gone');
+      const gone = other(trial, 'Spreadsheet check (gone)');
+      gone.addDeveloperMetadata(MARK, 'gone');
       const before = found();
-      spreadsheet.deleteSheet(other);
+      spreadsheet.deleteSheet(gone);
       return [before, found()];
     },
     tell: counted,
@@ -124,7 +139,7 @@ const MARKS: readonly SheetBelief[] = [
     source: LIVE,
     ask({ spreadsheet, sheet }) {
       sheet.addDeveloperMetadata(MARK, 'copied');
-      const copy = sheet.copyTo(spreadsheet);
+      const copy = marked(sheet.copyTo(spreadsheet));
       const found = marksOf(spreadsheet, 'copied').join();
       spreadsheet.deleteSheet(copy);
       return [found];
@@ -149,16 +164,18 @@ const FRONT: readonly SheetBelief[] = [
     expected: ['the same'],
     source: LIVE,
     ask: ({ spreadsheet, front }) => [spreadsheet.getActiveSheet().getName(), front.getName()],
-    tell: ([now, before]) => (now === before ? 'the same' : String(now)),
+    // Its name is the person's, and what is found is sent in.
+    tell: ([now, before]) => (now === before ? 'the same' : 'another'),
   },
   {
     what: 'a new tab comes to the front by itself',
     expected: [],
     source: LIVE,
-    ask({ spreadsheet }) {
-      const other = spreadsheet.insertSheet('Spreadsheet check (front)', 0);
+    ask(trial) {
+      const { spreadsheet } = trial;
+      const front = other(trial, 'Spreadsheet check (front)');
       const now = spreadsheet.getActiveSheet().getName();
-      spreadsheet.deleteSheet(other);
+      spreadsheet.deleteSheet(front);
       return [now];
     },
     tell: ([now]) => (now === 'Spreadsheet check (front)' ? 'yes' : 'no'),

@@ -3,7 +3,8 @@ import type { Units } from '../../geometry/length';
 import { areaOf } from '../../geometry/polygon';
 import type { RoomEntry } from '../../takeoff/entry';
 import { lengthText, readLength } from '../../takeoff/text/lengthText';
-import { areaText, plural } from '../outcome/numbers';
+import { plural } from '../../takeoff/text/plural';
+import { areaText } from '../outcome/numbers';
 import type { FirstLook, Sketch } from './firstLook';
 import { walkWords } from './openWalk';
 

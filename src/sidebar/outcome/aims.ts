@@ -1,7 +1,8 @@
 /** The two ways to plan a floor, side by side: the fewest planks, or the easiest laying in the boxes that are bought anyway. */
 import type { RulesEntry } from '../../takeoff/entry';
 import type { Takeoff } from '../../takeoff/result';
-import { firm, plural } from './numbers';
+import { plural } from '../../takeoff/text/plural';
+import { firm } from './numbers';
 
 /** What a floor may be planned for. */
 export type Aim = RulesEntry['aim'];

@@ -1,8 +1,10 @@
 /** The floor in numbers: what is read beside the drawing. */
+
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../../geometry/length';
 import type { Summary, Takeoff } from '../../takeoff/result';
 import { lengthText, readLength } from '../../takeoff/text/lengthText';
 import { numberText } from '../../takeoff/text/numberText';
+import { plural } from '../../takeoff/text/plural';
 
 /** A number with what it is, and what to know about it. */
 export interface NumberLine {
@@ -67,11 +69,6 @@ export function numberLines(takeoff: Takeoff, ownWaste: number | null = null): r
 export function areaText(squareTicks: number, units: Units): string {
   if (units === 'us') return `${numberText(squareTicks / TICKS_PER_FOOT ** 2, 1)} sq ft`;
   return `${numberText(squareTicks / TICKS_PER_METRE ** 2, 2)} m²`;
-}
-
-/** `1 box`, `3 boxes`. */
-export function plural(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
 }
 
 /** `6.2 %` of a fraction. */

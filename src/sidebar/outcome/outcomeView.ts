@@ -1,8 +1,9 @@
 /** What follows from the form, in numbers: the headline of the foot, the list of numbers, the ways to lay it. */
 import type { Takeoff } from '../../takeoff/result';
+import { plural } from '../../takeoff/text/plural';
 import type { Sketch } from '../form/firstLook';
 import { byId, element } from '../parts/dom';
-import { headline, plural } from './numbers';
+import { headline } from './numbers';
 import { numbersElement } from './numbersView';
 import { startsElement } from './startsView';
 import type { ToldWay } from './ways';

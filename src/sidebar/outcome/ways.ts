@@ -5,7 +5,8 @@ import type { RulesEntry } from '../../takeoff/entry';
 import type { Takeoff, WayLine } from '../../takeoff/result';
 import { lengthText, readLength } from '../../takeoff/text/lengthText';
 import { numberText } from '../../takeoff/text/numberText';
-import { firm, plural } from './numbers';
+import { plural } from '../../takeoff/text/plural';
+import { firm } from './numbers';
 
 /** A way to lay the floor, in words. */
 export interface ToldWay {

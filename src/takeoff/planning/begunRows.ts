@@ -53,7 +53,7 @@ interface RunSize {
 export function finishRow(run: ListedRun, size: RunSize, books: Books, job: CutJob): readonly BegunPiece[] {
   const { pieces } = run;
   const lying = pieces.filter(({ isLaid }) => isLaid);
-  const laid = lying.map((piece) => laidPiece(piece, size, job));
+  const laid = lying.map((piece, i) => laidPiece(piece, endAt(i, pieces.length), size, job));
   if (lying.length === pieces.length) return laid;
   const done = [...laid];
   let left = size.length - laid.reduce((sum, { length }) => sum + length, 0);
@@ -66,10 +66,21 @@ export function finishRow(run: ListedRun, size: RunSize, books: Books, job: CutJ
   return done;
 }
 
-/** As it was cut: a piece shorter than a plank is no whole one, whatever the list said. */
-function laidPiece({ cutLength, from, plankNumber, isStrip }: ListedCut, { unit }: RunSize, job: CutJob): BegunPiece {
+/** The end that locks there: a piece between two others has both, so it is a whole plank. */
+function endAt(index: number, pieceCount: number): KeptEnd {
+  if (pieceCount === 1) return 'middle';
+  return index === 0 ? 'right' : index === pieceCount - 1 ? 'left' : 'middle';
+}
+
+/** As it was cut: a piece shorter than a plank is no whole one, whatever the list said. @param end that it must have kept */
+function laidPiece(
+  { cutLength, from, plankNumber, isStrip }: ListedCut,
+  end: KeptEnd,
+  { unit }: RunSize,
+  job: CutJob,
+): BegunPiece {
   const isWhole = cutLength >= Math.floor(job.plankLength * unit);
-  const kept = isWhole ? 'whole' : from === 'whole' ? 'middle' : from;
+  const kept = isWhole ? 'whole' : from === 'whole' ? end : from;
   return { length: cutLength, from: kept, source: `${plankNumber}`, ...(isStrip && { isStrip }) };
 }
 

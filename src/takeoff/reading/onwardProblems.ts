@@ -12,6 +12,8 @@ export const onwardProblems = {
   markIsDate: (where: string) =>
     `${where}: what is written on the offcut is a date: a spreadsheet takes 8-2 for a day. Format the cell as plain text first, or write a letter.`,
 
+  rowZero: (where: string) => `${where} is 0. Rows count from 1.`,
+
   inHandEnd: (where: string, found: string) =>
     `${where}: the factory end is "${found.slice(0, 40)}". Type left, right, both or none.`,
 };

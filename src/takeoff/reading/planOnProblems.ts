@@ -39,8 +39,8 @@ export const planOnProblems = {
   run: (label: string, found: string) =>
     `${label}: "${found.slice(0, 40)}" in the column Run is not a length. Type what you find between the spacers, such as 143 1/2" or 3640 mm.`,
 
-  mark: (label: string, found: string) =>
-    `${label}: "${found.slice(0, 40)}" in the column Mark is no mark. Choose spoilt or lost, or leave it blank.`,
+  mark: (label: string, found: string, words: readonly string[]) =>
+    `${label}: "${found.slice(0, 40)}" in the column Mark is no mark. Choose ${words.join(' or ')}, or leave it blank.`,
 
   listed: (label: string, length: string) =>
     `${label}: its length "${length.slice(0, 40)}" cannot be read. Lengths in the list are to stay as they were filled; what you cut goes into Cut at.`,

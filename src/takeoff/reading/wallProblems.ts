@@ -5,12 +5,13 @@ export const wallProblems = {
   reach: (row: string, reach: string) =>
     `The pieces are ${row} together, and the distances reach ${reach}. Measure as far as the row goes, or beyond.`,
 
-  noRowLeft: () =>
-    'Glue the narrow pieces to the row that lies before you set them, or take that row up and rip it too.',
+  noRowLeft: () => 'Take that row up, and glue each narrow piece to its plank before you set the two.',
 
   outOfLine: () =>
     'The wall is too far out of line for one row: share the taper over the rows that are left, or fur the wall out.',
 
   ripBefore: (width: string, least: string) =>
-    `Rip one of the rows still to be laid to ${width}: then the last one is ${least} or more.`,
+    `Rip one of the rows still to be laid to ${width}: then the last one is ${least} or more. Its sawn edge has no lock: join it with a glued slip tongue. Or glue each narrow piece to its plank before you set the two.`,
+
+  leaveOff: (gap: string) => `Or leave it off, where trim hides a gap of ${gap}.`,
 };

@@ -37,7 +37,7 @@ export function withMeasuredWall(
     step: rules.markingStep,
   };
   const found = wallRipsOf(lengths, { places, distances: wall.distances }, own);
-  const told = `Far wall, from row ${wall.afterRow}: ${wallWords(found, own, rules.minRip, show).join(' ')}`;
+  const told = `Far wall, from row ${wall.afterRow}: ${wallWords(found, own, rules, show).join(' ')}`;
   const listed = last.rowNumber - wall.afterRow;
   if (found.wholeRowCount + 1 !== listed) {
     return { takeoff, words: [told, text.otherRowCount(found.wholeRowCount + 1, listed)] };

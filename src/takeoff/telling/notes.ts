@@ -40,7 +40,7 @@ export function notesOf(
     ...room.notes.map((note) => roomNote(note, read.units)),
     ...spanNotes(planned, first),
     ...casingNotes(planned, first),
-    ...slideNotes(planned.floors[first]),
+    ...slideNotes(indices.map((i) => planned.floors[i])),
   ];
 }
 
@@ -82,6 +82,8 @@ function roomNote(note: RoomNote, units: Units): string {
       return `The walls missed their start by ${show(note.by)}; the miss was spread over them. Measure again if it is more than your tape allows.`;
     case 'diagonals spread':
       return `The two diagonals differ from the walls by ${show(note.by)}; the difference was spread over all six lengths.`;
+    case 'far from square':
+      return `By the diagonal the room is far from square: the other one would be ${lengthText(note.other, units, 'room')}. Measure it too.`;
     case 'measures spread':
       return `The measures do not quite agree, so each was changed a little: ${residualsText(note.residuals, show)}. Measure again any that is further off than your tape allows.`;
     case 'held by turns':

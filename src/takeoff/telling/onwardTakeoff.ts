@@ -15,6 +15,8 @@ export interface OnwardNeed {
   /** How many are missing, and how many boxes that is; null where a box is not known. */
   readonly short: number;
   readonly boxes: number | null;
+  /** How many more are cut already than can have been bought. */
+  readonly overdrawn: number;
 }
 
 /** The takeoff of one of the floors planned on. @param list the place of its list among the lists */
@@ -32,11 +34,13 @@ export function onwardTakeoffOf(
     return shown(piece, lying.get(piece.label), on.writtenOn.get(pieceKey(name, piece.label)));
   });
   const { summary } = takeoff;
+  const spoilt = on.spoiltCounts[list];
+  const { plankCount, planksToBuy } = summary;
   return {
     ...takeoff,
     pieces,
-    summary: { ...summary, planksToBuy: summary.planksToBuy + on.spoiltCounts[list] },
-    notes: [...takeoff.notes],
+    // What is spoilt is no spare.
+    summary: { ...summary, plankCount: plankCount + spoilt, planksToBuy: planksToBuy + spoilt },
   };
 }
 
@@ -58,7 +62,7 @@ export function onwardNeedOf(on: PlannedOn, bought: number, planksPerBox: number
   const left = Math.max(0, bought - on.openedCount);
   const short = Math.max(0, on.wholeCount - left);
   const boxes = planksPerBox === null ? null : Math.ceil(short / planksPerBox);
-  return { needed: on.wholeCount, left, short, boxes };
+  return { needed: on.wholeCount, left, short, boxes, overdrawn: Math.max(0, on.openedCount - bought) };
 }
 
 /**
@@ -80,7 +84,17 @@ export function onwardWords(
     need.short > 0
       ? `${planks(need.needed)} needed, ${need.left} left: ${planks(need.short)}${boxes} more to buy.`
       : `${planks(need.needed)} needed, ${need.left} left: ${need.left - need.needed} over.`;
-  return [lyingWords(on, asked), nextWords(on, takeoffs, asked, show), ...sharingWords(takeoffs, asked), counts];
+  const slip =
+    need.overdrawn > 0
+      ? [`${planks(need.overdrawn)} more than were bought are cut already: correct "Boxes bought".`]
+      : [];
+  return [
+    lyingWords(on, asked),
+    nextWords(on, takeoffs, asked, show),
+    ...sharingWords(takeoffs, asked),
+    ...slip,
+    counts,
+  ];
 }
 
 /** Of every floor that is begun: `Rows up to 6 stay as they lie. Hall: rows up to 2.` */

@@ -29,23 +29,32 @@ function isBetweenJambs({ y0, y1 }: Row, { depth }: RowLayout): boolean {
   return y1 <= 0 || y0 >= depth;
 }
 
-/** How to lay what cannot be angled in, and the gap that takes. */
-export function slideNotes({ layout, read, room }: LaidFloor): readonly string[] {
-  const { rows } = layout;
-  const last = [...rows].reverse().find((row) => !isBetweenJambs(row, layout));
-  if (!last || rows.length < 2) return [];
-  const show = (length: Ticks) => lengthText(length, read.units, 'piece');
-  const needed = read.units === 'us' ? US_GAP : METRIC_GAP;
-  const others = [
-    ...(rows.some((row) => isBetweenJambs(row, layout)) ? ['the pieces between jambs'] : []),
+/** How to lay what cannot be angled in, and the gap that takes. @param floors a room's, one on each side of a middle line */
+export function slideNotes(floors: readonly LaidFloor[]): readonly string[] {
+  const lasts = floors.flatMap(({ layout }) => layout.rows.filter((row) => !isBetweenJambs(row, layout)).slice(-1));
+  if (lasts.length === 0 || floors.every(({ layout }) => layout.rows.length < 2)) return [];
+  const [{ entry, read, room }] = floors;
+  const isBetween = floors.some(({ layout }) => layout.rows.some((row) => isBetweenJambs(row, layout)));
+  const places = [
+    ...lasts.map(({ rowNumber }, i) => `${i === 0 ? 'Row' : 'row'} ${rowNumber}`),
+    ...(isBetween ? ['the pieces between jambs'] : []),
     ...(room.covered.length > 0 ? ['those under what stands over the floor'] : []),
-  ];
-  const under = room.covered.length === 0 ? ' So too under a radiator or a toe-kick.' : '';
-  const gap =
-    read.rules.expansionGap < needed
-      ? ` That takes a gap of about ${show(needed)}; this floor has ${show(read.rules.expansionGap)}.`
-      : '';
+  ].join(' and ');
+  const gap = gapNote(read);
+  // Common practice: plain tongues have no lip, and no nailer works within a foot of a wall.
+  if (entry.product.kind === 'solid wood') {
+    return [
+      `${places}: slide in flat, and close with a pull bar.${gap} Where the nailer does not reach, as at row 1, drill and nail through the face, clear of pipes, cables and floor heating.`,
+    ];
+  }
   return [
-    `${[`Row ${last.rowNumber}`, ...others].join(' and ')}: where a plank cannot be angled in, slide it in flat: plane off the lip of the lock, glue the joint, close it with a pull bar, if its instructions allow.${under}${gap}`,
+    `${places}: where a plank cannot be angled in, slide it in flat: plane off the lip of the lock, glue the joint, close it with a pull bar, if its instructions allow.${gap}`,
   ];
+}
+
+function gapNote({ rules, units }: LaidFloor['read']): string {
+  const needed = units === 'us' ? US_GAP : METRIC_GAP;
+  if (rules.expansionGap >= needed) return '';
+  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  return ` That takes a gap of about ${show(needed)}; this floor has ${show(rules.expansionGap)}.`;
 }

@@ -39,7 +39,8 @@ function placeOf({ middle }: StopLine, laid: LaidFloor): string {
   const named = within.length > 0 ? within : [...walls, ...cutouts];
   const [nearest] = [...named].sort((a, b) => distanceTo(a.outline, middle) - distanceTo(b.outline, middle));
   const isNear = nearest && distanceTo(nearest.outline, middle) <= 2 * read.rules.expansionGap + read.rules.markingStep;
-  if (!isNear) return 'a jamb';
+  // In one room alone every jamb is of a doorway: what lies off the line between corners is a wall that bows.
+  if (!isNear && areas.length > 0) return 'a jamb';
   const area = areas.find(({ outline }) => contains([outline], middle));
   return area ? `${area.name}, ${nearest.name}` : nearest.name;
 }

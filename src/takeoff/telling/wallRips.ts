@@ -6,8 +6,8 @@ import { wallProblems } from '../reading/wallProblems';
 /** What is still to be laid; where the last row comes out too narrow, what can still be done about it. */
 export function wallWords(
   { wholeRowCount, narrowest, widest }: WallRips,
-  { plankWidth: width }: WallRules,
-  minRip: Ticks,
+  { plankWidth: width, gap }: WallRules,
+  { minRip, trimCover }: { readonly minRip: Ticks; readonly trimCover: Ticks },
   show: (ticks: Ticks) => string,
 ): readonly string[] {
   const last = `the last one, ${narrowest === widest ? show(widest) : `${show(Math.max(0, narrowest))} to ${show(widest)}`} wide.`;
@@ -16,9 +16,10 @@ export function wallWords(
   if (narrowest >= minRip) return [first];
   const more = minRip - narrowest;
   const under = `Under the minimum rip of ${show(minRip)}.`;
-  if (wholeRowCount === 0) return [first, `${under} ${wallProblems.noRowLeft()}`];
+  const either = widest + gap <= trimCover ? ` ${wallProblems.leaveOff(show(widest + gap))}` : '';
+  if (wholeRowCount === 0) return [first, `${under} ${wallProblems.noRowLeft()}${either}`];
   if (widest + more > width || width - more < minRip) return [first, `${under} ${wallProblems.outOfLine()}`];
-  return [first, `${under} ${wallProblems.ripBefore(show(width - more), show(minRip))}`];
+  return [first, `${under} ${wallProblems.ripBefore(show(width - more), show(minRip))}${either}`];
 }
 
 /** `straight`, or the places that are marked besides. */

@@ -21,6 +21,7 @@ const SPELLINGS: readonly Pair[] = [
   ['acclimatise', 'acclimate'],
   ['bevelled', 'beveled'],
   ['grey', 'gray'],
+  ['spoilt', 'spoiled'],
   ['metre', 'meter'],
   ['per cent', 'percent'],
 ];

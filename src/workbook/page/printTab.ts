@@ -30,9 +30,9 @@ export function printTab(engine: OSpreadsheetEngine, tabId: string, title: strin
 /** Frozen rows become the head of the table, which the browser repeats on every page. */
 function tableOf(engine: OSpreadsheetEngine, tabId: string, wide: boolean): HTMLTableElement {
   const { getters } = engine.model;
-  const lastRow = engine.used(tabId).row;
-  const columns = upTo(lastPrintedColumn(engine, tabId)).filter((column) => !getters.isColHidden(tabId, column));
-  const rows = upTo(lastRow).filter((row) => !getters.isRowHidden(tabId, row));
+  const last = lastPrinted(engine, tabId);
+  const columns = upTo(last.column).filter((column) => !getters.isColHidden(tabId, column));
+  const rows = upTo(last.row).filter((row) => !getters.isRowHidden(tabId, row));
   const frozen = engine.frozen(tabId).rows;
   const covered = coveredCells(engine, tabId);
   const rowOf = (row: number) => {
@@ -58,20 +58,23 @@ function tableOf(engine: OSpreadsheetEngine, tabId: string, wide: boolean): HTML
 
 const upTo = (last: number) => Array.from({ length: last + 1 }, (_, i) => i);
 
-/** One bold text alone in its row: it stays with what stands under it. */
+/** Bold texts and no others in a row: it stays with what stands under it. */
 function isHeading(engine: OSpreadsheetEngine, tabId: string, row: number, columns: readonly number[]): boolean {
   const texts = columns.filter((column) => engine.cell(tabId, row, column).shown !== '');
-  return texts.length === 1 && engine.look(tabId, row, texts[0] ?? 0).bold === true;
+  return texts.length > 0 && texts.every((column) => engine.look(tabId, row, column).bold === true);
 }
 
-/** Where a tint ends that goes on behind the last text, as under a heading as wide as the page. */
-function lastPrintedColumn(engine: OSpreadsheetEngine, tabId: string): number {
-  const { row: lastRow, column: lastUsed } = engine.used(tabId);
+/** Where tints end that go on behind the last text or below it, as under a heading as wide as the page and in a drawing. */
+function lastPrinted(engine: OSpreadsheetEngine, tabId: string): { readonly row: number; readonly column: number } {
+  const { getters } = engine.model;
+  const used = engine.used(tabId);
   const isTinted = (row: number, column: number) =>
     !/^(?:#ffffff)?$/i.test(engine.look(tabId, row, column).fillColor ?? '');
-  let last = engine.model.getters.getNumberCols(tabId) - 1;
-  while (last > lastUsed && !upTo(lastRow).some((row) => isTinted(row, last))) last--;
-  return last;
+  let column = getters.getNumberCols(tabId) - 1;
+  while (column > used.column && !upTo(used.row).some((row) => isTinted(row, column))) column--;
+  let row = getters.getNumberRows(tabId) - 1;
+  while (row > used.row && !upTo(column).some((at) => isTinted(row, at))) row--;
+  return { row, column };
 }
 
 /** Cells under a merged one, which the table leaves out. */
@@ -95,8 +98,13 @@ function cellOf(engine: OSpreadsheetEngine, tabId: string, row: number, column: 
   const spans: Record<string, number> = merge
     ? { rowspan: merge.bottom - row + 1, colspan: merge.right - column + 1 }
     : {};
-  const style = styleOf(getters.getCellComputedStyle(place), kind === 'number' || kind === 'date');
-  return element('td', { ...spans, style: style + borderOf(engine, place) }, isTick ? (value ? '☑' : '☐') : shown);
+  const look = getters.getCellComputedStyle(place);
+  const style = styleOf(look, kind === 'number' || kind === 'date');
+  const text = isTick ? (value ? '☑' : '☐') : shown;
+  // What is longer than its cell runs over those to its left; in a table it would run to the right all the same.
+  const isRight = look.align === 'right' && look.wrapping !== 'wrap' && text !== '';
+  const told = isRight ? element('span', { style: 'float: right' }, text) : text;
+  return element('td', { ...spans, style: style + borderOf(engine, place) }, told);
 }
 
 type Computed = ReturnType<OSpreadsheetEngine['model']['getters']['getCellComputedStyle']>;

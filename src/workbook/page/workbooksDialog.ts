@@ -19,9 +19,11 @@ export async function showWorkbooks(open: string): Promise<void> {
   const dialog = element('dialog', { 'aria-label': 'Workbooks', class: 'workbooks' });
   const problem = element('p', { role: 'alert', class: 'problem' });
   const body = element('div');
+  // Made once: what was typed is still there when it could not be the name.
+  const name = element('input', { 'aria-label': 'Name of the new workbook', placeholder: 'its name: Mill Lane' });
   const show = async () => {
     problem.textContent = '';
-    body.replaceChildren(...listOf(await ask<Listed>('list'), open, doing));
+    body.replaceChildren(...listOf(await ask<Listed>('list'), open, name, doing));
   };
   /** Whatever goes wrong is said in the dialog, and the list shows what is there now. */
   const doing = (work: () => Promise<unknown>) => async () => {
@@ -44,19 +46,20 @@ export function goTo(name: string): void {
   location.assign(`?workbook=${encodeURIComponent(name)}`);
 }
 
-function listOf(listed: Listed, open: string, doing: Doing): HTMLElement[] {
+function listOf(listed: Listed, open: string, name: HTMLInputElement, doing: Doing): HTMLElement[] {
   const made = async (action: string, sent: object = {}) => goTo((await ask<{ name: string }>(action, sent)).name);
-  const name = element('input', { 'aria-label': 'Name of the new workbook', placeholder: 'Mill Lane' });
   return [
     element('p', {}, `They lie in ${listed.folder} on this computer, and nowhere else.`),
     element('ul', {}, ...listed.workbooks.map((entry) => entryLine(entry, open, doing))),
     element(
       'p',
       {},
-      name,
-      button(
-        'New workbook',
-        doing(() => made('blank', { name: name.value })),
+      ...pressedByEnter(
+        name,
+        button(
+          'New workbook',
+          doing(() => made('blank', { name: name.value })),
+        ),
       ),
       button(
         'New demo',
@@ -69,6 +72,14 @@ function listOf(listed: Listed, open: string, doing: Doing): HTMLElement[] {
     ),
     ...binOf(listed.bin, doing),
   ];
+}
+
+/** A field and its button: Enter in the field presses it. */
+function pressedByEnter(field: HTMLInputElement, press: HTMLButtonElement): HTMLElement[] {
+  field.onkeydown = (event) => {
+    if (event.key === 'Enter') press.click();
+  };
+  return [field, press];
 }
 
 function entryLine({ name, changed }: ShelfEntry, open: string, doing: Doing): HTMLElement {
@@ -98,13 +109,11 @@ function entryLine({ name, changed }: ShelfEntry, open: string, doing: Doing): H
 
 function renameForm(name: string, doing: Doing): HTMLElement[] {
   const field = element('input', { value: name, 'aria-label': `New name of ${name}` });
-  return [
-    field,
-    button(
-      'Save the name',
-      doing(() => ask('rename', { name, to: field.value })),
-    ),
-  ];
+  const press = button(
+    'Save the name',
+    doing(() => ask('rename', { name, to: field.value })),
+  );
+  return pressedByEnter(field, press);
 }
 
 async function earlierStates(name: string, doing: Doing): Promise<(HTMLElement | string)[]> {

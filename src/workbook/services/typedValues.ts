@@ -53,15 +53,21 @@ function typedText(text: string, separator: string): string {
 
 /**
  * A formula written by a script is read in the spreadsheet's own syntax: `;` between arguments is taken everywhere, a comma
- * is the decimal sign where numbers are written with one (reports: github.com/ISA-tools/OntoMaton issues 15 and 36,
- * mricon/ingress-fieldplan issue 5). The engine is told formulas with commas and points.
+ * is the decimal sign where numbers are written with one, and a point in a number is an error there (reports:
+ * github.com/ISA-tools/OntoMaton issues 15 and 36, mricon/ingress-fieldplan issue 5). The engine is told formulas with commas
+ * and points.
  */
 function engineFormula(content: string, book: Book): string {
   if (!content.startsWith('=')) return content;
   const separator = decimalSeparator(book);
-  const inEngine = (code: string) => (separator === ',' ? code.replaceAll(',', '.') : code).replaceAll(';', ',');
+  const inEngine = (code: string) => (separator === ',' ? withPoints(code) : code).replaceAll(';', ',');
   // Quoted texts and quoted tab names stay as they are.
   return content.replace(/"[^"]*"|'[^']*'|[^"']+/g, (part) => (/^["']/.test(part) ? part : inEngine(part)));
+}
+
+/** Decimal commas as points; two points in a row, which no engine reads, where a number has a point. */
+function withPoints(code: string): string {
+  return code.replace(/(?<![A-Z])\.(?=\d)|(?<=\d)\./gi, '..').replaceAll(',', '.');
 }
 
 function decimalSeparator(book: Book): string {

@@ -3,8 +3,8 @@ import type { Desk } from './desk';
 import { createDesk } from './desk';
 import type { Disk } from './disk';
 import { freeName, nameFrom } from './names';
-import { ShelfProblem } from './problem';
-import { readSettings, type ShelfSettings, writeSettings } from './settings';
+import { noPlaceIn, ShelfProblem } from './problem';
+import { areKept, readSettings, type ShelfSettings, writeSettings } from './settings';
 import { openShelf, type Shelf } from './shelf';
 import { newWorkbookFile, revisionOf } from './workbookFile';
 
@@ -51,7 +51,8 @@ export async function openKeeper({ disk, folder, now, given }: KeeperOptions): P
     // What was open last is a convenience: a full disk must not keep a workbook from being opened.
     await writeSettings(disk, folder, settings).catch(() => {});
   };
-  await writeSettings(disk, folder, settings);
+  // On a full disk the workbooks that are there can still be opened, and taken elsewhere.
+  if (!(await areKept(disk, folder, settings))) await writeSettings(disk, folder, settings).catch(noPlaceIn(folder));
   let waiting = given;
   return {
     token: settings.token,

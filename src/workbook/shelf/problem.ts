@@ -15,7 +15,18 @@ export function diskProblem(failure: unknown): string {
   const { code, message } = (failure ?? {}) as NodeJS.ErrnoException;
   if (code === 'ENOSPC' || code === 'EDQUOT') return 'the disk is full';
   if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') return 'writing is not allowed there';
+  if (code === 'EEXIST' || code === 'ENOTDIR') return 'a file stands where a folder is wanted';
   if (code === 'ENOENT') return 'the folder is gone';
   if (code === 'ENAMETOOLONG') return 'the name is too long for this disk';
   return message ?? String(failure);
+}
+
+/** For a folder that cannot be made or written to. @throws ShelfProblem, always */
+export function noPlaceIn(folder: string): (failure: unknown) => never {
+  return (failure) => {
+    throw new ShelfProblem(
+      `No workbooks can be kept in ${folder}: ${diskProblem(failure)}. Put that right, or name another folder: npm start -- --folder DIR.`,
+      507,
+    );
+  };
 }

@@ -25,6 +25,11 @@ export async function readSettings(disk: Disk, folder: string): Promise<ShelfSet
   };
 }
 
+/** Whether the file has them already, word for word. */
+export async function areKept(disk: Disk, folder: string, settings: ShelfSettings): Promise<boolean> {
+  return (await disk.readText(join(folder, FILE)).catch(() => '')) === JSON.stringify(settings);
+}
+
 export async function writeSettings(disk: Disk, folder: string, settings: ShelfSettings): Promise<void> {
   await writeWhole(disk, join(folder, FILE), JSON.stringify(settings));
 }

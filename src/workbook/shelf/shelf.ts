@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { type Disk, UNFINISHED, writeWhole } from './disk';
 import { type EarlierState, earlierStates, keepEarlier, readEarlierState } from './earlier';
 import { freeName, workbookName } from './names';
-import { diskProblem, ShelfProblem } from './problem';
+import { diskProblem, noPlaceIn, ShelfProblem } from './problem';
 import { fileText, newWorkbookFile, readFileText, type WorkbookFile } from './workbookFile';
 
 export interface ShelfEntry {
@@ -47,7 +47,7 @@ const BIN_FILE = /^(\d{4}-\d\d-\d\dT\d\d-\d\d-\d\dZ) (.+)\.plank\.json$/;
 
 /** @param now what the clock shows */
 export async function openShelf(disk: Disk, folder: string, now: () => Date): Promise<Shelf> {
-  await disk.makeFolder(folder);
+  await disk.makeFolder(folder).catch(noPlaceIn(folder));
   await clearUnfinished(disk, folder);
   const inTurn = queue();
   const place = { disk, folder, now };

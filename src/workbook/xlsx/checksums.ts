@@ -1,5 +1,6 @@
 /**
- * What the list at the end of a zip says that its parts come to. Source: the .ZIP application note, 4.3.12, 4.3.14 to
+ * What the list at the end of a zip says that its parts come to: the zip library unpacks a damaged part without a word, and
+ * one changed digit is a wrong length. Source: the .ZIP application note, 4.3.12, 4.3.14 to
  * 4.3.16, and for the checksum 4.4.7: the CRC-32 of ISO 3309.
  */
 import { strFromU8 } from 'fflate';

@@ -1,7 +1,7 @@
 /**
  * What a file has no place for (the marks of tabs, the rooms, notes, full names) goes out in a hidden tab, as texts cut
  * into pieces that a cell can hold. Beside them stands, for each tab, a formula that points at it: every program keeps
- * that right when a person renames the tab. The word list and the reasons stand in DEVELOPERS.md.
+ * that right when a person renames the tab. The reasons stand in DEVELOPERS.md.
  */
 import { FileProblem } from './problem';
 

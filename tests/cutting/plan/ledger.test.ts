@@ -239,6 +239,8 @@ describe('a damaged plan is told where it breaks the law', () => {
 
   test('where it is refused, the first law and how many more are told', () => {
     expect(() => judged(JOB, { ...PLAN, steps: -1 })).toThrow(/a law: steps -1\. Please/);
+    // A bound that is no number is the second law that this one breaks.
+    expect(() => judged(JOB, { ...PLAN, steps: -1, bound: Number.NaN })).toThrow(/ and 1 more law\. Please/);
     expect(() => judged(JOB, { ...PLAN, plankCount: 7, steps: -1, bound: 8 })).toThrow(
       /a law: plank count 7, planks used 6 and 2 more laws\. Please/,
     );

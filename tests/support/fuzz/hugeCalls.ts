@@ -38,8 +38,10 @@ const GOOD: Readonly<Record<keyof typeof functions, readonly unknown[]>> = {
 };
 
 export interface HugeCall {
-  readonly call: Call;
+  readonly name: string;
   readonly what: string;
+  /** Made when it is wanted: all of them at once would fill the memory. */
+  readonly call: () => Call;
 }
 
 /** Every function with such a range in every argument. */
@@ -49,25 +51,25 @@ export function* hugeCalls(): Generator<HugeCall> {
       // The first argument in every form there is, the others in the two that take most work.
       const ranges = rangesFor(good[index]);
       for (const [what, range] of index === 0 ? ranges : ranges.slice(0, 2)) {
-        const cells = good.map((cell, i) => (i === index ? range : cell));
-        yield { call: { name, cells }, what: `argument ${index + 1}: ${what}` };
+        const cells = () => good.map((cell, i) => (i === index ? range() : cell));
+        yield { name, what: `argument ${index + 1}: ${what}`, call: () => ({ name, cells: cells() }) };
       }
     }
   }
 }
 
-function rangesFor(good: unknown): readonly (readonly [what: string, range: unknown])[] {
+function rangesFor(good: unknown): readonly (readonly [what: string, range: () => unknown])[] {
   const line: readonly unknown[] = Array.isArray(good) ? good[0] : [good];
   const random = seededRandom(1);
   const column = (lineAt: (row: number) => readonly unknown[]) =>
     Array.from({ length: CELLS / line.length }, (_, r) => lineAt(r));
   const other = (cell: unknown) => (typeof cell === 'number' ? cell * (0.5 + random.whole(0, 1000) / 1000) : cell);
   return [
-    ['all different', column(() => line.map(other))],
-    ['broken', column((row) => line.map((cell) => ['twelve', '#N/A', -1, cell][row % 4]))],
-    ['all alike', column(() => line)],
-    ['mostly blank', column((row) => (row % 50 === 0 ? line : line.map(() => '')))],
-    ['all on one row', [Array.from({ length: CELLS }, () => line[0])]],
-    ['a wide sheet', Array.from({ length: 1000 }, () => Array.from({ length: 100 }, () => line[0]))],
+    ['all different', () => column(() => line.map(other))],
+    ['broken', () => column((row) => line.map((cell) => ['twelve', '#N/A', -1, cell][row % 4]))],
+    ['all alike', () => column(() => line)],
+    ['mostly blank', () => column((row) => (row % 50 === 0 ? line : line.map(() => '')))],
+    ['all on one row', () => [Array.from({ length: CELLS }, () => line[0])]],
+    ['a wide sheet', () => Array.from({ length: 1000 }, () => Array.from({ length: 100 }, () => line[0]))],
   ];
 }

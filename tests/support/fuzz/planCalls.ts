@@ -157,7 +157,10 @@ function staggerFault(
   return nearest < rules.stagger - hair ? `has joints ${nearest} apart, under ${rules.stagger}` : null;
 }
 
-/** As many planks as the table of the same call books, spare planks on top; the table says what it could not keep. */
+/**
+ * As many planks as the table of the same call books, spare planks on top; no fewer than the length of the rows needs, and no more
+ * than every row by itself.
+ */
 export function countCall(draw: Draw, offcuts: (...cells: readonly unknown[]) => unknown): Call {
   const setting = settingOf(draw);
   const { system, size } = setting;
@@ -177,6 +180,8 @@ export function countCall(draw: Draw, offcuts: (...cells: readonly unknown[]) =>
     draw,
     runs.map(({ cell }) => cell),
   );
+  // Every row from planks of its own is a plan: all rules of distance are off.
+  const most = runs.reduce((sum, { exact }) => sum + Math.ceil(size(exact) / size(plank.exact)), spare);
   const least = Math.ceil(runs.reduce((sum, { exact }) => sum + size(exact) - rules.step * 2, 0) / size(plank.exact));
   return {
     name: 'PLANK_COUNT',
@@ -187,6 +192,7 @@ export function countCall(draw: Draw, offcuts: (...cells: readonly unknown[]) =>
       const ends = new Set(lines.flatMap(endPieces).map((piece) => piece.plank)).size;
       const booked = lines.reduce((sum, line) => sum + Number(line[3]), ends) + spare;
       if (answer !== booked) return `counted ${String(answer)}, and its table books ${booked}`;
+      if (booked > most) return `counted ${booked}, and ${most} are enough`;
       return booked >= least ? null : `counted ${booked}, and the rows alone need ${least}`;
     },
   };
@@ -257,6 +263,10 @@ export function compareCall(draw: Draw): Call {
         const area = size(plank.exact) * size(width.exact);
         // A step all round and a rest under a step may be left in the gap.
         const least = Math.ceil((floor - 4 * rules.step * size(long.exact)) / area);
+        // Planks of its own for every row, and a row begun with a shorter piece needs one more.
+        const rows = Math.ceil((size(short.exact) - 2 * rules.gap) / size(width.exact));
+        const most = rows * (Math.ceil((size(long.exact) - 2 * rules.gap) / size(plank.exact)) + 1);
+        if (Number(planks) > most) return `takes ${String(planks)} planks where ${most} are enough`;
         if (Number(planks) < least) return `takes ${String(planks)} planks where ${least} are the least`;
         if (inBox === null) return boxes === '' && price === '' ? null : `has ${String(boxes)} boxes of unknown size`;
         // Spare planks are bought, and not counted among those that are laid.

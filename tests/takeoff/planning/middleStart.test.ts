@@ -83,6 +83,8 @@ test('grooves meet at the line, so the wall rows lose their tongue', () => {
   if (result.status !== 'planned') throw new Error('the room was planned');
   const rips = result.takeoff.pieces.filter((piece) => piece.cuts.includes('rip'));
   expect(new Set(rips.map((piece) => piece.rowNumber))).toEqual(new Set([10, 21]));
+  // Both lie at a wall, so neither can be angled in.
+  expect(result.takeoff.notes.join(' ')).toContain('Row 10 and row 21: where a plank cannot be angled in');
   for (const piece of rips) expect(piece.marks[0]).toBe('Rip to 166 mm wide: 26 mm off the far edge (tongue).');
 });
 

@@ -82,10 +82,10 @@ function alternativesIn(changes: Partial<HouseEntry['alternatives'][number]>): r
   return found.status === 'problems' ? found.problems.map(({ text }) => text) : [];
 }
 
-function notOrderedIn(change: Partial<HouseEntry>): readonly string[] {
+function notOrderedIn(change: Partial<HouseEntry>, room: RoomEntry = plainRoom): readonly string[] {
   const read = readHouse({ ...emptyHouse('us'), ...change });
   if (read.status === 'problems') return [];
-  const rooms = [bareTakeoff(plainRoom, { planks: 60 })];
+  const rooms = [bareTakeoff(room, { planks: 60 })];
   const products = [{ name: plainRoom.product.name, plankCount: 60, proof: '' }];
   return orderOf(read.house, { rooms, reads: readsOf(rooms), floors: rooms, products, sharing: [] }).notOrdered;
 }
@@ -144,6 +144,10 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   noSuchDoorway: () => notOrderedIn({ doorways: [{ ...blankItem('doorways'), room: plainRoom.name, doorway: 9 }] }),
   doorwayWithoutRoom: () => notOrderedIn({ doorways: [blankItem('doorways')] }),
   noRoll: () => notOrderedIn({ floors: [{ ...blankItem('floors'), product: plainRoom.product.name, film: 'yes' }] }),
+  noThickness: () => {
+    const doorways = [{ ...blankItem('doorways'), room: plainRoom.name, neighbourHeight: '1/4"' }];
+    return notOrderedIn({ doorways }, { ...plainRoom, doorways: [doorwayIn(1, 2, 3)] });
+  },
   nothingToReplace: () => alternativesIn({ name: 'Ferry ash', insteadOf: 'Nobody oak' }),
   alternative: () => alternativesIn({ name: 'Ferry ash', plankLength: '30 ft' }),
   productsColumns: () => refused(() => PLANK_COMPARE(12, 10, column('Harbour oak'))),

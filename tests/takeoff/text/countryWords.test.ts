@@ -4,7 +4,7 @@ import { HOUSE_SECTIONS, houseLabel } from '../../../src/order/houseFields';
 import { jobFormField } from '../../../src/sidebar/form/job';
 import { countryWords } from '../../../src/takeoff/text/countryWords';
 
-// Merriam-Webster: neighbor, molding, miter, vapor, acclimate, beveled, gray, meter, percent. Common practice: transition.
+// Merriam-Webster: neighbor, molding, miter, vapor, acclimate, beveled, gray, meter, percent, spoiled. Common practice: transition.
 test.each([
   ['Neighbouring floor', 'Neighboring floor'],
   ['T-moulding', 'T-molding'],
@@ -12,6 +12,7 @@ test.each([
   ['Bars at doorways', 'Transitions at doorways'],
   ['a bare number is in millimetres, bars in metres', 'a bare number is in millimeters, transitions in meters'],
   ['Acclimatise, bevelled, grey', 'Acclimate, beveled, gray'],
+  ['Planks spoilt so far', 'Planks spoiled so far'],
   ['vapor barrier', 'vapor barrier'],
 ])('%s is %s in feet and inches', (british, american) => {
   expect(countryWords(british, 'us')).toBe(american);

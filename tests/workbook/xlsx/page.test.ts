@@ -11,7 +11,7 @@ import { LOCALES } from '../../../src/workbook/locales';
 import { nodeLibrary } from '../../../src/workbook/nodeLibrary';
 import type { LibraryLocale } from '../../../src/workbook/oSpreadsheetEngine';
 import { writeXlsx } from '../../../src/workbook/xlsx/writeXlsx';
-import { launch, openPage, type WorkbookPage } from '../../support/browser';
+import { closePages, openPage, sharedBrowser, type WorkbookPage } from '../../support/browser';
 import { builtWorkbook, fill } from '../../support/builtWorkbook';
 import { convertedBy, findOffice, shownBy } from '../../support/office';
 import { type Program, startProgram } from '../../support/program';
@@ -26,11 +26,11 @@ let program: Program;
 
 beforeAll(async () => {
   await estimate(sheet);
-  [browser, program] = await Promise.all([launch(), startProgram(folder, 0, sheet)]);
+  [browser, program] = await Promise.all([sharedBrowser(), startProgram(folder, 0, sheet)]);
 });
 
 afterAll(async () => {
-  await browser.close();
+  await closePages();
   await program.kill();
   for (const made of [folder, files]) rmSync(made, { recursive: true, force: true });
 });
@@ -217,8 +217,26 @@ test('a house that went out is found again; a tab as CSV, and on paper as wide a
   const tab = await mill.tab(cutList);
   const quoted = (text: string) => (/[",\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
   expect(csv).toBe(`\uFEFF${tab.map((row) => `${row.map(quoted).join(',')}\r\n`).join('')}`);
-  await mill.page.evaluate(() => Object.assign(window, { print: () => {} }));
+  // A drawing goes on below the last text, and what is longer than its cell runs over those to its left.
+  const lowest = tab.length + 3;
+  await mill.page.evaluate(
+    ([name, row]) => {
+      const sheet = window.plankLedger.workbook.spreadsheetApp.getActiveSpreadsheet().getSheetByName(String(name));
+      sheet?.getRange(1, 15).setValue('follows: not every item is priced yet').setHorizontalAlignment('right');
+      sheet?.getRange(Number(row), 1).setBackground('#3d4441');
+      window.print = () => {};
+    },
+    [cutList, lowest],
+  );
   await mill.page.getByRole('button', { name: 'Print tab or PDF' }).click();
+  expect(await mill.page.locator('#paper tr').count()).toBe(lowest);
+  const rightOf = (inPaper: string) =>
+    mill.page
+      .locator(`#paper ${inPaper}`)
+      .first()
+      .evaluate((one) => Math.round(one.getBoundingClientRect().right));
+  await mill.page.emulateMedia({ media: 'print' });
+  expect(await rightOf('thead span')).toBeLessThanOrEqual(await rightOf('table'));
   const pdf = (await mill.page.pdf({ preferCSSPageSize: true })).toString('latin1');
   // Letter lying: 11 by 8.5 inches, 72 points each.
   const boxes = [...pdf.matchAll(/\/MediaBox \[0 0 ([\d.]+) ([\d.]+)\]/g)].map(([, width, height]) => [width, height]);

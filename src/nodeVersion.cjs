@@ -1,9 +1,8 @@
-// Looks at the version of Node before anything else is loaded that an old one does not know. Itself it must run on any.
-import { readFileSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
+// Whether this version of Node will do. Written in the words of 2015: an old Node has to read it to say so.
+'use strict';
 
 /** Why this version will not do, as a sentence; '' when it will. `wanted` is what package.json asks: `>=20.19`. */
-export function nodeProblem(version, wanted) {
+exports.nodeProblem = (version, wanted) => {
   const least = wanted
     .replace(/[^\d.]/g, '')
     .split('.')
@@ -12,11 +11,4 @@ export function nodeProblem(version, wanted) {
   const at = least.findIndex((number, i) => number !== found[i]);
   if (at < 0 || found[at] > least[at]) return '';
   return `Node ${least.join('.')} or newer is needed, and this is Node ${version}. Get it from https://nodejs.org, or with your version manager, and try again.`;
-}
-
-const manifest = JSON.parse(readFileSync(fileURLToPath(new URL('../package.json', import.meta.url)), 'utf8'));
-const problem = nodeProblem(process.versions.node, manifest.engines.node);
-if (problem !== '') {
-  console.error(problem);
-  process.exit(1);
-}
+};

@@ -1,5 +1,4 @@
-// Makes a fresh clone ready: node src/ensure.mjs [--browser]. Installs what is missing and nothing else.
-import './nodeVersion.mjs';
+// Makes a fresh clone ready, for src/ensure.cjs: installs what is missing, with --browser also Chromium, and nothing else.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
@@ -11,7 +10,9 @@ const root = resolve(import.meta.dirname, '..');
 function ensurePackages() {
   if (existsSync(join(root, 'node_modules/.package-lock.json')) && installedAsLocked()) return;
   console.error('Installing the packages of package-lock.json ...');
-  const args = ['ci', '--no-audit', '--no-fund', '--loglevel=error'];
+  // Without a network npm would try again for minutes, and say nothing.
+  const patience = ['--fetch-retry-mintimeout=1000', '--fetch-retry-maxtimeout=5000'];
+  const args = ['ci', '--no-audit', '--no-fund', '--loglevel=error', ...patience];
   const { status } = spawnSync('npm', args, {
     cwd: root,
     stdio: ['ignore', 2, 2],
@@ -24,9 +25,11 @@ function ensurePackages() {
   }
 }
 
-/** The lock file that npm leaves in node_modules lists what is really there. */
+/** As the lock file says that npm leaves in node_modules; what we call ourselves must be there, too. */
 function installedAsLocked() {
   const wanted = packagesOf('package-lock.json');
+  const called = Object.keys(wanted[''].devDependencies);
+  if (!called.every((name) => existsSync(join(root, 'node_modules', name, 'package.json')))) return false;
   const found = packagesOf('node_modules/.package-lock.json');
   return Object.entries(wanted).every(
     ([name, entry]) => name === '' || entry.optional || found[name]?.version === entry.version,
@@ -42,8 +45,11 @@ function packagesOf(file) {
  * without windows even where another Chromium is: that one was seen to start and never show a page.
  */
 function ensureBrowser() {
+  const named = process.env.CHROMIUM_PATH;
+  if (named && !existsSync(named))
+    stop(`CHROMIUM_PATH names ${named}, and there is no such file. Correct it or unset it.`);
   const mayInstall = process.getuid?.() === 0 && findProgram('apt-get');
-  const isGoodEnough = findProgram(BROWSER_SHELL) || process.env.CHROMIUM_PATH || !process.env.CI || !mayInstall;
+  const isGoodEnough = findProgram(BROWSER_SHELL) || named || !process.env.CI || !mayInstall;
   if (findBrowser() && isGoodEnough) return;
   if (!mayInstall) {
     stop(

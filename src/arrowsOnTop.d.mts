@@ -1,0 +1,1 @@
+export function arrowsOnTop(code: string): string;

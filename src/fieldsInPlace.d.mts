@@ -1,0 +1,1 @@
+export function fieldsInPlace(code: string, isLive: (name: string) => boolean): string;

@@ -1,1 +1,0 @@
-export function nodeProblem(version: string, wanted: string): string;
