@@ -105,6 +105,8 @@ describe('the far wall, measured from the edge of row 6', () => {
     list.typed('Far wall, from the edge of row').value = '';
     for (const label of list.lines().keys()) list.cell(label, 'Laid').value = false;
     expect(await problemsOf()).toMatch(/no row lies to measure from/);
+    list.tickRows(20);
+    expect((await list.planOn()).words.at(-1)).toMatch(/^The last row lies already/);
   });
 });
 
