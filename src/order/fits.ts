@@ -54,7 +54,7 @@ function unknownLines({ doorways, appliances, stairs }: House, { name, height, p
   const meets = [...doorways, ...appliances, ...stairs].some(({ room }) => nameKey(room) === nameKey(name));
   if (height !== null || !meets) return [];
   const reason = sentence(houseProblems.noThickness(productTitle(product.name)));
-  return [{ fits: false, place: name, text: `${reason} Until it is, nothing is known of heights here.` }];
+  return [{ fits: false, place: name, text: reason }];
 }
 
 function stairText(floorAt: 'foot' | 'head', { riser, spread }: StairCheck, units: Units): string {

@@ -1,7 +1,7 @@
 /** The whole takeoff after the cut plan: what to order, what it costs, what to do before the first plank. */
 
 import type { Takeoff } from '../takeoff/result';
-import { type DayNumber, dayText } from '../takeoff/text/calendar';
+import { dayText } from '../takeoff/text/calendar';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
@@ -225,14 +225,10 @@ function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomH
   ];
 }
 
-function beforeQuote(what: string, day: DayNumber | null, { quoteDate }: House['homeowner']): readonly string[] {
-  if (day === null || quoteDate === null || day >= quoteDate) return [];
-  return [`${what}, ${dayText(day)}, lies before the day of the quote, ${dayText(quoteDate)}.`];
-}
-
 /** What keeps a last day from being reckoned, and days that do not go together. */
 function scheduleNotes({ schedule, labour, homeowner }: House, hours: readonly RoomHours[]): readonly string[] {
   const { startDate, workDays } = schedule;
+  const { quoteDate, validUntil } = homeowner;
   const isIncomplete = hours.some((room) => room.missing.length > 0);
   // Work paid by the hour tells it among what is missing.
   const tellsHours = isIncomplete && !labour.some(({ by }) => by === 'hour');
@@ -241,7 +237,8 @@ function scheduleNotes({ schedule, labour, homeowner }: House, hours: readonly R
     ...(startDate !== null && !isWorkDay(startDate, workDays)
       ? [`The start, ${dayText(startDate)}, is not one of the work days entered.`]
       : []),
-    ...beforeQuote('The start', startDate, homeowner),
-    ...beforeQuote('The last day of the price', homeowner.validUntil, homeowner),
+    ...(validUntil !== null && quoteDate !== null && validUntil < quoteDate
+      ? [`The price is valid until ${dayText(validUntil)}, before the day of the quote.`]
+      : []),
   ];
 }

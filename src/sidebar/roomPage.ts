@@ -258,6 +258,8 @@ class RoomPage {
 
   /** What the floor would be if it were planned for the other aim: looked at only when a person has paused. */
   private async compareAims(entry: RoomEntry, { takeoff }: Extract<Plan, { status: 'planned' }>): Promise<void> {
+    // Of another room that was opened meanwhile, this would overtake the plan.
+    if (this.planned?.takeoff !== takeoff) return;
     const aim = otherAim(entry.rules.aim);
     const other = await this.planner.plan(this.question({ ...entry, rules: { ...entry.rules, aim } }));
     if (other?.status !== 'planned' || this.planned?.takeoff !== takeoff) return;

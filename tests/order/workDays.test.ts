@@ -99,8 +99,7 @@ describe('the dates of a job', () => {
         homeowner: { ...demoJob.homeowner, quoteDate, validUntil },
       }).notes;
     expect(quoted('2026-12-08', '2026-12-07')).toEqual([
-      'The start, Mon 2026-12-07, lies before the day of the quote, Tue 2026-12-08.',
-      'The last day of the price, Mon 2026-12-07, lies before the day of the quote, Tue 2026-12-08.',
+      'The price is valid until Mon 2026-12-07, before the day of the quote.',
     ]);
     expect(quoted('2026-12-07', '2026-12-07')).toEqual([]);
     expect(dayText(order.timing.start as number)).toBe('Sat 2026-12-05');

@@ -221,6 +221,10 @@ describe('PLANK_OFFCUTS', () => {
     });
   });
 
+  test('a single piece has no other end', () => {
+    expect(rows(() => PLANK_OFFCUTS(column('30"'), 48))[1].slice(0, 6)).toEqual([1, 30, 'plank 1', 0, '', '']);
+  });
+
   test('a broken rule is quoted as typed where a plank is no whole number of marking steps', () => {
     const table = rows(() => PLANK_OFFCUTS(column('49"'), '1210 mm', [['minimum piece', 30]]));
     expect(table[2][0]).toMatch(/^runs, row 1: .* is less than the minimum piece of 30"\.$/);

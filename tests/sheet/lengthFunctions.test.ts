@@ -1,5 +1,6 @@
 import { expect, test } from 'vitest';
 import { PLANK_LENGTH, PLANK_LENGTH_TEXT } from '../../src/sheet/functions';
+import { lengthNumber } from '../../src/sheet/lengthFunctions';
 import { refusalOf } from '../support/refusal';
 
 test.each([
@@ -29,6 +30,12 @@ test.each([
 test('a range answers a range', () => {
   expect(PLANK_LENGTH([["1'"], [''], ['1/2"']])).toEqual([[12], [''], [0.5]]);
   expect(PLANK_LENGTH_TEXT([[1.5, 2.25]])).toEqual([['1 1/2"', '2 1/4"']]);
+});
+
+// A tick is 1/640 mm: 64 are 0.1 mm, 127 are 1/128 in or 0.1984375 mm.
+test('a length in ticks comes out exactly where it is whole in its units, and else to 3 or 4 decimals', () => {
+  expect([64, 127].map((ticks) => lengthNumber(ticks, 'metric'))).toEqual([0.1, 0.198]);
+  expect([127, 64].map((ticks) => lengthNumber(ticks, 'us'))).toEqual([1 / 128, 0.0039]);
 });
 
 test('what is not a length is told, with what is wanted', () => {

@@ -24,6 +24,14 @@ describe('a bad day', () => {
     ]);
   });
 
+  test('all joints of the row that lies count, and a row of one piece has none', () => {
+    const first = (laid: readonly unknown[]) =>
+      told(PLANK_ONWARD([[`6' 8"`]], 48, [laid], [['8-2', 40, 'right']], 1, 9, RULES))[0];
+    // Joints at 4 and 44: that at 32 is 12 from the second one.
+    expect(first([4, 40, 36])).toContain('The nearest joint is 12" from row 8.');
+    expect(first([30, '', ''])).not.toContain('joint');
+  });
+
   test('without the offcut a second plank is short, and it says so', () => {
     const answer = PLANK_ONWARD([[`6' 8"`]], 48, [[20, 40, 20]], [['8-2', 40, 'left']].slice(1), 1, 9, RULES);
     expect(told(answer)[1]).toBe('2 planks needed, 1 left: 1 plank more to buy.');

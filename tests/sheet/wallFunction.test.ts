@@ -28,6 +28,10 @@ describe('rips to a measured wall', () => {
       [2, 3.4375, 3.4375, 'scribe: 3 1/8" at 24" from its left end'],
       [3, 3.4375, 3.75, 'rip, tapered'],
     ]);
+    // 1/8 off, and 3/16: where no tolerance is typed it is 1/8.
+    const inTheMiddle = (at4ft: number) =>
+      PLANK_LAST_RIPS(column(24, 48, 24), 4, column(4.125, at4ft, 4.125), 7.5)[3][3];
+    expect([3.875, 3.75].map(inTheMiddle)).toEqual(['rip', expect.stringMatching(/^scribe/)]);
     // 5/16 off and no more: with that tolerance a straight rip will do.
     expect(PLANK_LAST_RIPS(column(24, 48, 24), 4, column(4.125, 3.5, 4.125), 7.5, '', '', '5/16"')[3][3]).toBe('rip');
   });

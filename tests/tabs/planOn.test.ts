@@ -169,6 +169,16 @@ test('what cannot be read or cannot be is told, and nothing is changed', async (
     expect(JSON.stringify(list.sheet().values())).toBe(before);
     cell.value = value;
   }
+  // Two pieces of one plank, each typed as 40".
+  const plankOf = (label: string) => Number.parseInt(String(list.lines().get(label)?.[10]), 10);
+  const labels = [...list.lines().keys()];
+  const pair = labels.filter((label) => labels.some((other) => other !== label && plankOf(other) === plankOf(label)));
+  const [first] = pair;
+  for (const label of pair.filter((one) => plankOf(one) === plankOf(first))) list.cell(label, 'Cut at').value = '40"';
+  expect(await planOnTabs(list.store, beingLaid(room))).toEqual({
+    status: 'problems',
+    problems: [expect.stringMatching(`^Plank ${plankOf(first)}: what is cut from it comes to 80", and a plank is 48"`)],
+  });
 });
 
 test('pieces are found by the headings of their columns, whichever a person has put first; a list without one is none', () => {

@@ -14,18 +14,23 @@ export function followedRows(
   books: Books,
   unitsOf: (length: Ticks, rowIndex: number, runIndex: number, pieceIndex: number) => number,
 ): OnwardPlan['rows'] {
-  const planks = new Map<number, number>();
-  const plankOf = (listed: number) => {
+  const planks = new Map<number | ListedCut, number>();
+  const plankOf = (listed: number | ListedCut) => {
     if (!planks.has(listed)) planks.set(listed, planks.size);
     return planks.get(listed) as number;
   };
+  // In the place of a strip that waits: a plank of its own, until `withStrips` puts it back.
+  const ofPlank = (piece: ListedCut): Pick<OnwardPiece, 'plank' | 'isStrip'> => {
+    const { plankNumber, isStrip, isGone } = piece;
+    if (!books.opened.has(plankNumber)) return { plank: plankOf(plankNumber), ...(isStrip && { isStrip }) };
+    return { plank: plankOf(isStrip && !isGone ? piece : plankNumber) };
+  };
   const sourceOf = (piece: ListedCut): Pick<OnwardPiece, 'plank' | 'stock' | 'isStrip'> => {
-    const { plankNumber, isCut, isStrip } = piece;
+    const { plankNumber, isCut } = piece;
     const index = books.sources.findIndex(({ name, keptFor }) => {
       return isCut ? keptFor === piece : name === `${plankNumber}`;
     });
-    if (index >= 0) return { plank: -1, stock: index };
-    return { plank: plankOf(plankNumber), ...(isStrip && !books.opened.has(plankNumber) && { isStrip }) };
+    return index >= 0 ? { plank: -1, stock: index } : ofPlank(piece);
   };
   return rows.map((runs, i) => ({
     runs: runs.map(({ pieces }, j) => {
@@ -35,8 +40,7 @@ export function followedRows(
         const length = k < pieces.length - 1 ? lengths[k] : job.rows[i].runs[j].length - before;
         const isWhole = length === job.plankLength;
         const from = isWhole ? 'whole' : piece.from === 'whole' ? (k === 0 ? 'right' : 'left') : piece.from;
-        if (isWhole) return { length, from, plank: plankOf(piece.plankNumber) };
-        return { length, from, ...sourceOf(piece) };
+        return { length, from, ...(isWhole || piece.isStrip ? ofPlank(piece) : sourceOf(piece)) };
       });
     }),
   }));

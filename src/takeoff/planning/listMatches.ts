@@ -43,7 +43,6 @@ function listProblems(
   const { plankLength, plankWidth } = all[0].read.product;
   const isSamePlank = read.product.plankLength === plankLength && read.product.plankWidth === plankWidth;
   if (!isSamePlank) return [text.otherPlank(all[0].read.name)];
-  if (rows.length === 0) return [text.noList(read.name)];
   if (rows.length !== laid.length) return [text.otherRows(rows.length, laid.length)];
   const plank = plankLength;
   return rows.flatMap((runs, i) => {

@@ -116,6 +116,34 @@ describe('the saved rooms', () => {
     expect(await field('shape.length').inputValue()).toBe(`13'`);
   });
 
+  // The other aim is looked at when a person has paused. Here that pause ends just as the plan of another room is begun.
+  test('are planned when they are opened, also when the other aim of the last room was about to be', async () => {
+    await open({ rooms: saved(12) });
+    await page.evaluate(() => {
+      const held: (() => void)[] = [];
+      const { setTimeout } = window;
+      const isPause = (ms = 0) => ms > 600 && ms < 1000;
+      const hold = (then: () => void, ms?: number) => (isPause(ms) ? held.push(then) : setTimeout(then, ms));
+      window.setTimeout = hold as typeof window.setTimeout;
+      const { postMessage } = Worker.prototype;
+      Worker.prototype.postMessage = function (question: unknown) {
+        postMessage.call(this, question);
+        for (const then of held.splice(0)) then();
+      };
+    });
+    await fillPlain();
+    await planned();
+    await fold('Rooms');
+    await changeTab(saved(13));
+    await press('Open');
+    const lost = page.getByRole('button', { name: 'Open Den all the same' });
+    await lost.click();
+    await expect.poll(() => field('shape.length').inputValue()).toBe('13');
+    await planned();
+    // By hand: 13 ft x 10 ft.
+    expect(await roomArea()).toBe('130 sq ft');
+  });
+
   test('are not written over where their tab was changed, unless that is wanted', async () => {
     await openDen();
     await changeTab(saved(`13'`));

@@ -6,11 +6,11 @@ import { ticksOfInches } from '../../../src/geometry/length';
 import { asLaid } from '../../../src/tabs/asLaid';
 import { cutListBlock } from '../../../src/tabs/cutList';
 import { BLANK_RULES, type RoomEntry } from '../../../src/takeoff/entry';
-import type { ListedCut } from '../../../src/takeoff/planning/asLaid';
+import { type ListedCut, listedRows } from '../../../src/takeoff/planning/asLaid';
 import { planAwayFromCorners } from '../../../src/takeoff/planning/awayFromCorners';
 import { floorsOnLists } from '../../../src/takeoff/planning/listedPlan';
 import { staggerAcross } from '../../../src/takeoff/planning/middleStart';
-import { planOn } from '../../../src/takeoff/planning/planOn';
+import { pieceKey, planOn } from '../../../src/takeoff/planning/planOn';
 import { chooseWay } from '../../../src/takeoff/planning/ways';
 import { drawRoom } from '../../../src/takeoff/reading/drawRoom';
 import { floorTakeoffOf } from '../../../src/takeoff/telling/floorTakeoff';
@@ -22,15 +22,18 @@ import { seededRandom } from '../../support/seededRandom';
 /** Places at which a person stops, on each floor. Of five faults planted in planning on, eight places told no more than five. */
 const STOPS = 5;
 
-const rectangle = (length: number, width: number, rules: Partial<RoomEntry['rules']> = {}): RoomEntry => ({
+const rectangle = (length: number, width: number | string, rules: Partial<RoomEntry['rules']> = {}): RoomEntry => ({
   ...plainRoom,
   shape: { kind: 'rectangle', length, width },
   rules: { ...BLANK_RULES, ...rules },
 });
 
+/** By hand: 108 1/4" less two gaps of 3/8" is a row of 3", 17 of 6" and one of 2 1/2", which with a saw cut is ripped off the 3" rows. */
+const STRIPS = 'a room whose strips serve in the last row';
+
 const ROOMS: readonly (readonly [string, RoomEntry])[] = [
   ['a plain room', rectangle(12, 10)],
-  ['a room whose strips serve in the last row', rectangle(14.2, 9.3, { firstRow: '3"' })],
+  [STRIPS, rectangle(14.2, `9' 1/4"`, { firstRow: '3"' })],
   ['a passage of single pieces', rectangle(3.4, 9, { layDirection: 'length', startSide: 'far' })],
   ['runs a little longer than a plank', rectangle(4.6, 7, { layDirection: 'length' })],
   ['an L with a closet', DEMO_ROOM],
@@ -66,9 +69,21 @@ function floorOf(entry: RoomEntry) {
   return { planned, listed: listOf(planned, 0) };
 }
 
-/** So many pieces lie, counted in laying order. */
-function laidUpTo(listed: readonly ListedCut[], count: number): readonly ListedCut[] {
-  return listed.map((piece, i) => ({ ...piece, isLaid: i < count, isCut: i < count }));
+/** So many pieces lie, counted in laying order, and some more are cut. */
+function laidUpTo(listed: readonly ListedCut[], count: number, ahead = 0): readonly ListedCut[] {
+  return listed.map((piece, i) => ({ ...piece, isLaid: i < count, isCut: i < count + ahead }));
+}
+
+/** By plank what is written on its rest: the piece it was kept for, where something that lies was cut from it. */
+function writtenBefore(now: readonly ListedCut[]): Map<number, string> {
+  const written = new Map<number, string>();
+  for (const number of new Set(now.map(({ plankNumber }) => plankNumber))) {
+    const pieces = now.filter(({ plankNumber, isStrip }) => plankNumber === number && !isStrip);
+    const kept = pieces.find(({ isLaid }) => !isLaid);
+    if (kept && pieces.some(({ isLaid }) => isLaid) && !pieces.some(({ isGone }) => isGone))
+      written.set(number, kept.label);
+  }
+  return written;
 }
 
 function answerOf(planned: ReturnType<typeof floorOf>['planned'], ...lists: readonly (readonly ListedCut[])[]) {
@@ -77,15 +92,19 @@ function answerOf(planned: ReturnType<typeof floorOf>['planned'], ...lists: read
   return answer.on;
 }
 
-describe.each(ROOMS)('%s', (_, entry) => {
+describe.each(ROOMS)('%s', (name, entry) => {
   const { planned, listed } = floorOf(entry);
   const random = seededRandom(7);
   const planks = planned.markedPlan.plankCount;
 
+  test('has strips where they serve', () => {
+    expect(listed.some(({ isStrip }) => isStrip)).toBe(name === STRIPS);
+  });
+
   test('nothing that happened: no more planks than planned, wherever one stops', () => {
     for (let i = 0; i < STOPS; i++) {
       const count = random.whole(0, listed.length);
-      const on = answerOf(planned, laidUpTo(listed, count));
+      const on = answerOf(planned, laidUpTo(listed, count, random.whole(0, 3)));
       expect(checkCutPlan(on.planned.markedJob, on.planned.markedPlan)).toEqual([]);
       // Rests of planks that are no whole number of steps are counted down to a unit: a tight one may be a unit short.
       const more = planned.grid.unit === planned.grid.markingStep ? 0 : 1;
@@ -107,6 +126,22 @@ describe.each(ROOMS)('%s', (_, entry) => {
       const pieces = on.planned.markedPlan.rows.flatMap(({ runs }) => runs.flat());
       now.forEach(({ isLaid, length, plankNumber }, k) => {
         if (isLaid) expect([pieces[k].length, pieces[k].plank + 1]).toEqual([length, plankNumber]);
+      });
+      // What is cut from an offcut in hand says what is written on it, where that is another piece.
+      const written = writtenBefore(now);
+      const isBegun = (row: number) => now.some(({ isLaid, rowNumber }) => isLaid && rowNumber >= row);
+      on.planned.markedPlan.rows.forEach(({ runs }, row) => {
+        runs.flat().forEach(({ plank, isStrip }, k) => {
+          const label = `${row + 1}-${k + 1}`;
+          const mark =
+            isStrip || now.some((piece) => piece.isLaid && piece.label === label) ? undefined : written.get(plank + 1);
+          if (mark === undefined) return;
+          written.delete(plank + 1);
+          if (isBegun(row + 1)) return;
+          expect(on.writtenOn.get(pieceKey(planned.floors[0].read.name, label))).toBe(
+            mark === label ? undefined : mark,
+          );
+        });
       });
       // A plank in the place of each that is gone.
       expect(on.planned.markedPlan.plankCount).toBeLessThanOrEqual(planks + gone.size);
@@ -136,7 +171,8 @@ const TOGETHER: readonly (readonly [string, readonly RoomEntry[]])[] = [
   ['two rooms that share planks', [named('Den', rectangle(12.3, 7)), named('Hall', rectangle(5.7, 4))]],
   [
     'three rooms, their strips used in their last rows',
-    [6.2, 9.1, 4.4].map((length, i) => named(`Room ${i}`, rectangle(length, 4.6, { firstRow: '3"' }))),
+    // 54 1/4" less the gaps: 3", eight rows of 6" and 2 1/2".
+    [6.2, 9.1, 4.4].map((length, i) => named(`Room ${i}`, rectangle(length, `4' 6 1/4"`, { firstRow: '3"' }))),
   ],
 ];
 
@@ -150,6 +186,7 @@ describe.each(TOGETHER)('%s', (_, entries) => {
           {},
         );
   const lists = floorsOnLists(planned).map(([first]) => listOf(planned, first));
+  if (planned.job.ripPairs.length > 0) expect(lists.flat().filter(({ isStrip }) => isStrip).length).toBeGreaterThan(3);
   const rowCounts = planned.floors.map(({ layout }) => layout.rows.length);
   const random = seededRandom(11);
   const more = planned.grid.unit === planned.grid.markingStep ? 0 : 1;
@@ -164,9 +201,12 @@ describe.each(TOGETHER)('%s', (_, entries) => {
     expect(markedPlan.broken).toEqual([]);
     const apart = planned.floors[0].part === 'ahead' ? staggerAcross(on.planned, 0) : null;
     if (apart !== null) expect(apart).toBeGreaterThanOrEqual(planned.floors[0].read.rules.minStagger);
-    const pieces = markedPlan.rows.flatMap(({ runs }) => runs.flat());
-    laid.flat().forEach(({ isLaid, length, plankNumber }, k) => {
-      if (isLaid) expect([pieces[k].length, pieces[k].plank + 1]).toEqual([length, plankNumber]);
+    const listed = laid.flatMap(listedRows).map((runs) => runs.flatMap(({ pieces }) => pieces));
+    listed.forEach((row, i) => {
+      const pieces = markedPlan.rows[i].runs.flat();
+      row.forEach(({ isLaid, length, plankNumber }, k) => {
+        if (isLaid) expect([pieces[k].length, pieces[k].plank + 1]).toEqual([length, plankNumber]);
+      });
     });
     return markedPlan.plankCount - planned.markedPlan.plankCount - more;
   }
@@ -183,6 +223,16 @@ describe.each(TOGETHER)('%s', (_, entries) => {
     const counts = rowCounts.map((count, i) => (i === rowCounts.length - 1 ? Math.ceil(count / 2) : 0));
     const { planned: now, sides } = answerOf(planned, ...rowsLaid(planned, lists, counts));
     expect(sides.map(({ begunCount }) => begunCount)).toEqual(counts);
+    // It goes on before the others, and they when all of it lies.
+    const next = now.order?.find((row) =>
+      sides.every((side) => row < side.firstRow || row >= side.firstRow + side.begunCount),
+    );
+    const last = sides[sides.length - 1];
+    expect(next).toBe(last.firstRow + last.begunCount);
+    const done = rowCounts.map((count, i) => (i === rowCounts.length - 1 ? count : 0));
+    const asked = floorsOnLists(planned).length - 1;
+    const answer = planOn(planned, rowsLaid(planned, lists, done), { list: asked, part: null });
+    expect('on' in answer && answer.on.nextRow).toBe(0);
     const isLying = (row: number) =>
       sides.some((side) => row >= side.firstRow && row < side.firstRow + side.begunCount);
     for (const { pieces } of now.ledger.planks) {
