@@ -8,7 +8,8 @@ import { cutListBlock } from '../../../src/tabs/cutList';
 import { BLANK_RULES, type RoomEntry } from '../../../src/takeoff/entry';
 import { type ListedCut, listedRows } from '../../../src/takeoff/planning/asLaid';
 import { planAwayFromCorners } from '../../../src/takeoff/planning/awayFromCorners';
-import { floorsOnLists } from '../../../src/takeoff/planning/listedPlan';
+import { planksInHand } from '../../../src/takeoff/planning/inHand';
+import { floorsOnLists, listedPlanOf } from '../../../src/takeoff/planning/listedPlan';
 import { staggerAcross } from '../../../src/takeoff/planning/middleStart';
 import { pieceKey, planOn } from '../../../src/takeoff/planning/planOn';
 import { chooseWay } from '../../../src/takeoff/planning/ways';
@@ -146,6 +147,54 @@ describe.each(ROOMS)('%s', (name, entry) => {
       // A plank in the place of each that is gone.
       expect(on.planned.markedPlan.plankCount).toBeLessThanOrEqual(planks + gone.size);
     }
+  });
+});
+
+/** By hand: 5' less two gaps of 3/8" is 59 1/4"; 1' 6 3/4" less them is three rows of 6". The first row begins with a whole plank. */
+describe('the whole plank of 1-1 is cut at 20", kerf 1/8"', () => {
+  const { planned, listed } = floorOf(rectangle(5, `1' 6 3/4"`, { play: 0 }));
+  const cutShort = (more: Partial<ListedCut>) =>
+    listed.map((piece, i) => (i === 0 ? { ...piece, isCut: true, cutLength: ticksOfInches(20), ...more } : piece));
+  const heldOf = (list: readonly ListedCut[]) =>
+    planksInHand(listedPlanOf(planned, [list])).held.map(({ length, ends, mark }) => [length / 16, ends, mark]);
+
+  test('its left end is in hand, 27 7/8" long, unless it is lost', () => {
+    expect(listed[0].from).toBe('whole');
+    expect(heldOf(cutShort({ isLaid: true }))).toEqual([[27.875, 'left', '']]);
+    expect(heldOf(cutShort({ isLaid: true, isGone: true }))).toEqual([]);
+    // Not laid yet: the piece of 20" waits as well, with the right end.
+    expect(heldOf(cutShort({}))).toEqual([
+      [20, 'right', '1-1'],
+      [27.875, 'left', ''],
+    ]);
+    // 7 7/8", under the minimum piece of 8", serves nowhere; a sixteenth within the play was no slip.
+    expect(heldOf(cutShort({ isLaid: true, cutLength: ticksOfInches(40) }))).toEqual([]);
+    const last = listed.findIndex(({ label }) => label === '1-2');
+    const shorter = (inches: number, play: number) => {
+      const list = listed.map((piece, i) =>
+        i === last
+          ? { ...piece, plankNumber: 99, isCut: true, isLaid: true, cutLength: piece.length - ticksOfInches(inches) }
+          : piece,
+      );
+      const job = { ...planned.job, play: play * 16 };
+      return planksInHand(listedPlanOf({ ...planned, job }, [list])).held.filter(({ mark }) => mark === '');
+    };
+    expect(shorter(1 / 16, 1 / 4)).toEqual([]);
+    // A piece of 11 1/4" that kept its left end, a sixteenth shorter: 48 - 11 3/16 - 1/8 is 36 11/16", with the right end.
+    expect(listed[last]).toMatchObject({ length: ticksOfInches(11.25), from: 'left' });
+    expect(shorter(1 / 16, 0)).toMatchObject([{ length: 36.6875 * 16, ends: 'right' }]);
+  });
+
+  // Row 1 is 20" and 39 1/4" of a second plank, whose rest is 8 5/8". Rows 2 and 3 are 118 1/2": without the 27 7/8" they take
+  // three more planks, as 96" and 8 5/8" are too short; with it 42 3/4" and 16 1/2", 31 3/8" and 27 7/8" come from two.
+  test('and saves a plank', () => {
+    const on = answerOf(planned, cutShort({ isLaid: true })).planned;
+    expect(checkCutPlan(on.markedJob, on.markedPlan)).toEqual([]);
+    expect([on.markedPlan.plankCount, on.markedPlan.broken]).toEqual([4, []]);
+    const ofFirst = on.markedPlan.rows.flatMap(({ runs }) => runs.flat()).filter(({ plank }) => plank === 0);
+    expect(ofFirst.map(({ from }) => from)).toEqual(['right', 'left']);
+    expect(ofFirst[1].length).toBeLessThanOrEqual(ticksOfInches(27.875));
+    expect(answerOf(planned, cutShort({ isLaid: true, isGone: true })).planned.markedPlan.plankCount).toBe(5);
   });
 });
 
