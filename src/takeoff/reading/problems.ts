@@ -251,6 +251,10 @@ export const problems = {
   morePlaces: (rule: string, count: number) =>
     `The ${rule} is not kept in ${count} more ${count === 1 ? 'place' : 'places'}.`,
 
+  /** Why no plan keeps a stagger of more than half a plank. */
+  halfPlank: () =>
+    'Rows side by side of two planks or more can keep half a plank at most: the joints of a row are a plank apart.',
+
   /** Several problems in one cell: the first, and how many more. */
   andMore: (first: string, moreCount: number) => (moreCount > 0 ? `${first} (and ${moreCount} more)` : first),
 };

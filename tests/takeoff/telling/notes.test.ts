@@ -26,6 +26,16 @@ describe('a floor longer and wider than it may be', () => {
   });
 });
 
+// 12' less two gaps of 3/8" are three planks of 48" less 3/4": a joint of one row lies between two of the next.
+test.each([
+  ['24"', 0],
+  ['24 1/16"', 1],
+])('a stagger of %s, planks of 48": what no row can keep is told %i times', (minStagger, count) => {
+  const notes = notesOf({ rules: { ...plainRoom.rules, minStagger } });
+  expect(notes.filter((note) => /^Rows side by side .* half a plank at most/.test(note))).toHaveLength(count);
+  expect(notes.some((note) => note.includes('less than the minimum stagger'))).toBe(count > 0);
+});
+
 describe('rows under the minimum rip', () => {
   /** From wall 3, the near one: so far along it and off it, inches. */
   const cutout = (along: number, off: number, length: number, depth: number) => ({
