@@ -5,7 +5,7 @@
 import { parse } from 'acorn';
 
 /** Letters of a function that is still short, before names are shortened. */
-const SHORT = 300;
+const SHORT = 600;
 
 /** The same program. @param code a strict script, all of it in one function */
 export function arrowsOnTop(code) {

@@ -12,10 +12,11 @@ const GLOBAL = /^(?:Array|Date|(?:Float64|Int32|Uint8)Array|Map|Number|Object|Ra
 /** Letters of a name as it will be: of what stands as often as this, and of others; and what a name must save. */
 const OFTEN = 100;
 const nameLength = (places) => (places.length >= OFTEN ? 1 : 2);
-const LEAST_SAVING = 4;
+const LEAST_SAVING = 1;
 
 /** Loops: a field that has to be looked up by a name is slower there until the engine has compiled them. */
 const LOOP = /^(?:For|While|DoWhile)/;
+const FUNCTION = /Function/;
 
 /**
  * The same program, one that reads and writes as little.
@@ -43,7 +44,7 @@ function placesIn(program, code, withFields) {
   const keep = (text, { start, end }, isField) => {
     places.set(text, [...(places.get(text) ?? []), { start, end, isField }]);
   };
-  const visit = (node, isRepeated) => {
+  const visit = (node, isRepeated, depth = 0) => {
     const text = code.slice(node.start, node.end);
     const isFree = { MemberExpression: FREE, Identifier: GLOBAL }[node.type]?.test(text);
     if (isText(node) || isFree || (withFields && !isRepeated && isNothing(node))) {
@@ -53,10 +54,13 @@ function placesIn(program, code, withFields) {
     if (withFields && !isRepeated && isNamedField(node)) {
       keep(JSON.stringify(node.property.name), { start: dotOf(node, code), end: node.end }, true);
     }
-    if (withFields && !isRepeated && node.type === 'ObjectPattern') {
+    // A table of the script's own level is made once; elsewhere an object with such names takes longer to make.
+    const isNaming = node.type === 'ObjectPattern' || (node.type === 'ObjectExpression' && depth === 1);
+    if (withFields && !isRepeated && isNaming) {
       for (const { key } of node.properties.filter(isNamedPart)) keep(JSON.stringify(key.name), key, true);
     }
-    for (const part of partsOf(node)) visit(part, isRepeated || LOOP.test(node.type));
+    for (const part of partsOf(node))
+      visit(part, isRepeated || LOOP.test(node.type), depth + (FUNCTION.test(node.type) ? 1 : 0));
   };
   visit(program, false);
   return places;
@@ -66,7 +70,7 @@ function isNamedField({ type, computed, object, property }) {
   return type === 'MemberExpression' && !computed && property.type === 'Identifier' && object.type !== 'Super';
 }
 
-/** A field that is taken out of an object under another name. */
+/** A field of an object, or one that is taken out of it, under a name of its own. */
 function isNamedPart({ type, computed, shorthand, key }) {
   return type === 'Property' && !computed && !shorthand && key.type === 'Identifier';
 }

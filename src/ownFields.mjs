@@ -5,15 +5,17 @@
 
 /** In alphabetical order. */
 export const OWN_FIELDS = words(`
-  added allowed amount back bare basis begin best bevelled bound buttons centre chosen code column columns
-  cosine covered current cut cuts directions distance draw drawing edge element end events face fail faults
-  field finish followed form found frame fromLeft fromNear front full gives grid heading held hint index
-  inverse item label labels laid layout lengths levels limits lines lost marks missing moved near nearest
-  numbers offcut opened otherDiagonal out outline over packs paper parent parts pattern places plain planks
-  planned pressed priced progress radial range reason remark removed rolls rowIndex rule saved scale shared
-  sharing short show shown side sizes source sources span state steps store subject summary surface system
-  take tangential thread threshold through timing token tokens told tongue touched trial typed under used view
-  waiting walk wanted ways weight what where windows zoomed
+  added allowed amount areas back bare basis begin best bevelled beyond bound box buttons centre children
+  chosen code column columns cosine cost covered current cut cuts difference directions distance doors draw
+  drawing drawn edge element end events exact example face fail fault faults field finish finished followed
+  form found frame fromLeft fromNear front full gap given gives grid heading heard held hint index inverse
+  isTrusted item label labels laid later layout lengths levels limits lines lost lower marks materials missing
+  move moved near nearest needed note numbers offcut opened otherDiagonal out outline over packs paper parent
+  parts paths pattern pdf places plain planks planned pressed presses priced progress radial range ready
+  reason remark removed reopened reset results rolls rowIndex rule saved scale share shared sharing short show
+  shown side sizes source sources span state steps store stretch subject summary surface system take
+  tangential thread threshold through timing token tokens told tongue total touched trial typed under unneeded
+  used view waiting walk walked wanted ways weight what where windows word wrong zoom zoomed
 `);
 
 function words(text) {

@@ -5,7 +5,7 @@ import { arrowsOnTop } from '../src/arrowsOnTop.mjs';
 
 const inOne = (body: string) => `(()=>{"use strict";${body}})();`;
 const answerOf = (code: string) => runInNewContext(`var answer;${code};answer`);
-const LONG = `"${'a'.repeat(400)}"`;
+const LONG = `"${'a'.repeat(800)}"`;
 
 describe('a short function becomes an arrow function', () => {
   test.each([

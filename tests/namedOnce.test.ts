@@ -86,6 +86,12 @@ const WITH_FIELDS: typeof PROGRAMS = [
     /\{childOfAll:[abc{][^}]*\}=/,
   ],
   [
+    'a field of a table that is made once, and of no other',
+    'let a=[{nameOfAll:1},{nameOfAll:2,get nameOfOne(){return 3}},{nameOfAll(){}}],f=()=>({nameOfAll:4});answer=[a[0].nameOfAll,a[1].nameOfAll,f().nameOfAll,typeof a[2].nameOfAll]',
+    /\{\[\$0\$\]:1\}.*\{nameOfAll:4\}/,
+    /\.nameOfAll/,
+  ],
+  [
     'nothing, and what is not there',
     'let f=a=>[a===null,a===void 0,a??null,a===null?void 0:null,void f,void 0,void 0,void 0,void 0,null,null];answer=[f(null),f(),f(1)].map(a=>a.map(String))',
     /void f/,

@@ -33,6 +33,7 @@ import { judged } from './judge/judged';
 import { layApart } from './layApart';
 import { type LaidFloor, layFewest } from './layFewest';
 import type { WorkOptions } from './limits';
+import { cutPiecesLast } from './plan/cutLast';
 import { ledgerOf } from './plan/ledger';
 import { brokenRules, pairPieces } from './plan/pairing';
 import { isLaidItself } from './runs/prepared';
@@ -44,6 +45,8 @@ const MOST_BEYOND = 3;
 export interface PlanOptions extends WorkOptions {
   /** False leaves the plan as it was when the count was found: for whoever wants the count alone. */
   readonly secondGoals?: boolean;
+  /** False: runs that end with a whole plank stay as they were found, which is a better start for the rest of a floor. */
+  readonly isTurned?: boolean;
   /** False gives another plan of the floor: changed until few offcuts wait, and not laid row by row. */
   readonly isRowByRow?: boolean;
   /**
@@ -71,7 +74,7 @@ export function* planCutsInSteps(job: CutJob, options: PlanOptions = {}): Steps<
   const isEasy = options.easyWithin !== undefined && job.ripPairs.length > 0;
   const chosen = isEasy ? yield* easierOf(job, plan, asked) : plan;
   yield;
-  return judged(job, chosen);
+  return judged(job, turned(job, chosen, options));
 }
 
 /** The same where there is no time for the last few offcuts, nor strips to save up: in cells. */
@@ -81,7 +84,11 @@ export function planCutsQuickly(job: CutJob, options: PlanOptions = {}): CutPlan
 
 /** The same in steps. */
 export function* planCutsQuicklyInSteps(job: CutJob, options: PlanOptions = {}): Steps<CutPlan> {
-  return judged(job, yield* planWithStrips(job, options));
+  return judged(job, turned(job, yield* planWithStrips(job, options), options));
+}
+
+function turned(job: CutJob, plan: CutPlan, { isTurned = true }: PlanOptions): CutPlan {
+  return isTurned ? cutPiecesLast(job, plan) : plan;
 }
 
 interface Asked extends PlanOptions {

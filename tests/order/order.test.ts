@@ -162,7 +162,11 @@ describe('bars at doorways', () => {
 describe('names that are nowhere', () => {
   test('rooms and products that the order has not are told', () => {
     const order = orderFor([plainRoom(60)], {
-      floors: [{ ...PLAIN_TERMS, product: 'Marble' }],
+      // A line of the form that nobody chose a product for is no product.
+      floors: [
+        { ...PLAIN_TERMS, product: 'Marble' },
+        { ...PLAIN_TERMS, product: '', misCuts: 2 },
+      ],
       trims: [{ ...blankItem('trims'), name: 'Shoe', stockLength: 8, rooms: ['Attic'], price: 1 }],
       appliances: [{ name: 'Fridge', room: 'Kitchen', opening: 70, height: 69 }],
     });

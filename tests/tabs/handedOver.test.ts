@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import type { TabBlock } from '../../src/tabs/block';
 import { changeOrderBlock } from '../../src/tabs/changeOrder';
+import { tableRows } from '../../src/tabs/handedOver';
 import { homeownerBlock } from '../../src/tabs/homeowner';
 import { blanksBefore, onPages, PAGE_PIXELS } from '../../src/tabs/pages';
 import { purchaseListBlock } from '../../src/tabs/purchaseList';
@@ -173,4 +174,25 @@ describe('a purchase list', () => {
     expect(rows.flat().filter((value) => prices.includes(value as number))).toEqual([]);
     expect(block.cells.flat().filter(({ value }) => value.kind === 'formula')).toEqual([]);
   });
+});
+
+test('what is too long for a column of a table goes on below, and no word is lost', () => {
+  const long = 'Harbour oak with a name that no label of a box has room for, engineered wood';
+  // 30 cells of 8 pixels are 240: 40 letters of 6 pixels.
+  const rows = tableRows(
+    [0, 30],
+    [
+      ['Product', 'Size'],
+      [long, `12' by 10'`],
+    ],
+  ).map(({ cells }) => cells.flatMap(({ value }) => ('text' in value ? [value.text] : [])));
+  expect(rows).toHaveLength(3);
+  expect(
+    rows
+      .slice(1)
+      .map(([first]) => first.trim())
+      .join(' '),
+  ).toBe(long);
+  for (const [first] of rows) expect(first.length).toBeLessThanOrEqual(40);
+  expect(rows.flat().filter((text) => text.startsWith('12'))).toHaveLength(1);
 });

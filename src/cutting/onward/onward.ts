@@ -7,6 +7,7 @@
  */
 import type { BrokenRule, CutJob, CutPlan } from '../job';
 import { checkOnwardPlan, judgedOnward } from '../judge/onwardLaws';
+import { cutPiecesLast } from '../plan/cutLast';
 import { type PlanOptions, planCutsQuickly } from '../search';
 import { bookPieces } from './booking';
 import { withFewerWaiting } from './fewerWaiting';
@@ -38,12 +39,13 @@ export function planOnward(
 ): OnwardPlan {
   const { job } = onward;
   if (job.rows.length === 0) return { rows: [], plankCount: 0, short: 0, bound: 0, stop: 'proved fewest', broken: [] };
-  const plain = planned(job, options);
+  const asFound = { ...options, isTurned: false };
+  const plain = planned(job, asFound);
   const isBegun = onward.before.some(({ joints }) => joints.length > 0);
   if (onward.stock.length === 0 && !isBegun && !followed) {
-    return judgedOnward(onward, { ...plain, short: shortOf(plain.plankCount, onward) });
+    return judgedOnward(onward, { ...cutPiecesLast(job, plain), short: shortOf(plain.plankCount, onward) });
   }
-  const alone = job.ripPairs.length > 0 ? planned({ ...job, ripPairs: [] }, options) : plain;
+  const alone = job.ripPairs.length > 0 ? planned({ ...job, ripPairs: [] }, asFound) : plain;
   const runs = openRuns(job);
   const bound = boundOf(onward, plain.bound, runs);
   const known = followed ? [followed] : [];
