@@ -29,6 +29,8 @@ export interface Books {
   sources: readonly Source[];
   /** Numbers of planks in the list that are begun or gone. */
   readonly opened: Set<number>;
+  /** Those of them that are gone whole. */
+  readonly spoilt: ReadonlySet<number>;
   /** New planks for begun rows that are not those of the list. */
   openedCount: number;
   /** Pieces of begun rows that some other piece in hand might have served. */
@@ -39,7 +41,7 @@ export function beginBooks({ held, begun, spoilt }: PlanksInHand): Books {
   const sources = held.map(({ length, ends, width, plankNumber, mark, keptFor }) => {
     return { length, ends, width, name: `${plankNumber}`, mark, keptFor };
   });
-  return { sources, opened: new Set([...begun, ...spoilt]), openedCount: 0, loose: 0 };
+  return { sources, opened: new Set([...begun, ...spoilt]), spoilt, openedCount: 0, loose: 0 };
 }
 
 interface RunSize {
