@@ -1,5 +1,7 @@
 /** A turned and moved set of axes: rows may run at any angle to the room, but are always laid out along x. */
+
 import { type Ticks, toTicks } from './length';
+import { entryAfter } from './lists';
 import type { Point } from './point';
 import { boundsOf, type Region, signedAreaOf } from './polygon';
 
@@ -74,7 +76,7 @@ function commonPlaces(region: Region, place: (p: Point) => Ticks): ReadonlyMap<T
   const ends = new Set<Ticks>();
   for (const outline of region) {
     outline.forEach((from, i) => {
-      const to = outline[(i + 1) % outline.length];
+      const to = entryAfter(outline, i);
       if (Math.abs(place(from) - place(to)) > TURN_ROUNDING) return;
       ends.add(place(from));
       ends.add(place(to));

@@ -1,5 +1,7 @@
 /** Corners of walls, hearths and jambs that reach into a row: places along it where no end joint should lie. */
+
 import type { Ticks } from '../geometry/length';
+import { entryAfter, entryBefore } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import type { RowLayout } from './rows';
 
@@ -13,7 +15,7 @@ const MOST_LEAN = 1 / 10;
 export function cornersInRuns({ floor, rows }: RowLayout): readonly (readonly (readonly Ticks[])[])[] {
   const corners = floor.flatMap((outline) =>
     outline.filter((at, i) => {
-      const [before, after] = [outline[(i + outline.length - 1) % outline.length], outline[(i + 1) % outline.length]];
+      const [before, after] = [entryBefore(outline, i), entryAfter(outline, i)];
       return (isAcross(before, at) || isAcross(at, after)) && turnAt(before, at, after) >= LEAST_TURN_DEGREES;
     }),
   );

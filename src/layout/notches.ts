@@ -1,7 +1,9 @@
 /** The notches and holes of a piece: what is missing from its rectangle besides what its slanted cuts take off. */
+
 import { intersect, subtract } from '../geometry/combine';
 import { insetOf } from '../geometry/inset';
 import type { Ticks } from '../geometry/length';
+import { entryAfter } from '../geometry/lists';
 import { areaOf, type Bounds, boundsOf, type Outline, type Region, signedAreaOf } from '../geometry/polygon';
 import { isSteep } from './narrowest';
 import { type Circle, circleOf, outlineOfCircle } from './round';
@@ -147,7 +149,7 @@ function lengthAlong(outline: Outline, lines: readonly Line[], within: Ticks): T
 }
 
 function edgesOf(outline: Outline): readonly Line[] {
-  return outline.map((from, i) => ({ from, to: outline[(i + 1) % outline.length] }));
+  return outline.map((from, i) => ({ from, to: entryAfter(outline, i) }));
 }
 
 /** Beyond a slanted cut there is nothing of the piece: a notch open to it may be marked as far as the rectangle goes. */

@@ -1,6 +1,8 @@
 /** The straight slanted cuts of a piece: angled ends, tapers, cut corners, and what they leave of its rectangle. */
+
 import { outlineLeftOf } from '../geometry/convex';
 import { type Ticks, toTicks } from '../geometry/length';
+import { entryAfter } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import type { Outline, Region } from '../geometry/polygon';
 import { isSteep } from './narrowest';
@@ -62,7 +64,7 @@ export function envelopeOf(slants: readonly Slant[], size: Size): Outline {
 export function slantsOf(shape: Region, size: Size, step: Ticks): readonly Slant[] {
   const corners = shape.flat();
   const edges = shape
-    .flatMap((outline) => outline.map((from, i): Line => ({ from, to: outline[(i + 1) % outline.length] })))
+    .flatMap((outline) => outline.map((from, i): Line => ({ from, to: entryAfter(outline, i) })))
     .filter((line) => line.from.x !== line.to.x && line.from.y !== line.to.y && isOutermost(line, corners))
     .sort((a, b) => spanOf(b) - spanOf(a));
   const lines: Line[] = [];

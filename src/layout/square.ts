@@ -2,8 +2,10 @@
  * Ends and edges at walls that are out of square by less than a layer would cut: squared off at their shorter side. What
  * comes off lies along a wall, in a strip narrower than the tolerance; seams between pieces are never moved.
  */
+
 import { subtract } from '../geometry/combine';
 import type { Ticks } from '../geometry/length';
+import { addedUp, lastOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { anticlockwise, type Outline, type Region } from '../geometry/polygon';
 
@@ -66,7 +68,7 @@ function leanOf({ corners }: Side): Ticks {
 }
 
 function riseOf({ corners }: Side): Ticks {
-  return corners[corners.length - 1].y - corners[0].y;
+  return lastOf(corners).y - corners[0].y;
 }
 
 function isOffSquare(side: Side, tolerance: Ticks): boolean {
@@ -78,7 +80,7 @@ function isOffSquare(side: Side, tolerance: Ticks): boolean {
 function isCurved({ corners, before, after }: Side): boolean {
   const way = [...(before ? [before] : []), ...corners, ...(after ? [after] : [])];
   const turns = way.slice(1, -1).map((corner, i) => turnAt(way[i], corner, way[i + 2]));
-  return turns.filter((turn) => turn < SMOOTH_DEGREES).reduce((sum, turn) => sum + turn, 0) > CURVED_DEGREES;
+  return addedUp(turns.filter((turn) => turn < SMOOTH_DEGREES)) > CURVED_DEGREES;
 }
 
 /** Degrees by which the way turns at a corner, to either side. */
@@ -93,7 +95,7 @@ function shavingOf(side: Side): Outline {
   const places = corners.map(({ x }) => x);
   const isUp = riseOf(side) > 0;
   const inner = isUp ? Math.min(...places) : Math.max(...places);
-  const [first, last] = [corners[0], corners[corners.length - 1]];
+  const [first, last] = [corners[0], lastOf(corners)];
   const to = { x: inner, y: heightBeyond(last, after, inner, isUp) };
   const from = { x: inner, y: heightBeyond(first, before, inner, !isUp) };
   return anticlockwise([...corners, to, from]);
@@ -113,9 +115,8 @@ function heightBeyond(end: Point, next: Point | null, inner: Ticks, isUp: boolea
 function sidesOf(outline: Outline, seams: Seams, tolerance: Ticks): readonly Side[] {
   const joined: Side[] = [];
   for (const stretch of stretchesOf(outline, seams)) {
-    const last = joined[joined.length - 1];
-    const both =
-      last && last.corners[last.corners.length - 1] === stretch.corners[0] ? joinedSide(last, stretch) : null;
+    const last = lastOf(joined);
+    const both = last && lastOf(last.corners) === stretch.corners[0] ? joinedSide(last, stretch) : null;
     if (both && isOneWay(both.corners) && leanOf(both) < tolerance) joined[joined.length - 1] = both;
     else joined.push(stretch);
   }
@@ -144,7 +145,7 @@ function stretchesOf(outline: Outline, seams: Seams): readonly Side[] {
     if (!isWall(i)) continue;
     const before = isWall(i + count - 1) ? at(i + count - 1) : null;
     const edge = { corners: [at(i), at(i + 1)], before, after: isWall(i + 1) ? at(i + 2) : null };
-    const last = stretches[stretches.length - 1];
+    const last = lastOf(stretches);
     if (i > start && last && goesOn(i)) stretches[stretches.length - 1] = joinedSide(last, edge);
     else stretches.push(edge);
   }

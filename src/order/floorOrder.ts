@@ -1,5 +1,7 @@
 /** Planks -> boxes with spares by reason, and beside them what area + 10 % would have ordered. */
+
 import type { Ticks } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import { nameKey } from '../takeoff/text/names';
 import { areaNumber } from './coverOrder';
 import { type House, type LaidRoom, type PlannedProduct, type Price, productTitle, termsOfProduct } from './house';
@@ -65,7 +67,7 @@ function boxPrice(house: House, rooms: readonly LaidRoom[], roomPrice: Price): P
 function floorOrder(house: House, rooms: readonly LaidRoom[], product: PlannedProduct, price: Price): FloorOrder {
   const terms = termsOfProduct(house, product.name);
   const perBox = rooms[0].product.planksPerBox;
-  const roomSpares = rooms.reduce((sum, room) => sum + room.spare, 0);
+  const roomSpares = sumOf(rooms, (room) => room.spare);
   const line = orderLine({
     part: 'floor',
     item: productTitle(product.name),
@@ -98,7 +100,7 @@ function floorOrder(house: House, rooms: readonly LaidRoom[], product: PlannedPr
 /** Area of the rooms as measured x 1.1, in whole planks and whole boxes of the product. */
 function tenPercentOf(rooms: readonly LaidRoom[], line: OrderLine, price: Price): TenPercent {
   const { plankLength, plankWidth, planksPerBox } = rooms[0].product;
-  const area = rooms.reduce((sum, room) => sum + room.takeoff.summary.roomArea, 0);
+  const area = sumOf(rooms, (room) => room.takeoff.summary.roomArea);
   const rulePlanks = wholeUp((area * 1.1) / plankArea(plankLength, plankWidth));
   const ruleBoxes = planksPerBox === null ? null : wholeUp(rulePlanks / planksPerBox);
   const known = ruleBoxes !== null && line.packs !== null && price !== null;

@@ -1,5 +1,6 @@
 /** Hours of a room by a plain model: the person's own minutes for each thing that takes time. */
 
+import { sumOf } from '../geometry/lists';
 import { nameKey } from '../takeoff/text/names';
 import { areaMeasure } from './coverOrder';
 import type { DoorwayPlan } from './doorways';
@@ -54,7 +55,7 @@ export function roomHours(
     [counts.tearOut / area, 'perTearOut'],
   ];
   const missing = work.filter(([count, key]) => count > 0 && pace[key] === null).map(([, key]) => paceLabel(key));
-  const minutes = work.reduce((sum, [count, key]) => sum + count * (pace[key] ?? 0), 0);
+  const minutes = sumOf(work, ([count, key]) => count * (pace[key] ?? 0));
   const hours = missing.length > 0 ? null : Math.round((minutes / 60) * 100) / 100;
   return { room: room.name, ...counts, hours, missing };
 }
@@ -74,7 +75,10 @@ function countsOf(
     cuts: summary.cutCount,
     notches: pieces.flatMap((piece) => piece.cuts).filter((cut) => cut === 'notch' || cut === 'angled crosscut').length,
     doorways: takeoff.doorways.length,
-    trims: trims.filter((part) => part.room === name).reduce((sum, { run }) => sum + run.lengths.length, 0),
+    trims: sumOf(
+      trims.filter((part) => part.room === name),
+      ({ run }) => run.lengths.length,
+    ),
     doors: doorways.filter((doorway) => doorway.room === name && doorway.doorTrim).length,
     layers: layers * area,
     tearOut: comesOut ? area : 0,

@@ -1,5 +1,6 @@
 /** Rooms as typed -> all of them planned, and the planks each product takes. */
 
+import { sumOf } from '../geometry/lists';
 import type { RoomEntry } from '../takeoff/entry';
 import { planAwayFromCorners } from '../takeoff/planning/awayFromCorners';
 import { joinDrawn } from '../takeoff/planning/joinedFloor';
@@ -123,7 +124,7 @@ function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean, apart: read
       own.flatMap(({ planned }) => planned.floors),
       {},
     );
-    const apart = own.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
+    const apart = sumOf(own, ({ planned }) => planned.plan.plankCount);
     const saves = together.plan.plankCount < apart && together.markedPlan.broken.length === 0;
     return saves ? [{ planned: together, ways: own }] : own.map(alone);
   });
@@ -159,7 +160,7 @@ function laidFloors(groups: readonly Group[]): LaidFloors {
   const floors = groups.flatMap(({ planned, ways }) =>
     ways.map((way, i): Takeoff => {
       const { name: product } = way.planned.floors[0].read.product;
-      const floorsBefore = ways.slice(0, i).reduce((sum, before) => sum + before.planned.floors.length, 0);
+      const floorsBefore = sumOf(ways.slice(0, i), (before) => before.planned.floors.length);
       const floor = floorTakeoffOf(planned, floorsBefore, way.ways);
       const sameProduct = laidWith(product).filter((other) => other !== way);
       const boughtWith = sameProduct.map(nameOf);
@@ -182,7 +183,7 @@ function productKey({ planned }: Group): string {
 
 function plannedProduct(groups: readonly Group[]): PlannedProduct {
   const { name } = groups[0].planned.floors[0].entry.product;
-  const plankCount = groups.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
+  const plankCount = sumOf(groups, ({ planned }) => planned.plan.plankCount);
   const over = groups.reduce((sum, { planned: { plan } }) => sum + plan.plankCount - plan.bound, 0);
   const isLegal = groups.every(({ planned }) => planned.markedPlan.broken.length === 0);
   const proof = proofOf({ plankCount, bound: plankCount - over, broken: [] });

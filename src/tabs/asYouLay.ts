@@ -1,5 +1,7 @@
 /** The lines of a cut list in which a person types what they find and want while the floor is laid. */
+
 import { TICKS_PER_FOOT, TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
+import { lastOf, sumOf } from '../geometry/lists';
 import { AS_PLANNED, type AsYouLay, wallPlaces } from '../takeoff/planning/asYouLay';
 import { asYouLayProblems as text } from '../takeoff/reading/asYouLayProblems';
 import type { Takeoff } from '../takeoff/result';
@@ -75,9 +77,9 @@ function wallLabel(at: Ticks, units: Units): string {
 
 /** Every 4 ft or 1.2 m along the last row, where it is one run. */
 function placesOf({ pieces, rows, units }: Takeoff): readonly Ticks[] {
-  const last = pieces.filter(({ rowNumber }) => rowNumber === rows[rows.length - 1].rowNumber);
+  const last = pieces.filter(({ rowNumber }) => rowNumber === lastOf(rows).rowNumber);
   if (last.some(({ runNumber }) => runNumber !== last[0].runNumber)) return [];
-  const length = last.reduce((sum, piece) => sum + piece.length, 0);
+  const length = sumOf(last, (piece) => piece.length);
   return wallPlaces(length, units === 'us' ? 4 * TICKS_PER_FOOT : 1200 * TICKS_PER_MM);
 }
 
@@ -182,8 +184,8 @@ function wallOf(
   const places = lines.filter(({ label }) => label.startsWith(WALL));
   const typed = places.filter((line) => line.typed !== '');
   if (typed.length === 0) return null;
-  if (places[0].typed === '' || places[places.length - 1].typed === '') {
-    problems.push(text.bothEnds(places[0].label, places[places.length - 1].label));
+  if (places[0].typed === '' || lastOf(places).typed === '') {
+    problems.push(text.bothEnds(places[0].label, lastOf(places).label));
   }
   const read = typed.flatMap((line) => {
     const at = readLength(line.label.slice(WALL.length), 'room', units);

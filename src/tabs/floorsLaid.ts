@@ -2,7 +2,9 @@
  * The tab `Floors laid`: what each floor has taken beside what was planned, so that the next estimate starts from one's own
  * figures.
  */
+
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Units } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import { type FloorLaid, wasteOnTop } from '../takeoff/planning/floorLaid';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
@@ -125,8 +127,8 @@ function linesIn({ cells }: Pick<TabAsRead, 'cells'>): readonly LaidLine[] {
 
 function ownWaste(lines: readonly LaidLine[]): number {
   const size = ({ floor, unit }: LaidLine) => (unit === 'm²' ? floor * (TICKS_PER_METRE / TICKS_PER_FOOT) ** 2 : floor);
-  const floor = lines.reduce((sum, line) => sum + size(line), 0);
-  return lines.reduce((sum, line) => sum + size(line) * line.waste, 0) / floor;
+  const floor = sumOf(lines, (line) => size(line));
+  return sumOf(lines, (line) => size(line) * line.waste) / floor;
 }
 
 function block(lines: readonly LaidLine[], units: Units): TabBlock {

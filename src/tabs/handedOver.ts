@@ -1,4 +1,5 @@
 /** What all pages that are handed over have in common: how lines, headings, tables and lines to sign look. */
+import { lastOf } from '../geometry/lists';
 import type { Order } from '../order/order';
 import {
   BAND,
@@ -124,7 +125,7 @@ export function fitting(rows: readonly PageRow[]): readonly (readonly PageRow[])
       parts.push([]);
       used = 0;
     }
-    parts[parts.length - 1].push(row);
+    lastOf(parts).push(row);
     used += row.pixels;
   }
   return parts;

@@ -3,7 +3,9 @@
  * that a changed price, allowance or rate changes the totals; none of them calls a function of ours, so the tab goes on
  * working in any spreadsheet it is copied or downloaded to.
  */
+
 import type { Units } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import { areaUnit } from '../order/coverOrder';
 import type { MarginOf } from '../order/money';
 import type { Order } from '../order/order';
@@ -111,7 +113,7 @@ export function orderBlock(order: Order): TabBlock {
     order.lines.filter((line) => line.part === 'labour'),
     units,
   );
-  const used = rows.slice(frozenRows).reduce((sum, row) => sum + rowPixels(row), 0);
+  const used = sumOf(rows.slice(frozenRows), (row) => rowPixels(row));
   for (let left = blanksBefore(used, TOTALS_PIXELS); left > 0; left--) rows.push([]);
   addTotals(rows, order, materials, labour);
   addMissing(rows, order);

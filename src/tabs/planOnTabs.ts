@@ -4,6 +4,7 @@
  * in a tab of its own, and can be brought back. Lists of floors that are cut from the same planks are planned on, and brought back,
  * together.
  */
+import { lastOf } from '../geometry/lists';
 import { togetherNotes } from '../order/planHouse';
 import type { RoomEntry } from '../takeoff/entry';
 import type { ListedCut } from '../takeoff/planning/asLaid';
@@ -192,7 +193,7 @@ function listIn(
   const laid = asLaid(cells, plankLength, units);
   if ('problems' in laid) return laid;
   if (laid.pieces.length === 0) return { problems: [planOnProblems.noList(name)] };
-  const rowCount = laid.pieces[laid.pieces.length - 1].rowNumber;
+  const rowCount = lastOf(laid.pieces).rowNumber;
   const besides = readAsYouLay(cells, units, rowCount);
   return 'problems' in besides ? besides : { listed: laid.pieces, asYouLay: besides.found };
 }

@@ -1,6 +1,7 @@
 /** A floor as the homeowner sees it: a caption, the drawing with its sizes, and what cannot be seen in it. */
 
 import type { Ticks, Units } from '../geometry/length';
+import { entryAfter } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { boundsOf } from '../geometry/polygon';
 import type { Takeoff } from '../takeoff/result';
@@ -104,7 +105,7 @@ function wallLengths(outline: readonly Point[]): readonly Ticks[] {
   const first = corners.reduce((best, corner, i) => (isBefore(corner, corners[best]) ? i : best), 0);
   const turned = [...corners.slice(first), ...corners.slice(0, first)];
   return turned.map((corner, i) => {
-    const next = turned[(i + 1) % turned.length];
+    const next = entryAfter(turned, i);
     return Math.round(Math.hypot(next.x - corner.x, next.y - corner.y));
   });
 }

@@ -1,4 +1,5 @@
 /** Sentences about tabs and about what the sidebar sends: what, where, found, wanted. */
+import { lastOf } from '../geometry/lists';
 
 export const tabProblems = {
   keptChanging: (title: string) =>
@@ -53,7 +54,7 @@ export const tabProblems = {
 
 function listed(choices: readonly string[]): string {
   const named = choices.filter((choice) => choice !== '');
-  return named.length < 2 ? named.join('') : `${named.slice(0, -1).join(', ')} or ${named[named.length - 1]}`;
+  return named.length < 2 ? named.join('') : `${named.slice(0, -1).join(', ')} or ${lastOf(named)}`;
 }
 
 function shortened(found: string): string {

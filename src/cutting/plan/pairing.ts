@@ -6,6 +6,7 @@
  * leaves the choice free for fewer cuts and shorter waits.
  */
 
+import { lastOf } from '../../geometry/lists';
 import type { Shared } from '../follow/sharing';
 import type { BrokenRule, CutJob, KeptEnd, PlannedPiece, PlannedRow } from '../job';
 import { costsByPair, lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from '../runs/prepared';
@@ -84,7 +85,7 @@ export function sharedOf(prepared: PreparedJob, at: Int32Array): Shared {
 
 /** First and last piece of a run, or its only one. */
 function endsOf<T>(pieces: readonly T[]): readonly T[] {
-  return pieces.length === 1 ? pieces : [pieces[0], pieces[pieces.length - 1]];
+  return pieces.length === 1 ? pieces : [pieces[0], lastOf(pieces)];
 }
 
 /** Shares out planks that are known for the end pieces; whole planks between get planks of their own. */
@@ -207,8 +208,7 @@ export function brokenRules(job: CutJob, rows: readonly PlannedRow[]): BrokenRul
     row.runs.forEach((run, runIndex) => {
       const pieces = rows[rowIndex].runs[runIndex];
       const place = { rowIndex, runIndex };
-      const shortest =
-        run.length > job.plankLength ? Math.min(pieces[0].length, pieces[pieces.length - 1].length) : job.minPiece;
+      const shortest = run.length > job.plankLength ? Math.min(pieces[0].length, lastOf(pieces).length) : job.minPiece;
       if (shortest < job.minPiece)
         broken.push({ rule: 'minimum piece', ...place, found: shortest, wanted: job.minPiece });
       const own = jointsOf(run.x, pieces);

@@ -2,6 +2,7 @@
  * Plain one-dimensional cutting: the fewest sticks of one length that give a list of pieces, as for trim. Planks are
  * another matter, because their ends are handed: see `search.ts`.
  */
+import { lastOf } from '../../geometry/lists';
 import { fractionalPlan, martelloTothBound } from './stockBound';
 import { firstFit, type PatternUse, type StepMeter, type StockDemand, sticksOf } from './stockPatterns';
 import { completeSearch, dive, type StockState } from './stockSearch';
@@ -73,7 +74,7 @@ function demandOf(descending: readonly number[], capacity: number): StockDemand 
   const sizes: number[] = [];
   const counts: number[] = [];
   for (const size of descending) {
-    if (size !== sizes[sizes.length - 1]) {
+    if (size !== lastOf(sizes)) {
       sizes.push(size);
       counts.push(0);
     }

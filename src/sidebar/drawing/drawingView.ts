@@ -1,4 +1,5 @@
 /** A drawing as elements of the page. Pieces can be walked with the arrow keys and opened. */
+import { lastOf } from '../../geometry/lists';
 import type { FloorPiece } from '../../takeoff/result';
 import type { RowFault } from '../outcome/rowFaults';
 import { drawn } from '../parts/dom';
@@ -279,5 +280,5 @@ function nextIndex(key: string, index: number, pieces: readonly DrawnPiece[]): n
   const { rowNumber, pieceNumber } = pieces[index].piece;
   const wanted = rowNumber + (key === 'ArrowUp' ? 1 : -1);
   const row = pieces.flatMap(({ piece }, i) => (piece.rowNumber === wanted ? [{ piece, i }] : []));
-  return (row.find(({ piece }) => piece.pieceNumber >= pieceNumber) ?? row[row.length - 1])?.i ?? index;
+  return (row.find(({ piece }) => piece.pieceNumber >= pieceNumber) ?? lastOf(row))?.i ?? index;
 }

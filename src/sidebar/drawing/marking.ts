@@ -2,7 +2,9 @@
  * The marking drawing of one piece: its true shape, start edge at the bottom as it is seen with the start wall behind
  * you, and every dimension to mark. Data only.
  */
+
 import type { Ticks, Units } from '../../geometry/length';
+import { sumOf } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
 import { type Bounds, boundsOf, type Region } from '../../geometry/polygon';
 import { frameOf, regionToFrame } from '../../geometry/turn';
@@ -164,7 +166,7 @@ function widthDimensions(piece: FloorPiece, slants: readonly Slant[], box: Bound
   if (widthLeft === widthRight) return [along('left', 0, box.y1, 'Width', show(widthLeft))];
   const at = (end: Slant['end']) => {
     const taken = (edge: Slant['edge']) =>
-      tapers.reduce((sum, taper) => sum + (taper.end === end && taper.edge === edge ? taper.across : 0), 0);
+      sumOf(tapers, (taper) => (taper.end === end && taper.edge === edge ? taper.across : 0));
     return [taken('start'), box.y1 - taken('far')] as const;
   };
   return [

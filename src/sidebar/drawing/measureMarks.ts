@@ -1,6 +1,7 @@
 /** Numbers of the corners, and diagonals with what each is off by, on paper. */
 
 import type { Units } from '../../geometry/length';
+import { entryAfter } from '../../geometry/lists';
 import { lengthText } from '../../takeoff/text/lengthText';
 import { byWords, type Measure } from '../form/measures';
 import { readable } from './labelPlace';
@@ -66,7 +67,7 @@ function leftOf(from: PaperPoint, to: PaperPoint): PaperPoint {
 /** Above 0 where the way goes round to the right on paper. */
 function doubleArea(corners: readonly PaperPoint[]): number {
   return corners.reduce((sum, { x, y }, i) => {
-    const next = corners[(i + 1) % corners.length];
+    const next = entryAfter(corners, i);
     return sum + x * next.y - next.x * y;
   }, 0);
 }

@@ -1,4 +1,5 @@
 /** Walls as they are walked, with the end that is still open. */
+import { lastOf } from '../../geometry/lists';
 import { boundsOf } from '../../geometry/polygon';
 import type { OpenWalk } from '../form/openWalk';
 import { drawn } from '../parts/dom';
@@ -11,7 +12,7 @@ import { lineBetween, type PaperPoint, type PaperSize, scaleFor } from './paper'
 export function walkElement({ corners, lengths, open }: OpenWalk, paper: PaperSize): SVGSVGElement {
   const { scale, width, height } = scaleFor([withSomeDepth(corners)], paper);
   const places = corners.map((corner) => scale.place(corner));
-  const last = places[places.length - 1];
+  const last = lastOf(places);
   const lines = places.slice(1).map((to, i) => {
     const d = lineBetween(places[i], to);
     return [

@@ -1,5 +1,7 @@
 /** What is wrong with the rows of a plan, each at its place in the floor and with the field that changes it. */
+
 import type { Ticks } from '../../geometry/length';
+import { leastBy } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
 import { boundsOf } from '../../geometry/polygon';
 import { unitOf } from '../../geometry/turn';
@@ -80,7 +82,7 @@ function closestJoint(
 }
 
 function least<T>(all: readonly T[], size: (one: T) => number): T {
-  return all.reduce((best, one) => (size(one) < size(best) ? one : best));
+  return leastBy(all, (one) => size(one));
 }
 
 function middleOf({ polygon }: Pick<FloorPiece, 'polygon'>): Point {

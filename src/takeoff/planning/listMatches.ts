@@ -1,5 +1,7 @@
 /** Whether cut lists are of the floors as they are entered now, and what lies in them can be. */
+
 import type { Ticks } from '../../geometry/length';
+import { sumOf } from '../../geometry/lists';
 import type { LaidFloor } from '../reading/drawnRoom';
 import { planOnProblems as text } from '../reading/planOnProblems';
 import { problems } from '../reading/problems';
@@ -51,7 +53,7 @@ function listProblems(
     return runs.flatMap(({ pieces, found }, j): readonly string[] => {
       const { x0, x1 } = row.runs[j];
       const drawn = x1 - x0;
-      const listed = pieces.reduce((sum, { length }) => sum + length, 0);
+      const listed = sumOf(pieces, ({ length }) => length);
       const isSame = Math.abs(drawn - listed) <= STEPS_SHORT * grid.markingStep + grid.unit;
       if (found === null && !isSame) return [text.otherLength(row.rowNumber, show(listed), show(drawn))];
       if (found !== null && Math.abs(found - drawn) > plank / 2)

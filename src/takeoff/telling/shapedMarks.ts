@@ -1,5 +1,7 @@
 /** What to mark on a piece of a room as it is: notches, holes, and edges and ends that are scribed. */
+
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks, type Units } from '../../geometry/length';
+import { lastOf } from '../../geometry/lists';
 import { type Point, sideOf } from '../../geometry/point';
 import { boundsOf, type Outline } from '../../geometry/polygon';
 import type { Bend } from '../../layout/bends';
@@ -65,7 +67,7 @@ function leftBeside(outline: Outline, side: Bend['side'], { length, width }: Siz
   // What lies between it and the side is all missing: upright at both ends, and open along the side.
   const isOnSide = ({ y }: Point) => full - y < step;
   const meets = (at: Point, other: Point | undefined) => isOnSide(at) || Math.abs((other ?? at).x - at.x) < step;
-  const isOpen = high.every(isOnSide) && meets(low[to + 1], high[0]) && meets(first, high[high.length - 1]);
+  const isOpen = high.every(isOnSide) && meets(low[to + 1], high[0]) && meets(first, lastOf(high));
   const isForward = low.every(({ x }, i) => i === 0 || x > low[i - 1].x);
   return isOpen && isForward && low.length > 1 ? low.map(({ x, y }) => ({ at: x, size: y })) : null;
 }

@@ -1,6 +1,7 @@
 /** What is cut square, left off or cannot be made at the walls of a floor, in sentences. */
 
 import type { Ticks } from '../../geometry/length';
+import { lastOf } from '../../geometry/lists';
 import { regionToFrame } from '../../geometry/turn';
 import { prongsOf } from '../../layout/prongs';
 import { type Strip, unmakeableStrips } from '../../layout/strips';
@@ -84,5 +85,5 @@ function unmakeableNotes({ layout, read }: LaidFloor, show: (length: Ticks) => s
 
 function rowsOf(strips: readonly Strip[]): string {
   const rows = [...new Set(strips.map(({ rowNumber }) => rowNumber))];
-  return rows.length === 1 ? `row ${rows[0]}` : `rows ${rows.slice(0, -1).join(', ')} and ${rows[rows.length - 1]}`;
+  return rows.length === 1 ? `row ${rows[0]}` : `rows ${rows.slice(0, -1).join(', ')} and ${lastOf(rows)}`;
 }

@@ -1,5 +1,7 @@
 /** Where the rows could start and what strip that leaves at every line where they stop, in words and for a table. */
+
 import type { Ticks, Units } from '../../geometry/length';
+import { entryAfter } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
 import { contains, type Outline } from '../../geometry/polygon';
 import type { StartTry } from '../../layout/starts';
@@ -48,7 +50,7 @@ function placeOf({ middle }: StopLine, laid: LaidFloor): string {
 /** From a point to the nearest edge of an outline. */
 function distanceTo(outline: Outline, { x, y }: Point): number {
   const distances = outline.map((from, i) => {
-    const to = outline[(i + 1) % outline.length];
+    const to = entryAfter(outline, i);
     const [dx, dy] = [to.x - from.x, to.y - from.y];
     const along = ((x - from.x) * dx + (y - from.y) * dy) / (dx * dx + dy * dy || 1);
     const at = Math.min(1, Math.max(0, along));
