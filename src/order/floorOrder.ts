@@ -2,7 +2,7 @@
 
 import type { Ticks } from '../geometry/length';
 import { sumOf } from '../geometry/lists';
-import { nameKey } from '../takeoff/text/names';
+import { nameKey, sameName } from '../takeoff/text/names';
 import { areaNumber } from './coverOrder';
 import { type House, type LaidRoom, type PlannedProduct, type Price, productTitle, termsOfProduct } from './house';
 import { amountOf, type Cents, wholeUp } from './money';
@@ -48,7 +48,7 @@ export function floorOrders(
   prices: ReadonlyMap<string, Price>,
 ): readonly FloorOrder[] {
   return products.map((product) => {
-    const own = rooms.filter((room) => nameKey(room.product.name) === nameKey(product.name));
+    const own = rooms.filter((room) => sameName(room.product.name, product.name));
     return floorOrder(house, own, product, boxPrice(house, own, prices.get(nameKey(product.name)) ?? null));
   });
 }

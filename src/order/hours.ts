@@ -1,7 +1,7 @@
 /** Hours of a room by a plain model: the person's own minutes for each thing that takes time. */
 
 import { sumOf } from '../geometry/lists';
-import { nameKey } from '../takeoff/text/names';
+import { sameName } from '../takeoff/text/names';
 import { areaMeasure } from './coverOrder';
 import type { DoorwayPlan } from './doorways';
 import type { House, LaidRoom, Pace } from './house';
@@ -69,7 +69,7 @@ function countsOf(
   const { summary, pieces } = takeoff;
   const area = areaMeasure(summary.roomArea, units);
   const layers = [underlay, film, felt].filter((goods) => goods !== null).length;
-  const comesOut = site.tearOut.some((room) => nameKey(room) === nameKey(name));
+  const comesOut = site.tearOut.some((room) => sameName(room, name));
   return {
     rows: summary.rowCount,
     cuts: summary.cutCount,

@@ -3,6 +3,7 @@
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks } from '../geometry/length';
 import { sumOf } from '../geometry/lists';
 import { numberText } from '../takeoff/text/numberText';
+import { plural } from '../takeoff/text/plural';
 import type { BeforeLine, BeforeState } from './beforeLine';
 import { casingCut } from './casings';
 import type { DoorwayPlan } from './doorways';
@@ -159,7 +160,7 @@ function disturbedIn({ units, site }: House, room: LaidRoom, { trims, doorways }
     ...(shortened.length > 0
       ? [
           {
-            what: shortened.length === 1 ? '1 door to shorten' : `${shortened.length} doors to shorten`,
+            what: plural(shortened.length, 'door to shorten', 'doors to shorten'),
             surface: sumOf(shortened, ({ width, doorTrim }) => width * (doorTrim as Ticks)),
             wanted: '',
           },

@@ -5,7 +5,7 @@ import type { Takeoff } from '../takeoff/result';
 import { dayText } from '../takeoff/text/calendar';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
-import { nameKey } from '../takeoff/text/names';
+import { nameKey, sameName } from '../takeoff/text/names';
 import type { BeforeLine } from './beforeLine';
 import { beforeYouBegin } from './beforeYouBegin';
 import { areaMeasure, areaUnit, type CoverOrder, coverOrders, tapeLines } from './coverOrder';
@@ -162,7 +162,7 @@ const LABOUR_REASONS = {
 } as const;
 
 function tornOut({ site }: House, rooms: readonly LaidRoom[]): readonly LaidRoom[] {
-  return rooms.filter((room) => site.tearOut.some((name) => nameKey(name) === nameKey(room.name)));
+  return rooms.filter((room) => site.tearOut.some((name) => sameName(name, room.name)));
 }
 
 /** Why no hours are estimated. */

@@ -14,7 +14,7 @@ import type { Problem, Takeoff } from '../takeoff/result';
 import { takeoffOf } from '../takeoff/takeoff';
 import { floorTakeoffOf } from '../takeoff/telling/floorTakeoff';
 import { proofOf } from '../takeoff/telling/proof';
-import { nameKey } from '../takeoff/text/names';
+import { nameKey, sameName } from '../takeoff/text/names';
 import type { PlannedHouse, PlannedProduct } from './house';
 import { houseProblems } from './houseProblems';
 import { productProblems } from './sameProduct';
@@ -91,8 +91,8 @@ function plannedOf(
  */
 function connectedRooms(rooms: readonly RoomEntry[]): readonly (readonly RoomEntry[])[] {
   const leads = (from: RoomEntry, to: RoomEntry) =>
-    nameKey(from.product.name) === nameKey(to.product.name) &&
-    from.doorways.some((doorway) => doorway.floor === 'goes on' && nameKey(doorway.leadsTo) === nameKey(to.name));
+    sameName(from.product.name, to.product.name) &&
+    from.doorways.some((doorway) => doorway.floor === 'goes on' && sameName(doorway.leadsTo, to.name));
   const sets: RoomEntry[][] = [];
   for (const room of rooms) {
     const joined = sets.filter((set) => set.some((other) => leads(room, other) || leads(other, room)));
@@ -113,7 +113,7 @@ interface Group {
 function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean, apart: readonly string[]): readonly Group[] {
   const alone = (way: ChosenWay): Group => ({ planned: way.planned, ways: [way] });
   if (!shareOffcuts) return ways.map(alone);
-  const isApart = (name: string) => apart.some((other) => nameKey(other) === nameKey(name));
+  const isApart = (name: string) => apart.some((other) => sameName(other, name));
   const keys = ways.map(({ planned: { floors } }, i) =>
     isApart(floors[0].entry.name) ? `apart ${i}` : shareKey(floors[0]),
   );

@@ -10,7 +10,7 @@ import { planInTicks } from '../takeoff/planning/planFloors';
 import { STEPS_OF_A_CALL } from '../takeoff/planning/stepsOfACall';
 import { MOST_PLANKS, MOST_STEPS } from '../takeoff/reading/limits';
 import { problems } from '../takeoff/reading/problems';
-import { lengthText } from '../takeoff/text/lengthText';
+import { lengthText, pieceText } from '../takeoff/text/lengthText';
 import { filledList } from './arguments';
 import { fineLengthAbove0 } from './cells';
 import { typedLengthText } from './lengthFunctions';
@@ -67,7 +67,7 @@ export function plannedRuns(
 
 /** Where a plan breaks a rule, in words. */
 export function brokenRuleText(broken: BrokenRule, units: Units): string {
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   const where = `runs, row ${broken.rowIndex + 1}`;
   return problems.brokenRule(where, broken.rule, show(broken.found), show(broken.wanted));
 }

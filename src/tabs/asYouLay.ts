@@ -134,7 +134,9 @@ export function paceIn(kept: KeptMarks): number | null {
   return paceOf(lines, []);
 }
 
-type AsYouLayAnswer = { readonly found: AsYouLay } | { readonly problems: readonly string[] };
+type AsYouLayAnswer =
+  | { readonly found: AsYouLay; readonly problems?: undefined }
+  | { readonly problems: readonly string[] };
 
 /** @param rowCount of the floor */
 export function readAsYouLay(values: readonly (readonly unknown[])[], units: Units, rowCount: number): AsYouLayAnswer {

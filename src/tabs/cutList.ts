@@ -2,10 +2,10 @@
  * The `Cut list - <room>` tab: what to order, then one line per piece in laying order, then the same cuts by plank for the
  * person at the saw, then cautions.
  */
-import type { Ticks, Units } from '../geometry/length';
+import type { Units } from '../geometry/length';
 import type { Summary, Takeoff } from '../takeoff/result';
 import { countryWords } from '../takeoff/text/countryWords';
-import { lengthText } from '../takeoff/text/lengthText';
+import { pieceText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { plural } from '../takeoff/text/plural';
 import { asYouLayRows, paceIn } from './asYouLay';
@@ -154,7 +154,7 @@ function topRows(takeoff: Takeoff, words: readonly string[]): Row[] {
 /** Labels and figures from the end of the first view on. */
 function planRows(takeoff: Takeoff): Row[] {
   const { entry, units, summary } = takeoff;
-  const piece = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const piece = pieceText(units);
   const stagger = summary.tightestStagger === null ? 'no joints side by side' : piece(summary.tightestStagger);
   const widths = `${summary.rowCount}: first ${piece(summary.firstRowWidth)}, last ${piece(summary.lastRowWidth)}`;
   const spares = summary.planksToBuy - summary.plankCount;

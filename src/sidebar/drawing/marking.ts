@@ -13,7 +13,7 @@ import { type Marking, markingOf } from '../../layout/marking';
 import type { Notch } from '../../layout/notches';
 import type { Slant } from '../../layout/slants';
 import type { FloorPiece, Takeoff } from '../../takeoff/result';
-import { lengthText } from '../../takeoff/text/lengthText';
+import { lengthText, pieceText } from '../../takeoff/text/lengthText';
 import { regionOf } from './drawing';
 
 /** Beside which edge of the piece a dimension stands: start edge at the bottom. */
@@ -104,7 +104,7 @@ function restOf(
 }
 
 function dimensionsOf(piece: FloorPiece, marking: Marking, box: Bounds, units: Units): readonly Dimension[] {
-  const show = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const show = pieceText(units);
   const { slants, notches, bends } = marking;
   const isScribed = bends.some(({ isWhole }) => isWhole);
   return [

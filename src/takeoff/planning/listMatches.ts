@@ -5,7 +5,7 @@ import { sumOf } from '../../geometry/lists';
 import type { LaidFloor } from '../reading/drawnRoom';
 import { planOnProblems as text } from '../reading/planOnProblems';
 import { problems } from '../reading/problems';
-import { lengthText } from '../text/lengthText';
+import { pieceText } from '../text/lengthText';
 import { type ListedCut, type ListedRun, listedRows } from './asLaid';
 import { floorsOnLists } from './listedPlan';
 import type { PlannedFloors } from './planFloors';
@@ -25,7 +25,7 @@ export function onwardProblemsOf(
   lists: readonly (readonly ListedCut[])[],
 ): readonly string[] {
   const { read } = planned.floors[0];
-  const show: Show = (ticks) => lengthText(ticks, read.units, 'piece');
+  const show: Show = pieceText(read.units);
   const found = floorsOnLists(planned).flatMap((indices, i) => {
     const floors = indices.map((index) => planned.floors[index]);
     const own = listProblems(planned, floors, listedRows(lists[i]), show);

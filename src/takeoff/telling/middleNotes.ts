@@ -9,7 +9,7 @@ import type { Wall } from '../../room/walls';
 import { staggerAcross } from '../planning/middleStart';
 import type { PlannedFloors } from '../planning/planFloors';
 import type { LaidFloor } from '../reading/drawnRoom';
-import { lengthText } from '../text/lengthText';
+import { lengthText, roomText } from '../text/lengthText';
 
 type Show = (length: Ticks) => string;
 
@@ -17,7 +17,7 @@ type Show = (length: Ticks) => string;
 export function middleNotes(planned: PlannedFloors<LaidFloor>, aheadIndex: number): readonly string[] {
   const [ahead, behind] = [planned.floors[aheadIndex], planned.floors[aheadIndex + 1]];
   const { units, rules } = ahead.read;
-  const show: Show = (length) => lengthText(length, units, 'room');
+  const show: Show = roomText(units);
   const behindRows = behind.layout.rows;
   const [first, last] = [behindRows[0].rowNumber, lastOf(behindRows).rowNumber];
   const joint = slipTongueLength(ahead, behind);

@@ -129,7 +129,7 @@ class Asking {
     const { floors, asked } = this.question;
     const part = this.part();
     const answer = planOn(this.planned, this.lists, { list: asked, part });
-    if ('problems' in answer) return { status: 'problems', problems: answer.problems };
+    if (!('on' in answer)) return { status: 'problems', problems: answer.problems };
     const measured = floors.map((floor, i) => measuredFrom(floor, this.lastSideFrom(i)));
     const faults = measured.filter((after) => typeof after === 'string');
     if (faults.length > 0) return { status: 'problems', problems: faults };

@@ -9,7 +9,7 @@ import type { Notch } from '../../layout/notches';
 import type { LaidPiece } from '../../layout/pieces';
 import type { Circle } from '../../layout/round';
 import type { Size } from '../../layout/slants';
-import { lengthText } from '../text/lengthText';
+import { pieceText } from '../text/lengthText';
 import type { Laid, Show } from './marks';
 
 /** Sentences for `marksOf`, in the order in which the cuts are made. */
@@ -128,7 +128,7 @@ function roundMark(circle: Circle, what: string, piece: LaidPiece, units: Units)
 
 /** `2" across: center 3" from the left end, 1/4" beyond the far edge`. @param circle from the left end and start edge of the piece */
 export function placeOfCircle({ centre, diameter }: Circle, piece: LaidPiece, units: Units): string {
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   const { y0, y1 } = boundsOf(piece.shape);
   const nearer = (low: string, high: string, fromLow: Ticks, size: Ticks) => {
     const [name, distance] = 2 * fromLow <= size ? [low, fromLow] : [high, size - fromLow];

@@ -8,7 +8,7 @@ import type { StartTry } from '../../layout/starts';
 import type { StopLine } from '../../layout/stopLines';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { StartLine } from '../result';
-import { lengthText } from '../text/lengthText';
+import { pieceText } from '../text/lengthText';
 
 /** The starts that were tried, the usual one first; none where the usual one leaves no strip and rooms are not joined. */
 export function startLinesOf(laid: LaidFloor): readonly StartLine[] {
@@ -65,7 +65,7 @@ export function startNotes(laid: LaidFloor, units: Units): readonly string[] {
   const [usual] = lines;
   const chosen = lines.find(({ isChosen }) => isChosen);
   if (!chosen || chosen.isUsual) return [];
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   const narrowest = ({ narrowest, strips }: StartLine) => {
     const at = strips.find(({ width }) => width === narrowest);
     return `${show(narrowest)}${at ? ` (${at.place})` : ''}`;
