@@ -5,7 +5,7 @@ import { parse } from 'acorn';
 /** Under 200 letters: far under what editors and mail cut off. */
 export const LONGEST_LINE = 199;
 /** Where a long text goes on in the next line, and how long a text stays in one piece. */
-const WRAP_AT = 190;
+const WRAP_AT = 160;
 const SHORT_TEXT = 40;
 /** Help of a custom function: whether the platform reads on in a second line is not documented. */
 const HELP_LINE = /^ \* @/;

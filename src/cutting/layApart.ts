@@ -2,7 +2,7 @@
  * A large floor laid in lengths of rows alike, each planned for itself, where that takes no more planks: nothing waits from
  * one to the next. Where they meet, runs alike change places until the stagger is kept.
  */
-import { lastOf, sumOf } from '../geometry/lists';
+import { lastOf, madeOf, sumOf } from '../geometry/lists';
 import { fewestPossible } from './bound/bound';
 import { fewestWaiting, SOME_OFFCUTS, takesManyCuts, type Waiting } from './fewestWaiting';
 import { type Followed, follow } from './follow/follow';
@@ -75,7 +75,7 @@ function lengthsOf({ rows }: CutJob, mostRows: number): CutJob['rows'][] {
   return alike.flatMap((stretch) => {
     const parts = Math.max(1, Math.ceil(stretch.length / mostRows));
     const startOf = (part: number): number => Math.round((part * stretch.length) / parts);
-    return Array.from({ length: parts }, (_, part) => stretch.slice(startOf(part), startOf(part + 1)));
+    return madeOf(parts, (part) => stretch.slice(startOf(part), startOf(part + 1)));
   });
 }
 

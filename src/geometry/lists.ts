@@ -31,3 +31,10 @@ export function addedUp(numbers: readonly number[]): number {
 export function leastBy<T>(list: readonly T[], amountOf: (entry: T) => number): T {
   return list.reduce((best, entry) => (amountOf(entry) < amountOf(best) ? entry : best));
 }
+
+/** As many entries as asked for, each made from its place, from 0; none of a part of one. */
+export function madeOf<T>(count: number, make: (index: number) => T): T[] {
+  const made: T[] = [];
+  for (let i = 0; i + 1 <= count; i++) made.push(make(i));
+  return made;
+}

@@ -4,6 +4,7 @@ import { intersect, subtract } from '../geometry/combine';
 import { insetOf } from '../geometry/inset';
 import type { Ticks } from '../geometry/length';
 import { entryAfter } from '../geometry/lists';
+import { distanceBetween } from '../geometry/point';
 import { areaOf, type Bounds, boundsOf, type Outline, type Region, signedAreaOf } from '../geometry/polygon';
 import { isSteep } from './narrowest';
 import { type Circle, circleOf, outlineOfCircle } from './round';
@@ -144,7 +145,7 @@ function sideOf({ kind, end, edge, from, to }: Slant): keyof Opening {
 function lengthAlong(outline: Outline, lines: readonly Line[], within: Ticks): Ticks {
   return edgesOf(outline).reduce((sum, { from, to }) => {
     const isAlong = lines.some((line) => isOnLine(line, from, within) && isOnLine(line, to, within));
-    return isAlong ? sum + Math.hypot(to.x - from.x, to.y - from.y) : sum;
+    return isAlong ? sum + distanceBetween(from, to) : sum;
   }, 0);
 }
 

@@ -7,7 +7,7 @@
  */
 
 import { type FineTicks, fineTicksOf, OUTLINE_ROUNDING, type Ticks, ticksOf } from '../geometry/length';
-import { lastOf, leastBy } from '../geometry/lists';
+import { lastOf, leastBy, madeOf } from '../geometry/lists';
 import { boundsOf, type Outline, type Part, partsOf, type Region } from '../geometry/polygon';
 import { levelStripOf } from '../geometry/strip';
 import { type Frame, frameOf, regionToFrame, regionToRoom } from '../geometry/turn';
@@ -170,7 +170,7 @@ function bandsOf(floor: Region, first: FineTicks, plankWidth: FineTicks): readon
   const after = Math.ceil((fineTicksOf(y1) - first) / plankWidth);
   if (!(before + after <= MOST_ROWS)) throw new RangeError(`${before + after} rows`);
   const heightOf = (row: number) => ticksOf(first + (row - before) * plankWidth);
-  return Array.from({ length: before + after }, (_, i) => {
+  return madeOf(before + after, (i) => {
     return [Math.max(heightOf(i), y0), Math.min(heightOf(i + 1), y1)] as const;
   });
 }

@@ -4,6 +4,7 @@ import { outlineLeftOf } from '../geometry/convex';
 import { type Ticks, toTicks } from '../geometry/length';
 import { entryAfter } from '../geometry/lists';
 import type { Point } from '../geometry/point';
+import { distanceBetween } from '../geometry/point';
 import type { Outline, Region } from '../geometry/polygon';
 import { isSteep } from './narrowest';
 
@@ -78,7 +79,7 @@ export function slantsOf(shape: Region, size: Size, step: Ticks): readonly Slant
 export function markableOf(slants: readonly Slant[], size: Size, step: Ticks): readonly Slant[] {
   const kept: Slant[] = [];
   for (const slant of slants) {
-    const least = -(step / 2) * Math.hypot(slant.to.x - slant.from.x, slant.to.y - slant.from.y);
+    const least = -(step / 2) * distanceBetween(slant.from, slant.to);
     const takes = envelopeOf(kept, size).some((p) => leftOf(slant, p) < least);
     if (takes && slant.along >= step && slant.across >= step) kept.push(slant);
   }

@@ -5,7 +5,7 @@
 
 import { subtract } from '../geometry/combine';
 import type { Ticks } from '../geometry/length';
-import { addedUp, lastOf } from '../geometry/lists';
+import { addedUp, lastOf, madeOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { anticlockwise, type Outline, type Region } from '../geometry/polygon';
 
@@ -138,7 +138,7 @@ function stretchesOf(outline: Outline, seams: Seams): readonly Side[] {
   const at = (i: number) => outline[i % count];
   const isWall = (i: number) => !isSeam(at(i), at(i + 1), seams);
   const goesOn = (i: number) => isWall(i + count - 1) && isWall(i) && isSmooth(at(i + count - 1), at(i), at(i + 1));
-  const edges = Array.from({ length: count }, (_, i) => i);
+  const edges = madeOf(count, (i) => i);
   const start = edges.find((i) => !isWall(i + count - 1)) ?? edges.find((i) => !goesOn(i)) ?? 0;
   const stretches: Side[] = [];
   for (const i of edges.map((step) => start + step)) {

@@ -11,7 +11,7 @@ import {
   type Ticks,
 } from '../geometry/length';
 import { entryAfter, entryBefore, sumOf } from '../geometry/lists';
-import { type Point, sideOf } from '../geometry/point';
+import { distanceBetween, type Point, sideOf } from '../geometry/point';
 
 /** A length of wall between two corners or casings. */
 export interface TrimLength {
@@ -247,7 +247,7 @@ function edgesOf(ring: readonly Point[]): Edge[] {
 }
 
 function distance(a: Point, b: Point): number {
-  return Math.hypot(b.x - a.x, b.y - a.y);
+  return distanceBetween(a, b);
 }
 
 /** Upwards, but for the noise of the arithmetic. */

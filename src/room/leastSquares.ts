@@ -2,7 +2,7 @@
  * Weighted least squares by Gauss and Newton, damped (Levenberg and Marquardt): unknowns that make a list of observed
  * numbers as true as can be. Dense normal equations; for the few hundred unknowns of a room that is enough.
  */
-import { sumOf } from '../geometry/lists';
+import { madeOf, sumOf } from '../geometry/lists';
 
 /** One observed number, at some values of the unknowns: what is missing, and which unknowns sway it by how much. */
 export interface Observation {
@@ -80,7 +80,7 @@ function moveOf(observations: readonly Observation[], count: number, damping: nu
 }
 
 function normalMatrix(observations: readonly Observation[], count: number): Float64Array[] {
-  const matrix = Array.from({ length: count }, () => new Float64Array(count));
+  const matrix = madeOf(count, () => new Float64Array(count));
   for (const { weight, slopes } of observations) {
     for (const [i, a] of slopes) for (const [j, b] of slopes) matrix[i][j] += weight * a * b;
   }

@@ -9,6 +9,7 @@
 
 import { type Ticks, toTicks } from '../geometry/length';
 import { addedUp, entryAfter, sumOf } from '../geometry/lists';
+import { distanceBetween } from '../geometry/point';
 import { firstMeeting, signedAreaOf } from '../geometry/polygon';
 import { unitOf } from '../geometry/turn';
 import { allowedMisfit, TAPE_READING, type WallCorners } from './corners';
@@ -150,7 +151,7 @@ function fitted(drawn: readonly Corner[], tapes: readonly Tape[], turns: readonl
  */
 function unknownsOf(corners: readonly Corner[]): number[] {
   const [first, second] = corners;
-  const length = Math.hypot(second.x - first.x, second.y - first.y);
+  const length = distanceBetween(first, second);
   const [ux, uy] = [(second.x - first.x) / length, (second.y - first.y) / length];
   const level = corners.map(({ x, y }) => ({
     x: (x - first.x) * ux + (y - first.y) * uy,
@@ -217,7 +218,7 @@ function slopesOf(byCorner: readonly (readonly [number, number, number])[]): Obs
 }
 
 function apart(corners: readonly Corner[], from: number, to: number): number {
-  return Math.hypot(corners[to].x - corners[from].x, corners[to].y - corners[from].y);
+  return distanceBetween(corners[from], corners[to]);
 }
 
 function perimeterOf(corners: readonly Corner[]): number {

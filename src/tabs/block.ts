@@ -2,7 +2,7 @@
  * A tab as data: a rectangle of cells with their looks. Tab files make blocks, `writeTab.ts` writes them; nothing else
  * in the project calls a service to write a cell.
  */
-import { lastOf } from '../geometry/lists';
+import { lastOf, madeOf } from '../geometry/lists';
 export interface TabBlock {
   /** Tab name wanted; another is used when a tab of that name is not ours. */
   readonly title: string;
@@ -132,6 +132,6 @@ export function ownedCell(cell: Cell, owner: Owner): Cell {
 export function filledRows(rows: readonly (readonly Cell[])[], columnCount: number): readonly (readonly Cell[])[] {
   return rows.map((row) => {
     const last = row.length > 0 ? lastOf(row).look : PLAIN;
-    return [...row, ...Array.from({ length: columnCount - row.length }, () => blankCell(last))];
+    return [...row, ...madeOf(columnCount - row.length, () => blankCell(last))];
   });
 }

@@ -2,7 +2,9 @@
  * The `Cut list - <room>` tab: what to order, then one line per piece in laying order, then the same cuts by plank for the
  * person at the saw, then cautions.
  */
+
 import type { Units } from '../geometry/length';
+import { madeOf } from '../geometry/lists';
 import type { Summary, Takeoff } from '../takeoff/result';
 import { countryWords } from '../takeoff/text/countryWords';
 import { pieceText } from '../takeoff/text/lengthText';
@@ -146,7 +148,7 @@ function topRows(takeoff: Takeoff, words: readonly string[]): Row[] {
     ...words.flatMap((text) => brokenLines(text, STRONG_LETTERS).map((line) => told(textCell(line, STRONG)))),
   ];
   const right = planRows(takeoff);
-  return Array.from({ length: Math.max(left.length, right.length) }, (_, i) => {
+  return madeOf(Math.max(left.length, right.length), (i) => {
     return [...padded(left[i] ?? [], IN_VIEW.length), ...(right[i] ?? [])];
   });
 }
@@ -186,7 +188,7 @@ function besideRows(label: string, text: string): Row[] {
 }
 
 function padded(row: Row, length: number): Row {
-  return [...row, ...Array.from({ length: length - row.length }, () => blankCell())];
+  return [...row, ...madeOf(length - row.length, () => blankCell())];
 }
 
 function count(number: number): Cell {
@@ -260,7 +262,7 @@ function footRows(units: Units): Row[] {
       BESIDE_LETTERS,
     ),
   ];
-  return Array.from({ length: Math.max(left.length, right.length) }, (_, i) => [
+  return madeOf(Math.max(left.length, right.length), (i) => [
     ...padded(told(...left.slice(i, i + 1)), IN_VIEW.length),
     ...right.slice(i, i + 1),
   ]);

@@ -4,7 +4,7 @@
  */
 
 import { type Ticks, ticksOfMm } from '../geometry/length';
-import { lastOf } from '../geometry/lists';
+import { lastOf, madeOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { type Bounds, boundsOf, contains, type Region } from '../geometry/polygon';
 import type { DoorwayMark, Takeoff } from '../takeoff/result';
@@ -64,7 +64,7 @@ export function doorwayNumberOf(place: GridPlace): number {
 export function floorGrid(takeoff: Takeoff, steps: readonly GridStep[]): FloorGrid {
   const floor = withLevelRows(takeoff);
   const frame = frameOf(floor, steps);
-  const places = Array.from({ length: frame.rows }, () => new Array<GridPlace>(frame.columns).fill(OUTSIDE));
+  const places = madeOf(frame.rows, () => new Array<GridPlace>(frame.columns).fill(OUTSIDE));
   paintRoom(places, frame, floor);
   const isRoom = places.map((row) => row.map((place) => place !== OUTSIDE));
   for (const paint of [paintPiece, paintEdges(STRAIGHT), paintEdges(DIAGONAL), paintSliver(isRoom)]) {

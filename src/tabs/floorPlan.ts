@@ -3,7 +3,7 @@
  * what the colours mean and which way to lay. It fits one page.
  */
 
-import { lastOf, leastBy } from '../geometry/lists';
+import { lastOf, leastBy, madeOf } from '../geometry/lists';
 import { boundsOf } from '../geometry/polygon';
 import type { FloorPiece, Takeoff } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
@@ -202,7 +202,7 @@ function tintOf({ rowNumber, pieceNumber }: FloorPiece): string {
 /** Left of the drawing: the number of the row that begins there, where rows run across the page. */
 function rowMargin({ rows, pieces }: Takeoff, { grid }: DrawnFloor, gridRow: number): Cell[] {
   const { size } = numbersIn(grid);
-  const margin = Array.from({ length: MARGIN }, () => blankCell(lookWith({ size })));
+  const margin = madeOf(MARGIN, () => blankCell(lookWith({ size })));
   if (grid.rowAngle % 180 !== 0) return margin;
   const rowNumberAt = (r: number) => firstRowNumber(grid.places[r] ?? [], pieces);
   const rowNumber = rowNumberAt(gridRow);

@@ -2,7 +2,7 @@
  * What a person wrote in a tab of ours is never erased by filling it again. If its line still exists it stays beside
  * that line; if not, the whole line is put at the bottom, under `Kept from before`.
  */
-import { lastOf, leastBy } from '../geometry/lists';
+import { lastOf, leastBy, madeOf } from '../geometry/lists';
 import {
   blankCell,
   type Cell,
@@ -179,7 +179,7 @@ function withFoot(block: TabBlock, lines: readonly (readonly Cell[])[]): TabBloc
 function sized(block: TabBlock, rows: readonly (readonly Cell[])[]): TabBlock {
   const width = Math.max(...rows.map((row) => row.length));
   const extra = Math.max(0, width - block.columnWidths.length);
-  const cells = rows.map((row) => [...row, ...Array.from({ length: width - row.length }, () => blankCell(PLAIN))]);
+  const cells = rows.map((row) => [...row, ...madeOf(width - row.length, () => blankCell(PLAIN))]);
   return { ...block, cells, columnWidths: [...block.columnWidths, ...new Array<number>(extra).fill(OWN_WIDTH)] };
 }
 

@@ -5,7 +5,7 @@
  */
 
 import type { Units } from '../geometry/length';
-import { sumOf } from '../geometry/lists';
+import { madeOf, sumOf } from '../geometry/lists';
 import { areaUnit } from '../order/coverOrder';
 import type { MarginOf } from '../order/money';
 import type { Order } from '../order/order';
@@ -312,13 +312,13 @@ function shownCells(values: readonly (string | number | null)[], words: string, 
     if (column > 0 && value) return formulaCell(value, column === TOTAL_COLUMN ? MONEY_FORMAT : WHOLE_FORMAT, right);
     return value ? textCell(value, { ...look, wrap: true }) : blankCell(look);
   });
-  const gap = Array.from({ length: LAST - figures.length }, () => blankCell(look));
+  const gap = madeOf(LAST - figures.length, () => blankCell(look));
   return [...figures, ...gap, textCell(words, { ...look, wrap: true, size: 9 })];
 }
 
 /** @param last heading of the last column, where there is one */
 function addHeading(rows: Rows, names: readonly string[], last = ''): void {
-  const gap = last === '' ? [] : Array.from({ length: LAST - names.length }, () => '');
+  const gap = last === '' ? [] : madeOf(LAST - names.length, () => '');
   const isText = (i: number) => i === 0 || i === LAST || ['Pack', 'Unit'].includes(names[i]);
   const look = lookWith({ size: 9, wrap: names.length > 1 }, HEADED);
   rows.push([]);

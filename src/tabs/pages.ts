@@ -3,7 +3,7 @@
  * page as a whole, small blank rows fill up the page before it, and the next page begins with a row so high that it
  * fits on no page but its own, be it A4 or Letter.
  */
-import { lastOf, sumOf } from '../geometry/lists';
+import { lastOf, madeOf, sumOf } from '../geometry/lists';
 import type { Cell, RowHeights } from './block';
 
 /** Pixels of a row, where nothing else is said. */
@@ -66,7 +66,7 @@ const LYING_PAGES = [571, 549, 525, 501];
 export function blanksBefore(used: number, part: number): number {
   const isWhole = (from: number) =>
     LYING_PAGES.every((page) => Math.floor(from / page) === Math.floor((from + part - 1) / page));
-  const counts = Array.from({ length: Math.ceil(part / ROW_PIXELS) + 4 }, (_, count) => count);
+  const counts = madeOf(Math.ceil(part / ROW_PIXELS) + 4, (count) => count);
   return counts.find((count) => isWhole(used + count * ROW_PIXELS)) ?? 0;
 }
 
@@ -78,7 +78,7 @@ function heightOf(rows: readonly PageRow[]): number {
 function fillers(pixels: number): readonly PageRow[] {
   const count = Math.floor(pixels / FILLER);
   const rest = pixels % FILLER;
-  const rows = Array.from({ length: count }, () => ({ cells: [], pixels: FILLER }));
+  const rows = madeOf(count, () => ({ cells: [], pixels: FILLER }));
   return rest > 0 ? [{ cells: [], pixels: rest }, ...rows] : rows;
 }
 

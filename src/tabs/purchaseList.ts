@@ -2,6 +2,7 @@
  * The `Purchase list` tab: what to buy, supplier by supplier, to be sent to them. No price of ours is on it, nor what
  * anything is needed for.
  */
+import { madeOf } from '../geometry/lists';
 import type { Order } from '../order/order';
 import type { OrderLine } from '../order/orderLine';
 import { countryDay } from '../takeoff/text/countryDate';
@@ -84,7 +85,7 @@ function supplierRows(supplier: string, lines: readonly OrderLine[], { house }: 
 }
 
 function blanks(count: number): readonly Cell[] {
-  return Array.from({ length: count }, () => blankCell());
+  return madeOf(count, () => blankCell());
 }
 
 function lineCells(line: OrderLine, unit: string, index: number): readonly Cell[] {

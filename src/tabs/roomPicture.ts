@@ -1,8 +1,9 @@
 /** A floor as the homeowner sees it: a caption, the drawing with its sizes, and what cannot be seen in it. */
 
 import type { Ticks, Units } from '../geometry/length';
-import { entryAfter } from '../geometry/lists';
+import { entryAfter, madeOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
+import { distanceBetween } from '../geometry/point';
 import { boundsOf } from '../geometry/polygon';
 import type { Takeoff } from '../takeoff/result';
 import { countryWords } from '../takeoff/text/countryWords';
@@ -72,7 +73,7 @@ function captionOf({ entry, rooms }: Takeoff): string {
 }
 
 function blanks(count: number): Cell[] {
-  return Array.from({ length: count }, () => blankCell());
+  return madeOf(count, () => blankCell());
 }
 
 /**
@@ -106,6 +107,6 @@ function wallLengths(outline: readonly Point[]): readonly Ticks[] {
   const turned = [...corners.slice(first), ...corners.slice(0, first)];
   return turned.map((corner, i) => {
     const next = entryAfter(turned, i);
-    return Math.round(Math.hypot(next.x - corner.x, next.y - corner.y));
+    return Math.round(distanceBetween(corner, next));
   });
 }

@@ -1,5 +1,5 @@
 /** Which piece is cut from which plank or piece in hand, for given first pieces. */
-import { addedUp } from '../../geometry/lists';
+import { addedUp, madeOf } from '../../geometry/lists';
 import type { CutJob, KeptEnd } from '../job';
 import { lastAfter, type OpenRun, wholesAfter } from './firstPieces';
 import type { OnwardJob, OnwardPiece } from './onwardJob';
@@ -72,9 +72,7 @@ function bookEnds(onward: OnwardJob, runs: readonly OpenRun[], firsts: readonly 
     const plank = fromHeld ? -1 : open();
     if (partnerOfFirst[i] >= 0 && plank >= 0) plankOfTail[partnerOfFirst[i]] = plank;
     const first = fromHeld ?? put(length, 'right', plank, false);
-    const wholes = Array.from({ length: wholesAfter(run, length, plankLength) }, () =>
-      put(plankLength, 'whole', open(), false),
-    );
+    const wholes = madeOf(wholesAfter(run, length, plankLength), () => put(plankLength, 'whole', open(), false));
     books.pieces[index] = [first, ...wholes, null];
   });
   long.forEach(({ index }, i) => {

@@ -6,7 +6,7 @@
  * leaves the choice free for fewer cuts and shorter waits.
  */
 
-import { lastOf } from '../../geometry/lists';
+import { lastOf, madeOf } from '../../geometry/lists';
 import type { Shared } from '../follow/sharing';
 import type { BrokenRule, CutJob, KeptEnd, PlannedPiece, PlannedRow } from '../job';
 import { costsByPair, lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from '../runs/prepared';
@@ -123,7 +123,7 @@ function piecesOf(prepared: PreparedJob, run: PreparedRun, at: number): Piece[] 
   };
   if (run.isWallToWall) return [piece(run.length, 'middle', at - run.length - kerf, at)];
   const last = lastPieceOf(run, at, L);
-  const wholes = Array.from({ length: wholesOf(run, at) }, () => piece(L, 'whole', -1, L));
+  const wholes = madeOf(wholesOf(run, at), () => piece(L, 'whole', -1, L));
   return [piece(at, 'right', -1, at), ...wholes, piece(last, 'left', L - kerf - last, L)];
 }
 

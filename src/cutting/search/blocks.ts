@@ -5,7 +5,7 @@
  * it costs alone and, where its joints shut out the cheapest of the run before, what the next best costs more. Prices of
  * places are added up; since two arcs of a block may meet at one place, a block that turns out dearer is put back.
  */
-import { lastOf } from '../../geometry/lists';
+import { lastOf, madeOf } from '../../geometry/lists';
 import { type Arc, arcOf, priceOfArc } from '../runs/arcs';
 import type { PreparedRun } from '../runs/prepared';
 import {
@@ -36,7 +36,7 @@ export interface BlockMemory {
 /** A memory in which nothing was tried; `plankLength` in units of the job. */
 export function emptyBlockMemory(plankLength: number, size: number): BlockMemory {
   return {
-    costs: Array.from({ length: size }, () => new Float64Array(plankLength + 1)),
+    costs: madeOf(size, () => new Float64Array(plankLength + 1)),
     stagger: staggerTableOf(plankLength, 0),
     openings: noOpenings(),
     windows: noStretches(),

@@ -1,4 +1,5 @@
 /** The marking drawing of a piece on the page, in a dialog that Escape closes. */
+import { distanceBetween } from '../../geometry/point';
 import type { FloorPiece, Takeoff } from '../../takeoff/result';
 import { button, drawn, element } from '../parts/dom';
 import { type Dimension, type MarkedPiece, type MarkedSize, markedPieceOf, type Side } from './marking';
@@ -178,7 +179,7 @@ function sizeElements({ from, to, text }: MarkedSize, scale: Scale, paperWidth: 
   const placed = isSeen ? Math.min(Math.max(middle, half), paperWidth - half) : middle;
   const transform = `translate(${placed},${(a.y + b.y) / 2})`;
   const words = drawn('text', { class: 'dimension-text', transform, dy: '0.35em' }, text);
-  return Math.hypot(b.x - a.x, b.y - a.y) < TIER ? [line] : [line, words];
+  return distanceBetween(a, b) < TIER ? [line] : [line, words];
 }
 
 function restElement({ restFrom, restTo, width }: MarkedPiece, scale: Scale): SVGElement[] {

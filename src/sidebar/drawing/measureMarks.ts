@@ -1,7 +1,8 @@
 /** Numbers of the corners, and diagonals with what each is off by, on paper. */
 
 import type { Units } from '../../geometry/length';
-import { entryAfter } from '../../geometry/lists';
+import { entryAfter, madeOf } from '../../geometry/lists';
+import { distanceBetween } from '../../geometry/point';
 import { lengthText } from '../../takeoff/text/lengthText';
 import { byWords, type Measure } from '../form/measures';
 import { readable } from './labelPlace';
@@ -124,9 +125,9 @@ function placeOfWords(
 /** Places along words, from minus half their length to half, near enough that nothing fits between two. */
 export function stepsOver(half: number): readonly number[] {
   const count = Math.max(1, Math.ceil(half / 5));
-  return Array.from({ length: 2 * count + 1 }, (_, i) => ((i - count) * half) / count);
+  return madeOf(2 * count + 1, (i) => ((i - count) * half) / count);
 }
 
 function distance(a: PaperPoint, b: PaperPoint): number {
-  return Math.hypot(a.x - b.x, a.y - b.y);
+  return distanceBetween(b, a);
 }
