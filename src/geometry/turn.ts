@@ -92,3 +92,14 @@ function commonPlaces(region: Region, place: (p: Point) => Ticks): ReadonlyMap<T
   }
   return common;
 }
+
+/** Degrees by which the way turns at a corner, to either side. */
+export function turnAt(before: Point, at: Point, after: Point): number {
+  const [ax, ay, bx, by] = [at.x - before.x, at.y - before.y, after.x - at.x, after.y - at.y];
+  return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI;
+}
+
+/** Mirrored in the diagonal, so that ends become edges; outlines keep their turn. */
+export function mirrored(region: Region): Region {
+  return region.map((outline) => outline.map(({ x, y }) => ({ x: y, y: x })).reverse());
+}

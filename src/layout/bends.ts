@@ -8,6 +8,7 @@ import type { Ticks } from '../geometry/length';
 import { lastOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { anticlockwise, areaOf, boundsOf, type Outline, type Region, signedAreaOf } from '../geometry/polygon';
+import { turnAt } from '../geometry/turn';
 import { offLine, placesToMark } from './bentLine';
 import { ROUNDING, type Size, type Slant, type Stretch } from './slants';
 import type { SquaredOff } from './square';
@@ -114,12 +115,6 @@ function smoothChains(outline: Outline, size: Size): readonly Outline[] {
     lastOf(chains).push(at(i + 1));
   }
   return chains.map((chain) => offRectangle(chain, size)).filter((chain) => chain.length > 2);
-}
-
-/** Degrees by which the way turns at a corner, to either side. */
-function turnAt(before: Point, at: Point, after: Point): number {
-  const [ax, ay, bx, by] = [at.x - before.x, at.y - before.y, after.x - at.x, after.y - at.y];
-  return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI;
 }
 
 /** A chain without the edges at its ends that lie along the rectangle, where there is nothing to cut; all of an edge stays. */

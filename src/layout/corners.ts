@@ -3,6 +3,7 @@
 import type { Ticks } from '../geometry/length';
 import { entryAfter, entryBefore } from '../geometry/lists';
 import type { Point } from '../geometry/point';
+import { turnAt } from '../geometry/turn';
 import type { RowLayout } from './rows';
 
 /** Our choice: what turns by less is part of a curve or of a bowed wall; round cut-outs turn by 22.5 degrees. */
@@ -27,9 +28,4 @@ export function cornersInRuns({ floor, rows }: RowLayout): readonly (readonly (r
 
 function isAcross(from: Point, to: Point): boolean {
   return Math.abs(to.x - from.x) <= Math.abs(to.y - from.y) * MOST_LEAN;
-}
-
-function turnAt(before: Point, at: Point, after: Point): number {
-  const [ax, ay, bx, by] = [at.x - before.x, at.y - before.y, after.x - at.x, after.y - at.y];
-  return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI;
 }

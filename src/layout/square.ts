@@ -8,6 +8,7 @@ import type { Ticks } from '../geometry/length';
 import { addedUp, lastOf, madeOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { anticlockwise, type Outline, type Region } from '../geometry/polygon';
+import { mirrored, turnAt } from '../geometry/turn';
 
 /** Lines along which wood meets wood: no edge on one of them is an edge at a wall. */
 export interface Seams {
@@ -36,13 +37,8 @@ export function squaredOff(region: Region, seams: Seams, tolerance: Ticks): Squa
   // Ends first: a small cut corner is taken off by a crosscut, not by a rip as long as the piece.
   const ends = uprightSquared(region, seams, tolerance);
   const turned = { levels: seams.uprights, uprights: seams.levels };
-  const edges = uprightSquared(transposed(ends.region), turned, tolerance);
-  return { region: edges.most > 0 ? transposed(edges.region) : ends.region, most: Math.max(ends.most, edges.most) };
-}
-
-/** Mirrored in the diagonal, so that ends become edges; outlines keep their turn. */
-function transposed(region: Region): Region {
-  return region.map((outline) => outline.map(({ x, y }) => ({ x: y, y: x })).reverse());
+  const edges = uprightSquared(mirrored(ends.region), turned, tolerance);
+  return { region: edges.most > 0 ? mirrored(edges.region) : ends.region, most: Math.max(ends.most, edges.most) };
 }
 
 function uprightSquared(region: Region, seams: Seams, tolerance: Ticks): SquaredOff {
@@ -81,12 +77,6 @@ function isCurved({ corners, before, after }: Side): boolean {
   const way = [...(before ? [before] : []), ...corners, ...(after ? [after] : [])];
   const turns = way.slice(1, -1).map((corner, i) => turnAt(way[i], corner, way[i + 2]));
   return addedUp(turns.filter((turn) => turn < SMOOTH_DEGREES)) > CURVED_DEGREES;
-}
-
-/** Degrees by which the way turns at a corner, to either side. */
-function turnAt(before: Point, at: Point, after: Point): number {
-  const [ax, ay, bx, by] = [at.x - before.x, at.y - before.y, after.x - at.x, after.y - at.y];
-  return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI;
 }
 
 /** What lies between a side and the upright line through its innermost corner; wood lies to the left of the way. */

@@ -6,6 +6,7 @@ import { HOUSE_SECTIONS } from '../order/houseFields';
 import { readHouse } from '../order/readHouse';
 import { rememberedPlan } from '../order/rememberedPlan';
 import { checkedHouse } from '../tabs/checkedHouse';
+import { jobItems } from '../tabs/job';
 import {
   changedJob,
   fillHomeowner,
@@ -24,7 +25,7 @@ import { besidesWords, wayTo } from './filling/fillView';
 import { fieldId } from './form/fieldView';
 import { FormProgress } from './form/formProgress';
 import { moveButtonId } from './form/itemButtons';
-import { jobItems, shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './form/job';
+import { shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './form/job';
 import { JOB, type JobFormEvents, jobSections, roomsWords, stateId } from './form/jobFormView';
 import { namesOf, withLinesOf } from './form/jobRooms';
 import { stateOf, unneededParts } from './form/jobState';

@@ -1,13 +1,13 @@
 /** The lines of a cut list in which a person types what they find and want while the floor is laid. */
 
 import { TICKS_PER_FOOT, TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
-import { lastOf, madeOf, sumOf } from '../geometry/lists';
+import { lastOf, sumOf } from '../geometry/lists';
 import { AS_PLANNED, type AsYouLay, wallPlaces } from '../takeoff/planning/asYouLay';
 import { asYouLayProblems as text } from '../takeoff/reading/asYouLayProblems';
 import type { Takeoff } from '../takeoff/result';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText, readLength } from '../takeoff/text/lengthText';
-import { blankCell, type Cell, HEADED, lookWith, ownedCell, PLAIN, textCell } from './block';
+import { blankCell, blankCells, type Cell, HEADED, lookWith, ownedCell, PLAIN, textCell } from './block';
 import { dateText, isDate } from './dates';
 import type { KeptMark, KeptMarks } from './keptMarks';
 import { aboveKept, placeKey } from './oldTab';
@@ -52,7 +52,7 @@ function typedKey(label: string): string {
 /** The lines, with what is kept of what was typed in them. */
 export function asYouLayRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
   const labels = [...Object.values(LINES), ...placesOf(takeoff).map((at) => wallLabel(at, takeoff.units))];
-  const blanks = (count: number, look = PLAIN) => madeOf(count, () => blankCell(look));
+  const blanks = (count: number, look = PLAIN) => blankCells(count, look);
   const line = (label: Cell, typed: Cell) => [
     ...blanks(LABEL_COLUMN, label.look),
     label,

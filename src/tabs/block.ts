@@ -94,6 +94,11 @@ export function blankCell(look: Look = PLAIN): Cell {
   return { value: { kind: 'blank' }, look };
 }
 
+/** Blank cells of one look. */
+export function blankCells(count: number, look?: Look): Cell[] {
+  return madeOf(count, () => blankCell(look));
+}
+
 /** Text, shown as it is whatever it starts with. */
 export function textCell(text: string, look: Look = PLAIN): Cell {
   return { value: { kind: 'text', text }, look };
@@ -132,6 +137,6 @@ export function ownedCell(cell: Cell, owner: Owner): Cell {
 export function filledRows(rows: readonly (readonly Cell[])[], columnCount: number): readonly (readonly Cell[])[] {
   return rows.map((row) => {
     const last = row.length > 0 ? lastOf(row).look : PLAIN;
-    return [...row, ...madeOf(columnCount - row.length, () => blankCell(last))];
+    return [...row, ...blankCells(columnCount - row.length, last)];
   });
 }

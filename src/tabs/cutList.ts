@@ -13,6 +13,7 @@ import { plural } from '../takeoff/text/plural';
 import { asYouLayRows, paceIn } from './asYouLay';
 import {
   blankCell,
+  blankCells,
   type Cell,
   filledRows,
   HEADING,
@@ -188,7 +189,7 @@ function besideRows(label: string, text: string): Row[] {
 }
 
 function padded(row: Row, length: number): Row {
-  return [...row, ...madeOf(length - row.length, () => blankCell())];
+  return [...row, ...blankCells(length - row.length)];
 }
 
 function count(number: number): Cell {

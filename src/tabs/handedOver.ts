@@ -4,6 +4,7 @@ import type { Order } from '../order/order';
 import {
   BAND,
   blankCell,
+  blankCells,
   type Cell,
   filledRows,
   HEADING,
@@ -33,13 +34,13 @@ const SIGN_COLUMNS = 36;
 
 /** A row as wide as the page. */
 export function pageRow(cells: readonly Cell[], pixels: number = ROW_PIXELS, rest: Look = PLAIN): PageRow {
-  const blanks = madeOf(COLUMN_COUNT - cells.length, () => blankCell(rest));
+  const blanks = blankCells(COLUMN_COUNT - cells.length, rest);
   return { cells: [...cells, ...blanks], pixels };
 }
 
 /** Cells with texts at columns; a text at the last column stands at the right edge. */
 function textsAt(texts: readonly (readonly [column: number, text: string])[], look: Look = PLAIN): readonly Cell[] {
-  const cells = madeOf(COLUMN_COUNT, () => blankCell(look));
+  const cells = blankCells(COLUMN_COUNT, look);
   for (const [column, text] of texts) {
     const align = column === COLUMN_COUNT - 1 ? 'right' : 'left';
     if (text !== '') cells[column] = textCell(text, { ...look, align });

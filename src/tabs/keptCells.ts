@@ -2,15 +2,15 @@
  * What a person wrote in a tab of ours is never erased by filling it again. If its line still exists it stays beside
  * that line; if not, the whole line is put at the bottom, under `Kept from before`.
  */
-import { lastOf, leastBy, madeOf } from '../geometry/lists';
+import { lastOf, leastBy } from '../geometry/lists';
 import {
   blankCell,
+  blankCells,
   type Cell,
   HEADED,
   lookWith,
   numberCell,
   ownedCell,
-  PLAIN,
   type TabBlock,
   textCell,
   tickCell,
@@ -179,7 +179,7 @@ function withFoot(block: TabBlock, lines: readonly (readonly Cell[])[]): TabBloc
 function sized(block: TabBlock, rows: readonly (readonly Cell[])[]): TabBlock {
   const width = Math.max(...rows.map((row) => row.length));
   const extra = Math.max(0, width - block.columnWidths.length);
-  const cells = rows.map((row) => [...row, ...madeOf(width - row.length, () => blankCell(PLAIN))]);
+  const cells = rows.map((row) => [...row, ...blankCells(width - row.length)]);
   return { ...block, cells, columnWidths: [...block.columnWidths, ...new Array<number>(extra).fill(OWN_WIDTH)] };
 }
 

@@ -46,7 +46,8 @@ function wayOf(x: number, y: number): Way {
   return WAYS[(eighth + 8) % 8];
 }
 
-function middleOf({ polygon }: FloorRow): { readonly x: number; readonly y: number } {
+/** The middle of the rectangle around a row or a piece. */
+export function middleOf({ polygon }: Pick<FloorRow, 'polygon'>): { readonly x: number; readonly y: number } {
   const { x0, y0, x1, y1 } = boundsOf([polygon]);
   return { x: (x0 + x1) / 2, y: (y0 + y1) / 2 };
 }

@@ -15,6 +15,7 @@ import { numberText } from '../takeoff/text/numberText';
 import {
   BAND,
   blankCell,
+  blankCells,
   type Cell,
   filledRows,
   formulaCell,
@@ -312,7 +313,7 @@ function shownCells(values: readonly (string | number | null)[], words: string, 
     if (column > 0 && value) return formulaCell(value, column === TOTAL_COLUMN ? MONEY_FORMAT : WHOLE_FORMAT, right);
     return value ? textCell(value, { ...look, wrap: true }) : blankCell(look);
   });
-  const gap = madeOf(LAST - figures.length, () => blankCell(look));
+  const gap = blankCells(LAST - figures.length, look);
   return [...figures, ...gap, textCell(words, { ...look, wrap: true, size: 9 })];
 }
 

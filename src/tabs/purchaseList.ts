@@ -2,7 +2,6 @@
  * The `Purchase list` tab: what to buy, supplier by supplier, to be sent to them. No price of ours is on it, nor what
  * anything is needed for.
  */
-import { madeOf } from '../geometry/lists';
 import type { Order } from '../order/order';
 import type { OrderLine } from '../order/orderLine';
 import { countryDay } from '../takeoff/text/countryDate';
@@ -10,6 +9,7 @@ import { numberText } from '../takeoff/text/numberText';
 import {
   BAND,
   blankCell,
+  blankCells,
   type Cell,
   filledRows,
   HEADED,
@@ -80,12 +80,8 @@ function supplierRows(supplier: string, lines: readonly OrderLine[], { house }: 
     ...(supplier === '' ? [] : [[textCell(supplier, lookWith({ size: 12 }, STRONG))]]),
     headings,
     ...own.map((line, i) => lineCells(line, unit, i)),
-    ...(isWeighed ? [[textCell(last, STRONG), ...blanks(4), weightCell(total, unit, STRONG)]] : []),
+    ...(isWeighed ? [[textCell(last, STRONG), ...blankCells(4), weightCell(total, unit, STRONG)]] : []),
   ];
-}
-
-function blanks(count: number): readonly Cell[] {
-  return madeOf(count, () => blankCell());
 }
 
 function lineCells(line: OrderLine, unit: string, index: number): readonly Cell[] {

@@ -4,9 +4,11 @@
  *
  * A move is taken when it costs little more than it saves; what that means is less and less, and nothing in the end.
  */
+
 import { sumOf } from '../../geometry/lists';
+import { leastDistance } from '../runs/joints';
 import { drawBelow, type Seeded, seededFrom } from '../search/seeded';
-import { jointsOf, leastDistance, type OpenRun } from './firstPieces';
+import { jointsOf, type OpenRun } from './firstPieces';
 import { jointsThatLie, type OnwardJob, type OnwardPiece, type OnwardPlan } from './onwardJob';
 
 /** Our choice: what a move may cost at first, and later; moves for every run, and at most. */

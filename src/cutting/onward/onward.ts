@@ -5,14 +5,16 @@
  * chosen anew, one run at a time, where offcuts in hand or shared planks save more. The plan of the whole floor, handed in as
  * a start, is never done worse than.
  */
+
 import { sumOf } from '../../geometry/lists';
 import type { BrokenRule, CutJob, CutPlan } from '../job';
 import { checkOnwardPlan, judgedOnward } from '../judge/onwardLaws';
 import { cutPiecesLast } from '../plan/cutLast';
+import { leastDistance } from '../runs/joints';
 import { type PlanOptions, planCutsQuickly } from '../search';
 import { bookPieces } from './booking';
 import { withFewerWaiting } from './fewerWaiting';
-import { jointsOf, lastAfter, leastDistance, mayBegin, type OpenRun, openRuns, wholesAfter } from './firstPieces';
+import { jointsOf, lastAfter, mayBegin, type OpenRun, openRuns, wholesAfter } from './firstPieces';
 import { jointsThatLie, type OnwardJob, type OnwardPlan } from './onwardJob';
 import { quickSaved } from './quickSaved';
 

@@ -9,6 +9,7 @@
 import { lastOf, madeOf } from '../../geometry/lists';
 import type { Shared } from '../follow/sharing';
 import type { BrokenRule, CutJob, KeptEnd, PlannedPiece, PlannedRow } from '../job';
+import { leastDistance } from '../runs/joints';
 import { costsByPair, lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from '../runs/prepared';
 import type { StripRows } from '../runs/stripRows';
 import { matchStrips, type RowEnds, WHOLE_STRIP } from '../runs/strips';
@@ -212,7 +213,7 @@ export function brokenRules(job: CutJob, rows: readonly PlannedRow[]): BrokenRul
       if (shortest < job.minPiece)
         broken.push({ rule: 'minimum piece', ...place, found: shortest, wanted: job.minPiece });
       const own = jointsOf(run.x, pieces);
-      const nearest = nearestOf(own, before);
+      const nearest = leastDistance(own, before);
       if (nearest < job.minStagger)
         broken.push({ rule: 'minimum stagger', ...place, found: nearest, wanted: job.minStagger });
       joints.push(...own);
@@ -228,10 +229,4 @@ function jointsOf(x: number, pieces: readonly PlannedPiece[]): number[] {
     joint += piece.length;
     return joint;
   });
-}
-
-function nearestOf(joints: readonly number[], others: readonly number[]): number {
-  let nearest = Number.POSITIVE_INFINITY;
-  for (const a of joints) for (const b of others) nearest = Math.min(nearest, Math.abs(a - b));
-  return nearest;
 }

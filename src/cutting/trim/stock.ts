@@ -2,7 +2,9 @@
  * Plain one-dimensional cutting: the fewest sticks of one length that give a list of pieces, as for trim. Planks are
  * another matter, because their ends are handed: see `search.ts`.
  */
+
 import { lastOf } from '../../geometry/lists';
+import { requireWhole } from '../runs/prepared';
 import { fractionalPlan, martelloTothBound } from './stockBound';
 import { firstFit, type PatternUse, type StepMeter, type StockDemand, sticksOf } from './stockPatterns';
 import { completeSearch, dive, type StockState } from './stockSearch';
@@ -61,12 +63,6 @@ export function cutStock(
     stop: state.bestCount === state.bound ? 'proved fewest' : 'step limit',
     steps: state.steps,
   };
-}
-
-function requireWhole(name: string, value: number, least: number): void {
-  if (!Number.isSafeInteger(value) || value < least) {
-    throw new RangeError(`The ${name} must be a whole number of at least ${least}, found ${value}.`);
-  }
 }
 
 /** Sizes and counts from sizes in descending order. */

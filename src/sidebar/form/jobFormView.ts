@@ -1,10 +1,11 @@
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
+import { jobItems } from '../../tabs/job';
 import { countryWords } from '../../takeoff/text/countryWords';
 import { button, element } from '../parts/dom';
 import { choicesOf, UNITS_FIELD } from './fields';
 import { type FieldEvents, problemBox, radioGroup } from './fieldView';
 import { type ItemEvents, itemButtons } from './itemButtons';
-import { jobItems, jobPath, shownValue } from './job';
+import { jobPath, shownValue } from './job';
 import { type ChosenFrom, jobFieldBlock } from './jobFieldView';
 import { namesOf } from './jobRooms';
 import { isBlankPart, stateOf, unneededParts } from './jobState';

@@ -1,10 +1,12 @@
 /** Which field of the job a sentence about something missing is about. Data only. */
+
 import type { Units } from '../../geometry/length';
 import type { HouseEntry } from '../../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
+import { jobItems } from '../../tabs/job';
 import { countryWords } from '../../takeoff/text/countryWords';
 import { nameKey, sameName } from '../../takeoff/text/names';
-import { jobItems, jobPath } from './job';
+import { jobPath } from './job';
 
 type Fields = Readonly<Record<string, unknown>>;
 
