@@ -41,7 +41,7 @@ export function openMarking(first: FloorPiece, plan: Takeoff, large: ((label: st
     });
     const content = contentOf(piece, plan);
     const others = [...(large ? [larger] : []), ...content.view.buttons(), print, close];
-    const steps = element('div', { class: 'steps' }, step('Previous', -1), step('Next', 1), ...others);
+    const steps = element('div', 'steps', step('Previous', -1), step('Next', 1), ...others);
     dialog.replaceChildren(...content.parts, steps);
     const focused = document.getElementById(focusId) as HTMLButtonElement | null;
     (focused && !focused.disabled ? focused : close).focus();
@@ -94,12 +94,12 @@ function partsOf(
   return [
     element('h2', { id: 'marking-heading' }, `Piece ${piece.label}`),
     element('p', {}, `${sizeWords(piece, plan.units)}. ${sourceWords(piece)}`),
-    element('p', { class: 'edge-name' }, `far edge (${plan.startEdge === 'tongue' ? 'groove' : 'tongue'})`),
+    element('p', 'edge-name', `far edge (${plan.startEdge === 'tongue' ? 'groove' : 'tongue'})`),
     picture,
-    element('p', { class: 'edge-name' }, `start edge (${plan.startEdge}), towards the start wall`),
-    element('dl', { class: 'numbers' }, ...lines),
-    ...(marks.length > 0 ? [element('ol', { class: 'notes' }, ...marks)] : []),
-    element('p', { class: 'help' }, cutsWords(piece)),
+    element('p', 'edge-name', `start edge (${plan.startEdge}), towards the start wall`),
+    element('dl', 'numbers', ...lines),
+    ...(marks.length > 0 ? [element('ol', 'notes', ...marks)] : []),
+    element('p', 'help', cutsWords(piece)),
   ];
 }
 

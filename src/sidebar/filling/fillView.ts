@@ -43,7 +43,7 @@ export function fillPart(
 ): FillPart {
   const question = element('div', { class: 'question', role: 'alert' });
   const told = toldLine();
-  const ways = element('div', { class: 'ways-to-tabs' });
+  const ways = element('div', 'ways-to-tabs');
   const tell = (words: string) => told.replaceChildren(words);
   const progress = fillProgress(tell);
   const mayReplan = async (lists: readonly TickedList[]) => {
@@ -73,8 +73,8 @@ export function fillPart(
   return {
     element: element(
       'div',
-      { class: 'fill' },
-      element('div', { class: 'fill-line' }, start, ...beside),
+      'fill',
+      element('div', 'fill-line', start, ...beside),
       progress.element,
       told,
       question,

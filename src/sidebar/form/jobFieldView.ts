@@ -74,7 +74,7 @@ function roomTicks(
     const box = element('input', { type: 'checkbox', id, value: name, checked: isTicked(name) });
     box.addEventListener('change', () => events.changed(path, wordsText(tickedIn(group)), false));
     box.addEventListener('blur', () => events.left(path));
-    return element('div', { class: 'radio' }, box, element('label', { for: id }, name));
+    return element('div', 'radio', box, element('label', { for: id }, name));
   });
   const help = element('p', { class: 'help', id: `help-${path}` }, ticksHelp(path));
   const group = element(

@@ -40,7 +40,7 @@ export function startsElement(takeoff: Takeoff, taken: (firstRow: string) => voi
   const narrowest = shown.map((start) => show(start.narrowest));
   const table = element(
     'table',
-    { class: 'ways starts' },
+    'ways starts',
     element(
       'caption',
       {},
