@@ -3,7 +3,7 @@
 import { inchesOf, mmOf, type Ticks, type Units } from '../geometry/length';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
-import { nameKey } from '../takeoff/text/names';
+import { sameName } from '../takeoff/text/names';
 import type { DoorwayPlan } from './doorways';
 import { applianceShortage, heightLimits, type MeetingVerdict, type StairCheck, stairCheck } from './heights';
 import { type House, type LaidRoom, productTitle } from './house';
@@ -51,7 +51,7 @@ export function fitLines(
 
 /** A floor of unknown height fits nowhere until its planks' thickness is entered. */
 function unknownLines({ doorways, appliances, stairs }: House, { name, height, product }: LaidRoom): FitLine[] {
-  const meets = [...doorways, ...appliances, ...stairs].some(({ room }) => nameKey(room) === nameKey(name));
+  const meets = [...doorways, ...appliances, ...stairs].some(({ room }) => sameName(room, name));
   if (height !== null || !meets) return [];
   const reason = sentence(houseProblems.noThickness(productTitle(product.name)));
   return [{ fits: false, place: name, text: reason }];
@@ -69,7 +69,7 @@ function stairText(floorAt: 'foot' | 'head', { riser, spread }: StairCheck, unit
 }
 
 function heightOf(rooms: readonly LaidRoom[], name: string): Ticks | null {
-  return rooms.find((room) => nameKey(room.name) === nameKey(name))?.height ?? null;
+  return rooms.find((room) => sameName(room.name, name))?.height ?? null;
 }
 
 function doorwayLines(units: Units, doorway: DoorwayPlan): FitLine[] {

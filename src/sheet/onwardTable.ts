@@ -1,4 +1,5 @@
 /** The rest of a floor as the table that `PLANK_ONWARD` answers: what to do next, what is needed, a line per piece. */
+
 import type { FewerOver } from '../cutting/onward/inParts';
 import { jointsThatLie, type OnwardJob, type OnwardPiece, type OnwardPlan } from '../cutting/onward/onwardJob';
 import type { FineTicks, Ticks, Units } from '../geometry/length';
@@ -7,6 +8,7 @@ import { type Grid, markedLengths } from '../takeoff/planning/cutJob';
 import { problems } from '../takeoff/reading/problems';
 import { carriedWords } from '../takeoff/telling/carriedWords';
 import { lengthText } from '../takeoff/text/lengthText';
+import { plural } from '../takeoff/text/plural';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
 
@@ -145,9 +147,9 @@ function wholeTicks(ticks: number): Ticks {
 
 function needed({ plan, onward }: OnwardAnswer): string {
   const { plankCount, short } = plan;
-  const planks = (count: number) => `${count} ${count === 1 ? 'plank' : 'planks'}`;
-  if (short > 0) return `${planks(plankCount)} needed, ${onward.whole} left: ${planks(short)} more to buy.`;
-  return `${planks(plankCount)} needed, ${onward.whole} left: ${onward.whole - plankCount} over.`;
+  if (short > 0)
+    return `${plural(plankCount, 'plank')} needed, ${onward.whole} left: ${plural(short, 'plank')} more to buy.`;
+  return `${plural(plankCount, 'plank')} needed, ${onward.whole} left: ${onward.whole - plankCount} over.`;
 }
 
 function brokenTexts({ plan, nextRow, units, grid }: OnwardAnswer): readonly string[] {

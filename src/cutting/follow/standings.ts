@@ -1,3 +1,4 @@
+import { madeOf } from '../../geometry/lists';
 /**
  * Floors laid up to some run, many side by side: the state of a floor laid row by row in many ways at once. What they
  * hold lies in arrays, a stretch for each, and is used again from one run to the next but one.
@@ -34,7 +35,7 @@ export interface Standings {
 export function standingsFor(runs: number, width: number, room: number): Standings {
   const whole = (length: number): Int32Array => new Int32Array(length);
   return {
-    at: Array.from({ length: width }, () => whole(runs)),
+    at: madeOf(width, () => whole(runs)),
     room,
     counts: whole(width),
     lengths: whole(width * room),

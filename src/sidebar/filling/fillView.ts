@@ -1,7 +1,9 @@
 /** The button that fills the tabs, how far it has got, and a way to each tab. */
+
 import { stakeWords, type TickedList } from '../../tabs/laidWork';
 import { type ChangedRoom, changedRoom } from '../../tabs/roomTabs';
 import type { RoomEntry } from '../../takeoff/entry';
+import { plural } from '../../takeoff/text/plural';
 import { secondsText } from '../outcome/numbers';
 import { busyButton } from '../parts/busyButton';
 import { button, element } from '../parts/dom';
@@ -41,7 +43,7 @@ export function fillPart(
 ): FillPart {
   const question = element('div', { class: 'question', role: 'alert' });
   const told = toldLine();
-  const ways = element('div', { class: 'ways-to-tabs' });
+  const ways = element('div', 'ways-to-tabs');
   const tell = (words: string) => told.replaceChildren(words);
   const progress = fillProgress(tell);
   const mayReplan = async (lists: readonly TickedList[]) => {
@@ -71,8 +73,8 @@ export function fillPart(
   return {
     element: element(
       'div',
-      { class: 'fill' },
-      element('div', { class: 'fill-line' }, start, ...beside),
+      'fill',
+      element('div', 'fill-line', start, ...beside),
       progress.element,
       told,
       question,
@@ -127,7 +129,7 @@ function changedWords(name: string, { lines, isOther }: ChangedRoom): string {
 export function fillingWords({ filled, failures, left, replaced, kept }: Filling, ms: number): string {
   const rest = [...left, ...besidesWords(replaced, kept)];
   if (failures.length === 0) {
-    const count = filled.length === 1 ? '1 tab' : `${filled.length} tabs`;
+    const count = plural(filled.length, 'tab');
     return [`${count} filled in ${secondsText(ms)}.`, ...rest].join(' ');
   }
   const done = filled.length === 0 ? 'No tab was filled.' : `Filled: ${filled.map(nameOf).join(', ')}.`;

@@ -1,7 +1,9 @@
 /** Rows that lie, and the row that is begun: what is still to be cut for it is settled by what lies. */
+
 import type { CutJob, KeptEnd } from '../../cutting/job';
 import type { StockPiece } from '../../cutting/onward/onwardJob';
 import { floorToStep, type Ticks } from '../../geometry/length';
+import { sumOf } from '../../geometry/lists';
 import type { ListedCut, ListedRun } from './asLaid';
 import type { PlanksInHand } from './inHand';
 
@@ -58,7 +60,7 @@ export function finishRow(run: ListedRun, size: RunSize, books: Books, job: CutJ
   const laid = lying.map((piece, i) => laidPiece(piece, endAt(i, pieces.length), size, job));
   if (lying.length === pieces.length) return laid;
   const done = [...laid];
-  let left = size.length - laid.reduce((sum, { length }) => sum + length, 0);
+  let left = size.length - sumOf(laid, ({ length }) => length);
   while (left >= size.markingStep || done.length === 0) {
     const listed = pieces[done.length];
     const next = nextPiece(left, done.length === 0 ? listed : null, size, job);

@@ -2,7 +2,9 @@
  * What is left of the planks of a list: offcuts that wait with a number written on them, and pieces that are cut and do not
  * lie yet. Lengths are whole units of the job.
  */
+
 import type { StockPiece } from '../../cutting/onward/onwardJob';
+import { lastOf, sumOf } from '../../geometry/lists';
 import type { ListedCut } from './asLaid';
 import { type ListedPlan, writtenFor } from './listedPlan';
 
@@ -43,13 +45,13 @@ export function planksInHand(listed: ListedPlan): PlanksInHand {
     held.push(...cut.filter(({ isLaid }) => !isLaid).flatMap((piece) => cutPiece(piece, listed)));
     const waits = pieces.find((piece) => !piece.isCut);
     if (!waits || isGone) continue;
-    const used = cut.reduce((sum, piece) => sum + listed.unitsOf(piece) + job.kerf, 0);
+    const used = sumOf(cut, (piece) => listed.unitsOf(piece) + job.kerf);
     const has = (end: 'left' | 'right') => !cut.some(({ from }) => from === end || from === 'whole');
     held.push({
       length: job.plankLength - used,
       ends: has('left') ? (has('right') ? 'both' : 'left') : has('right') ? 'right' : 'none',
       plankNumber,
-      mark: writtenFor(listed, waits, cut[cut.length - 1]),
+      mark: writtenFor(listed, waits, lastOf(cut)),
       keptFor: waits,
     });
   }

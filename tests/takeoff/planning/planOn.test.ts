@@ -60,7 +60,7 @@ function plannedAlone(entry: RoomEntry) {
 function listOf(planned: ReturnType<typeof plannedAlone>, floorIndex: number): readonly ListedCut[] {
   const takeoff = floorTakeoffOf(planned, floorIndex, []);
   const read = asLaid(blockValues(cutListBlock(takeoff)), takeoff.plankLength, takeoff.units);
-  if ('problems' in read) throw new Error(read.problems[0]);
+  if (read.problems) throw new Error(read.problems[0]);
   return read.pieces;
 }
 
