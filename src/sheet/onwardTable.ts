@@ -147,9 +147,10 @@ function wholeTicks(ticks: number): Ticks {
 
 function needed({ plan, onward }: OnwardAnswer): string {
   const { plankCount, short } = plan;
+  const { whole = 0 } = onward;
   const planks = (count: number) => `${count} ${count === 1 ? 'plank' : 'planks'}`;
-  if (short > 0) return `${planks(plankCount)} needed, ${onward.whole} left: ${planks(short)} more to buy.`;
-  return `${planks(plankCount)} needed, ${onward.whole} left: ${onward.whole - plankCount} over.`;
+  if (short > 0) return `${planks(plankCount)} needed, ${whole} left: ${planks(short)} more to buy.`;
+  return `${planks(plankCount)} needed, ${whole} left: ${whole - plankCount} over.`;
 }
 
 function brokenTexts({ plan, nextRow, units, grid }: OnwardAnswer): readonly string[] {

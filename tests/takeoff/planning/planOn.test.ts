@@ -11,7 +11,7 @@ import { planAwayFromCorners } from '../../../src/takeoff/planning/awayFromCorne
 import { planksInHand } from '../../../src/takeoff/planning/inHand';
 import { floorsOnLists, listedPlanOf } from '../../../src/takeoff/planning/listedPlan';
 import { staggerAcross } from '../../../src/takeoff/planning/middleStart';
-import { pieceKey, planOn } from '../../../src/takeoff/planning/planOn';
+import { type PlannedOn, pieceKey, planOn } from '../../../src/takeoff/planning/planOn';
 import { chooseWay } from '../../../src/takeoff/planning/ways';
 import { drawRoom } from '../../../src/takeoff/reading/drawRoom';
 import { floorTakeoffOf } from '../../../src/takeoff/telling/floorTakeoff';
@@ -23,7 +23,11 @@ import { seededRandom } from '../../support/seededRandom';
 /** Places at which a person stops, on each floor. Of five faults planted in planning on, eight places told no more than five. */
 const STOPS = 5;
 
-const rectangle = (length: number, width: number | string, rules: Partial<RoomEntry['rules']> = {}): RoomEntry => ({
+const rectangle = (
+  length: number | string,
+  width: number | string,
+  rules: Partial<RoomEntry['rules']> = {},
+): RoomEntry => ({
   ...plainRoom,
   shape: { kind: 'rectangle', length, width },
   rules: { ...BLANK_RULES, ...rules },
@@ -147,6 +151,47 @@ describe.each(ROOMS)('%s', (name, entry) => {
       // A plank in the place of each that is gone.
       expect(on.planned.markedPlan.plankCount).toBeLessThanOrEqual(planks + gone.size);
     }
+  });
+});
+
+// By hand: 8' 3/4" less two gaps of 3/8" is 96", two planks of 48". At a stagger of half a plank rows of 48" + 48" and of 24" +
+// 48" + 24" can only take turns: a joint a step off leaves no place for the next row.
+describe('four runs of two planks, half a plank for the stagger, kerf and play 0', () => {
+  const exact = { kerf: 0, play: 0 };
+  const { planned, listed } = floorOf(rectangle(`8' 3/4"`, `2' 3/4"`, { ...exact, minStagger: '24"' }));
+  const jointsOf = (on: PlannedOn) =>
+    on.planned.markedPlan.rows.map(({ runs: [run] }) =>
+      run.slice(0, -1).map((_, i) => run.slice(0, i + 1).reduce((sum, { length }) => sum + length, 0) / 16_256),
+    );
+
+  test('is kept to the row that lies, to a step', () => {
+    for (let lying = 0; lying <= 4; lying++) {
+      const on = answerOf(planned, laidUpTo(listed, listed.filter(({ rowNumber }) => rowNumber <= lying).length));
+      expect(on.planned.markedPlan.broken).toEqual([]);
+      const joints = jointsOf(on);
+      expect(joints.map(String).sort()).toEqual(['24,72', '24,72', '48', '48']);
+      joints.slice(1).forEach((row, i) => expect(String(row)).not.toBe(String(joints[i])));
+      expect(on.planned.markedPlan.plankCount).toBe(8);
+    }
+  });
+
+  // The same rows, drawn an inch shorter. Found as 96" they are eight planks to the tick; 1/16" more each is 384 1/4" in all.
+  test.each([
+    ['96"', 8],
+    ['96 1/16"', 9],
+  ] as const)('runs drawn as 95" and found as %s take %i planks', (found, planks) => {
+    const short = floorOf(rectangle(`7' 11 3/4"`, `2' 3/4"`, exact));
+    const ticks = ticksOfInches(planks === 8 ? 96 : 96.0625);
+    const on = answerOf(
+      short.planned,
+      short.listed.map((p) => (p.run ? { ...p, run: { found: ticks } } : p)),
+    );
+    const { markedJob, markedPlan } = on.planned;
+    expect(checkCutPlan(markedJob, markedPlan)).toEqual([]);
+    expect(markedPlan.rows.map(({ runs: [run] }) => run.reduce((sum, { length }) => sum + length, 0))).toEqual(
+      [1, 2, 3, 4].map(() => ticks),
+    );
+    expect([found, markedPlan.plankCount, markedPlan.bound]).toEqual([found, planks, planks]);
   });
 });
 
