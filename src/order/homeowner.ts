@@ -5,6 +5,7 @@
 import type { Ticks } from '../geometry/length';
 import { boundsOf } from '../geometry/polygon';
 import type { DayNumber } from '../takeoff/text/calendar';
+import { capital } from '../takeoff/text/capital';
 import { lengthText } from '../takeoff/text/lengthText';
 import { numberText } from '../takeoff/text/numberText';
 import { areaNumber, areaUnit } from './coverOrder';
@@ -57,7 +58,7 @@ export function homeownerHead({ house: { homeowner } }: Order, day: DayWords): r
     validUntil === null ? '' : `valid until ${day(validUntil)}`,
   ].filter((part) => part !== '');
   const words = quote.join(', ').replace(', of ', ' of ');
-  const sentence = words === '' ? '' : `${words[0].toUpperCase()}${words.slice(1)}.`;
+  const sentence = words === '' ? '' : `${capital(words)}.`;
   return [name && `For ${name}`, place, layer && `By ${layer}`, sentence].filter((line) => line.trim() !== '');
 }
 

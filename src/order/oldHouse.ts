@@ -1,6 +1,8 @@
 /** Asbestos in old floors and lead in old paint: what is presumed, what a test has shown, how much paint is disturbed. */
+
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks } from '../geometry/length';
 import { numberText } from '../takeoff/text/numberText';
+import { plural } from '../takeoff/text/plural';
 import type { BeforeLine, BeforeState } from './beforeLine';
 import { casingCut } from './casings';
 import type { DoorwayPlan } from './doorways';
@@ -157,7 +159,7 @@ function disturbedIn({ units, site }: House, room: LaidRoom, { trims, doorways }
     ...(shortened.length > 0
       ? [
           {
-            what: shortened.length === 1 ? '1 door to shorten' : `${shortened.length} doors to shorten`,
+            what: plural(shortened.length, 'door to shorten', 'doors to shorten'),
             surface: shortened.reduce((sum, { width, doorTrim }) => sum + width * (doorTrim as Ticks), 0),
             wanted: '',
           },

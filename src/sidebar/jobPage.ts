@@ -1,4 +1,5 @@
 /** The page of the whole job: what is typed, its problems, the order and the homeowner's page. */
+
 import type { Units } from '../geometry/length';
 import { blankItem, emptyHouse, type HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS } from '../order/houseFields';
@@ -17,6 +18,7 @@ import {
 import { stakeWords, type TickedList } from '../tabs/laidWork';
 import type { RoomEntry } from '../takeoff/entry';
 import type { Problem } from '../takeoff/result';
+import { plural } from '../takeoff/text/plural';
 import { fillProgress } from './filling/fillProgress';
 import { besidesWords, wayTo } from './filling/fillView';
 import { fieldId } from './form/fieldView';
@@ -339,7 +341,7 @@ class JobPage implements JobPart {
       toPay === ''
         ? ''
         : ` The homeowner pays ${toPay}${missing.length > 0 ? '. That is too low until these are filled in:' : '.'}`;
-    this.told.textContent = `${tabs.length === 1 ? '1 tab' : `${tabs.length} tabs`} filled in ${secondsText(ms)}.${pay}`;
+    this.told.textContent = `${plural(tabs.length, 'tab')} filled in ${secondsText(ms)}.${pay}`;
     const besides = [...left, ...besidesWords(replaced, kept)];
     const say = (words: string) => {
       this.told.textContent = words;

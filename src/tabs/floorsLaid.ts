@@ -2,12 +2,14 @@
  * The tab `Floors laid`: what each floor has taken beside what was planned, so that the next estimate starts from one's own
  * figures.
  */
+
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Units } from '../geometry/length';
 import { type FloorLaid, wasteOnTop } from '../takeoff/planning/floorLaid';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { numberText } from '../takeoff/text/numberText';
+import { plural } from '../takeoff/text/plural';
 import {
   blankCell,
   type Cell,
@@ -156,9 +158,8 @@ function ownWords(own: number): string {
 /** `61 planks used, 60 planned, 1 spoilt. 3 left: none of them a whole box. Keep ...` */
 function leftWords({ units }: Room, laid: FloorLaid): readonly string[] {
   const { usedCount, plannedCount, spoiltCount, leftCount, unopenedCount } = laid;
-  const planks = (count: number) => `${count} ${count === 1 ? 'plank' : 'planks'}`;
-  const boxes = unopenedCount === 1 ? '1 unopened box' : `${unopenedCount} unopened boxes`;
-  const returned = unopenedCount ? `, ${boxes} to return` : '';
+  const planks = (count: number) => plural(count, 'plank');
+  const returned = unopenedCount ? `, ${plural(unopenedCount, 'unopened box', 'unopened boxes')} to return` : '';
   const left =
     leftCount >= 0 ? `${planks(leftCount)} left${returned}.` : `${planks(-leftCount)} more than were bought.`;
   const kept = keptWords(laid, units);

@@ -1,8 +1,10 @@
 /** A room's tabs: what of them is kept when they are filled again. */
+
 import type { RoomEntry, Typed } from '../takeoff/entry';
 import { ROOM_LABEL } from '../takeoff/entryFields';
 import type { Takeoff } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
+import { plural } from '../takeoff/text/plural';
 import { typedLines, typedMarks } from './asYouLay';
 import { LONGEST_ROOM_NAME } from './checkedEntry';
 import { cutListBlock, cutListMark, cutListTitle } from './cutList';
@@ -220,5 +222,5 @@ function roomCells(old: TabAsRead): Carried {
 
 /** Said of a list that a person did not want changed. */
 export function leftWords(tab: string, tickedCount: number): string {
-  return `"${tab}" is left as it is: ${tickedCount === 1 ? '1 piece is' : `${tickedCount} pieces are`} ticked in it.`;
+  return `"${tab}" is left as it is: ${plural(tickedCount, 'piece is', 'pieces are')} ticked in it.`;
 }

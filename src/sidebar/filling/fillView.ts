@@ -1,7 +1,9 @@
 /** The button that fills the tabs, how far it has got, and a way to each tab. */
+
 import { stakeWords, type TickedList } from '../../tabs/laidWork';
 import { type ChangedRoom, changedRoom } from '../../tabs/roomTabs';
 import type { RoomEntry } from '../../takeoff/entry';
+import { plural } from '../../takeoff/text/plural';
 import { secondsText } from '../outcome/numbers';
 import { busyButton } from '../parts/busyButton';
 import { button, element } from '../parts/dom';
@@ -28,6 +30,8 @@ export interface FillPart {
   readonly element: HTMLElement;
   /** What kept the tabs from being filled has been put right. */
   putRight(): void;
+  /** Another room is begun or opened: what became of the one before is said no longer. */
+  begin(): void;
 }
 
 /**
@@ -57,8 +61,12 @@ export function fillPart(
     const names = [...new Set([...filling.filled.map(nameOf), ...filling.replaced])];
     ways.replaceChildren(...names.map((tab) => wayTo(tab, store, tell)));
   };
-  const press = async (): Promise<void> => {
+  const begin = () => {
+    told.replaceChildren();
     ways.replaceChildren();
+  };
+  const press = async (): Promise<void> => {
+    begin();
     const room = await events.wanted();
     if (!room) return tell(NOT_FILLED);
     if (!spreadsheet) return tell(NOT_CONNECTED);
@@ -79,6 +87,7 @@ export function fillPart(
       ways,
     ),
     putRight: () => takeBackNotFilled(told),
+    begin,
   };
 }
 
@@ -127,8 +136,7 @@ function changedWords(name: string, { lines, isOther }: ChangedRoom): string {
 export function fillingWords({ filled, failures, left, replaced, kept }: Filling, ms: number): string {
   const rest = [...left, ...besidesWords(replaced, kept)];
   if (failures.length === 0) {
-    const count = filled.length === 1 ? '1 tab' : `${filled.length} tabs`;
-    return [`${count} filled in ${secondsText(ms)}.`, ...rest].join(' ');
+    return [`${plural(filled.length, 'tab')} filled in ${secondsText(ms)}.`, ...rest].join(' ');
   }
   const done = filled.length === 0 ? 'No tab was filled.' : `Filled: ${filled.map(nameOf).join(', ')}.`;
   const words = `${failures.join(' ')} ${done} Nothing you typed is lost: press the button to try again.`;

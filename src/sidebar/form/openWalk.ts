@@ -1,10 +1,12 @@
 /** Walls in order as far as they are walked: drawn before the last one closes the room. */
+
 import { type Ticks, toTicks, type Units } from '../../geometry/length';
 import type { Point } from '../../geometry/point';
 import { unitOf } from '../../geometry/turn';
 import type { WallEntry } from '../../takeoff/entry';
 import { degreesOfTurn } from '../../takeoff/reading/readFields';
 import { lengthText, readLength } from '../../takeoff/text/lengthText';
+import { plural } from '../../takeoff/text/plural';
 
 /** A walk that has not come back to its start. */
 export interface OpenWalk {
@@ -40,7 +42,7 @@ export function openWalkOf(walls: readonly WallEntry[], units: Units): OpenWalk 
 /** `3 walls walked; 12' 4" straight back to the start.` */
 export function walkWords({ corners, open }: OpenWalk, units: Units): string {
   const count = corners.length - 1;
-  const walked = `${count} ${count === 1 ? 'wall' : 'walls'} walked`;
+  const walked = `${plural(count, 'wall')} walked`;
   return open === 0
     ? `${walked}, back at the start.`
     : `${walked}; ${lengthText(open, units, 'room')} straight back to the start.`;
