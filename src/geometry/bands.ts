@@ -1,3 +1,4 @@
+/** Things sorted by where they lie along an axis, so that finding those over a place looks at few of them. */
 import { madeOf } from './lists';
 
 /** Things sorted by where they lie along an axis, so that finding those over a place looks at few of them. */

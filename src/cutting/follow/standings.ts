@@ -1,3 +1,7 @@
+/**
+ * Floors laid up to some run, many side by side: the state of a floor laid row by row in many ways at once. What they
+ * hold lies in arrays, a stretch for each, and is used again from one run to the next but one.
+ */
 import { madeOf } from '../../geometry/lists';
 /**
  * Floors laid up to some run, many side by side: the state of a floor laid row by row in many ways at once. What they

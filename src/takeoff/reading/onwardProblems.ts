@@ -1,3 +1,4 @@
+/** Sentences about what lies and what is in hand: what, where, found, wanted. */
 import { plural } from '../text/plural';
 /** Sentences about what lies and what is in hand: what, where, found, wanted. */
 export const onwardProblems = {
