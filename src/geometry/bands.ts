@@ -1,8 +1,6 @@
 /** Things sorted by where they lie along an axis, so that finding those over a place looks at few of them. */
 import { madeOf } from './lists';
 
-/** Things sorted by where they lie along an axis, so that finding those over a place looks at few of them. */
-
 /** Fewer things than this are looked at faster than sorted. */
 const FEWEST_TO_SORT = 64;
 /** Bands for a thousand edges; a tall edge stands in every band it reaches over. */
