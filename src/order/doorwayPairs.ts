@@ -2,9 +2,12 @@
  * Which doorways of two rooms are one opening. A bar lies in an opening once, so the two entries for it must be read
  * together: where they contradict each other, that is said, and not settled by whichever room comes first.
  */
+
 import type { Ticks } from '../geometry/length';
+import { distanceBetween } from '../geometry/point';
 import type { DoorwayMark } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
+import { nameKey, sameName } from '../takeoff/text/names';
+import { plural } from '../takeoff/text/plural';
 import type { DoorwayWork, House, LaidRoom } from './house';
 
 /** One doorway as one room sees it. */
@@ -82,7 +85,7 @@ function doubtOf(end: DoorwayEnd, other: DoorwayEnd): number {
 
 function namedBy(ends: readonly DoorwayEnd[]): string {
   const [{ room, neighbour }] = ends;
-  return `${room.name} names ${ends.length === 1 ? '1 doorway' : `${ends.length} doorways`} to ${neighbour?.name}`;
+  return `${room.name} names ${plural(ends.length, 'doorway')} to ${neighbour?.name}`;
 }
 
 /** What is said about the bar at an end: a kind, `none`, `goes on`, `stays shut`, or `` when it is left to the heights. */
@@ -100,9 +103,9 @@ export function contradicts(end: DoorwayEnd, other: DoorwayEnd): boolean {
 
 /** Clear width, whole ticks. */
 export function widthOf({ from, to }: DoorwayMark): Ticks {
-  return Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) - 1e-6);
+  return Math.ceil(distanceBetween(from, to) - 1e-6);
 }
 
 function isRoom(name: string, room: LaidRoom): boolean {
-  return nameKey(name) === nameKey(room.name);
+  return sameName(name, room.name);
 }

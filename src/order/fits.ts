@@ -1,9 +1,10 @@
 /** Where the new height matters, in words: doorways, thresholds, appliances, stairs. The local code comes first. */
 
 import { inchesOf, mmOf, type Ticks, type Units } from '../geometry/length';
+import { capital } from '../takeoff/text/capital';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
-import { nameKey } from '../takeoff/text/names';
+import { sameName } from '../takeoff/text/names';
 import type { DoorwayPlan } from './doorways';
 import { applianceShortage, heightLimits, type MeetingVerdict, type StairCheck, stairCheck } from './heights';
 import { type House, type LaidRoom, thicknessesMissing } from './house';
@@ -52,7 +53,7 @@ export function fitLines(
 /** A floor of unknown height fits nowhere, nor under its casings, until what is missing is entered. */
 function unknownLines({ doorways, appliances, stairs }: House, room: LaidRoom): FitLine[] {
   const { name, height, takeoff } = room;
-  const meets = [...doorways, ...appliances, ...stairs].some((place) => nameKey(place.room) === nameKey(name));
+  const meets = [...doorways, ...appliances, ...stairs].some((place) => sameName(place.room, name));
   if (height !== null || !(meets || takeoff.doorways.length > 0)) return [];
   return [{ fits: false, place: name, text: sentence(houseProblems.noThickness(thicknessesMissing(room))) }];
 }
@@ -69,7 +70,7 @@ function stairText(floorAt: 'foot' | 'head', { riser, spread }: StairCheck, unit
 }
 
 function heightOf(rooms: readonly LaidRoom[], name: string): Ticks | null {
-  return rooms.find((room) => nameKey(room.name) === nameKey(name))?.height ?? null;
+  return rooms.find((room) => sameName(room.name, name))?.height ?? null;
 }
 
 function doorwayLines(units: Units, doorway: DoorwayPlan): FitLine[] {
@@ -132,5 +133,5 @@ function exactText(ticks: Ticks, units: Units): string {
 }
 
 function sentence(text: string): string {
-  return text === '' ? '' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  return text === '' ? '' : `${capital(text)}.`;
 }

@@ -4,7 +4,7 @@ import type { Ticks } from '../geometry/length';
 import type { ReadFields } from '../takeoff/reading/readFields';
 import type { Product, ReadRoom } from '../takeoff/reading/readRoom';
 import type { Takeoff } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
+import { sameName } from '../takeoff/text/names';
 import type { GroupAt, ListAt, SectionAt } from './houseFields';
 import type { Roll } from './underlay';
 
@@ -103,7 +103,7 @@ export function thicknessesMissing({ product, underlay }: Pick<LaidRoom, 'produc
 
 /** What the job adds to a product; nothing when it has no line of its own. */
 export function termsOfProduct(house: House, product: string): FloorTerms {
-  const terms = house.floors.find((floor) => nameKey(floor.product) === nameKey(product));
+  const terms = house.floors.find((floor) => sameName(floor.product, product));
   return terms ?? { ...NO_TERMS, product };
 }
 

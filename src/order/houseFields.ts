@@ -302,13 +302,12 @@ const SECTIONS = [
     { key: 'startDate', label: 'Start', use: 'date', hint: 'such as 2026-12-05' },
     { key: 'hoursPerDay', label: 'Hours a day', use: 'number' },
     { key: 'people', label: 'People', use: 'count', blank: 1 },
-    // Blank = Monday to Friday.
     {
       key: 'workDays',
       label: 'Work days',
       use: 'choice',
-      choices: usually('monday to friday', 'saturdays too', 'every day'),
-      blank: 'monday to friday',
+      choices: usually('Monday to Friday', 'Saturdays too', 'every day'),
+      blank: 'Monday to Friday',
     },
     // Days from order to delivery.
     { key: 'deliveryDays', label: 'Days to delivery', use: 'count' },

@@ -1,6 +1,8 @@
 /** The sentences that only a job of several rooms can need; those of one room are in `takeoff/reading/problems.ts`. */
+
 import type { Units } from '../geometry/length';
 import { bareUnitName } from '../takeoff/text/lengthText';
+import { plural } from '../takeoff/text/plural';
 
 export const houseProblems = {
   rollTooSmall: (where: string, width: string, length: string, units: Units) =>
@@ -24,7 +26,7 @@ export const houseProblems = {
 
   /** A doorway entered for a room that does not have it. */
   noSuchDoorway: (room: string, doorwayCount: number, doorway: number) =>
-    `${room}, doorway ${doorway}: the room has ${doorwayCount === 1 ? '1 doorway' : `${doorwayCount} doorways`}, so what is entered for this one has no effect. Correct its number, or take it out.`,
+    `${room}, doorway ${doorway}: the room has ${plural(doorwayCount, 'doorway')}, so what is entered for this one has no effect. Correct its number, or take it out.`,
 
   doorwayWithoutRoom: (where: string) =>
     `${where}: no room is named, so what is entered for it has no effect. Name its room, or take it out.`,

@@ -1,4 +1,5 @@
 /** The rest of a floor as the table that `PLANK_ONWARD` answers: what to do next, what is needed, a line per piece. */
+
 import type { FewerOver } from '../cutting/onward/inParts';
 import { jointsThatLie, type OnwardJob, type OnwardPiece, type OnwardPlan } from '../cutting/onward/onwardJob';
 import type { FineTicks, Ticks, Units } from '../geometry/length';
@@ -8,6 +9,7 @@ import { problems } from '../takeoff/reading/problems';
 import { halfPlankTexts } from '../takeoff/telling/brokenRules';
 import { carriedWords, partLiesWords } from '../takeoff/telling/carriedWords';
 import { lengthText } from '../takeoff/text/lengthText';
+import { plural } from '../takeoff/text/plural';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
 
@@ -149,9 +151,8 @@ function wholeTicks(ticks: number): Ticks {
 function needed({ plan, onward }: OnwardAnswer): string {
   const { plankCount, short } = plan;
   const { whole = 0 } = onward;
-  const planks = (count: number) => `${count} ${count === 1 ? 'plank' : 'planks'}`;
-  if (short > 0) return `${planks(plankCount)} needed, ${whole} left: ${planks(short)} more to buy.`;
-  return `${planks(plankCount)} needed, ${whole} left: ${whole - plankCount} over.`;
+  const left = `${plural(plankCount, 'plank')} needed, ${whole} left`;
+  return short > 0 ? `${left}: ${plural(short, 'plank')} more to buy.` : `${left}: ${whole - plankCount} over.`;
 }
 
 function brokenTexts({ plan, onward, nextRow, units, grid }: OnwardAnswer): readonly string[] {

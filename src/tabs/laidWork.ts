@@ -2,6 +2,7 @@
  * Finished work: pieces a person has ticked. A room with ticks is not planned again, and its list is not replaced by
  * another, unless the person says so. Every filling asks here.
  */
+import { plural } from '../takeoff/text/plural';
 import { CUT_LIST_MARK, cutListBlock, cutListMark } from './cutList';
 import { listedPieces } from './keptMarks';
 import { NO_LONGER_HOLDS } from './oldTab';
@@ -68,7 +69,7 @@ export function stakeWords(lists: readonly TickedList[]): string {
 }
 
 function stakeOf({ tab, tickedCount, changedCount, isGivenUp }: TickedList): string {
-  const ticked = `${tab}: ${tickedCount === 1 ? '1 piece is' : `${tickedCount} pieces are`} ticked.`;
+  const ticked = `${tab}: ${plural(tickedCount, 'piece is', 'pieces are')} ticked.`;
   if (isGivenUp) return `${ticked} This list would no longer hold.`;
   if (changedCount === 0) return `${ticked} Those stay as they are, but the rest is planned again.`;
   return `${ticked} Of those, ${changedCount} would disappear or change size.`;

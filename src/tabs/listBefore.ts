@@ -1,4 +1,5 @@
 /** The tab `Before - <room>`: a cut list as it was before it was last planned again, to be brought back or looked up. */
+import { madeOf } from '../geometry/lists';
 import { nameKey } from '../takeoff/text/names';
 import { type Cell, filledRows, HEADED, lookWith, numberCell, type TabBlock, TITLE, textCell, tickCell } from './block';
 import { CUT_LIST_MARK } from './cutList';
@@ -90,7 +91,7 @@ export function beforeBlock(
     mark: beforeMark(roomName),
     about: JSON.stringify(about),
     cells: filledRows([[textCell(`${beforeTitle(roomName)}: the cut list as it was`, TITLE)], ...rows], width),
-    columnWidths: [...WIDTHS, ...Array.from({ length: width - WIDTHS.length }, () => BESIDE)],
+    columnWidths: [...WIDTHS, ...madeOf(width - WIDTHS.length, () => BESIDE)],
     frozenRows: 1,
     showGridlines: true,
     landscape: true,

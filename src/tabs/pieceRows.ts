@@ -1,8 +1,10 @@
 /** The two lists of a cut list: one line per piece in laying order, and the same cuts by plank for the person at the saw. */
+
 import type { Ticks } from '../geometry/length';
 import type { CutKind, FloorPiece, SawPiece, SawPlank, Takeoff } from '../takeoff/result';
 import { KEPT_WORDS } from '../takeoff/telling/keptWords';
-import { lengthText } from '../takeoff/text/lengthText';
+import { lengthText, pieceText } from '../takeoff/text/lengthText';
+import { plural } from '../takeoff/text/plural';
 import {
   BAND,
   blankCell,
@@ -57,9 +59,7 @@ export function layingRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
 function waitingText(labels: readonly string[]): string {
   const own = labels.filter((label) => !label.includes(' '));
   const others = labels.length - own.length;
-  const parts = [own.join(', '), others > 0 ? `${others} ${others === 1 ? 'other' : 'others'}` : ''].filter(
-    (part) => part !== '',
-  );
+  const parts = [own.join(', '), others > 0 ? plural(others, 'other') : ''].filter((part) => part !== '');
   return parts.join('; ') || 'none';
 }
 
@@ -160,7 +160,7 @@ function growthText({ mayGrow }: FloorPiece, { units }: Takeoff): string {
 }
 
 function sizeOf(piece: FloorPiece, units: Takeoff['units']): { readonly length: string; readonly width: string } {
-  const shown = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const shown = pieceText(units);
   const { length, shortPoint, widthLeft, widthRight } = piece;
   const short = shortPoint === 0 ? 'the other edge runs out' : `${shown(shortPoint)} shorter edge`;
   return {
@@ -189,15 +189,7 @@ export function sawRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
   );
   const whole = takeoff.planks.length - cut.length;
   const wholeRow =
-    whole > 0
-      ? [
-          [
-            blankCell(),
-            blankCell(),
-            textCell(`${whole === 1 ? '1 plank' : `${whole} planks`} laid whole, without a cut.`),
-          ],
-        ]
-      : [];
+    whole > 0 ? [[blankCell(), blankCell(), textCell(`${plural(whole, 'plank')} laid whole, without a cut.`)]] : [];
   return [
     [blankCell(), blankCell(), textCell('The same cuts by plank, for the saw', TITLE)],
     headingRow(CUT_HEADINGS, takeoff),

@@ -4,6 +4,7 @@
  * in a tab of its own, and can be brought back. Lists of floors that are cut from the same planks are planned on, and brought back,
  * together.
  */
+import { lastOf } from '../geometry/lists';
 import { togetherNotes } from '../order/planHouse';
 import type { RoomEntry } from '../takeoff/entry';
 import type { ListedCut } from '../takeoff/planning/asLaid';
@@ -60,7 +61,7 @@ const MOST_TRIES = 4;
 export function planOnTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
   return withFloors(store, floor, floorsSharing, async (sharing, kept) => {
     const lists = await listsOf(store, sharing);
-    if ('problems' in lists) return lists;
+    if (lists.problems) return lists;
     const answer = await floor.work({ floors: lists.read, asked: sharing.asked, wanted: 'rest' });
     if (answer.status !== 'planned') return failedWith(answer);
     const fillings = sharing.floors.map((own, i) =>
@@ -74,7 +75,7 @@ export function planOnTabs(store: TabStore, floor: FloorBeingLaid): Promise<Plan
 export function bringBackTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
   return withFloors(store, floor, floorsBefore, async (sharing, kept) => {
     const lists = await listsOf(store, sharing);
-    if ('problems' in lists) return lists;
+    if (lists.problems) return lists;
     const asListed = lists.read.map((read) => ({
       ...read,
       listed: read.listed.map(laidAsListed),
@@ -106,7 +107,7 @@ export function tryOffcut(
 ): Promise<PlanOnTabs> {
   return withFloors(store, floor, floorsSharing, async (sharing) => {
     const lists = await listsOf(store, sharing);
-    if ('problems' in lists) return lists;
+    if (lists.problems) return lists;
     const answer = await floor.work({ floors: lists.read, asked: sharing.asked, wanted: { offcut, label } });
     return answer.status === 'told' ? { status: 'told', words: answer.words } : failedWith(answer);
   });
@@ -116,7 +117,7 @@ export function tryOffcut(
 export function finishTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
   return withFloors(store, floor, floorsSharing, async (sharing) => {
     const lists = await listsOf(store, sharing);
-    if ('problems' in lists) return lists;
+    if (lists.problems) return lists;
     const [own, { listed }] = [sharing.floors[sharing.asked], lists.read[sharing.asked]];
     const open = listed.filter(({ isLaid }) => !isLaid).length;
     if (open > 0) return failed([planOnProblems.notDone(own.name, open)]);
@@ -139,6 +140,7 @@ interface KeptLists {
 type ReadList = OnwardQuestion['floors'][number];
 
 interface Lists {
+  readonly problems?: undefined;
   readonly read: readonly ReadList[];
   /** The tabs they are read from, and the cut lists of now: mostly the same. */
   readonly from: readonly TabAsRead[];
@@ -164,7 +166,7 @@ async function withFloors(
   const own = floorOnTab(entry, others);
   if (!('name' in own)) return failed(own);
   const sharing = await find(store, own);
-  if ('problems' in sharing) return failed(sharing.problems);
+  if (sharing.problems) return failed(sharing.problems);
   const kept: KeptLists = { filled: new Map(), isAgain: null };
   for (let i = 0; i < MOST_TRIES; i++) {
     const answer = await work(sharing, kept);
@@ -185,7 +187,7 @@ async function listsOf(store: TabStore, { floors, asked }: SharingFloors): Promi
     from.push(tab);
     current.push(isBefore ? await store.read(cutListMark(name), cutListTitle(name)) : tab);
     const found = listIn(tab.cells, floor);
-    if ('listed' in found) read.push({ entry: floor.entry, others: floor.others, ...found });
+    if (!found.problems) read.push({ entry: floor.entry, others: floor.others, ...found });
     else return failed(i === asked ? found.problems : found.problems.map((text) => sentences.inRoom(name, text)));
   }
   return { read, from, current };
@@ -194,13 +196,15 @@ async function listsOf(store: TabStore, { floors, asked }: SharingFloors): Promi
 function listIn(
   cells: TabAsRead['cells'],
   { name, units, plankLength }: FloorOnTab,
-): { readonly listed: readonly ListedCut[]; readonly asYouLay: AsYouLay } | { readonly problems: readonly string[] } {
+):
+  | { readonly listed: readonly ListedCut[]; readonly asYouLay: AsYouLay; readonly problems?: undefined }
+  | { readonly problems: readonly string[] } {
   const laid = asLaid(cells, plankLength, units);
-  if ('problems' in laid) return laid;
+  if (laid.problems) return laid;
   if (laid.pieces.length === 0) return { problems: [planOnProblems.noList(name)] };
-  const rowCount = laid.pieces[laid.pieces.length - 1].rowNumber;
+  const rowCount = lastOf(laid.pieces).rowNumber;
   const besides = readAsYouLay(cells, units, rowCount);
-  return 'problems' in besides ? besides : { listed: laid.pieces, asYouLay: besides.found };
+  return besides.problems ? besides : { listed: laid.pieces, asYouLay: besides.found };
 }
 
 /** A floor whose tabs are to be filled, and how. */

@@ -1,7 +1,9 @@
 /** The button that fills the tabs, how far it has got, and a way to each tab. */
+
 import { stakeWords, type TickedList } from '../../tabs/laidWork';
 import { type ChangedRoom, changedRoom } from '../../tabs/roomTabs';
 import type { RoomEntry } from '../../takeoff/entry';
+import { plural } from '../../takeoff/text/plural';
 import { secondsText } from '../outcome/numbers';
 import { busyButton } from '../parts/busyButton';
 import { button, element } from '../parts/dom';
@@ -28,6 +30,8 @@ export interface FillPart {
   readonly element: HTMLElement;
   /** What kept the tabs from being filled has been put right. */
   putRight(): void;
+  /** Another room is begun or opened: what became of the one before is said no longer. */
+  begin(): void;
 }
 
 /**
@@ -41,7 +45,7 @@ export function fillPart(
 ): FillPart {
   const question = element('div', { class: 'question', role: 'alert' });
   const told = toldLine();
-  const ways = element('div', { class: 'ways-to-tabs' });
+  const ways = element('div', 'ways-to-tabs');
   const tell = (words: string) => told.replaceChildren(words);
   const progress = fillProgress(tell);
   const mayReplan = async (lists: readonly TickedList[]) => {
@@ -57,8 +61,12 @@ export function fillPart(
     const names = [...new Set([...filling.filled.map(nameOf), ...filling.replaced])];
     ways.replaceChildren(...names.map((tab) => wayTo(tab, store, tell)));
   };
-  const press = async (): Promise<void> => {
+  const begin = () => {
+    told.replaceChildren();
     ways.replaceChildren();
+  };
+  const press = async (): Promise<void> => {
+    begin();
     const room = await events.wanted();
     if (!room) return tell(NOT_FILLED);
     if (!spreadsheet) return tell(NOT_CONNECTED);
@@ -71,14 +79,15 @@ export function fillPart(
   return {
     element: element(
       'div',
-      { class: 'fill' },
-      element('div', { class: 'fill-line' }, start, ...beside),
+      'fill',
+      element('div', 'fill-line', start, ...beside),
       progress.element,
       told,
       question,
       ways,
     ),
     putRight: () => takeBackNotFilled(told),
+    begin,
   };
 }
 
@@ -127,7 +136,7 @@ function changedWords(name: string, { lines, isOther }: ChangedRoom): string {
 export function fillingWords({ filled, failures, left, replaced, kept }: Filling, ms: number): string {
   const rest = [...left, ...besidesWords(replaced, kept)];
   if (failures.length === 0) {
-    const count = filled.length === 1 ? '1 tab' : `${filled.length} tabs`;
+    const count = plural(filled.length, 'tab');
     return [`${count} filled in ${secondsText(ms)}.`, ...rest].join(' ');
   }
   const done = filled.length === 0 ? 'No tab was filled.' : `Filled: ${filled.map(nameOf).join(', ')}.`;

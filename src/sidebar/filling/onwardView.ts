@@ -35,17 +35,25 @@ export interface OnwardEvents {
   done(): void;
 }
 
-export function onwardPart(spreadsheet: Spreadsheet | null, { wanted, work, done }: OnwardEvents): HTMLElement {
+export interface OnwardPart {
+  readonly element: HTMLElement;
+  /** Another room is begun or opened: what became of the one before is said no longer. */
+  begin(): void;
+}
+
+export function onwardPart(spreadsheet: Spreadsheet | null, { wanted, work, done }: OnwardEvents): OnwardPart {
   const told = toldLine();
-  const lines = element('ul', { class: 'onward-told' });
-  const ways = element('div', { class: 'ways-to-tabs' });
+  const lines = element('ul', 'onward-told');
+  const ways = element('div', 'ways-to-tabs');
   const turn = newTurn();
+  const begin = () => {
+    for (const part of [told, lines, ways]) part.replaceChildren();
+  };
   const press = async (
     doing: string,
     task: (store: TabStore, floor: FloorBeingLaid) => Promise<PlanOnTabs>,
   ): Promise<void> => {
-    lines.replaceChildren();
-    ways.replaceChildren();
+    begin();
     const floor = await wanted();
     if (!floor) return told.replaceChildren(NOT_FILLED);
     if (!spreadsheet) return told.replaceChildren(NOT_CONNECTED);
@@ -65,21 +73,21 @@ export function onwardPart(spreadsheet: Spreadsheet | null, { wanted, work, done
     busyButton(words, () => press(doing, task), { id }, turn);
   const trial = trialPart();
   const finish: typeof finishTabs = (store, floor) => finishTabs(store, floor).finally(done);
-  return element(
+  const part = element(
     'details',
-    { class: 'onward' },
+    'onward',
     element('summary', {}, 'The floor is being laid'),
-    element('p', { class: 'help' }, HELP),
+    element('p', 'help', HELP),
     element(
       'div',
-      { class: 'steps' },
+      'steps',
       at('Plan on from what lies', 'plan-on', 'Reading what lies, and planning the rest ...', planOnTabs),
       at('Back to the list before', 'list-before', 'Bringing back the list as it was ...', bringBackTabs),
     ),
     ...trial.fields,
     element(
       'div',
-      { class: 'steps' },
+      'steps',
       at('Does it fit there?', 'try-offcut', 'Trying the offcut ...', (store, floor) =>
         tried(store, floor, trial.typed()),
       ),
@@ -89,6 +97,7 @@ export function onwardPart(spreadsheet: Spreadsheet | null, { wanted, work, done
     lines,
     ways,
   );
+  return { element: part, begin };
 }
 
 const HELP =
@@ -110,7 +119,7 @@ function trialPart(): { readonly fields: readonly HTMLElement[]; typed(): Trial 
   const ends = element('select', { id: 'trial-ends' }, ...choices);
   const label = element('input', { type: 'text', id: 'trial-label', autocomplete: 'off' });
   const field = (words: string, box: HTMLElement) =>
-    element('div', { class: 'field' }, element('label', { for: box.id }, words), box);
+    element('div', 'field', element('label', { for: box.id }, words), box);
   return {
     fields: [
       field('Offcut: what is written on it, or its length', offcut),

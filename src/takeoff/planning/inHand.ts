@@ -4,6 +4,7 @@
  */
 import type { KeptEnd } from '../../cutting/job';
 import type { StockPiece } from '../../cutting/onward/onwardJob';
+import { lastOf } from '../../geometry/lists';
 import { endAt, type ListedCut } from './asLaid';
 import { type ListedPlan, writtenFor } from './listedPlan';
 
@@ -55,7 +56,7 @@ export function planksInHand(listed: ListedPlan): PlanksInHand {
       length,
       ends: has('left') ? (has('right') ? 'both' : 'left') : has('right') ? 'right' : 'none',
       plankNumber,
-      mark: writtenFor(listed, waits, cut[cut.length - 1]),
+      mark: writtenFor(listed, waits, lastOf(cut)),
       keptFor: waits,
     });
   }

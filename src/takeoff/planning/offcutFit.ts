@@ -1,7 +1,9 @@
 /** An offcut in hand against the place it is to go, by the rules and by what lies and is listed around that place. */
-import { jointsOf, lastAfter, leastDistance, type OpenRun } from '../../cutting/onward/firstPieces';
+
+import { jointsOf, lastAfter, type OpenRun } from '../../cutting/onward/firstPieces';
 import { type NeededEnd, nearestFirst, pieceAt } from '../../cutting/onward/fit';
 import type { StockPiece } from '../../cutting/onward/onwardJob';
+import { leastDistance } from '../../cutting/runs/joints';
 import type { Ticks } from '../../geometry/length';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { ListedCut } from './asLaid';

@@ -1,11 +1,12 @@
 /** Sentences about a cut list that is to be planned on from: what, where, found, wanted. */
+import { plural } from '../text/plural';
 export const planOnProblems = {
   noList: (room: string) => `${room} has no cut list with pieces to tick. Fill the tabs first.`,
 
   nothingBefore: (room: string) => `${room} has not been planned on: there is no list to bring back.`,
 
   notDone: (room: string, open: number) =>
-    `${room}: ${open === 1 ? '1 piece is' : `${open} pieces are`} not ticked as laid yet. Tick what lies; the rest of the list is still to be laid.`,
+    `${room}: ${plural(open, 'piece is', 'pieces are')} not ticked as laid yet. Tick what lies; the rest of the list is still to be laid.`,
 
   sharedApart: (room: string, others: string) =>
     `${room} is cut from planks that it shares with ${others}, and their lists are not of one plan any more, or not all there. Bring back the lists before, fill the order again, or finish the rooms as they are listed.`,

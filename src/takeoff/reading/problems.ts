@@ -9,6 +9,7 @@ import type { AreaFault } from '../text/areaText';
 import { countryWords } from '../text/countryWords';
 import { bareUnitName, type LengthFault, type LengthScale } from '../text/lengthText';
 import { numberText } from '../text/numberText';
+import { plural } from '../text/plural';
 
 /** What a cell or field holds, as it is quoted in a sentence. */
 export type Found = string | number;
@@ -248,8 +249,7 @@ export const problems = {
     `${where}: ${found} is less than the ${rule} of ${wanted}.`,
 
   /** After the worst few places of a rule. */
-  morePlaces: (rule: string, count: number) =>
-    `The ${rule} is not kept in ${count} more ${count === 1 ? 'place' : 'places'}.`,
+  morePlaces: (rule: string, count: number) => `The ${rule} is not kept in ${plural(count, 'more place')}.`,
 
   /** Why no plan keeps a stagger of more than half a plank. */
   halfPlank: () =>

@@ -1,9 +1,12 @@
 /** The sentences about a room that its measurements cannot make: every fault of `room/` in words. */
+
 import type { Ticks, Units } from '../../geometry/length';
 import type { MeasuredPart, RoomFault } from '../../room/faults';
 import type { CornerPair } from '../../room/tapeAdvice';
-import { lengthText } from '../text/lengthText';
+import { capital } from '../text/capital';
+import { roomText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
+import { plural } from '../text/plural';
 
 type SentenceFor = {
   readonly [C in RoomFault['code']]: (
@@ -15,14 +18,14 @@ type SentenceFor = {
 /** What is wrong with a measured room, where, and what is wanted. */
 export function roomFaultText(fault: RoomFault, units: Units): string {
   const sentence = sentences[fault.code] as (fault: RoomFault, show: (length: Ticks) => string) => string;
-  return sentence(fault, (length) => lengthText(length, units, 'room'));
+  return sentence(fault, roomText(units));
 }
 
 const sentences: SentenceFor = {
   'not above 0': ({ what, number, found }, show) =>
     `${partName(what, number)} is ${show(found)}. Type a length greater than 0.`,
 
-  'too few walls': ({ found }) => `The room has ${found} ${found === 1 ? 'wall' : 'walls'}. Give at least three.`,
+  'too few walls': ({ found }) => `The room has ${plural(found, 'wall')}. Give at least three.`,
 
   'turn missing': ({ wallNumber }) =>
     `Wall ${wallNumber}: the turn at its end is blank. Type R or L, or degrees: right positive, left negative.`,
@@ -100,7 +103,7 @@ const sentences: SentenceFor = {
 
 /** `Wall 3`; a room has one length and one width. */
 function partName(what: MeasuredPart | 'bow', number: number): string {
-  const name = what[0].toUpperCase() + what.slice(1);
+  const name = capital(what);
   if (what === 'diagonal') return number === 1 ? name : 'Other diagonal';
   return what === 'length' || what === 'width' ? name : `${name} ${number}`;
 }

@@ -1,9 +1,11 @@
 /** A floor planned on -> what is shown of it: what lies as it was listed, the rest with where it comes from. */
+
 import type { ListedCut } from '../planning/asLaid';
 import { floorsOnLists } from '../planning/listedPlan';
 import { floorIndexAt } from '../planning/planFloors';
 import { type PlannedOn, pieceKey } from '../planning/planOn';
 import type { FloorPiece, Takeoff, WayLine } from '../result';
+import { plural } from '../text/plural';
 import { floorTakeoffOf } from './floorTakeoff';
 
 /** Planks and boxes for the rest. */
@@ -78,15 +80,14 @@ export function onwardWords(
   need: OnwardNeed,
   show: (ticks: number) => string,
 ): readonly string[] {
-  const planks = (count: number) => `${count} ${count === 1 ? 'plank' : 'planks'}`;
-  const boxes = need.boxes === null ? '' : ` (${need.boxes} ${need.boxes === 1 ? 'box' : 'boxes'})`;
+  const boxes = need.boxes === null ? '' : ` (${plural(need.boxes, 'box', 'boxes')})`;
   const counts =
     need.short > 0
-      ? `${planks(need.needed)} needed, ${need.left} left: ${planks(need.short)}${boxes} more to buy.`
-      : `${planks(need.needed)} needed, ${need.left} left: ${need.left - need.needed} over.`;
+      ? `${plural(need.needed, 'plank')} needed, ${need.left} left: ${plural(need.short, 'plank')}${boxes} more to buy.`
+      : `${plural(need.needed, 'plank')} needed, ${need.left} left: ${need.left - need.needed} over.`;
   const slip =
     need.overdrawn > 0
-      ? [`${planks(need.overdrawn)} more than were bought are cut already: correct "Boxes bought".`]
+      ? [`${plural(need.overdrawn, 'plank')} more than were bought are cut already: correct "Boxes bought".`]
       : [];
   return [
     lyingWords(on, asked),
