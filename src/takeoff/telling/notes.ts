@@ -20,6 +20,7 @@ import { middleNotes } from './middleNotes';
 import { slideNotes } from './slideIn';
 import { squaredNotes } from './squared';
 import { startNotes } from './starts';
+import { wholePlankNotes } from './wholePlanks';
 
 /** Rules that could not be met first, then the rows, the room, the doorways. */
 export function notesOf(
@@ -33,6 +34,7 @@ export function notesOf(
     ...indices.flatMap((i) => planNotesOf(planned, i)),
     ...(indices.length > 1 ? middleNotes(planned, first) : []),
     ...startNotes(planned.floors[first], read.units),
+    ...indices.flatMap((i) => wholePlankNotes(planned.floors[i])),
     ...squaredNotes(planned.floors[first], pieces),
     ...indices.flatMap((i) => cornerNotes(planned, i, pieces)),
     ...lengthwiseNotes(pieces),
