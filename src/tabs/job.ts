@@ -7,7 +7,18 @@ import type { HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
 import { wordsText } from '../order/words';
 import { countryWords } from '../takeoff/text/countryWords';
-import { type Cell, filledRows, HEADED, numberCell, ownedCell, PLAIN, type TabBlock, TITLE, textCell } from './block';
+import {
+  type Cell,
+  filledRows,
+  HEADED,
+  LIST,
+  numberCell,
+  ownedCell,
+  PLAIN,
+  type TabBlock,
+  TITLE,
+  textCell,
+} from './block';
 import { type CheckedHouse, checkedHouse } from './checkedHouse';
 import { aboveKept } from './oldTab';
 
@@ -29,8 +40,7 @@ export function jobBlock(entry: HouseEntry): TabBlock {
     mark: JOB_MARK,
     cells: filledRows(rows, 2),
     columnWidths: [324, 324],
-    frozenRows: 1,
-    showGridlines: true,
+    ...LIST,
     landscape: false,
   };
 }

@@ -16,6 +16,7 @@ import {
   HEADED,
   type Look,
   lookWith,
+  PAGE,
   PLAIN,
   type TabBlock,
   TITLE,
@@ -52,9 +53,7 @@ export function jobListBlock(order: Order, ticked: ReadonlySet<string>, locale: 
     mark: JOB_LIST_MARK,
     cells: filledRows([[textCell(JOB_LIST_TITLE, TITLE)], ...rows], 3),
     columnWidths: [130, 458, 60],
-    frozenRows: 0,
-    showGridlines: false,
-    landscape: false,
+    ...PAGE,
   };
 }
 

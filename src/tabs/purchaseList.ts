@@ -15,6 +15,7 @@ import {
   HEADED,
   lookWith,
   numberCell,
+  PAGE,
   PLAIN,
   STRONG,
   type TabBlock,
@@ -59,9 +60,7 @@ export function purchaseListBlock(order: Order, locale: string): TabBlock {
     mark: PURCHASE_LIST_MARK,
     cells: filledRows(rows, COLUMNS.length),
     columnWidths: COLUMNS.map(([, pixels]) => pixels),
-    frozenRows: 0,
-    showGridlines: false,
-    landscape: false,
+    ...PAGE,
   };
 }
 

@@ -9,6 +9,7 @@ import {
   type Cell,
   filledRows,
   HEADED,
+  LIST,
   lookWith,
   numberCell,
   PLAIN,
@@ -63,9 +64,8 @@ export function roomsBlock(columns: readonly RoomColumn[]): TabBlock {
     mark: ROOMS_MARK,
     cells: filledRows([...top, ...lines], columns.length + 1),
     columnWidths: [260, ...columns.map(() => 150)],
+    ...LIST,
     frozenRows: top.length + 1,
-    showGridlines: true,
-    landscape: true,
   };
 }
 

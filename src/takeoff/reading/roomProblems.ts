@@ -6,6 +6,7 @@ import type { CornerPair } from '../../room/tapeAdvice';
 import { roomText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 import { plural } from '../text/plural';
+import { TURN_WANTED } from './problems';
 
 type SentenceFor = {
   readonly [C in RoomFault['code']]: (
@@ -26,8 +27,7 @@ const sentences: SentenceFor = {
 
   'too few walls': ({ found }) => `The room has ${plural(found, 'wall')}. Give at least three.`,
 
-  'turn missing': ({ wallNumber }) =>
-    `Wall ${wallNumber}: the turn at its end is blank. Type R or L, or degrees: right positive, left negative.`,
+  'turn missing': ({ wallNumber }) => `Wall ${wallNumber}: the turn at its end is blank. ${TURN_WANTED}`,
 
   'turns do not add up': ({ found, wanted }) =>
     `The turns add up to ${numberText(found, 2)} degrees; all the way round a room it is ${wanted}. Check where R and L stand.`,
