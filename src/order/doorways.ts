@@ -14,7 +14,7 @@ import {
   widthOf,
 } from './doorwayPairs';
 import { doorTrim, type Meeting, meetingOf, thresholdDrop } from './heights';
-import { type House, type LaidRoom, productTitle } from './house';
+import { type House, type LaidRoom, thicknessesMissing } from './house';
 import { houseProblems } from './houseProblems';
 
 export interface DoorwayPlan {
@@ -104,8 +104,8 @@ function barOf(
 /** Which of the two heights is missing. */
 function unknownHeight({ room, work, neighbour }: DoorwayEnd, units: Units): string {
   const other = work ? (work.neighbourHeight ?? neighbour?.height ?? null) : null;
-  if (other !== null) return houseProblems.noThickness(productTitle(room.product.name));
-  if (work && neighbour) return houseProblems.noThickness(productTitle(neighbour.product.name));
+  if (other !== null) return houseProblems.noThickness(thicknessesMissing(room));
+  if (work && neighbour) return houseProblems.noThickness(thicknessesMissing(neighbour));
   return countryWords("the neighbouring floor's height is not entered", units);
 }
 

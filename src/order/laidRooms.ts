@@ -3,7 +3,7 @@ import { sumOf } from '../geometry/lists';
 import type { MeasuredShape } from '../room/outline';
 import type { ReadRoom } from '../takeoff/reading/readRoom';
 import type { Takeoff } from '../takeoff/result';
-import { type House, type LaidRoom, type PlannedHouse, termsOfProduct } from './house';
+import { type House, type LaidRoom, type PlannedHouse, termsOfProduct, thicknessesMissing } from './house';
 import { coversUnder } from './underFloor';
 
 /** Rooms with what the job adds to their products. */
@@ -21,7 +21,7 @@ function laidRoom(house: House, takeoff: Takeoff, { product, rules, measured }: 
     product,
     terms,
     ...covers,
-    height: product.thickness > 0 ? product.thickness + under : null,
+    height: thicknessesMissing({ product, ...covers }).length === 0 ? product.thickness + under : null,
     spare: rules.spare,
     isClockwise: isWalkedClockwise(measured.shape),
   };

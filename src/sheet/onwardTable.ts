@@ -6,7 +6,7 @@ import type { FineTicks, Ticks, Units } from '../geometry/length';
 import { dayWords, layingDays } from '../tabs/layingDays';
 import { type Grid, markedLengths } from '../takeoff/planning/cutJob';
 import { problems } from '../takeoff/reading/problems';
-import { carriedWords } from '../takeoff/telling/carriedWords';
+import { carriedWords, partLiesWords } from '../takeoff/telling/carriedWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { plural } from '../takeoff/text/plural';
 import type { CellAnswer } from './arguments';
@@ -31,7 +31,7 @@ export interface OnwardAnswer {
   readonly units: Units;
   /** 0 where nothing is to be said of days. */
   readonly rowsADay: number;
-  /** The last row of a part that is laid first, where there is one. */
+  /** The last row of a part that is laid first; 0 where there is none. */
   readonly layFirst: number;
   readonly isInParts: boolean;
   readonly fewerOver: FewerOver | null;
@@ -92,7 +92,9 @@ interface WaitingRow {
   readonly waiting: readonly string[];
 }
 
-function partWords({ isInParts, layFirst, fewerOver }: OnwardAnswer, rows: readonly WaitingRow[]): readonly string[] {
+function partWords(answer: OnwardAnswer, rows: readonly WaitingRow[]): readonly string[] {
+  const { isInParts, layFirst, fewerOver, nextRow } = answer;
+  if (layFirst > 0 && layFirst < nextRow) return [partLiesWords(layFirst)];
   const last = rows.find(({ rowNumber }) => rowNumber === layFirst);
   return isInParts && last ? [carriedWords(layFirst, last.waiting, fewerOver)] : [];
 }
@@ -147,9 +149,9 @@ function wholeTicks(ticks: number): Ticks {
 
 function needed({ plan, onward }: OnwardAnswer): string {
   const { plankCount, short } = plan;
-  if (short > 0)
-    return `${plural(plankCount, 'plank')} needed, ${onward.whole} left: ${plural(short, 'plank')} more to buy.`;
-  return `${plural(plankCount, 'plank')} needed, ${onward.whole} left: ${onward.whole - plankCount} over.`;
+  const { whole = 0 } = onward;
+  const left = `${plural(plankCount, 'plank')} needed, ${whole} left`;
+  return short > 0 ? `${left}: ${plural(short, 'plank')} more to buy.` : `${left}: ${whole - plankCount} over.`;
 }
 
 function brokenTexts({ plan, nextRow, units, grid }: OnwardAnswer): readonly string[] {

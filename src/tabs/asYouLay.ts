@@ -186,9 +186,8 @@ function wallOf(
   const places = lines.filter(({ label }) => label.startsWith(WALL));
   const typed = places.filter((line) => line.typed !== '');
   if (typed.length === 0) return null;
-  if (places[0].typed === '' || lastOf(places).typed === '') {
-    problems.push(text.bothEnds(places[0].label, lastOf(places).label));
-  }
+  const open = [places[0], lastOf(places)].filter((line) => line.typed === '');
+  if (open.length > 0) problems.push(text.bothEnds(open.map(({ label }) => label)));
   const read = typed.flatMap((line) => {
     const at = readLength(line.label.slice(WALL.length), 'room', units);
     const distance = readLength(line.typed, 'plank', units);

@@ -21,7 +21,7 @@ export function rowsInParts(onward: OnwardJob, rowCount: number, options: PlanOp
   const left = leftOvers(onward, first.rows, first.plankCount);
   const ofStock = left.filter(({ source }) => source < stock.length);
   return [left, ofStock].map((kept) => {
-    const rest = { job: part(rowCount), before, stock: kept.map(({ piece }) => piece), whole: 0 };
+    const rest = { job: part(rowCount), before, stock: kept.map(({ piece }) => piece) };
     const second = planOnward(rest, undefined, options);
     return [...first.rows, ...renamed(second.rows, kept, stock.length, first.plankCount)];
   });

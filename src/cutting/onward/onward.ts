@@ -89,7 +89,7 @@ function isBetter(a: OnwardPlan, b: OnwardPlan): boolean {
   return a.broken.length < b.broken.length || (a.broken.length === b.broken.length && a.plankCount < b.plankCount);
 }
 
-function shortOf(plankCount: number, { whole }: OnwardJob): number {
+function shortOf(plankCount: number, { whole = 0 }: OnwardJob): number {
   return Math.max(0, plankCount - whole);
 }
 

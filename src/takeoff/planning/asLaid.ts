@@ -42,3 +42,9 @@ export function listedRows(listed: readonly ListedCut[]): readonly (readonly Lis
   }
   return [...rows.values()];
 }
+
+/** The end that locks there: a piece between two others has both, so it is a whole plank. */
+export function endAt(index: number, pieceCount: number): KeptEnd {
+  if (pieceCount === 1) return 'middle';
+  return index === 0 ? 'right' : index === pieceCount - 1 ? 'left' : 'middle';
+}

@@ -21,11 +21,13 @@ export function followedRows(
     if (!planks.has(listed)) planks.set(listed, planks.size);
     return planks.get(listed) as number;
   };
-  // In the place of a strip that waits: a plank of its own, until `withStrips` puts it back.
+  // In the place of a strip whose plank is begun: a plank of its own, until `withStrips` puts back what waits.
   const ofPlank = (piece: ListedCut): Pick<OnwardPiece, 'plank' | 'isStrip'> => {
-    const { plankNumber, isStrip, isGone } = piece;
-    if (!books.opened.has(plankNumber)) return { plank: plankOf(plankNumber), ...(isStrip && { isStrip }) };
-    return { plank: plankOf(isStrip && !isGone ? piece : plankNumber) };
+    const { plankNumber, isStrip } = piece;
+    const isBegun = books.opened.has(plankNumber) && !books.spoilt.has(plankNumber);
+    return isStrip && isBegun
+      ? { plank: plankOf(piece) }
+      : { plank: plankOf(plankNumber), ...(isStrip && { isStrip }) };
   };
   const sourceOf = (piece: ListedCut): Pick<OnwardPiece, 'plank' | 'stock' | 'isStrip'> => {
     const { plankNumber, isCut } = piece;

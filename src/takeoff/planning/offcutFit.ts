@@ -99,7 +99,7 @@ class ListedFloor {
   offcutOf(asked: AskedOffcut): Offcut | undefined {
     if ('length' in asked) return { mark: '', length: this.unitsDown(asked.length), ends: asked.ends };
     const { held } = planksInHand(this.listed);
-    return held.find(({ mark }) => mark === asked.mark);
+    return held.find(({ mark }) => mark !== '' && mark === asked.mark);
   }
 
   fitOf(place: Place & { readonly needs: NeededEnd }, offcut: Offcut): OffcutFit {

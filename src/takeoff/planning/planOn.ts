@@ -159,7 +159,6 @@ class FloorsOn {
       before: rowsBefore(this.planned, this.sides, joints),
       // A plank that is no whole number of steps wide is a unit narrower than its rows.
       stock: this.books.sources.map(({ length, ends, width = widest }) => ({ length, ends, width })),
-      whole: 0,
     };
   }
 

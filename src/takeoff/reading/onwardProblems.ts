@@ -13,6 +13,9 @@ export const onwardProblems = {
   markIsDate: (where: string) =>
     `${where}: what is written on the offcut is a date: a spreadsheet takes 8-2 for a day. Format the cell as plain text first, or write a letter.`,
 
+  longerThanPlank: (where: string, found: string, plank: string) =>
+    `${where}: an offcut of ${found} is longer than a plank of ${plank}. Type the length it has, or leave its row blank.`,
+
   rowZero: (where: string) => `${where} is 0. Rows count from 1.`,
 
   inHandEnd: (where: string, found: string) =>

@@ -18,3 +18,8 @@ export function carriedWords(rowNumber: number, waiting: readonly string[], fewe
     : '';
   return `First up to row ${rowNumber}, then the other side: ${over}.${fewer}`;
 }
+
+/** Of a first part that lies to its end. */
+export function partLiesWords(rowNumber: number): string {
+  return `Lay first up to row ${rowNumber}: that row lies already, so this changes nothing.`;
+}

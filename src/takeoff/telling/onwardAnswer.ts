@@ -22,7 +22,7 @@ import { problems as sentences } from '../reading/problems';
 import type { ReadRoom } from '../reading/readRoom';
 import type { Takeoff } from '../result';
 import { lengthText } from '../text/lengthText';
-import { carriedWords } from './carriedWords';
+import { carriedWords, partLiesWords } from './carriedWords';
 import { withMeasuredWall } from './lastRow';
 import { fitFaultText, fitWords } from './offcutFit';
 import { onwardNeedOf, onwardTakeoffOf, onwardWords } from './onwardTakeoff';
@@ -175,7 +175,7 @@ class Asking {
     return end === null ? null : { list, end };
   }
 
-  /** Where the part is not begun to its end. */
+  /** What goes over after the part, or that it lies. */
   private partWords(
     { rows, entry }: Takeoff,
     { list, end }: NonNullable<Asked['part']>,
@@ -185,8 +185,8 @@ class Asking {
     if (last < 0 || last === rows.length - 1) return [];
     const row = this.planned.firstRows[floorsOnLists(this.planned)[list][0]] + last;
     const isLeft = on.sides.some(({ firstRow, begunCount, endRow }) => row >= firstRow + begunCount && row < endRow);
-    const words = carriedWords(end, rows[last].waiting, on.fewerOver);
-    return isLeft ? [list === this.question.asked ? words : sentences.inRoom(entry.name, words)] : [];
+    const words = isLeft ? carriedWords(end, rows[last].waiting, on.fewerOver) : partLiesWords(end);
+    return [list === this.question.asked ? words : sentences.inRoom(entry.name, words)];
   }
 
   private spoiltBefore(): number {
