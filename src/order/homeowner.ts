@@ -1,3 +1,4 @@
+import { distinct, isFilled } from '../geometry/lists';
 import { boundsOf } from '../geometry/polygon';
 import type { DayNumber } from '../takeoff/text/calendar';
 import { lengthText, pieceText } from '../takeoff/text/lengthText';
@@ -50,7 +51,7 @@ export function homeownerHead({ house: { homeowner } }: Order, day: DayWords): r
     quoteNumber && `Quote ${quoteNumber}`,
     quoteDate === null ? '' : `of ${day(quoteDate)}`,
     validUntil === null ? '' : `valid until ${day(validUntil)}`,
-  ].filter((part) => part !== '');
+  ].filter(isFilled);
   const words = quote.join(', ').replace(', of ', ' of ');
   const sentence = words === '' ? '' : `${words[0].toUpperCase()}${words.slice(1)}.`;
   return [name && `For ${name}`, place, layer && `By ${layer}`, sentence].filter((line) => line.trim() !== '');
@@ -82,7 +83,7 @@ function productWords({ product, takeoff }: Order['rooms'][number], { units }: O
 
 /** The products of the rooms, each once. */
 export function productsOf({ rooms, house }: Order): readonly string[] {
-  return [...new Set(rooms.map((room) => productWords(room, house)))];
+  return distinct(rooms.map((room) => productWords(room, house)));
 }
 
 /** `12' 6" by 11'`; of a room that is no rectangle over all. */
@@ -138,7 +139,7 @@ const MATERIALS: readonly (readonly [part: OrderPart, words: string])[] = [
 function includedLines(order: Order): readonly string[] {
   return MATERIALS.flatMap(([part, words]) => {
     const lines = order.lines.filter((line) => line.part === part).map(({ item }) => item);
-    const items = part === 'floor' && lines.length > 0 ? productsOf(order) : [...new Set(lines)];
+    const items = part === 'floor' && lines.length > 0 ? productsOf(order) : distinct(lines);
     return items.length === 0 ? [] : [`${words}: ${items.join(part === 'floor' ? '; ' : ', ')}.`];
   });
 }

@@ -3,6 +3,7 @@
  * open it again. It holds prices and the margin, and is for the person who does the job.
  */
 
+import { distinct } from '../geometry/lists';
 import type { HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
 import { wordsText } from '../order/words';
@@ -96,7 +97,9 @@ function listFrom(values: ReadonlyMap<string, unknown>, section: HouseSection): 
     const isKnown = section.fields.some((field) => labelKey(houseLabel(section, field, number, 'us')) === key);
     return isKnown ? [number] : [];
   });
-  return [...new Set(numbers)].sort((a, b) => a - b).map((number) => fieldsFrom(values, section, number));
+  return distinct(numbers)
+    .sort((a, b) => a - b)
+    .map((number) => fieldsFrom(values, section, number));
 }
 
 function fieldsFrom(values: ReadonlyMap<string, unknown>, section: HouseSection, number: number): Item {

@@ -1,4 +1,5 @@
 /** Sentences about tabs and about what the sidebar sends: what, where, found, wanted. */
+import { isFilled } from '../geometry/lists';
 import { listed } from '../takeoff/text/plural';
 
 const TYPE_AGAIN = 'Open the sidebar again and type the room there.';
@@ -59,8 +60,5 @@ function shortened(found: string): string {
 }
 
 function anyOf(choices: readonly string[]): string {
-  return listed(
-    choices.filter((choice) => choice !== ''),
-    'or',
-  );
+  return listed(choices.filter(isFilled), 'or');
 }

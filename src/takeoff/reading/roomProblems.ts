@@ -1,6 +1,7 @@
 /** The sentences about a room that its measurements cannot make: every fault of `room/` in words. */
 
 import type { Ticks, Units } from '../../geometry/length';
+import { isFilled } from '../../geometry/lists';
 import type { MeasuredPart, RoomFault } from '../../room/faults';
 import type { CornerPair } from '../../room/tapeAdvice';
 import { roomText } from '../text/lengthText';
@@ -118,5 +119,5 @@ function adviceText(advised: readonly CornerPair[]): string {
 function sideways(right: Ticks, far: Ticks, show: (length: Ticks) => string): string {
   const across = right === 0 ? '' : `${show(Math.abs(right))} to the ${right > 0 ? 'right' : 'left'}`;
   const along = far === 0 ? '' : `${show(Math.abs(far))} ${far > 0 ? 'beyond it' : 'nearer'}`;
-  return [across, along].filter((part) => part !== '').join(', ');
+  return [across, along].filter(isFilled).join(', ');
 }
