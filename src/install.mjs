@@ -10,19 +10,37 @@ const root = resolve(import.meta.dirname, '..');
 function ensurePackages() {
   if (existsSync(join(root, 'node_modules/.package-lock.json')) && installedAsLocked()) return;
   console.error('Installing the packages of package-lock.json ...');
-  // Without a network npm would try again for minutes, and say nothing.
-  const patience = ['--fetch-retry-mintimeout=1000', '--fetch-retry-maxtimeout=5000'];
-  const args = ['ci', '--no-audit', '--no-fund', '--loglevel=error', ...patience];
-  const { status } = spawnSync('npm', args, {
+  const silence = whyNoAnswer();
+  // Without an answer npm may still have all of them in its cache; that it has not is what is to be told, not its own words.
+  const { status } = npm([...CI, ...(silence === '' ? PATIENCE : ['--offline'])], silence === '' ? 2 : 'ignore');
+  if (status === 0) return;
+  if (silence === '') stop('The packages could not be installed: npm ci failed, its messages stand above.');
+  const source = npm(['config', 'get', 'registry']).stdout.trim();
+  stop(
+    `The packages are missing, and ${source} does not answer (${silence}). Connect this computer to the network, then type npm ci. Once the packages are there, no network is needed.`,
+  );
+}
+
+const CI = ['ci', '--no-audit', '--no-fund', '--loglevel=error'];
+/** Left to itself, npm waits 10 s and then a minute before it tries again, and says nothing (`npm help config`). */
+const PATIENCE = ['--fetch-retry-mintimeout=1000', '--fetch-retry-maxtimeout=5000'];
+const NO_PATIENCE = ['--fetch-retries=0', '--fetch-timeout=8000'];
+
+/** Asks for nothing, once. @returns '' for an answer, even a refusal such as E404; else the code npm gives for none */
+function whyNoAnswer() {
+  const { status, stderr } = npm(['ping', ...NO_PATIENCE]);
+  const code = /npm error code (\S+)/.exec(stderr)?.[1] ?? 'no code';
+  return status === 0 || /^E\d{3}$/.test(code) ? '' : code;
+}
+
+/** Runs npm as a person would. @param told where its messages go: kept for us, unless said otherwise */
+function npm(args, told = 'pipe') {
+  return spawnSync('npm', args, {
     cwd: root,
-    stdio: ['ignore', 2, 2],
+    encoding: 'utf8',
+    stdio: ['ignore', told, told],
     shell: process.platform === 'win32',
   });
-  if (status !== 0) {
-    stop(
-      'The packages could not be installed: npm ci failed, its messages stand above. It needs the network; once the packages are there, npm start does not.',
-    );
-  }
 }
 
 /** As the lock file says that npm leaves in node_modules; what we call ourselves must be there, too. */

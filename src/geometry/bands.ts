@@ -1,6 +1,5 @@
-import { madeOf } from './lists';
-
 /** Things sorted by where they lie along an axis, so that finding those over a place looks at few of them. */
+import { madeOf } from './lists';
 
 /** Fewer things than this are looked at faster than sorted. */
 const FEWEST_TO_SORT = 64;

@@ -30,6 +30,7 @@ export function alternativeOrders(
   house: House,
   rooms: readonly RoomEntry[],
   plan: (rooms: readonly RoomEntry[]) => ReturnType<typeof planHouse>,
+  locale: string,
 ): Alternatives {
   const orders: AlternativeOrder[] = [];
   const problems: Problem[] = [];
@@ -49,7 +50,8 @@ export function alternativeOrders(
       problems.push({ field: `alternatives.${i}.name`, text: houseProblems.alternative(alternative.name, text) });
       return;
     }
-    orders.push({ name: alternative.name, order: orderOf(withTerms(house, alternative, rooms), planned.planned) });
+    const order = orderOf(withTerms(house, alternative, rooms), planned.planned, locale);
+    orders.push({ name: alternative.name, order });
   });
   return problems.length > 0 ? { status: 'problems', problems } : { status: 'priced', orders };
 }

@@ -1,6 +1,7 @@
 /** Where the new height matters, in words: doorways, thresholds, appliances, stairs. The local code comes first. */
 
 import { inchesOf, mmOf, type Ticks, type Units } from '../geometry/length';
+import { capital } from '../takeoff/text/capital';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { sameName } from '../takeoff/text/names';
@@ -132,5 +133,5 @@ function exactText(ticks: Ticks, units: Units): string {
 }
 
 function sentence(text: string): string {
-  return text === '' ? '' : `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
+  return text === '' ? '' : `${capital(text)}.`;
 }

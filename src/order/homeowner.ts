@@ -1,6 +1,11 @@
+/**
+ * What the homeowner reads, as sentences: nothing in it tells what the job costs the person who does it, how long it
+ * takes by the hour, or what is earned with it.
+ */
 import { distinct, isFilled } from '../geometry/lists';
 import { boundsOf } from '../geometry/polygon';
 import type { DayNumber } from '../takeoff/text/calendar';
+import { capital } from '../takeoff/text/capital';
 import { lengthText, pieceText } from '../takeoff/text/lengthText';
 import { numberText } from '../takeoff/text/numberText';
 import { areaNumber, areaUnit } from './coverOrder';
@@ -53,7 +58,7 @@ export function homeownerHead({ house: { homeowner } }: Order, day: DayWords): r
     validUntil === null ? '' : `valid until ${day(validUntil)}`,
   ].filter(isFilled);
   const words = quote.join(', ').replace(', of ', ' of ');
-  const sentence = words === '' ? '' : `${words[0].toUpperCase()}${words.slice(1)}.`;
+  const sentence = words === '' ? '' : `${capital(words)}.`;
   return [name && `For ${name}`, place, layer && `By ${layer}`, sentence].filter((line) => line.trim() !== '');
 }
 

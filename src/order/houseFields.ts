@@ -262,8 +262,8 @@ const SECTIONS = [
     field('people', 'People', 'count', { blank: 1 }),
     // Blank = Monday to Friday.
     field('workDays', 'Work days', 'choice', {
-      choices: usually('monday to friday', 'saturdays too', 'every day'),
-      blank: 'monday to friday',
+      choices: usually('Monday to Friday', 'Saturdays too', 'every day'),
+      blank: 'Monday to Friday',
     }),
     // Days from order to delivery.
     field('deliveryDays', 'Days to delivery', 'count'),

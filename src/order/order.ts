@@ -2,7 +2,7 @@
 
 import { addedUp, distinct, isFilled } from '../geometry/lists';
 import type { Takeoff } from '../takeoff/result';
-import { dayText } from '../takeoff/text/calendar';
+import { countryDay } from '../takeoff/text/countryDate';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey, sameName } from '../takeoff/text/names';
@@ -58,8 +58,8 @@ export interface Order {
   readonly timing: Timing;
 }
 
-/** FRONT DOOR: the job as read and its rooms as planned -> the order. */
-export function orderOf(house: House, planned: PlannedHouse): Order {
+/** FRONT DOOR: the job as read and its rooms as planned -> the order. @param locale of the spreadsheet, for dates in notes */
+export function orderOf(house: House, planned: PlannedHouse, locale: string): Order {
   const rooms = laidRooms(house, planned);
   const floors = floorOrders(house, rooms, planned.products, pricesOf(rooms));
   const covers = coverOrders(house, rooms);
@@ -94,7 +94,7 @@ export function orderOf(house: House, planned: PlannedHouse): Order {
     totals: totalsOf(totalOf(materials), totalOf(labour), { ...house.terms, tax: house.terms.tax ?? 0 }),
     missing: [...lines.map(missingIn).filter(isFilled), ...notOrdered],
     notOrdered,
-    notes: notesOf(house, rooms, hours),
+    notes: notesOf(house, rooms, hours, locale),
     before: beforeYouBegin(house, rooms, trims, doorways),
     days: dayList(house, rooms, planned.floors, doorways, trims),
     timing: timingOf(house, rooms, hours),
@@ -206,7 +206,12 @@ function rollsMissing({ underlay, film, units }: House, rooms: readonly LaidRoom
 }
 
 /** Names that are in no room of this order, and what was not entered at all. */
-function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomHours[]): readonly string[] {
+function notesOf(
+  house: House,
+  rooms: readonly LaidRoom[],
+  hours: readonly RoomHours[],
+  locale: string,
+): readonly string[] {
   const names = rooms.map((room) => nameKey(room.name));
   const products = [...rooms.map((room) => room.product), ...house.alternatives].map(({ name }) => nameKey(name));
   const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
@@ -221,13 +226,17 @@ function notesOf(house: House, rooms: readonly LaidRoom[], hours: readonly RoomH
       : []),
     ...(strayProducts.length > 0 ? [`Products that no room of this order has: ${strayProducts.join(', ')}.`] : []),
     ...(house.labour.length === 0 ? ['No work is entered: the price is for the materials alone.'] : []),
-    ...scheduleNotes(house, hours),
+    ...scheduleNotes(house, hours, locale),
     ...(house.terms.tax === null ? ['No tax is entered.'] : []),
   ];
 }
 
 /** What keeps a last day from being reckoned, and days that do not go together. */
-function scheduleNotes({ schedule, labour, homeowner }: House, hours: readonly RoomHours[]): readonly string[] {
+function scheduleNotes(
+  { schedule, labour, homeowner }: House,
+  hours: readonly RoomHours[],
+  locale: string,
+): readonly string[] {
   const { startDate, workDays } = schedule;
   const { quoteDate, validUntil } = homeowner;
   const isIncomplete = hours.some((room) => room.missing.length > 0);
@@ -236,10 +245,10 @@ function scheduleNotes({ schedule, labour, homeowner }: House, hours: readonly R
   return [
     ...(tellsHours ? [`No hours are estimated: ${noHoursReason(hours)}.`] : []),
     ...(startDate !== null && !isWorkDay(startDate, workDays)
-      ? [`The start, ${dayText(startDate)}, is not one of the work days entered.`]
+      ? [`The start, ${countryDay(startDate, locale)}, is not one of the work days entered.`]
       : []),
     ...(validUntil !== null && quoteDate !== null && validUntil < quoteDate
-      ? [`The price is valid until ${dayText(validUntil)}, before the day of the quote.`]
+      ? [`The price is valid until ${countryDay(validUntil, locale)}, before the day of the quote.`]
       : []),
   ];
 }

@@ -3,6 +3,7 @@
 import type { Ticks } from '../geometry/length';
 import { distinct, isFilled, sumOf } from '../geometry/lists';
 import { usualLength } from '../layout/rules';
+import { capital } from '../takeoff/text/capital';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
@@ -89,7 +90,8 @@ export function transitionOrders(house: House, doorways: readonly DoorwayPlan[])
     const own = doorways.filter((doorway) => barKey(doorway.transition) === key);
     const where = own.map(({ room, doorwayNumber }) => `${room} doorway ${doorwayNumber}`);
     const stock = house.transitions.find((transition) => barKey(transition.kind) === key);
-    const common = { part: 'transitions' as const, item: stock?.kind ?? own[0].transition, reason: where.join(', ') };
+    const item = capital(stock?.kind ?? own[0].transition);
+    const common = { part: 'transitions' as const, item, reason: where.join(', ') };
     if (!stock)
       return orderLine({ ...common, basis: own.length, unit: 'doorways', pack: null, packName: 'length', price: null });
     const lengths = own.map(({ width }, i): TrimLength => ({ label: where[i], length: width, mitres: 0 }));
@@ -98,7 +100,7 @@ export function transitionOrders(house: House, doorways: readonly DoorwayPlan[])
     const { price, supplier, article } = stock;
     const packed = { unit: 'lengths', packName, price, supplier, article };
     const line = orderLine({ ...common, ...packed, basis: cuts.stickCount });
-    return { name: stock.kind, stockLength: stock.stockLength, cuts, line };
+    return { name: item, stockLength: stock.stockLength, cuts, line };
   });
 }
 

@@ -1,8 +1,8 @@
-import { isFilled } from '../geometry/lists';
 /**
  * A list of words in one cell or field: `Hall; Den`. A word that has a semicolon of its own, or begins with a double
  * mark, stands between double marks, and a double mark inside is written twice: `"Hall; upstairs"; Den`.
  */
+import { isFilled } from '../geometry/lists';
 
 /** The list as it stands in a cell; `wordsIn` gives it back, blank words left out. */
 export function wordsText(words: readonly string[]): string {

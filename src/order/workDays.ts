@@ -1,9 +1,9 @@
 /** Which days are worked on, and when goods come. */
 import type { DayNumber } from '../takeoff/text/calendar';
 
-export type WorkDays = 'monday to friday' | 'saturdays too' | 'every day';
+export type WorkDays = 'Monday to Friday' | 'Saturdays too' | 'every day';
 
-const DAYS_A_WEEK: Readonly<Record<WorkDays, number>> = { 'monday to friday': 5, 'saturdays too': 6, 'every day': 7 };
+const DAYS_A_WEEK: Readonly<Record<WorkDays, number>> = { 'Monday to Friday': 5, 'Saturdays too': 6, 'every day': 7 };
 
 /** Day 0 was a Thursday. */
 const [SATURDAY, SUNDAY] = [2, 3];
@@ -12,7 +12,7 @@ const [SATURDAY, SUNDAY] = [2, 3];
 export function isWorkDay(day: DayNumber, workDays: WorkDays): boolean {
   if (workDays === 'every day') return true;
   const weekday = weekdayOf(day);
-  return weekday !== SUNDAY && (weekday !== SATURDAY || workDays === 'saturdays too');
+  return weekday !== SUNDAY && (weekday !== SATURDAY || workDays === 'Saturdays too');
 }
 
 /** The day itself if it is worked on, else the last one before it that is. */
@@ -22,7 +22,7 @@ export function workDayUpTo(day: DayNumber, workDays: WorkDays): DayNumber {
 
 /** As `workDayUpTo`, and never a Sunday: nothing is delivered or sold then (common practice). */
 export function shopDayUpTo(day: DayNumber, workDays: WorkDays): DayNumber {
-  return workDayUpTo(day, workDays === 'every day' ? 'saturdays too' : workDays);
+  return workDayUpTo(day, workDays === 'every day' ? 'Saturdays too' : workDays);
 }
 
 /**

@@ -6,7 +6,7 @@ import type { Problem } from '../takeoff/result';
 import { drawingPart } from './drawing/drawingPart';
 import type { RoomTabs } from './filling/fillTabs';
 import { type FillPart, fillPart } from './filling/fillView';
-import { onwardPart } from './filling/onwardView';
+import { type OnwardPart, onwardPart } from './filling/onwardView';
 import { SavedRooms } from './filling/savedRooms';
 import { type SavedPart, savedPart } from './filling/savedView';
 import { blankDraft, draftOf, entryOf, type ListPath, nextRoom } from './form/draft';
@@ -74,7 +74,7 @@ class RoomPage {
   private readonly rooms: SavedRooms;
   private readonly savedPart: SavedPart;
   private readonly filling: FillPart;
-  private readonly onward: HTMLElement;
+  private readonly onward: OnwardPart;
   private readonly drawing = drawingPart(byId('drawing'), { pressed: (path) => goToField(path) });
   private readonly wrong = wrongLine(byId('wrong'));
 
@@ -122,7 +122,7 @@ class RoomPage {
     this.form.addEventListener('focusin', (event) => this.drawing.mark(pathOf(event.target)));
     byId('saved').append(this.savedPart.element);
     byId('fill').append(this.filling.element);
-    byId('onward').append(this.onward);
+    byId('onward').append(this.onward.element);
     this.rebuild(fieldId('shape.length'));
     this.lookAgain();
     void this.rooms.read().then(() => this.readOwnWaste());
@@ -344,6 +344,8 @@ class RoomPage {
     this.rooms.opened = opened;
     this.kept = this.typed();
     this.progress.begin(state.draft.name !== '');
+    this.filling.begin();
+    this.onward.begin();
     this.rebuild('');
     this.form.querySelector('input')?.focus();
     this.calculator.changed();

@@ -11,6 +11,7 @@ import { wordsIn } from '../order/words';
 import type { Typed } from '../takeoff/entry';
 import type { EntryField } from '../takeoff/entryFields';
 import type { Problem } from '../takeoff/result';
+import { nameKey } from '../takeoff/text/names';
 import { dateText, isDate } from './dates';
 import { tabProblems } from './tabProblems';
 
@@ -100,10 +101,10 @@ function checkedField(
   }
   if (isText) return text;
   if (!choices) return typed;
-  const wanted = text.trim().toLowerCase();
   const values = choices.map(([choice]) => choice);
-  if (values.includes(wanted)) return wanted;
-  report(wanted === '' ? tabProblems.missing(label, values) : tabProblems.choice(label, text, values));
+  const found = values.find((choice) => nameKey(choice) === nameKey(text));
+  if (found !== undefined) return found;
+  report(text.trim() === '' ? tabProblems.missing(label, values) : tabProblems.choice(label, text, values));
   return '';
 }
 

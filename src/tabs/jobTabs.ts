@@ -117,12 +117,11 @@ export async function fillOrder(
   if (worked.status === 'problems') return worked;
   const chosen = await withoutTicked(store, entry, plan, worked, mayReplan);
   if (chosen.status === 'problems') return chosen;
-  const { floors, left } = chosen;
+  const { floors, left, locale } = chosen;
   const typed = typedInputs(await store.read(ORDER_MARK, ORDER_TITLE));
   const { order, found } = withTyped(chosen.order, typed);
   const saved = await saveJob(store, entry);
   if (saved.status === 'problems') return saved;
-  const locale = await store.locale();
   const about = aboutText(freshFloors(chosen.planned.floors).map(({ mark }) => mark));
   const place = { mark: ORDER_MARK, title: ORDER_TITLE };
   const block = { ...withInputs(orderBlock({ ...order, notes: [...left, ...order.notes] }), found), about };
@@ -189,8 +188,8 @@ export async function fillHomeowner(
   if (chosen.status === 'problems') return chosen;
   const inTab = await store.read(ORDER_MARK, ORDER_TITLE);
   const typed = typedInputs(inTab);
+  const { locale } = chosen;
   const { order } = withTyped(chosen.order, typed);
-  const locale = await store.locale();
   const block = homeownerBlock(order, handedOver(locale, chosen.alternatives, typed));
   const page = await refillTab(store, block);
   const change = changeOrderBlock(order, locale);

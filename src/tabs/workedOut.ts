@@ -25,6 +25,8 @@ export type WorkedOut =
       readonly order: Order;
       readonly planned: PlannedHouse;
       readonly alternatives: readonly AlternativeOrder[];
+      /** Of the spreadsheet, for dates. */
+      readonly locale: string;
     }
   | { readonly status: 'problems'; readonly problems: readonly Problem[] };
 
@@ -48,9 +50,11 @@ export async function orderFrom(
   const planRooms = (rooms: Parameters<HousePlanner>[0]) => plan(rooms, house.shareOffcuts === 'yes', apart);
   const laid = planRooms(chosen.rooms);
   if (laid.status === 'problems') return laid;
-  const others = alternativeOrders(entry, house, chosen.rooms, planRooms);
+  const locale = await store.locale();
+  const others = alternativeOrders(entry, house, chosen.rooms, planRooms, locale);
   if (others.status === 'problems') return others;
-  return { status: 'planned', order: orderOf(house, laid.planned), planned: laid.planned, alternatives: others.orders };
+  const order = orderOf(house, laid.planned, locale);
+  return { status: 'planned', order, planned: laid.planned, alternatives: others.orders, locale };
 }
 
 export interface ChosenPlan extends Extract<WorkedOut, { status: 'planned' }> {

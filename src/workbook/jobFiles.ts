@@ -16,9 +16,11 @@
  * whole planks used, `short` those to buy. What else an instance carries (its category, known
  * counts) is left alone, unless it is a field of these under a mistyped name.
  */
+
 import type { CutJob, CutPlan, JobRow, PlannedPiece } from '../cutting/job';
 import type { OnwardJob, OnwardPlan, RowsBefore, StockPiece } from '../cutting/onward/onwardJob';
 import { MOST_PLANKS } from '../takeoff/reading/limits';
+import { capital } from '../takeoff/text/capital';
 import { nearestWord } from './nearestWord';
 
 /** A job and the name it goes by in its file. */
@@ -302,10 +304,6 @@ function onwardProblems({ before, stock }: Record<string, unknown>): string[] {
         ]),
     ...(isStock ? [] : ['needs each of "stock" to be { "length", "ends", "width" }, ends left, right, both or none']),
   ];
-}
-
-function capital(text: string): string {
-  return text[0].toUpperCase() + text.slice(1);
 }
 
 function andMore(count: number): string {

@@ -18,8 +18,7 @@ try {
 
 async function start(): Promise<void> {
   const wanted = readArguments(process.argv.slice(2));
-  const files = await builtAddOn();
-  if (wanted.print) return printDemo(files);
+  if (wanted.print) return printDemo(await builtAddOn());
   const port = portFrom(process.env);
   const folder = folderFrom(wanted, process.env);
   const given = await findGiven(nodeDisk, folder, wanted.workbook);
@@ -30,7 +29,7 @@ async function start(): Promise<void> {
     return;
   }
   const keeper = await openKeeper({ disk: nodeDisk, folder, now: () => new Date(), given: given.file });
-  const server = await servePage(files, port, keeper);
+  const server = await servePage(await builtAddOn(), port, keeper);
   await keeper.setAddress(server.address);
   console.log(`Your workbooks lie in ${folder}.`);
   for (const note of servedNotes(port, server.address, process.env, process.platform)) console.log(note);

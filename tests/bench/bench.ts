@@ -7,7 +7,7 @@
  *   npm run bench -- fill
  *   npm run bench -- beliefs
  *   npm run bench -- fuzz [--calls N] [--seed N]
- *   npm run bench -- mutants [--sample N] [--seed N] [--area NAME]
+ *   npm run bench -- mutants [--sample N] [--seed N] [--area NAME,NAME]
  *
  * Every plan is checked before it is timed. `--milp-seconds` limits the general solver a job (5 where it is missing, 0
  * leaves it out); `--effort` multiplies the limit of steps of our search. `floors` shows the table of four floors alone. The last table times the built add-on itself. `page`
@@ -25,6 +25,7 @@ import { fillTables } from './fill';
 import { floorsTable } from './floorsTable';
 import { fuzz } from './fuzz';
 import { growthTable } from './growth';
+import { areasNamed } from './mutants/areas';
 import { tryMutants } from './mutants/mutants';
 import { pageTables } from './page';
 import { caseTable, categoryTable, solverLines, waitingLines } from './report';
@@ -103,7 +104,7 @@ function readMutantOptions(args: readonly string[]): Parameters<typeof tryMutant
   const values = valuesOf(args, ['--sample', '--seed', '--area']);
   const [sample, seed] = [Number(values.get('--sample') ?? 100), Number(values.get('--seed') ?? 1)];
   if (!(sample > 0) || !(seed >= 1)) throw new Error('--sample and --seed need numbers from 1 up.');
-  return { sample, seed, area: values.get('--area') ?? '' };
+  return { sample, seed, areas: areasNamed(values.get('--area') ?? '') };
 }
 
 const write = (line: string) => process.stdout.write(`${line}\n`);

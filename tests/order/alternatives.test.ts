@@ -23,10 +23,11 @@ function alternativesOf(
   const read = readHouse(entry);
   if (read.status === 'problems') throw new Error(read.problems[0].text);
   const planned: (readonly RoomEntry[])[] = [];
-  const found = alternativeOrders(entry, read.house, rooms, (changed) => {
+  const plan = (changed: readonly RoomEntry[]) => {
     planned.push(changed);
     return planHouse(changed, true);
-  });
+  };
+  const found = alternativeOrders(entry, read.house, rooms, plan, 'en_US');
   return { found, planned };
 }
 

@@ -24,7 +24,7 @@ function orderFor(entries: readonly RoomEntry[], job: Partial<HouseEntry>): Orde
   const rooms = entries.map((entry) => bareTakeoff(entry, { planks: 60 }));
   const names = [...new Set(entries.map(({ product }) => product.name))];
   const products = names.map((name) => ({ name, plankCount: 60, proof: 'cannot be done with fewer' }));
-  return orderOf(read.house, { rooms, reads: readsOf(rooms), floors: rooms, products, sharing: [] });
+  return orderOf(read.house, { rooms, reads: readsOf(rooms), floors: rooms, products, sharing: [] }, 'en_US');
 }
 
 const barsOf = (order: Order) => order.doorways.map(({ transition }) => transition);

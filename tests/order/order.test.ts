@@ -123,7 +123,7 @@ describe('bars at doorways', () => {
 
   test('a doorway whose neighbour is not known is told, not left out', () => {
     const order = orderFor([room], { transitions, doorways: [work(1, { neighbourHeight: 0 })] });
-    expect(lineNamed(order, 'reducer')).toMatchObject({ packs: 1 });
+    expect(lineNamed(order, 'Reducer')).toMatchObject({ packs: 1 });
     expect(order.missing).toEqual([
       "Den, doorway 2: no transition is ordered, because the neighboring floor's height is not entered.",
     ]);
@@ -132,8 +132,8 @@ describe('bars at doorways', () => {
   test('a bar that is asked for and not entered is a line that says what is missing', () => {
     const doorways = [work(1, { transition: 'brass strip' }), work(2, { transition: 'none' })];
     const order = orderFor([room], { transitions, doorways });
-    expect(lineNamed(order, 'brass strip')).toMatchObject({ basis: 1, packs: null });
-    expect(order.missing).toEqual(['brass strip: how much a length holds is not entered']);
+    expect(lineNamed(order, 'Brass strip')).toMatchObject({ basis: 1, packs: null });
+    expect(order.missing).toEqual(['Brass strip: how much a length holds is not entered']);
   });
 
   test('a doorway between two rooms of the job is counted once, at their new heights', () => {
@@ -346,7 +346,8 @@ test('planks without a name and a price are called by what they are', () => {
   const read = readHouse(BLANK);
   if (read.status === 'problems') throw new Error('A blank job cannot be read.');
   const products = [{ ...PLAIN_PRODUCT, name: ' ', plankCount: 61 }];
-  const order = orderOf(read.house, { rooms: [room], reads: readsOf([room]), floors: [room], products, sharing: [] });
+  const planned = { rooms: [room], reads: readsOf([room]), floors: [room], products, sharing: [] };
+  const order = orderOf(read.house, planned, 'en_US');
   expect(order.missing).toEqual(['Unnamed planks: no price']);
   expect(order.floors[0].spares.product).toBe('Unnamed planks');
   expect(order.before.map(({ text }) => text).filter((text) => /^\s*:/.test(text))).toEqual([]);
@@ -382,13 +383,8 @@ describe('where heights meet, in words', () => {
       const read = readHouse({ ...emptyHouse('metric'), doorways, stairs });
       if (read.status === 'problems') throw new Error(read.problems[0].text);
       const products = [{ ...PLAIN_PRODUCT, plankCount: 60 }];
-      const { fits } = orderOf(read.house, {
-        rooms: [room],
-        reads: readsOf([room]),
-        floors: [room],
-        products,
-        sharing: [],
-      });
+      const planned = { rooms: [room], reads: readsOf([room]), floors: [room], products, sharing: [] };
+      const { fits } = orderOf(read.house, planned, 'en_US');
       expect(fits).toHaveLength(3);
       expect(fits.map(({ text }) => text).join(' ')).not.toMatch(/\bin\b \(|"|\d\/\d/);
     }

@@ -1,14 +1,15 @@
 import { describe, expect, test } from 'vitest';
 import { emptyHouse, type HouseEntry } from '../../src/order/houseEntry';
 import { isWorkDay, lastWorkDay, shopDayUpTo, type WorkDays, workDayUpTo } from '../../src/order/workDays';
-import { dayOf, dayText, weekdayText } from '../../src/takeoff/text/calendar';
+import { type DayNumber, dayOf, isoText, weekdayText } from '../../src/takeoff/text/calendar';
 import { bareTakeoff, plainEntry } from '../support/bareTakeoff';
 import { demoJob } from '../support/demoHouse';
 import { lineNamed, orderFor, PLAIN_TERMS, plainRoom } from '../support/plainOrder';
 import { demoOrder } from '../support/plannedDemo';
 
+const dayText = (day: DayNumber) => `${weekdayText(day)} ${isoText(day)}`;
 const dayNamed = (text: string) => dayOf(text) as number;
-const EVERY: readonly WorkDays[] = ['monday to friday', 'saturdays too', 'every day'];
+const EVERY: readonly WorkDays[] = ['Monday to Friday', 'Saturdays too', 'every day'];
 
 describe('work days', () => {
   // 1 January 2000 was a Saturday, 29 February 2000 a Tuesday (almanac); 7 December 2026 is a Monday.
@@ -22,8 +23,8 @@ describe('work days', () => {
   });
 
   test.each([
-    ['monday to friday', 'Fri 2026-12-04', 'Fri 2026-12-04'],
-    ['saturdays too', 'Sat 2026-12-05', 'Sat 2026-12-05'],
+    ['Monday to Friday', 'Fri 2026-12-04', 'Fri 2026-12-04'],
+    ['Saturdays too', 'Sat 2026-12-05', 'Sat 2026-12-05'],
     ['every day', 'Sun 2026-12-06', 'Sat 2026-12-05'],
   ] as const)('%s: before Monday 7 December 2026 work is on %s, delivery on %s', (workDays, work, shop) => {
     expect(dayText(workDayUpTo(dayNamed('2026-12-06'), workDays))).toBe(work);
@@ -31,15 +32,15 @@ describe('work days', () => {
   });
 
   test.each([
-    ['2026-12-07', 5, 'monday to friday', 'Fri 2026-12-11'],
-    ['2026-12-07', 6, 'monday to friday', 'Mon 2026-12-14'],
-    ['2026-12-07', 6, 'saturdays too', 'Sat 2026-12-12'],
+    ['2026-12-07', 5, 'Monday to Friday', 'Fri 2026-12-11'],
+    ['2026-12-07', 6, 'Monday to Friday', 'Mon 2026-12-14'],
+    ['2026-12-07', 6, 'Saturdays too', 'Sat 2026-12-12'],
     ['2026-12-07', 8, 'every day', 'Mon 2026-12-14'],
-    ['2026-12-10', 3, 'monday to friday', 'Mon 2026-12-14'],
+    ['2026-12-10', 3, 'Monday to Friday', 'Mon 2026-12-14'],
     // A start on a day off was named by the person, and counts.
-    ['2026-12-05', 1, 'monday to friday', 'Sat 2026-12-05'],
-    ['2026-12-05', 2, 'monday to friday', 'Mon 2026-12-07'],
-    ['2026-12-05', 6, 'monday to friday', 'Fri 2026-12-11'],
+    ['2026-12-05', 1, 'Monday to Friday', 'Sat 2026-12-05'],
+    ['2026-12-05', 2, 'Monday to Friday', 'Mon 2026-12-07'],
+    ['2026-12-05', 6, 'Monday to Friday', 'Fri 2026-12-11'],
   ] as const)('work from %s for %i days, %s: done on %s', (start, count, workDays, last) => {
     expect(dayText(lastWorkDay(dayNamed(start), count, workDays))).toBe(last);
   });
@@ -76,7 +77,7 @@ describe('the dates of a job', () => {
     // Wednesday 9 December less 72 hours is Sunday the 6th.
     const { timing } = demoOrder({ schedule: scheduleOf({ startDate: '2026-12-09' }) });
     expect(dayText(timing.delivered as number)).toBe('Fri 2026-12-04');
-    const saturdays = demoOrder({ schedule: scheduleOf({ startDate: '2026-12-09', workDays: 'saturdays too' }) });
+    const saturdays = demoOrder({ schedule: scheduleOf({ startDate: '2026-12-09', workDays: 'Saturdays too' }) });
     expect(dayText(saturdays.timing.delivered as number)).toBe('Sat 2026-12-05');
   });
 
@@ -92,14 +93,16 @@ describe('the dates of a job', () => {
 
   test('a start on a day off is told, and keeps its date', () => {
     const order = demoOrder({ schedule: scheduleOf({ startDate: '2026-12-05' }) });
-    expect(order.notes).toContain('The start, Sat 2026-12-05, is not one of the work days entered.');
+    expect(order.notes).toContain('The start, Sat, Dec 5, 2026, is not one of the work days entered.');
+    const inIreland = demoOrder({ schedule: scheduleOf({ startDate: '2026-12-05' }) }, 'en_IE');
+    expect(inIreland.notes).toContain('The start, Sat 5 Dec 2026, is not one of the work days entered.');
     const quoted = (quoteDate: string, validUntil: string) =>
       demoOrder({
         schedule: scheduleOf({ startDate: '2026-12-07' }),
         homeowner: { ...demoJob.homeowner, quoteDate, validUntil },
       }).notes;
     expect(quoted('2026-12-08', '2026-12-07')).toEqual([
-      'The price is valid until Mon 2026-12-07, before the day of the quote.',
+      'The price is valid until Mon, Dec 7, 2026, before the day of the quote.',
     ]);
     expect(quoted('2026-12-07', '2026-12-07')).toEqual([]);
     expect(dayText(order.timing.start as number)).toBe('Sat 2026-12-05');

@@ -21,13 +21,8 @@ export function orderFor(
   const read = readHouse({ ...emptyHouse(changes.units ?? 'us'), ...changes });
   if (read.status === 'problems') throw new Error(read.problems.map((problem) => problem.text).join(' '));
   const plankCount = rooms.reduce((sum, room) => sum + room.summary.plankCount, 0);
-  return orderOf(read.house, {
-    rooms,
-    reads: readsOf(rooms),
-    floors,
-    products: [{ ...PLAIN_PRODUCT, plankCount }],
-    sharing: [],
-  });
+  const products = [{ ...PLAIN_PRODUCT, plankCount }];
+  return orderOf(read.house, { rooms, reads: readsOf(rooms), floors, products, sharing: [] }, 'en_US');
 }
 
 export function lineNamed(order: Order, item: string): OrderLine | undefined {

@@ -279,7 +279,7 @@ describe('the order', () => {
     const house = readHouse(job);
     const plan = planHouse([closet], true);
     if (house.status !== 'read' || plan.status !== 'planned') throw new Error('The job cannot be ordered.');
-    const block = withInputs(orderBlock(orderOf(house.house, plan.planned)), []);
+    const block = withInputs(orderBlock(orderOf(house.house, plan.planned, 'en_US')), []);
     const cells = block.cells.map((row) => earlier.map((column) => row[column]));
     await store.write({ ...block, cells }, read.version);
     const row = rowOf('Order', 'Glue');

@@ -1,6 +1,6 @@
 /** What stands in the way of starting is told in a sentence: an old Node, a taken port, no screen. */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { cpSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -61,6 +61,24 @@ test('an option that npm kept for itself is told, with what to type', () => {
   expect(stderr).toMatch(/^npm took --rooms .* npm run plan -- --rooms\n$/);
 });
 
+/** The program in a folder of its own, without packages, and npm with an empty cache that asks where nobody listens. */
+test('packages that are missing, and nobody to ask for them, are told with what to type', () => {
+  const clone = mkdtempSync(join(tmpdir(), 'plank-ledger-'));
+  const files = ['package.json', 'package-lock.json', 'src/install.mjs', 'src/findBrowser.mjs'];
+  for (const file of files) cpSync(join(projectFolder, file), join(clone, file));
+  const nobody = { npm_config_registry: 'http://127.0.0.1:9', npm_config_cache: join(clone, 'cache') };
+  const env = { ...process.env, ...nobody };
+  const { status, stderr } = spawnSync(process.execPath, [join(clone, 'src/install.mjs')], { encoding: 'utf8', env });
+  rmSync(clone, { recursive: true });
+  expect(status).toBe(1);
+  const [installing, sentence, ...rest] = stderr.trim().split('\n');
+  expect(installing).toBe('Installing the packages of package-lock.json ...');
+  expect(sentence).toContain('http://127.0.0.1:9 does not answer (ECONNREFUSED). Connect');
+  expect(sentence).toContain('npm ci');
+  expectSentence(sentence ?? '');
+  expect(rest).toEqual([]);
+});
+
 describe('what was typed after npm start --', () => {
   const folder = mkdtempSync(join(tmpdir(), 'plank-ledger-'));
   afterAll(() => rmSync(folder, { recursive: true }));
@@ -84,6 +102,24 @@ describe('what was typed after npm start --', () => {
       expect((failure as Error).message).toContain(`${taken}: a file stands where a folder is wanted. `);
       expectSentence((failure as Error).message);
     }
+  });
+
+  // Told to make a folder in /proc and those above it at once, Node 20 asks the system for ever.
+  test.runIf(process.platform === 'linux')('a place where the system has no folders is told at once', async () => {
+    const failure = await keeperIn('/proc/floors/of mine').catch((error: Error) => error);
+    expect((failure as Error).message).toContain('/proc/floors/of mine: the folder is gone or cannot be made. ');
+    expectSentence((failure as Error).message);
+  });
+
+  test('folders above the one named are made, and one that is there is taken', async () => {
+    const deep = join(folder, 'of', 'mine');
+    await nodeDisk.makeFolder(deep);
+    await Promise.all([
+      nodeDisk.makeFolder(deep),
+      nodeDisk.makeFolder(join(deep, 'a')),
+      nodeDisk.makeFolder(join(deep, 'a')),
+    ]);
+    expect(readdirSync(deep)).toEqual(['a']);
   });
 
   test('on a full disk a folder that was in use is opened, and a new one is told', async () => {

@@ -1,9 +1,8 @@
-import { madeOf } from '../../geometry/lists';
 /**
  * Floors laid up to some run, many side by side: the state of a floor laid row by row in many ways at once. What they
  * hold lies in arrays, a stretch for each, and is used again from one run to the next but one.
  */
-
+import { madeOf } from '../../geometry/lists';
 export interface Standings {
   /** First pieces as far as they still matter, by the index of their runs. */
   readonly at: readonly Int32Array[];

@@ -31,6 +31,8 @@ export interface FillPart {
   readonly element: HTMLElement;
   /** What kept the tabs from being filled has been put right. */
   putRight(): void;
+  /** Another room is begun or opened: what became of the one before is said no longer. */
+  begin(): void;
 }
 
 /**
@@ -60,8 +62,12 @@ export function fillPart(
     const names = distinct([...filling.filled.map(nameOf), ...filling.replaced]);
     ways.replaceChildren(...names.map((tab) => wayTo(tab, store, tell)));
   };
-  const press = async (): Promise<void> => {
+  const begin = () => {
+    told.replaceChildren();
     ways.replaceChildren();
+  };
+  const press = async (): Promise<void> => {
+    begin();
     const room = await events.wanted();
     if (!room) return tell(NOT_FILLED);
     if (!spreadsheet) return tell(NOT_CONNECTED);
@@ -82,6 +88,7 @@ export function fillPart(
       ways,
     ),
     putRight: () => takeBackNotFilled(told),
+    begin,
   };
 }
 

@@ -35,17 +35,25 @@ export interface OnwardEvents {
   done(): void;
 }
 
-export function onwardPart(spreadsheet: Spreadsheet | null, { wanted, work, done }: OnwardEvents): HTMLElement {
+export interface OnwardPart {
+  readonly element: HTMLElement;
+  /** Another room is begun or opened: what became of the one before is said no longer. */
+  begin(): void;
+}
+
+export function onwardPart(spreadsheet: Spreadsheet | null, { wanted, work, done }: OnwardEvents): OnwardPart {
   const told = toldLine();
   const lines = element('ul', 'onward-told');
   const ways = element('div', 'ways-to-tabs');
   const turn = newTurn();
+  const begin = () => {
+    for (const part of [told, lines, ways]) part.replaceChildren();
+  };
   const press = async (
     doing: string,
     task: (store: TabStore, floor: FloorBeingLaid) => Promise<PlanOnTabs>,
   ): Promise<void> => {
-    lines.replaceChildren();
-    ways.replaceChildren();
+    begin();
     const floor = await wanted();
     if (!floor) return told.replaceChildren(NOT_FILLED);
     if (!spreadsheet) return told.replaceChildren(NOT_CONNECTED);
@@ -65,7 +73,7 @@ export function onwardPart(spreadsheet: Spreadsheet | null, { wanted, work, done
     busyButton(words, () => press(doing, task), { id }, turn);
   const trial = trialPart();
   const finish: typeof finishTabs = (store, floor) => finishTabs(store, floor).finally(done);
-  return element(
+  const part = element(
     'details',
     'onward',
     element('summary', {}, 'The floor is being laid'),
@@ -89,6 +97,7 @@ export function onwardPart(spreadsheet: Spreadsheet | null, { wanted, work, done
     lines,
     ways,
   );
+  return { element: part, begin };
 }
 
 const HELP =

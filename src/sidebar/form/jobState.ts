@@ -4,6 +4,8 @@ import { distinct, sumOf } from '../../geometry/lists';
 import type { HouseEntry } from '../../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
 import type { RoomEntry } from '../../takeoff/entry';
+import { dayOf } from '../../takeoff/text/calendar';
+import { countryDay } from '../../takeoff/text/countryDate';
 import { nameKey } from '../../takeoff/text/names';
 import { plural } from '../../takeoff/text/plural';
 import { roomsOfJob } from './jobRooms';
@@ -76,7 +78,7 @@ function stateOfAll(job: HouseEntry, rooms: readonly RoomEntry[]): string {
   return of === 0 ? '' : `${sum(({ priced }) => priced)} of ${plural(of, 'item')} priced`;
 }
 
-/** What is said beside the heading of a part: `2 of 3 priced`, `not laid`, `start 2026-12-07`. */
+/** What is said beside the heading of a part: `2 of 3 priced`, `not laid`, `start Mon 7 Dec 2026`. */
 export function stateOf({ at, isList }: HouseSection, job: HouseEntry, rooms: readonly RoomEntry[]): string {
   if (at === '') return stateOfAll(job, rooms);
   const priced = pricedIn(at, job, rooms);
@@ -103,7 +105,7 @@ export function stateOf({ at, isList }: HouseSection, job: HouseEntry, rooms: re
     case 'terms':
       return isTyped(job.terms.tax) ? `tax ${percentText(job.terms.tax)}` : 'no tax';
     case 'schedule':
-      return isTyped(job.schedule.startDate) ? `start ${job.schedule.startDate}` : 'no start';
+      return startState(job);
     case 'homeowner':
       return isTyped(job.homeowner.homeowner) ? `for ${job.homeowner.homeowner}` : 'not named';
     case 'change':
@@ -111,6 +113,12 @@ export function stateOf({ at, isList }: HouseSection, job: HouseEntry, rooms: re
     default:
       return isList ? listState(at, job) : typedState(job[at as 'pace'] as unknown as Fields);
   }
+}
+
+/** As English is written where the units are used. */
+function startState({ schedule, units }: HouseEntry): string {
+  const day = dayOf(schedule.startDate);
+  return day === null ? 'no start' : `start ${countryDay(day, units === 'us' ? 'en_US' : 'en')}`;
 }
 
 /** Parts that the floors of the job have no use for, as they are fastened. */

@@ -1,3 +1,4 @@
+/** Where the rows could start, as a table: a column for each start, a line for each place where rows stop. */
 import type { StartLine, Takeoff } from '../../takeoff/result';
 import { pieceText } from '../../takeoff/text/lengthText';
 import { button, element } from '../parts/dom';

@@ -4,6 +4,7 @@ import type { Ticks, Units } from '../../geometry/length';
 import { isFilled } from '../../geometry/lists';
 import type { MeasuredPart, RoomFault } from '../../room/faults';
 import type { CornerPair } from '../../room/tapeAdvice';
+import { capital } from '../text/capital';
 import { roomText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 import { plural } from '../text/plural';
@@ -103,7 +104,7 @@ const sentences: SentenceFor = {
 
 /** `Wall 3`; a room has one length and one width. */
 function partName(what: MeasuredPart | 'bow', number: number): string {
-  const name = what[0].toUpperCase() + what.slice(1);
+  const name = capital(what);
   if (what === 'diagonal') return number === 1 ? name : 'Other diagonal';
   return what === 'length' || what === 'width' ? name : `${name} ${number}`;
 }

@@ -1,3 +1,4 @@
+/** Joints of notched pieces that stay beside a corner of a wall, hearth or jamb, since nothing moves them away for nothing: in sentences. */
 import { cornersInRuns } from '../../layout/corners';
 import type { PlannedFloors } from '../planning/planFloors';
 import type { LaidFloor } from '../reading/drawnRoom';

@@ -22,11 +22,6 @@ export function dayOf(text: string): DayNumber | null {
   return 365 * shiftedYear + leapDaysUpTo(shiftedYear) + dayOfYear - 719_468;
 }
 
-/** `Sat 2026-12-05`: the weekday and the date, read the same everywhere. */
-export function dayText(day: DayNumber): string {
-  return `${weekdayText(day)} ${isoText(day)}`;
-}
-
 /** `Sat` */
 export function weekdayText(day: DayNumber): string {
   return DAY_NAMES[((day % 7) + 7) % 7];

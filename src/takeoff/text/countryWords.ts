@@ -2,7 +2,9 @@
  * What the trade says and spells in another way in America. Sentences and labels are written in British words and pass through
  * here before anything that a person typed is put into them; a house in feet and inches is all we know of its country.
  */
+
 import type { Units } from '../../geometry/length';
+import { capital } from './capital';
 
 type Pair = readonly [british: string, american: string];
 
@@ -35,6 +37,6 @@ export function countryWords(words: string, units: Units): string {
   if (units !== 'us') return words;
   return words.replace(BRITISH, (found) => {
     const said = AMERICAN.get(found.toLowerCase()) ?? found;
-    return found[0] === found[0].toUpperCase() ? said[0].toUpperCase() + said.slice(1) : said;
+    return found === capital(found) ? capital(said) : said;
   });
 }

@@ -40,12 +40,27 @@ export const nodeDisk: Disk = {
   },
   remove: (path) => rm(path, { force: true }),
   list: (folder) => readdir(folder).catch(whereNone<string[]>([])),
-  makeFolder: async (folder) => void (await mkdir(folder, { recursive: true })),
+  makeFolder,
   facts: async (path) => {
     const found = await stat(path).catch(whereNone(undefined));
     return found && { bytes: found.size, changed: found.mtimeMs };
   },
 };
+
+/** Folder by folder: told to make all of them at once, Node never comes back where the system has no place for one (/proc). */
+async function makeFolder(folder: string): Promise<void> {
+  if (await isFolder(folder)) return;
+  if (dirname(folder) !== folder) await makeFolder(dirname(folder));
+  await mkdir(folder).catch(async (failure) => {
+    // Somebody else may have made it meanwhile.
+    if (!(await isFolder(folder))) throw failure;
+  });
+}
+
+async function isFolder(path: string): Promise<boolean> {
+  const found = await stat(path).catch(() => undefined);
+  return found?.isDirectory() ?? false;
+}
 
 function whereNone<Nothing>(nothing: Nothing): (failure: NodeJS.ErrnoException) => Nothing {
   return (failure) => {

@@ -16,7 +16,7 @@ export function diskProblem(failure: unknown): string {
   if (code === 'ENOSPC' || code === 'EDQUOT') return 'the disk is full';
   if (code === 'EACCES' || code === 'EPERM' || code === 'EROFS') return 'writing is not allowed there';
   if (code === 'EEXIST' || code === 'ENOTDIR') return 'a file stands where a folder is wanted';
-  if (code === 'ENOENT') return 'the folder is gone';
+  if (code === 'ENOENT') return 'the folder is gone or cannot be made';
   if (code === 'ENAMETOOLONG') return 'the name is too long for this disk';
   return message ?? String(failure);
 }

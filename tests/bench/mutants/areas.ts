@@ -4,13 +4,13 @@ import { join } from 'node:path';
 import { projectFolder } from '../../../src/build.mjs';
 
 /** Files that are changed, folders among them, and test files, folders among them. */
-interface Area {
+export interface Area {
   readonly name: string;
   readonly files: readonly string[];
   readonly tests: readonly string[];
 }
 
-export const AREAS: readonly Area[] = [
+const AREAS: readonly Area[] = [
   {
     name: 'geometry',
     files: ['src/geometry'],
@@ -184,6 +184,16 @@ export const AREAS: readonly Area[] = [
     ].map((name) => `tests/sheet/${name}.test.ts`),
   },
 ];
+
+/** @param named names with commas between, '' for all. @throws Error with all names when one is not known */
+export function areasNamed(named: string): readonly Area[] {
+  if (named === '') return AREAS;
+  return named.split(',').map((name) => {
+    const known = AREAS.find((area) => area.name === name.trim());
+    if (known) return known;
+    throw new Error(`--area: there is no "${name}". There are: ${AREAS.map((area) => area.name).join(', ')}.`);
+  });
+}
 
 /** Source files of a folder and the folders in it, or the one file. */
 export function sourcesAt(path: string): readonly string[] {

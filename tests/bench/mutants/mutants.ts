@@ -3,7 +3,7 @@
  * one fails, the quickest first: a change that no test notices is either no change of what the program does, or a hole in
  * the tests.
  *
- *   npm run bench -- mutants [--sample N] [--seed N] [--area NAME]
+ *   npm run bench -- mutants [--sample N] [--seed N] [--area NAME,NAME]
  *
  * All changes of a run are compiled once, each behind a switch (`switched` in `mutate.ts`), and tried in a process each.
  */
@@ -13,7 +13,7 @@ import { join } from 'node:path';
 import { projectFolder } from '../../../src/build.mjs';
 import { seededRandom } from '../../support/seededRandom';
 import { benchTable } from '../benchTable';
-import { AREAS, sourcesAt, testsAt } from './areas';
+import { type Area, sourcesAt, testsAt } from './areas';
 import { bundled, type Placed } from './bundle';
 import { mutantsOf, withoutTypes } from './mutate';
 import type { Said, TestPlace } from './runner';
@@ -21,19 +21,16 @@ import type { Said, TestPlace } from './runner';
 export interface MutantOptions {
   readonly sample: number;
   readonly seed: number;
-  /** '' for all. */
-  readonly area: string;
+  readonly areas: readonly Area[];
 }
 
 /** Tries a sample, the same number of each area, and tells each survivor as soon as it is known. */
-export async function tryMutants({ sample, seed, area }: MutantOptions, say: (line: string) => void): Promise<void> {
-  const asked = AREAS.filter(({ name }) => area === '' || area.split(',').includes(name));
-  if (asked.length === 0) throw new Error(`--area: choose one of ${AREAS.map(({ name }) => name).join(', ')}.`);
+export async function tryMutants({ sample, seed, areas }: MutantOptions, say: (line: string) => void): Promise<void> {
   const rows: (string | number)[][] = [];
-  for (const { name, files, tests } of asked) {
+  for (const { name, files, tests } of areas) {
     const start = performance.now();
     const all = files.flatMap(sourcesAt).flatMap(mutantsIn);
-    const chosen = sampled(all, Math.ceil(sample / asked.length), seed).map((one, number) => ({ ...one, number }));
+    const chosen = sampled(all, Math.ceil(sample / areas.length), seed).map((one, number) => ({ ...one, number }));
     const survivors = await survivorsOf(chosen, [...new Set(tests.flatMap(testsAt))], (line) =>
       say(`${name}, ${line}`),
     );

@@ -20,7 +20,7 @@ function orderFor(job: HouseEntry) {
   if (read.status === 'problems') throw new Error(read.problems.map(({ text }) => text).join(' '));
   const planned = plan(demoRooms, true);
   if (planned.status === 'problems') throw new Error('The demo cannot be planned.');
-  return orderOf(read.house, planned.planned);
+  return orderOf(read.house, planned.planned, 'en_US');
 }
 
 const stateIn = (at: HouseSection['at'], job: HouseEntry) =>
@@ -88,7 +88,7 @@ describe('how far a part is', () => {
     ['doorways', '4 of 4 described'],
     ['site', 'wood, built 1971'],
     ['terms', 'tax 8.25%'],
-    ['schedule', 'start 2026-12-07'],
+    ['schedule', 'start Mon, Dec 7, 2026'],
   ])('%s of the demo: %s', (at, words) => {
     expect(stateIn(at, demoJob)).toBe(words);
   });

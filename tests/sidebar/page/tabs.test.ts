@@ -76,12 +76,20 @@ describe('filling', () => {
 test('a saved room opens again, after asking when something typed would be lost', async () => {
   await open({ rooms: blockValues(roomsBlock(withRoom([], { ...plainRoom, name: 'Old room' }))) as unknown[][] });
   await page.waitForSelector('#saved-room option', { state: 'attached' });
+  await fillPlain();
+  await page.locator('#fill-button').click();
+  await page.waitForSelector('text=/3 tabs filled/');
+  const ways = page.getByRole('button', { name: /^Show (Rooms|Cut list|Floor plan)/ });
+  expect(await ways.count()).toBe(3);
   await fold('Rooms');
   await field('shape.length').fill('11');
+  await page.locator('#saved-room').selectOption('Old room');
   await page.getByRole('button', { name: 'Open', exact: true }).click();
   await page.waitForSelector('text=/not saved/');
   await page.getByRole('button', { name: 'Open Old room all the same' }).click();
   await planned();
+  // What became of the room before is said no longer.
+  expect([await page.locator('#fill .told').textContent(), await ways.count()]).toEqual(['', 0]);
   expect(await field('name').inputValue()).toBe('Old room');
   expect(await field('product.name').inputValue()).toBe('Harbour oak');
   expect(await roomArea()).toBe('120 sq ft');

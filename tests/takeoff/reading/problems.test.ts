@@ -78,7 +78,8 @@ function alternativesIn(changes: Partial<HouseEntry['alternatives'][number]>): r
   const entry = { ...emptyHouse('us'), alternatives: [alternative] };
   const read = readHouse(entry);
   if (read.status === 'problems') return read.problems.map(({ text }) => text);
-  const found = alternativeOrders(entry, read.house, [plainRoom], (rooms) => planHouse(rooms, true));
+  const plan = (rooms: readonly RoomEntry[]) => planHouse(rooms, true);
+  const found = alternativeOrders(entry, read.house, [plainRoom], plan, 'en_US');
   return found.status === 'problems' ? found.problems.map(({ text }) => text) : [];
 }
 
@@ -87,7 +88,8 @@ function notOrderedIn(change: Partial<HouseEntry>, room: RoomEntry = plainRoom):
   if (read.status === 'problems') return [];
   const rooms = [bareTakeoff(room, { planks: 60 })];
   const products = [{ name: plainRoom.product.name, plankCount: 60, proof: '' }];
-  return orderOf(read.house, { rooms, reads: readsOf(rooms), floors: rooms, products, sharing: [] }).notOrdered;
+  return orderOf(read.house, { rooms, reads: readsOf(rooms), floors: rooms, products, sharing: [] }, 'en_US')
+    .notOrdered;
 }
 
 const refused = (call: () => unknown) => [refusalOf(call)];
