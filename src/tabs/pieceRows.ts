@@ -1,6 +1,7 @@
 /** The two lists of a cut list: one line per piece in laying order, and the same cuts by plank for the person at the saw. */
 
 import type { Ticks } from '../geometry/length';
+import { isFilled } from '../geometry/lists';
 import type { CutKind, FloorPiece, SawPiece, SawPlank, Takeoff } from '../takeoff/result';
 import { KEPT_WORDS } from '../takeoff/telling/keptWords';
 import { lengthText, pieceText } from '../takeoff/text/lengthText';
@@ -59,7 +60,7 @@ export function layingRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
 function waitingText(labels: readonly string[]): string {
   const own = labels.filter((label) => !label.includes(' '));
   const others = labels.length - own.length;
-  const parts = [own.join(', '), others > 0 ? plural(others, 'other') : ''].filter((part) => part !== '');
+  const parts = [own.join(', '), others > 0 ? plural(others, 'other') : ''].filter(isFilled);
   return parts.join('; ') || 'none';
 }
 
