@@ -61,6 +61,7 @@ const NAMED_OUTSIDE_THE_PAGE = [
 const INTERFACES_OUTSIDE_THE_PAGE = {
   'src/cutting/job.ts': ['PlannedRow', 'PlannedPiece'],
   'src/tabs/planMark.ts': ['PlanMark'],
+  'src/tabs/listBefore.ts': ['AboutBefore', 'PlannedNext'],
 };
 
 let made;

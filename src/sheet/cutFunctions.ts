@@ -2,7 +2,7 @@
 import { bareFloorProblem } from '../takeoff/reading/bareFloor';
 import { problems } from '../takeoff/reading/problems';
 import { plankSize } from '../takeoff/reading/readRoom';
-import { worstPlaces } from '../takeoff/telling/brokenRules';
+import { halfPlankTexts, worstPlaces } from '../takeoff/telling/brokenRules';
 import { proofOf } from '../takeoff/telling/proof';
 import { answersOf, type CellAnswer, cellsOf, oneOrGrid, singleValues } from './arguments';
 import { faultIn, isBlank, lengthAbove0, plankLength, plankWidth, withTyped, yesOrNo } from './cells';
@@ -64,11 +64,12 @@ export function PLANK_COUNT(
     .proof;
   const answers = answersOf(table, units, (given, system) => {
     const read = runRules(rules, system);
-    const { plan } = plannedRuns(runs, given.plank_length, read, system, { planCount, secondGoals: false });
+    const { plan, job } = plannedRuns(runs, given.plank_length, read, system, { planCount, secondGoals: false });
     const { broken, plankCount } = plan;
     if (broken.length === 0) return { planks: plankCount + read.spare, proof: proofOf(plan) };
     const places = worstPlaces(broken).map((place) => brokenRuleText(place, system));
-    const sentence = problems.noLegalPlan(places.join(' '), plankCount);
+    const told = [...places, ...halfPlankTexts(broken, job.plankLength)].join(' ');
+    const sentence = problems.noLegalPlan(told, plankCount);
     return faultIn('runs', () => sentence);
   });
   const cellsFor = (answer: CountAnswer): CellAnswer[] => {

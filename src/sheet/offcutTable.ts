@@ -4,7 +4,7 @@ import type { PlannedPiece } from '../cutting/job';
 import { ledgerOf } from '../cutting/plan/ledger';
 import type { Ticks, Units } from '../geometry/length';
 import { lastOf } from '../geometry/lists';
-import { brokenRuleTexts } from '../takeoff/telling/brokenRules';
+import { brokenRuleTexts, halfPlankTexts } from '../takeoff/telling/brokenRules';
 import { proofNotes } from '../takeoff/telling/proof';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
@@ -70,6 +70,9 @@ function originTeller(): (piece: PlannedPiece, rowIndex: number) => string {
   };
 }
 
-function brokenNotes(planned: PlannedRuns, units: Units): readonly string[] {
-  return brokenRuleTexts(planned.plan.broken, (broken) => brokenRuleText(broken, units));
+function brokenNotes({ plan: { broken }, job }: PlannedRuns, units: Units): readonly string[] {
+  return [
+    ...brokenRuleTexts(broken, (place) => brokenRuleText(place, units)),
+    ...halfPlankTexts(broken, job.plankLength),
+  ];
 }

@@ -6,6 +6,7 @@ import type { FineTicks, Ticks, Units } from '../geometry/length';
 import { dayWords, layingDays } from '../tabs/layingDays';
 import { type Grid, markedLengths } from '../takeoff/planning/cutJob';
 import { problems } from '../takeoff/reading/problems';
+import { halfPlankTexts } from '../takeoff/telling/brokenRules';
 import { carriedWords, partLiesWords } from '../takeoff/telling/carriedWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { plural } from '../takeoff/text/plural';
@@ -154,9 +155,10 @@ function needed({ plan, onward }: OnwardAnswer): string {
   return short > 0 ? `${left}: ${plural(short, 'plank')} more to buy.` : `${left}: ${whole - plankCount} over.`;
 }
 
-function brokenTexts({ plan, nextRow, units, grid }: OnwardAnswer): readonly string[] {
+function brokenTexts({ plan, onward, nextRow, units, grid }: OnwardAnswer): readonly string[] {
   const show = (length: number) => lengthText(wholeTicks(length * grid.unit), units, 'piece');
-  return plan.broken.map(({ rule, rowIndex, found, wanted }) =>
+  const places = plan.broken.map(({ rule, rowIndex, found, wanted }) =>
     problems.brokenRule(`Row ${nextRow + rowIndex}`, rule, show(found), show(wanted)),
   );
+  return [...places, ...halfPlankTexts(plan.broken, onward.job.plankLength)];
 }

@@ -107,6 +107,12 @@ describe('PLANK_COUNT', () => {
       [column('49"'), 48, [['minimum piece', 30]]],
       /^No plan meets all the rules\. The nearest takes \d planks\. runs, row 1: .*" is less than the minimum piece of 30"\. Change/,
     ],
+    // Rows of 120" have joints a plank apart, so one of the next row lies between two: 24" from the nearer at most.
+    [
+      'a stagger of more than half a plank',
+      [column('120"', '120"'), 48, [['minimum stagger', '24 1/16"']]],
+      /^No plan meets all the rules\..* is less than the minimum stagger of 24 1\/16"\. Rows side by side of two planks or more can keep half a plank at most: the joints of a row are a plank apart\. Change/,
+    ],
     [
       'more planks than are planned',
       [column(...Array.from({ length: 10 }, () => 300)), '1/2"'],

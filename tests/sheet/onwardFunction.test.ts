@@ -133,6 +133,16 @@ describe('days, and a part that is laid first', () => {
 
   // By hand: six runs of 90" are 11.25 planks, 12 at least. A row of 48" + 42", then one of 21" + 48" + 21", takes two planks
   // itself, with joints 21" apart: so no offcut need go over.
+  // A joint lies at 48". A row of 120" has joints 48" apart on both sides of it, the nearer 24" away at most. A row of 70" has one
+  // joint, at 22" to 48": at 23" it is 25" away.
+  test('a stagger of more than half a plank is told to be none that can be kept, and kept where it can', () => {
+    const texts = (run: string, stagger: number) =>
+      told(PLANK_ONWARD([[run]], 48, [[48, 72]], '', 9, 2, [...RULES, ['minimum stagger', stagger]])).join();
+    expect(texts('120"', 25)).toContain('less than the minimum stagger of 25".,Rows side by side of two planks');
+    expect(texts('120"', 24)).not.toMatch(/less than|side by side/);
+    expect(texts('70"', 25)).not.toMatch(/less than|side by side/);
+  });
+
   test('half a room first: no plank more, and it says what goes over', () => {
     const answer = told(plan(rows(6, 90), 1, '', 3));
     expect(answer[1]).toMatch(/^12 planks needed/);

@@ -250,6 +250,10 @@ export const problems = {
   /** After the worst few places of a rule. */
   morePlaces: (rule: string, count: number) => `The ${rule} is not kept in ${plural(count, 'more place')}.`,
 
+  /** Why no plan keeps a stagger of more than half a plank. */
+  halfPlank: () =>
+    'Rows side by side of two planks or more can keep half a plank at most: the joints of a row are a plank apart.',
+
   /** Several problems in one cell: the first, and how many more. */
   andMore: (first: string, moreCount: number) => (moreCount > 0 ? `${first} (and ${moreCount} more)` : first),
 };

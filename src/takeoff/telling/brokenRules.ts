@@ -24,6 +24,12 @@ export function brokenRuleTexts(
   });
 }
 
+/** Why a stagger of more than half a plank cannot be kept; nothing of any other. @param plankLength in the unit of `broken` */
+export function halfPlankTexts(broken: readonly BrokenRule[], plankLength: number): readonly string[] {
+  const isOver = broken.some(({ rule, wanted }) => rule === 'minimum stagger' && 2 * wanted > plankLength);
+  return isOver ? [problems.halfPlank()] : [];
+}
+
 /** The worst place of every rule that is broken. */
 export function worstPlaces(broken: readonly BrokenRule[]): readonly BrokenRule[] {
   return distinct(broken.map(({ rule }) => rule)).map(

@@ -12,7 +12,7 @@ import { problems } from '../reading/problems';
 import type { FloorPiece } from '../result';
 import { lengthText, pieceText, roomText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
-import { brokenRuleTexts } from './brokenRules';
+import { brokenRuleTexts, halfPlankTexts } from './brokenRules';
 import { cornerNotes } from './cornerNotes';
 import { joinedNotes } from './joinedNotes';
 import { lengthwiseNotes } from './lengthwise';
@@ -20,6 +20,7 @@ import { middleNotes } from './middleNotes';
 import { slideNotes } from './slideIn';
 import { squaredNotes } from './squared';
 import { startNotes } from './starts';
+import { wholePlankNotes } from './wholePlanks';
 
 /** Rules that could not be met first, then the rows, the room, the doorways. */
 export function notesOf(
@@ -33,6 +34,7 @@ export function notesOf(
     ...indices.flatMap((i) => planNotesOf(planned, i)),
     ...(indices.length > 1 ? middleNotes(planned, first) : []),
     ...startNotes(planned.floors[first], read.units),
+    ...indices.flatMap((i) => wholePlankNotes(planned.floors[i])),
     ...squaredNotes(planned.floors[first], pieces),
     ...indices.flatMap((i) => cornerNotes(planned, i, pieces)),
     ...lengthwiseNotes(pieces),
@@ -59,14 +61,17 @@ export function planNotesOf(planned: PlannedFloors, floorIndex: number): readonl
 type Show = (length: Ticks) => string;
 
 function brokenNotes(
-  { floors, markedPlan, firstRows }: PlannedFloors,
+  { floors, markedPlan, markedJob, firstRows }: PlannedFloors,
   floorIndex: number,
   units: Units,
 ): readonly string[] {
   const [from, to] = [firstRows[floorIndex], firstRows[floorIndex + 1]];
   const { rows } = floors[floorIndex].layout;
   const here = markedPlan.broken.filter((broken) => broken.rowIndex >= from && broken.rowIndex < to);
-  return brokenRuleTexts(here, (broken) => brokenRuleText(broken, rows[broken.rowIndex - from].rowNumber, units));
+  return [
+    ...brokenRuleTexts(here, (broken) => brokenRuleText(broken, rows[broken.rowIndex - from].rowNumber, units)),
+    ...halfPlankTexts(here, markedJob.plankLength),
+  ];
 }
 
 /** `Row 3: 6" is less than the minimum stagger of 8".` Lengths of `broken` in ticks. */

@@ -241,6 +241,7 @@ const WAYS: Readonly<Record<string, () => readonly string[]>> = {
   noLegalPlan: () => refused(() => PLANK_COUNT('49"', 48, [['minimum piece', 30]])),
   brokenRule: () => table('49"', 48, [['minimum piece', 30]]),
   morePlaces: () => table(column('49"', '49"', '49"', '49"', '49"'), 48, [['minimum piece', 30]]),
+  halfPlank: () => table(column('96"', '96"'), 48, [['minimum stagger', 25]]),
   andMore: () => refused(() => PLANK_AREA('x', 'y')),
 };
 

@@ -26,6 +26,48 @@ describe('a floor longer and wider than it may be', () => {
   });
 });
 
+// 12' less two gaps of 3/8" are three planks of 48" less 3/4": a joint of one row lies between two of the next.
+test.each([
+  ['24"', 0],
+  ['24 1/16"', 1],
+])('a stagger of %s, planks of 48": what no row can keep is told %i times', (minStagger, count) => {
+  const notes = notesOf({ rules: { ...plainRoom.rules, minStagger } });
+  expect(notes.filter((note) => /^Rows side by side .* half a plank at most/.test(note))).toHaveLength(count);
+  expect(notes.some((note) => note.includes('less than the minimum stagger'))).toBe(count > 0);
+});
+
+// Planks of 48", two gaps of 3/8", trim that covers 3/4". By hand: 3' less the gaps is 35 1/4", six rows; 4' 13/16" less them is
+// 48 1/16", of which each wall can take 1/32": a gap of 7/16" to the 1/16". Six runs of 48 1/16" are more than six planks; six pieces are six.
+describe('runs a hair longer than a plank', () => {
+  const room = (length: string, rules: Partial<RoomEntry['rules']> = {}): Partial<RoomEntry> => ({
+    shape: { kind: 'rectangle', length, width: 3 },
+    rules: { ...plainRoom.rules, expansionGap: '3/8"', trimCover: '3/4"', ...rules },
+  });
+  const wider = (length: string, rules: Partial<RoomEntry['rules']> = {}) =>
+    notesOf(room(length, rules)).filter((note) => note.includes('longer than a plank'));
+
+  test.each([
+    [`4' 13/16"`, '1/16"', '7/16"'],
+    [`4' 1 1/2"`, '3/4"', '3/4"'],
+  ])('a room of %s: %s over, a gap of %s is offered', (length, over, gap) => {
+    const sentence = `6 runs are up to ${over} longer than a plank: with an expansion gap of ${gap} each is one piece. Trim covers 3/4".`;
+    expect(wider(length)).toEqual([sentence]);
+    const planksWith = (expansionGap: string) => {
+      const result = takeoff({ ...plainRoom, ...room(length, { expansionGap }) });
+      return result.status === 'problems' ? 0 : result.takeoff.summary.plankCount;
+    };
+    expect(planksWith(gap)).toBe(6);
+    expect(planksWith('3/8"')).toBeGreaterThan(6);
+    expect(wider(length, { expansionGap: gap })).toEqual([]);
+  });
+
+  test('nothing is offered for a plank to the tick, nor where the trim is too narrow', () => {
+    expect(wider(`4' 3/4"`)).toEqual([]);
+    expect(wider(`4' 1 9/16"`)).toEqual([]);
+    expect(wider(`4' 13/16"`, { trimCover: '3/8"' })).toEqual([]);
+  });
+});
+
 describe('rows under the minimum rip', () => {
   /** From wall 3, the near one: so far along it and off it, inches. */
   const cutout = (along: number, off: number, length: number, depth: number) => ({
