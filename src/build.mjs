@@ -292,7 +292,7 @@ async function pageFile(name, folder, script, { shortened, isShort = true } = {}
       source,
       read(source),
       '<!-- style -->',
-      `<style>${style.outputFiles[0].text.trim().replaceAll(/.{200,}?}/g, '$&\n')}</style>`,
+      `<style>${style.outputFiles[0].text.trim().replaceAll(/.{1,190}}/g, '$&\n')}</style>`,
     ),
     '<!-- script -->',
     `${notice && `<!--\n${notice.replaceAll('--', '- -')}\n-->\n`}<script id="page-script" data-built="${sumOf(`\n${plain}`)}">\n${plain}</script>`,

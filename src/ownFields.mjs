@@ -5,16 +5,17 @@
 
 /** In alphabetical order. */
 export const OWN_FIELDS = words(`
-  added allowed amount areas back bare basis begin best bevelled beyond bound box buttons centre children
-  chosen code column columns cosine cost covered current cut cuts difference directions distance doors draw
-  drawing drawn edge element end events exact example face fail fault faults field finish finished followed
-  form found frame fromLeft fromNear front full gap given gives grid heading heard held hint index inverse
-  isTrusted item label labels laid later layout lengths levels limits lines lost lower marks materials missing
-  move moved near nearest needed note numbers offcut opened otherDiagonal out outline over packs paper parent
-  parts paths pattern pdf places plain planks planned pressed presses priced progress radial range ready
-  reason remark removed reopened reset results rolls rowIndex rule saved scale share shared sharing short show
-  shown side sizes source sources span state steps store stretch subject summary surface system take
-  tangential thread threshold through timing token tokens told tongue total touched trial typed under unneeded
+  added allowed amount answered areas back bare basis begin best bevelled beyond bound box buttons centre
+  children chosen code column columns cosine cost covered current cut cuts difference directions distance
+  doors draw drawing drawn edge element end ends events exact example face fail fault faults field fields
+  finish finished first followed form found frame fromLeft fromNear front full gap given gives grid heading
+  heard held hint index inverse isTrusted item label labels laid last later layout lengths levels limit
+  limits lines listed lost lower marks materials missing move moved near nearest needed note numbers offcut
+  opened otherDiagonal out outline over packs paper parent parts paths pattern pdf places plain planks
+  planned pressed presses priced problems progress radial range read ready reason remark removed reopened
+  reset rest results rolls rowIndex rule saved scale second share shared sharing short show shown side sizes
+  source sources span state steps store stretch subject summary surface system tabs take takeoff tangential
+  thread threshold through times timing token tokens told tongue total touched trial typed under unneeded
   used view waiting walk walked wanted ways weight what where windows word wrong zoom zoomed
 `);
 

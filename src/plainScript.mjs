@@ -2,10 +2,10 @@
 // nothing in a string or a pattern that looks like a comment or a template.
 import { parse } from 'acorn';
 
-/** Our choice: far under what editors and mail cut off. */
-export const LONGEST_LINE = 399;
+/** Under 200 letters: far under what editors and mail cut off. */
+export const LONGEST_LINE = 199;
 /** Where a long text goes on in the next line, and how long a text stays in one piece. */
-const WRAP_AT = 360;
+const WRAP_AT = 160;
 const SHORT_TEXT = 40;
 /** Help of a custom function: whether the platform reads on in a second line is not documented. */
 const HELP_LINE = /^ \* @/;

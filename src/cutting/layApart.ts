@@ -2,6 +2,7 @@
  * A large floor laid in lengths of rows alike, each planned for itself, where that takes no more planks: nothing waits from
  * one to the next. Where they meet, runs alike change places until the stagger is kept.
  */
+import { lastOf, madeOf, sumOf } from '../geometry/lists';
 import { fewestPossible } from './bound/bound';
 import { fewestWaiting, SOME_OFFCUTS, takesManyCuts, type Waiting } from './fewestWaiting';
 import { type Followed, follow } from './follow/follow';
@@ -48,7 +49,7 @@ function* layInLengths(
   const kinds = lengths.map((rows) => JSON.stringify(rows.map(({ room, ...row }) => row)));
   const jobs = [...new Map(kinds.map((kind, i) => [kind, { ...job, rows: lengths[i] }]))];
   const isWithin = (planks: ReadonlyMap<string, number>): boolean =>
-    kinds.reduce((sum, kind) => sum + (planks.get(kind) ?? 0), 0) <= most;
+    sumOf(kinds, (kind) => planks.get(kind) ?? 0) <= most;
   if (!isWithin(new Map(jobs.map(([kind, part]) => [kind, fewestPossible(part, { upTo: most })])))) return undefined;
   const floors = new Map<string, LaidFloor>();
   for (const [kind, part] of jobs) floors.set(kind, yield* layFewest(part, 'laid freely', { effort }));
@@ -68,13 +69,13 @@ function lengthsOf({ rows }: CutJob, mostRows: number): CutJob['rows'][] {
   const shapeOf = ({ room, runs }: CutJob['rows'][number]): string => JSON.stringify([room, runs]);
   rows.forEach((row, i) => {
     if (i === 0 || shapeOf(row) !== shapeOf(rows[i - 1])) alike.push([]);
-    alike[alike.length - 1].push(row);
+    lastOf(alike).push(row);
   });
   if (alike.some(({ length }) => length < LEAST_ROWS)) return [];
   return alike.flatMap((stretch) => {
     const parts = Math.max(1, Math.ceil(stretch.length / mostRows));
     const startOf = (part: number): number => Math.round((part * stretch.length) / parts);
-    return Array.from({ length: parts }, (_, part) => stretch.slice(startOf(part), startOf(part + 1)));
+    return madeOf(parts, (part) => stretch.slice(startOf(part), startOf(part + 1)));
   });
 }
 

@@ -7,8 +7,10 @@
  * segment intersection with finite precision output, Computational Geometry 13, 1999; from memory). An edge bends by
  * half a tick at most.
  */
+
 import { bandsOf } from './bands';
 import { toTicks } from './length';
+import { lastOf } from './lists';
 import { isSamePoint, type Point, sideOf } from './point';
 
 /** An edge as it was given: parts of one edge know each other by it. */
@@ -152,7 +154,7 @@ function merged(segments: Segment[]): Segment[] {
   segments.sort((s, t) => s.a.y - t.a.y || s.a.x - t.a.x || s.b.y - t.b.y || s.b.x - t.b.x);
   const result: Segment[] = [];
   for (const segment of segments) {
-    const before = result[result.length - 1];
+    const before = lastOf(result);
     if (before && isSamePoint(before.a, segment.a) && isSamePoint(before.b, segment.b)) {
       const first = before.first + segment.first;
       result[result.length - 1] = { ...before, first, second: before.second + segment.second };

@@ -1,4 +1,5 @@
 /** Things sorted by where they lie along an axis, so that finding those over a place looks at few of them. */
+import { madeOf } from './lists';
 
 /** Fewer things than this are looked at faster than sorted. */
 const FEWEST_TO_SORT = 64;
@@ -21,7 +22,7 @@ export function bandsOf<T>(
   const height = Math.max(1, (high - low) / count);
   // Never falls as the place rises: what reaches over a place therefore stands in the band of that place.
   const bandAt = (place: number) => Math.min(count - 1, Math.max(0, Math.floor((place - low) / height)));
-  const bands: T[][] = Array.from({ length: count }, () => []);
+  const bands: T[][] = madeOf(count, () => []);
   things.forEach((thing, i) => {
     const last = bandAt(spans[i][1]);
     for (let band = bandAt(spans[i][0]); band <= last; band++) bands[band].push(thing);

@@ -6,8 +6,10 @@
  * Cost: each of n segments is held against those beside, above or below it, at most n^2. Any outlines will do: crossing themselves, overlapping, touching, running back on
  * themselves. A place is inside an operand when its outlines turn round it (winding number not 0).
  */
+
 import { arrange, type Segment, type SourceEdge, segmentOf } from './arrangement';
 import { bandsOf } from './bands';
+import { entryAfter, entryBefore } from './lists';
 import { isSamePoint, type Point, sideOf } from './point';
 import { type Outline, type Region, signedAreaOf } from './polygon';
 
@@ -61,7 +63,7 @@ function segmentsOf(region: Region, first: number, second: number): Segment[] {
   const segments: Segment[] = [];
   for (const outline of region) {
     outline.forEach((from, i) => {
-      const to = outline[(i + 1) % outline.length];
+      const to = entryAfter(outline, i);
       if (!isSamePoint(from, to)) segments.push(segmentOf(from, to, first, second, { from, to }));
     });
   }
@@ -151,7 +153,7 @@ function nextEdge(edge: DirectedEdge, leaving: ReadonlyMap<string, DirectedEdge[
  * a snapped edge bend a little, and a part of a tick or two may point the way of the next edge.
  */
 function cornersOf(walk: readonly DirectedEdge[]): Outline {
-  const ends = walk.filter((edge, i) => walk[(i + walk.length - 1) % walk.length].source !== edge.source);
+  const ends = walk.filter((edge, i) => entryBefore(walk, i).source !== edge.source);
   const corners = ends.map((edge) => edge.from);
   const at = (i: number) => corners[(i + corners.length) % corners.length];
   return corners.filter((corner, i) => sideOf(at(i - 1), corner, at(i + 1)) !== 0);

@@ -1,5 +1,7 @@
 /** A convex outline cut along any line. */
+
 import { toTicks } from './length';
+import { entryAfter } from './lists';
 import type { Point } from './point';
 import type { Outline } from './polygon';
 
@@ -9,7 +11,7 @@ export function outlineLeftOf(outline: Outline, a: Point, b: Point): Outline {
   const dy = b.y - a.y;
   const leftBy = (p: Point) => dx * (p.y - a.y) - dy * (p.x - a.x);
   return outline.flatMap((p, i) => {
-    const next = outline[(i + 1) % outline.length];
+    const next = entryAfter(outline, i);
     const here = leftBy(p);
     const there = leftBy(next);
     const kept = here >= 0 ? [p] : [];

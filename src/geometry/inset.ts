@@ -5,9 +5,11 @@
  * that the gap round a square column is square. What is left may fall apart or vanish. Where an edge is open (the end
  * of the floor in a doorway) nothing is taken.
  */
+
 import { subtract } from './combine';
 import { inwards } from './inwards';
 import type { Ticks } from './length';
+import { entryAfter, entryBefore } from './lists';
 import type { Point } from './point';
 import { boundsOf, type Outline, type Region } from './polygon';
 
@@ -41,11 +43,11 @@ export function insetOf(region: Region, gap: Ticks, isOpen: (from: Point, to: Po
 }
 
 function stripsOf(outline: Outline, gap: Ticks, isOpen: (from: Point, to: Point) => boolean): Outline[] {
-  const edges = outline.map((from, i) => edgeOf(from, outline[(i + 1) % outline.length], isOpen));
+  const edges = outline.map((from, i) => edgeOf(from, entryAfter(outline, i), isOpen));
   return edges.flatMap((edge, i) => {
     if (edge.isOpen) return [];
-    const before = edges[(i + edges.length - 1) % edges.length];
-    const after = edges[(i + 1) % edges.length];
+    const before = entryBefore(edges, i);
+    const after = entryAfter(edges, i);
     const start = farPointsOf(before, edge, gap).second;
     const { first: end, second: afterStart, hasTip } = farPointsOf(edge, after, gap);
     const strip = [edge.from, edge.to, end, start];

@@ -22,3 +22,8 @@ export function sideOf(a: Point, b: Point, c: Point): -1 | 0 | 1 {
 export function isSamePoint(a: Point, b: Point): boolean {
   return a.x === b.x && a.y === b.y;
 }
+
+/** As the crow flies, of points in ticks or on paper. */
+export function distanceBetween(a: { readonly x: number; readonly y: number }, b: typeof a): number {
+  return Math.hypot(b.x - a.x, b.y - a.y);
+}

@@ -1,5 +1,7 @@
 /** Outlines and regions of whole-tick corners: area, bounds, contains, simple or not. All answers are exact. */
+
 import type { Ticks } from './length';
+import { entryAfter, sumOf } from './lists';
 import { isSamePoint, type Point, sideOf } from './point';
 
 /** Corners in order; the last is joined to the first. */
@@ -44,7 +46,7 @@ export function anticlockwise(outline: Outline): Outline {
 
 /** Area of a region in square ticks, holes taken off. */
 export function areaOf(region: Region): number {
-  return region.reduce((sum, outline) => sum + signedAreaOf(outline), 0);
+  return sumOf(region, (outline) => signedAreaOf(outline));
 }
 
 /** Bounds of a region; all 0 for an empty one. */
@@ -76,7 +78,7 @@ export function contains(region: Region, p: Point): boolean {
   for (const outline of region) {
     for (let i = 0; i < outline.length; i++) {
       const a = outline[i];
-      const b = outline[(i + 1) % outline.length];
+      const b = entryAfter(outline, i);
       if (isOnEdge(a, b, p)) return true;
       if (a.y <= p.y && b.y > p.y && sideOf(a, b, p) > 0) turns += 1;
       if (b.y <= p.y && a.y > p.y && sideOf(a, b, p) < 0) turns -= 1;

@@ -1,7 +1,9 @@
 /** A region cut along level or upright lines: rows, and the pieces of a row. */
+
 import { tidy } from './combine';
 import { xAtHeight, yAtWidth } from './inwards';
 import type { Ticks } from './length';
+import { entryBefore } from './lists';
 import { isSamePoint, type Point } from './point';
 import { type Outline, type Region, signedAreaOf } from './polygon';
 
@@ -71,5 +73,5 @@ function pointOnLine(from: Point, to: Point, line: CutLine): Point {
 }
 
 function withoutRepeats(outline: Outline): Outline {
-  return outline.filter((p, i) => !isSamePoint(p, outline[(i + outline.length - 1) % outline.length]));
+  return outline.filter((p, i) => !isSamePoint(p, entryBefore(outline, i)));
 }

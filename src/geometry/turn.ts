@@ -1,5 +1,7 @@
 /** A turned and moved set of axes: rows may run at any angle to the room, but are always laid out along x. */
+
 import { type Ticks, toTicks } from './length';
+import { entryAfter } from './lists';
 import type { Point } from './point';
 import { boundsOf, type Region, signedAreaOf } from './polygon';
 
@@ -74,7 +76,7 @@ function commonPlaces(region: Region, place: (p: Point) => Ticks): ReadonlyMap<T
   const ends = new Set<Ticks>();
   for (const outline of region) {
     outline.forEach((from, i) => {
-      const to = outline[(i + 1) % outline.length];
+      const to = entryAfter(outline, i);
       if (Math.abs(place(from) - place(to)) > TURN_ROUNDING) return;
       ends.add(place(from));
       ends.add(place(to));
@@ -89,4 +91,15 @@ function commonPlaces(region: Region, place: (p: Point) => Ticks): ReadonlyMap<T
     before = end;
   }
   return common;
+}
+
+/** Degrees by which the way turns at a corner, to either side. */
+export function turnAt(before: Point, at: Point, after: Point): number {
+  const [ax, ay, bx, by] = [at.x - before.x, at.y - before.y, after.x - at.x, after.y - at.y];
+  return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI;
+}
+
+/** Mirrored in the diagonal, so that ends become edges; outlines keep their turn. */
+export function mirrored(region: Region): Region {
+  return region.map((outline) => outline.map(({ x, y }) => ({ x: y, y: x })).reverse());
 }

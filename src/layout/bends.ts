@@ -2,10 +2,13 @@
  * Edges and ends that follow a wall or a hearth which is not straight: no straight cut makes them, they are scribed by
  * widths or lengths of the piece at places along them.
  */
+
 import { intersect, unite } from '../geometry/combine';
 import type { Ticks } from '../geometry/length';
+import { lastOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { anticlockwise, areaOf, boundsOf, type Outline, type Region, signedAreaOf } from '../geometry/polygon';
+import { turnAt } from '../geometry/turn';
 import { offLine, placesToMark } from './bentLine';
 import { ROUNDING, type Size, type Slant, type Stretch } from './slants';
 import type { SquaredOff } from './square';
@@ -62,7 +65,7 @@ function unbend(shape: Region, size: Size, step: Ticks): Unbent {
   const isAt = (end: Slant['end'], place: Ticks) => Math.abs(place - (end === 'left' ? 0 : size.length)) <= ROUNDING;
   const sumAt = (end: Slant['end'], isWhole: boolean) =>
     bends.reduce((sum, { side, places, isWhole: isAll }) => {
-      const [first, last] = [places[0], places[places.length - 1]];
+      const [first, last] = [places[0], lastOf(places)];
       if (side === end) return isWhole ? sum : sum + last.at - first.at;
       if (side === 'left' || side === 'right' || isAll !== isWhole) return sum;
       const place = end === 'left' ? first : last;
@@ -81,7 +84,7 @@ function unbend(shape: Region, size: Size, step: Ticks): Unbent {
 function edgeLeft(edge: Slant['edge'], bends: readonly Bend[], { length, width }: Size): Stretch {
   let [from, to] = [0, length];
   for (const { side, places, isWhole } of bends) {
-    const [first, last] = [places[0], places[places.length - 1]];
+    const [first, last] = [places[0], lastOf(places)];
     const corner = edge === 'start' ? first : last;
     const reaches = Math.abs(corner.at - (edge === 'start' ? 0 : width)) <= ROUNDING;
     if (side === 'left' && reaches) from = Math.max(from, length - corner.size);
@@ -109,15 +112,9 @@ function smoothChains(outline: Outline, size: Size): readonly Outline[] {
   const chains: Point[][] = [];
   for (let i = start; i < start + count; i++) {
     if (isCorner(i)) chains.push([at(i)]);
-    chains[chains.length - 1].push(at(i + 1));
+    lastOf(chains).push(at(i + 1));
   }
   return chains.map((chain) => offRectangle(chain, size)).filter((chain) => chain.length > 2);
-}
-
-/** Degrees by which the way turns at a corner, to either side. */
-function turnAt(before: Point, at: Point, after: Point): number {
-  const [ax, ay, bx, by] = [at.x - before.x, at.y - before.y, after.x - at.x, after.y - at.y];
-  return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI;
 }
 
 /** A chain without the edges at its ends that lie along the rectangle, where there is nothing to cut; all of an edge stays. */
@@ -139,7 +136,7 @@ function trimmed(chain: Outline, isLeftOut: (from: Point, to: Point) => boolean)
 
 /** Whether a chain goes from one end of the piece to the other. */
 function isAllAlong(chain: Outline, length: Ticks): boolean {
-  const places = [chain[0].x, chain[chain.length - 1].x];
+  const places = [chain[0].x, lastOf(chain).x];
   return Math.min(...places) <= ROUNDING && Math.max(...places) >= length - ROUNDING;
 }
 
@@ -153,7 +150,7 @@ interface BentSide {
 function sideOfChain(chain: Outline, { length, width }: Size): BentSide | null {
   const runs = (key: 'x' | 'y', sign: number) =>
     chain.every((p, i) => i === 0 || sign * (p[key] - chain[i - 1][key]) > 0);
-  const [first, last] = [chain[0], chain[chain.length - 1]];
+  const [first, last] = [chain[0], lastOf(chain)];
   const isLong = Math.abs(last.x - first.x) >= Math.abs(last.y - first.y);
   const sides: readonly (readonly [boolean, () => BentSide])[] = [
     [runs('x', 1), () => ({ side: 'start', line: chain.map(({ x, y }) => ({ x, y: width - y })) })],
@@ -199,7 +196,7 @@ function beyondOf(chain: Outline, side: Bend['side'], { length, width }: Size): 
         : side === 'left'
           ? { x: 0, y }
           : { x: length, y };
-  return anticlockwise([...chain, onSide(chain[chain.length - 1]), onSide(chain[0])]);
+  return anticlockwise([...chain, onSide(lastOf(chain)), onSide(chain[0])]);
 }
 
 /**
@@ -216,7 +213,7 @@ function straightened(piece: Region, levels: readonly Ticks[], tolerance: Ticks)
     const bent = isAllAlong(chain, size.length) ? sideOfChain(chain, size) : null;
     if (bent?.side !== 'start' && bent?.side !== 'far') continue;
     const { side, line } = bent;
-    const [first, last] = [line[0], line[line.length - 1]];
+    const [first, last] = [line[0], lastOf(line)];
     const isSeam = chain.some(({ y }, i) => i > 0 && y === chain[i - 1].y && levels.includes(y + y0));
     const lean = Math.abs(last.y - first.y);
     if (isSeam || (lean > HAIRLINE && lean < tolerance)) continue;
@@ -224,7 +221,7 @@ function straightened(piece: Region, levels: readonly Ticks[], tolerance: Ticks)
     const [low, most] = [Math.floor(Math.min(...offs)), Math.ceil(Math.max(...offs) - Math.min(...offs))];
     if (most >= tolerance || most <= HAIRLINE) continue;
     const inner = side === 'start' ? -low : low;
-    const straight = [chain[0], chain[chain.length - 1]].map(({ x, y }) => ({ x, y: y + inner }));
+    const straight = [chain[0], lastOf(chain)].map(({ x, y }) => ({ x, y: y + inner }));
     const changed = withChain(shape, chain, straight);
     if (changed) return { region: shifted(changed, x0, y0), most };
   }
@@ -242,6 +239,6 @@ function withChain(shape: Region, chain: Outline, by: Outline): Region | null {
   const from = found.indexOf(chain[0]);
   const rest = [...found.slice(from), ...found.slice(0, from)].slice(chain.length);
   const isUpright = (p: Point, q: Point) => Math.abs(p.x - q.x) <= ROUNDING;
-  if (rest.length < 2 || !isUpright(rest[rest.length - 1], by[0]) || !isUpright(rest[0], by[1])) return null;
+  if (rest.length < 2 || !isUpright(lastOf(rest), by[0]) || !isUpright(rest[0], by[1])) return null;
   return shape.map((outline) => (outline === found ? [...by, ...rest] : outline));
 }

@@ -1,5 +1,7 @@
 /** Lines through measured places: which of the places have to be marked, and which lie on the line between those. */
+
 import type { Ticks } from '../geometry/length';
+import { lastOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 
 /**
@@ -7,7 +9,7 @@ import type { Point } from '../geometry/point';
  * is. Exactly `within` is near enough.
  */
 export function placesToMark(line: readonly Point[], within: Ticks): readonly Point[] {
-  const [first, last] = [line[0], line[line.length - 1]];
+  const [first, last] = [line[0], lastOf(line)];
   const offs = line.map((place) => Math.abs(offLine(place, first, last)));
   const most = Math.max(...offs);
   if (!(most > within)) return [first, last];

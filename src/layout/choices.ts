@@ -1,5 +1,7 @@
 /** The ways to lay a floor that are worth planning: by direction, start wall and width of the first row. */
+
 import { type FineTicks, fineTicksOf, floorToStep, type Ticks, ticksOf } from '../geometry/length';
+import { entryAfter } from '../geometry/lists';
 import type { Region } from '../geometry/polygon';
 import { rowsAcross } from './rips';
 import { meetingRows, narrowRunsOf, type RowLayout, rowsOf } from './rows';
@@ -134,7 +136,7 @@ function levelsOf({ floor, depth }: RowLayout): readonly Ticks[] {
   const lengths = new Map<Ticks, Ticks>();
   for (const outline of floor) {
     outline.forEach((from, i) => {
-      const to = outline[(i + 1) % outline.length];
+      const to = entryAfter(outline, i);
       if (from.y !== to.y || from.y <= 0 || from.y >= depth) return;
       lengths.set(from.y, (lengths.get(from.y) ?? 0) + Math.abs(to.x - from.x));
     });

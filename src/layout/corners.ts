@@ -1,6 +1,9 @@
 /** Corners of walls, hearths and jambs that reach into a row: places along it where no end joint should lie. */
+
 import type { Ticks } from '../geometry/length';
+import { entryAfter, entryBefore } from '../geometry/lists';
 import type { Point } from '../geometry/point';
+import { turnAt } from '../geometry/turn';
 import type { RowLayout } from './rows';
 
 /** Our choice: what turns by less is part of a curve or of a bowed wall; round cut-outs turn by 22.5 degrees. */
@@ -13,7 +16,7 @@ const MOST_LEAN = 1 / 10;
 export function cornersInRuns({ floor, rows }: RowLayout): readonly (readonly (readonly Ticks[])[])[] {
   const corners = floor.flatMap((outline) =>
     outline.filter((at, i) => {
-      const [before, after] = [outline[(i + outline.length - 1) % outline.length], outline[(i + 1) % outline.length]];
+      const [before, after] = [entryBefore(outline, i), entryAfter(outline, i)];
       return (isAcross(before, at) || isAcross(at, after)) && turnAt(before, at, after) >= LEAST_TURN_DEGREES;
     }),
   );
@@ -25,9 +28,4 @@ export function cornersInRuns({ floor, rows }: RowLayout): readonly (readonly (r
 
 function isAcross(from: Point, to: Point): boolean {
   return Math.abs(to.x - from.x) <= Math.abs(to.y - from.y) * MOST_LEAN;
-}
-
-function turnAt(before: Point, at: Point, after: Point): number {
-  const [ax, ay, bx, by] = [at.x - before.x, at.y - before.y, after.x - at.x, after.y - at.y];
-  return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI;
 }

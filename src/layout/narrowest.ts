@@ -1,5 +1,7 @@
 /** The narrowest place of a run or piece. */
+
 import { type Ticks, toTicks } from '../geometry/length';
+import { entryAfter, lastOf, leastBy } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import type { Part, Region } from '../geometry/polygon';
 
@@ -30,10 +32,7 @@ export function narrowestOf(part: Part, plankWidth: Ticks): Place {
   const kept = all.filter((strand) => !isShortWedge(strand, plankWidth));
   const places = (kept.length > 0 ? kept : all).flat();
   const ripped = places.filter(({ isEnd }) => !isEnd);
-  const { width, x } =
-    ripped.length > 0
-      ? ripped.reduce((a, b) => (b.width < a.width ? b : a))
-      : places.reduce((a, b) => (b.width > a.width ? b : a));
+  const { width, x } = ripped.length > 0 ? leastBy(ripped, (b) => b.width) : leastBy(places, (b) => -b.width);
   return { width, x };
 }
 
@@ -55,7 +54,7 @@ export function thinStretchesOf(part: Part, plankWidth: Ticks, least: Ticks): re
     // Places stand in pairs: both ends of a stretch without corners.
     const merged: ThinStretch[] = [];
     for (const next of strand.flatMap((from, i) => (i % 2 === 0 ? thinPartOf(from, strand[i + 1], least) : []))) {
-      const last = merged[merged.length - 1];
+      const last = lastOf(merged);
       if (last?.to === next.from) merged[merged.length - 1] = asOne(last, next);
       else merged.push(next);
     }
@@ -104,12 +103,12 @@ type Strand = StrandPlace[];
 type Edge = readonly [Point, Point];
 
 function isShortWedge(strand: Strand, plankWidth: Ticks): boolean {
-  return strand[strand.length - 1].x - strand[0].x < plankWidth && strand.some(({ width }) => width === 0);
+  return lastOf(strand).x - strand[0].x < plankWidth && strand.some(({ width }) => width === 0);
 }
 
 function strandsOf(part: Part): readonly Strand[] {
   const edges = [part.outline, ...part.holes].flatMap((outline) =>
-    outline.map((from, i): Edge => [from, outline[(i + 1) % outline.length]]),
+    outline.map((from, i): Edge => [from, entryAfter(outline, i)]),
   );
   const stops = [...new Set(edges.map(([from]) => from.x))].sort((a, b) => a - b);
   const strands: Strand[] = [];

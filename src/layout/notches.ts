@@ -1,7 +1,10 @@
 /** The notches and holes of a piece: what is missing from its rectangle besides what its slanted cuts take off. */
+
 import { intersect, subtract } from '../geometry/combine';
 import { insetOf } from '../geometry/inset';
 import type { Ticks } from '../geometry/length';
+import { entryAfter } from '../geometry/lists';
+import { distanceBetween } from '../geometry/point';
 import { areaOf, type Bounds, boundsOf, type Outline, type Region, signedAreaOf } from '../geometry/polygon';
 import { isSteep } from './narrowest';
 import { type Circle, circleOf, outlineOfCircle } from './round';
@@ -142,12 +145,12 @@ function sideOf({ kind, end, edge, from, to }: Slant): keyof Opening {
 function lengthAlong(outline: Outline, lines: readonly Line[], within: Ticks): Ticks {
   return edgesOf(outline).reduce((sum, { from, to }) => {
     const isAlong = lines.some((line) => isOnLine(line, from, within) && isOnLine(line, to, within));
-    return isAlong ? sum + Math.hypot(to.x - from.x, to.y - from.y) : sum;
+    return isAlong ? sum + distanceBetween(from, to) : sum;
   }, 0);
 }
 
 function edgesOf(outline: Outline): readonly Line[] {
-  return outline.map((from, i) => ({ from, to: outline[(i + 1) % outline.length] }));
+  return outline.map((from, i) => ({ from, to: entryAfter(outline, i) }));
 }
 
 /** Beyond a slanted cut there is nothing of the piece: a notch open to it may be marked as far as the rectangle goes. */

@@ -1,7 +1,9 @@
 /** Prongs of a piece that are narrow along its row: beside a hearth or a jamb, across the grain, where they break off. */
+
 import { subtract } from '../geometry/combine';
 import type { Ticks } from '../geometry/length';
 import { boundsOf, partsOf, type Region } from '../geometry/polygon';
+import { mirrored } from '../geometry/turn';
 import { type ThinStretch, thinStretchesOf } from './narrowest';
 import { isBeside, type LeaveOff } from './strips';
 
@@ -24,10 +26,6 @@ function stretchesOf(shape: Region, least: Ticks): readonly ThinStretch[] {
   return partsOf(mirrored(shape))
     .flatMap((part) => thinStretchesOf(part, 0, least))
     .filter(({ from, to, width, isTip }) => !isTip && to - from > width);
-}
-
-function mirrored(region: Region): Region {
-  return region.map((outline) => outline.map(({ x, y }) => ({ x: y, y: x })).reverse());
 }
 
 /** A piece without the prongs that may be left off, and how wide the widest of them is; null where it has none. */

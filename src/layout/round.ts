@@ -1,6 +1,9 @@
 /** Which notches and holes are round: cut-outs are drawn as regular polygons, and edges or ends may cut them off. */
+
 import { type Ticks, toTicks } from '../geometry/length';
+import { madeOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
+import { distanceBetween } from '../geometry/point';
 import type { Outline } from '../geometry/polygon';
 import { ROUND_SIDES } from '../room/cutouts';
 
@@ -44,12 +47,12 @@ export function circleOf(outline: Outline): Circle | null {
 
 /** Corners on the circle, anticlockwise. */
 export function outlineOfCircle({ centre, diameter }: Circle): Outline {
-  return Array.from({ length: 2 * ROUND_SIDES }, (_, i) => ({
+  return madeOf(2 * ROUND_SIDES, (i) => ({
     x: toTicks(centre.x + (diameter / 2) * Math.cos((i * TURN) / 2)),
     y: toTicks(centre.y + (diameter / 2) * Math.sin((i * TURN) / 2)),
   }));
 }
 
 function distance(p: Point, q: Point): number {
-  return Math.hypot(q.x - p.x, q.y - p.y);
+  return distanceBetween(p, q);
 }

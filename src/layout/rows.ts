@@ -5,7 +5,9 @@
  * right as one looks away from that wall. Common practice: planks lie with the tongue side to the start wall, unless the
  * lock wants the groove there.
  */
+
 import { type FineTicks, fineTicksOf, OUTLINE_ROUNDING, type Ticks, ticksOf } from '../geometry/length';
+import { lastOf, leastBy, madeOf } from '../geometry/lists';
 import { boundsOf, type Outline, type Part, partsOf, type Region } from '../geometry/polygon';
 import { levelStripOf } from '../geometry/strip';
 import { type Frame, frameOf, regionToFrame, regionToRoom } from '../geometry/turn';
@@ -168,7 +170,7 @@ function bandsOf(floor: Region, first: FineTicks, plankWidth: FineTicks): readon
   const after = Math.ceil((fineTicksOf(y1) - first) / plankWidth);
   if (!(before + after <= MOST_ROWS)) throw new RangeError(`${before + after} rows`);
   const heightOf = (row: number) => ticksOf(first + (row - before) * plankWidth);
-  return Array.from({ length: before + after }, (_, i) => {
+  return madeOf(before + after, (i) => {
     return [Math.max(heightOf(i), y0), Math.min(heightOf(i + 1), y1)] as const;
   });
 }
@@ -182,14 +184,17 @@ function rowsIn(
   const leftOff: Strip[] = [];
   for (const [y0, y1] of bands) {
     // At the ends of the floor no wood lies beyond.
-    const levels = [y0, y1].filter((y) => y > bands[0][0] && y < bands[bands.length - 1][1]);
+    const levels = [y0, y1].filter((y) => y > bands[0][0] && y < lastOf(bands)[1]);
     const strip = runsOf(levelStripOf(floor, y0, y1), levels, options);
     const { runs } = strip;
     const rowNumber = Math.max(1, rows.length + (runs.length > 0 ? 1 : 0));
     leftOff.push(...strip.leftOff.map(({ from, to, width }) => ({ rowNumber, from, to, width })));
     if (runs.length === 0) continue;
     const width = fullWidthOr(Math.max(...runs.map(heightOf)), options.plankWidth);
-    const narrowest = runs.map((run) => run.narrowest).reduce((a, b) => (b.width < a.width ? b : a));
+    const narrowest = leastBy(
+      runs.map((run) => run.narrowest),
+      (b) => b.width,
+    );
     rows.push({ rowNumber, y0, y1, width, narrowest, runs });
   }
   return { rows, leftOff };
@@ -219,7 +224,10 @@ function runsOf(
 
 function runOf(group: readonly RowPart[], runNumber: number, plankWidth: Ticks): Run {
   const [part, ...beside] = group.map((one) => one.part);
-  const narrowest = group.map((one) => narrowestOf(one.part, plankWidth)).reduce((a, b) => (b.width < a.width ? b : a));
+  const narrowest = leastBy(
+    group.map((one) => narrowestOf(one.part, plankWidth)),
+    (b) => b.width,
+  );
   return {
     runNumber,
     x0: Math.min(...group.map(({ x0 }) => x0)),

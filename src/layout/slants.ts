@@ -1,7 +1,10 @@
 /** The straight slanted cuts of a piece: angled ends, tapers, cut corners, and what they leave of its rectangle. */
+
 import { outlineLeftOf } from '../geometry/convex';
 import { type Ticks, toTicks } from '../geometry/length';
+import { entryAfter } from '../geometry/lists';
 import type { Point } from '../geometry/point';
+import { distanceBetween } from '../geometry/point';
 import type { Outline, Region } from '../geometry/polygon';
 import { isSteep } from './narrowest';
 
@@ -62,7 +65,7 @@ export function envelopeOf(slants: readonly Slant[], size: Size): Outline {
 export function slantsOf(shape: Region, size: Size, step: Ticks): readonly Slant[] {
   const corners = shape.flat();
   const edges = shape
-    .flatMap((outline) => outline.map((from, i): Line => ({ from, to: outline[(i + 1) % outline.length] })))
+    .flatMap((outline) => outline.map((from, i): Line => ({ from, to: entryAfter(outline, i) })))
     .filter((line) => line.from.x !== line.to.x && line.from.y !== line.to.y && isOutermost(line, corners))
     .sort((a, b) => spanOf(b) - spanOf(a));
   const lines: Line[] = [];
@@ -76,7 +79,7 @@ export function slantsOf(shape: Region, size: Size, step: Ticks): readonly Slant
 export function markableOf(slants: readonly Slant[], size: Size, step: Ticks): readonly Slant[] {
   const kept: Slant[] = [];
   for (const slant of slants) {
-    const least = -(step / 2) * Math.hypot(slant.to.x - slant.from.x, slant.to.y - slant.from.y);
+    const least = -(step / 2) * distanceBetween(slant.from, slant.to);
     const takes = envelopeOf(kept, size).some((p) => leftOf(slant, p) < least);
     if (takes && slant.along >= step && slant.across >= step) kept.push(slant);
   }

@@ -2,10 +2,13 @@
  * Ends and edges at walls that are out of square by less than a layer would cut: squared off at their shorter side. What
  * comes off lies along a wall, in a strip narrower than the tolerance; seams between pieces are never moved.
  */
+
 import { subtract } from '../geometry/combine';
 import type { Ticks } from '../geometry/length';
+import { addedUp, lastOf, madeOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { anticlockwise, type Outline, type Region } from '../geometry/polygon';
+import { mirrored, turnAt } from '../geometry/turn';
 
 /** Lines along which wood meets wood: no edge on one of them is an edge at a wall. */
 export interface Seams {
@@ -34,13 +37,8 @@ export function squaredOff(region: Region, seams: Seams, tolerance: Ticks): Squa
   // Ends first: a small cut corner is taken off by a crosscut, not by a rip as long as the piece.
   const ends = uprightSquared(region, seams, tolerance);
   const turned = { levels: seams.uprights, uprights: seams.levels };
-  const edges = uprightSquared(transposed(ends.region), turned, tolerance);
-  return { region: edges.most > 0 ? transposed(edges.region) : ends.region, most: Math.max(ends.most, edges.most) };
-}
-
-/** Mirrored in the diagonal, so that ends become edges; outlines keep their turn. */
-function transposed(region: Region): Region {
-  return region.map((outline) => outline.map(({ x, y }) => ({ x: y, y: x })).reverse());
+  const edges = uprightSquared(mirrored(ends.region), turned, tolerance);
+  return { region: edges.most > 0 ? mirrored(edges.region) : ends.region, most: Math.max(ends.most, edges.most) };
 }
 
 function uprightSquared(region: Region, seams: Seams, tolerance: Ticks): SquaredOff {
@@ -66,7 +64,7 @@ function leanOf({ corners }: Side): Ticks {
 }
 
 function riseOf({ corners }: Side): Ticks {
-  return corners[corners.length - 1].y - corners[0].y;
+  return lastOf(corners).y - corners[0].y;
 }
 
 function isOffSquare(side: Side, tolerance: Ticks): boolean {
@@ -78,13 +76,7 @@ function isOffSquare(side: Side, tolerance: Ticks): boolean {
 function isCurved({ corners, before, after }: Side): boolean {
   const way = [...(before ? [before] : []), ...corners, ...(after ? [after] : [])];
   const turns = way.slice(1, -1).map((corner, i) => turnAt(way[i], corner, way[i + 2]));
-  return turns.filter((turn) => turn < SMOOTH_DEGREES).reduce((sum, turn) => sum + turn, 0) > CURVED_DEGREES;
-}
-
-/** Degrees by which the way turns at a corner, to either side. */
-function turnAt(before: Point, at: Point, after: Point): number {
-  const [ax, ay, bx, by] = [at.x - before.x, at.y - before.y, after.x - at.x, after.y - at.y];
-  return (Math.abs(Math.atan2(ax * by - ay * bx, ax * bx + ay * by)) * 180) / Math.PI;
+  return addedUp(turns.filter((turn) => turn < SMOOTH_DEGREES)) > CURVED_DEGREES;
 }
 
 /** What lies between a side and the upright line through its innermost corner; wood lies to the left of the way. */
@@ -93,7 +85,7 @@ function shavingOf(side: Side): Outline {
   const places = corners.map(({ x }) => x);
   const isUp = riseOf(side) > 0;
   const inner = isUp ? Math.min(...places) : Math.max(...places);
-  const [first, last] = [corners[0], corners[corners.length - 1]];
+  const [first, last] = [corners[0], lastOf(corners)];
   const to = { x: inner, y: heightBeyond(last, after, inner, isUp) };
   const from = { x: inner, y: heightBeyond(first, before, inner, !isUp) };
   return anticlockwise([...corners, to, from]);
@@ -113,9 +105,8 @@ function heightBeyond(end: Point, next: Point | null, inner: Ticks, isUp: boolea
 function sidesOf(outline: Outline, seams: Seams, tolerance: Ticks): readonly Side[] {
   const joined: Side[] = [];
   for (const stretch of stretchesOf(outline, seams)) {
-    const last = joined[joined.length - 1];
-    const both =
-      last && last.corners[last.corners.length - 1] === stretch.corners[0] ? joinedSide(last, stretch) : null;
+    const last = lastOf(joined);
+    const both = last && lastOf(last.corners) === stretch.corners[0] ? joinedSide(last, stretch) : null;
     if (both && isOneWay(both.corners) && leanOf(both) < tolerance) joined[joined.length - 1] = both;
     else joined.push(stretch);
   }
@@ -137,14 +128,14 @@ function stretchesOf(outline: Outline, seams: Seams): readonly Side[] {
   const at = (i: number) => outline[i % count];
   const isWall = (i: number) => !isSeam(at(i), at(i + 1), seams);
   const goesOn = (i: number) => isWall(i + count - 1) && isWall(i) && isSmooth(at(i + count - 1), at(i), at(i + 1));
-  const edges = Array.from({ length: count }, (_, i) => i);
+  const edges = madeOf(count, (i) => i);
   const start = edges.find((i) => !isWall(i + count - 1)) ?? edges.find((i) => !goesOn(i)) ?? 0;
   const stretches: Side[] = [];
   for (const i of edges.map((step) => start + step)) {
     if (!isWall(i)) continue;
     const before = isWall(i + count - 1) ? at(i + count - 1) : null;
     const edge = { corners: [at(i), at(i + 1)], before, after: isWall(i + 1) ? at(i + 2) : null };
-    const last = stretches[stretches.length - 1];
+    const last = lastOf(stretches);
     if (i > start && last && goesOn(i)) stretches[stretches.length - 1] = joinedSide(last, edge);
     else stretches.push(edge);
   }

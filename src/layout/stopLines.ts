@@ -2,7 +2,9 @@
  * The lines where rows stop: faces of walls and hearths, jambs, both sides of a partition, thresholds. Each is a stretch of
  * the floor's edge that runs along the rows, give or take what is out of square.
  */
+
 import { OUTLINE_ROUNDING, type Ticks, ticksOfInches } from '../geometry/length';
+import { entryBefore, lastOf, leastBy, sumOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import type { Region } from '../geometry/polygon';
 import { type Frame, toFrame } from '../geometry/turn';
@@ -59,13 +61,13 @@ export function stopLinesOf(floor: Region, frame: Frame, openEnds: readonly Open
 /** Edges along the rows, those that follow one another the same way together: the straight parts of a bowed wall. */
 function stretchesOf(edges: readonly Edge[]): readonly (readonly Edge[])[] {
   const goOn = (one: Edge, next: Edge) => isAlong(one) && isAlong(next) && Math.sign(one.dx) === Math.sign(next.dx);
-  const start = edges.findIndex((edge, i) => !goOn(edges[(i + edges.length - 1) % edges.length], edge));
+  const start = edges.findIndex((edge, i) => !goOn(entryBefore(edges, i), edge));
   const stretches: Edge[][] = [];
   for (let i = 0; i < edges.length; i++) {
     const edge = edges[(Math.max(0, start) + i) % edges.length];
     if (!isAlong(edge)) continue;
-    const open = stretches[stretches.length - 1];
-    if (i > 0 && open && goOn(open[open.length - 1], edge) && open[open.length - 1].to === edge.from) open.push(edge);
+    const open = lastOf(stretches);
+    if (i > 0 && open && goOn(lastOf(open), edge) && lastOf(open).to === edge.from) open.push(edge);
     else stretches.push([edge]);
   }
   return stretches;
@@ -77,18 +79,18 @@ function isAlong({ dx, dy }: Edge): boolean {
 
 function lineOf(stretch: readonly Edge[], edges: readonly Edge[], openEnds: readonly OpenEnd[]): StopLine {
   const heights = stretch.flatMap(({ y, dy }) => [y, y + dy]);
-  const longest = stretch.reduce((a, b) => (Math.abs(b.dx) > Math.abs(a.dx) ? b : a));
+  const longest = leastBy(stretch, (b) => -Math.abs(b.dx));
   const floorLies = longest.dx > 0 ? 'above' : 'below';
   const [low, high] = [Math.min(...heights), Math.max(...heights)];
   const isLevel = high - low <= OUTLINE_ROUNDING;
   const isThreshold = floorLies === 'above' && stretch.some(({ from, to }) => isOpenEdge(openEnds, from, to));
   const at = edges.indexOf(stretch[0]);
-  const jambs = [edges[(at + edges.length - 1) % edges.length], edges[(at + stretch.length) % edges.length]];
+  const jambs = [entryBefore(edges, at), edges[(at + stretch.length) % edges.length]];
   return {
     floorLies,
     low,
     high: isLevel ? low : high,
-    length: stretch.reduce((sum, { dx }) => sum + Math.abs(dx), 0),
+    length: sumOf(stretch, ({ dx }) => Math.abs(dx)),
     middle: middleOf(longest),
     doorwayDepth: isThreshold ? Math.min(...jambs.map(({ dy }) => Math.abs(dy))) : 0,
   };

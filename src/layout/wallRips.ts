@@ -2,7 +2,9 @@
  * The last row against a wall that is not straight: its distance from the row that lies, measured at intervals, gives the width of
  * every piece at both ends, and where the wall leaves the straight line between them.
  */
+
 import { floorToStep, type Ticks } from '../geometry/length';
+import { lastOf } from '../geometry/lists';
 import { placesToMark } from './bentLine';
 
 /** Distances from the row that lies to the wall. */
@@ -48,8 +50,8 @@ export interface WallRips {
 /** @param lengths of the pieces, from the left; together they reach no further than the last place */
 export function wallRipsOf(lengths: readonly Ticks[], wall: MeasuredWall, rules: WallRules): WallRips {
   const ends = [0];
-  for (const length of lengths) ends.push(ends[ends.length - 1] + length);
-  const row = ends[ends.length - 1];
+  for (const length of lengths) ends.push(lastOf(ends) + length);
+  const row = lastOf(ends);
   const inside = wall.places.filter((at) => at < row);
   const free = [...inside, ...ends].map((at) => distanceAt(wall, at) - rules.gap);
   const wholeRowCount = Math.max(0, Math.ceil(Math.max(...free) / rules.plankWidth) - 1);

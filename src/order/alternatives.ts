@@ -2,7 +2,7 @@
 import { mmOf, type Ticks } from '../geometry/length';
 import type { ProductEntry, RoomEntry, Typed } from '../takeoff/entry';
 import type { Problem } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
+import { sameName } from '../takeoff/text/names';
 import { type Alternative, type House, termsOfProduct } from './house';
 import type { HouseEntry } from './houseEntry';
 import { houseProblems } from './houseProblems';
@@ -61,7 +61,7 @@ export function alternativeOrders(
  * it is fastened, what lies under it, mis-cuts, planks kept. Not what is of one product alone: its price, its shop, its wood.
  */
 function withTerms(house: House, { name, insteadOf }: Alternative, rooms: readonly RoomEntry[]): House {
-  const lineOf = (product: string) => house.floors.find((floor) => nameKey(floor.product) === nameKey(product));
+  const lineOf = (product: string) => house.floors.find((floor) => sameName(floor.product, product));
   if (lineOf(name)) return house;
   const replaced = rooms.map(({ product }) => product.name).filter((product) => takesPlaceOf(insteadOf, product));
   const terms = replaced.map(lineOf).find((line) => line !== undefined);
@@ -72,7 +72,7 @@ function withTerms(house: House, { name, insteadOf }: Alternative, rooms: readon
 }
 
 function takesPlaceOf(insteadOf: string, product: string): boolean {
-  return insteadOf === '' || nameKey(insteadOf) === nameKey(product);
+  return insteadOf === '' || sameName(insteadOf, product);
 }
 
 type TypedAlternative = HouseEntry['alternatives'][number];

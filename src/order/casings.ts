@@ -12,7 +12,7 @@ export interface CasingCut {
 
 /**
  * Planks slide under casings: plank, what lies under it, and for rigid vinyl 1/64 in of play (a manufacturer's manual,
- * 2022). Null where there is no doorway, or the planks' thickness is not known.
+ * 2022). Null where there is no doorway, or the floor's height is not known.
  */
 export function casingCut({ takeoff, height }: LaidRoom, units: Units): CasingCut | null {
   const count = 2 * takeoff.doorways.filter((doorway) => doorway.floor !== 'stays shut').length;

@@ -1,5 +1,7 @@
 /** The same rooms with several products side by side. */
+
 import type { Ticks, Units } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import type { Rules } from '../layout/rules';
 import { type FloorInRows, type PlannedFloors, planFloors } from '../takeoff/planning/planFloors';
 import { STEPS_OF_A_CALL } from '../takeoff/planning/stepsOfACall';
@@ -83,7 +85,7 @@ function compared(
   const boxes = planksPerBox === null ? null : wholeUp(wanted / planksPerBox);
   const bought = boxes === null || planksPerBox === null ? wanted : boxes * planksPerBox;
   const less = 2 * rules.expansionGap;
-  const floorArea = rooms.reduce((sum, { length, width }) => sum + (length - less) * (width - less), 0);
+  const floorArea = sumOf(rooms, ({ length, width }) => (length - less) * (width - less));
   return {
     name: product.name,
     planks: wanted,

@@ -2,6 +2,7 @@
 
 import { subtract } from '../geometry/combine';
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../geometry/length';
+import { addedUp, sumOf } from '../geometry/lists';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
 import { plural } from '../takeoff/text/plural';
@@ -43,7 +44,7 @@ function coverOrder(house: House, goods: RollGoods | null, rooms: readonly LaidR
   const floors = rooms.map(({ takeoff }) => subtract([takeoff.outline], takeoff.cutouts));
   const { plans, rolls } = coverOf(floors, goods, goods.direction);
   const strips = plans.flatMap((plan) => plan.strips);
-  const total = strips.reduce((sum, strip) => sum + strip, 0);
+  const total = addedUp(strips);
   const line = orderLine({
     part: 'underlay',
     item: goods.name,
@@ -61,7 +62,10 @@ function coverOrder(house: House, goods: RollGoods | null, rooms: readonly LaidR
 /** Tape over every joint of underlay and film; none when no tape is entered or there is no joint. Felt is stapled. */
 export function tapeLines(house: House, covers: readonly CoverOrder[]): readonly OrderLine[] {
   const taped = covers.filter(({ goods }) => goods !== house.felt);
-  const seams = taped.flatMap((cover) => cover.rooms).reduce((sum, { plan }) => sum + plan.seamLength, 0);
+  const seams = sumOf(
+    taped.flatMap((cover) => cover.rooms),
+    ({ plan }) => plan.seamLength,
+  );
   if (!house.tape || seams === 0) return [];
   return [
     orderLine({

@@ -1,5 +1,6 @@
 /** What to do when: dated back from the day work starts, with this job's own numbers. */
 
+import { sumOf } from '../geometry/lists';
 import type { CutKind, Takeoff } from '../takeoff/result';
 import type { DayNumber } from '../takeoff/text/calendar';
 import { countryWords } from '../takeoff/text/countryWords';
@@ -41,7 +42,7 @@ export function timingOf(house: House, rooms: readonly LaidRoom[], hours: readon
   const before = { start, delivered: dated(delivered), dayBefore: dated(dayBefore) };
   const known = hoursPerDay && hours.length > 0 && hours.every((room) => room.hours !== null);
   if (!known) return { ...before, workDays: null, finish: null };
-  const total = hours.reduce((sum, room) => sum + (room.hours ?? 0), 0);
+  const total = sumOf(hours, (room) => room.hours ?? 0);
   const workDays = Math.max(1, Math.ceil(Math.round((total / (hoursPerDay * Math.max(1, people))) * 100) / 100));
   return { ...before, workDays, finish: start === null ? null : lastWorkDay(start, workDays, week) };
 }

@@ -4,8 +4,9 @@
  */
 
 import type { Ticks } from '../geometry/length';
+import { distanceBetween } from '../geometry/point';
 import type { DoorwayMark } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
+import { nameKey, sameName } from '../takeoff/text/names';
 import { plural } from '../takeoff/text/plural';
 import type { DoorwayWork, House, LaidRoom } from './house';
 
@@ -102,9 +103,9 @@ export function contradicts(end: DoorwayEnd, other: DoorwayEnd): boolean {
 
 /** Clear width, whole ticks. */
 export function widthOf({ from, to }: DoorwayMark): Ticks {
-  return Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) - 1e-6);
+  return Math.ceil(distanceBetween(from, to) - 1e-6);
 }
 
 function isRoom(name: string, room: LaidRoom): boolean {
-  return nameKey(name) === nameKey(room.name);
+  return sameName(name, room.name);
 }

@@ -2,7 +2,7 @@
 
 import type { Ticks, Units } from '../geometry/length';
 import { countryWords } from '../takeoff/text/countryWords';
-import { nameKey } from '../takeoff/text/names';
+import { nameKey, sameName } from '../takeoff/text/names';
 import {
   contradicts,
   type DoorwayEnd,
@@ -14,7 +14,7 @@ import {
   widthOf,
 } from './doorwayPairs';
 import { doorTrim, type Meeting, meetingOf, thresholdDrop } from './heights';
-import { type House, type LaidRoom, productTitle } from './house';
+import { type House, type LaidRoom, thicknessesMissing } from './house';
 import { houseProblems } from './houseProblems';
 
 export interface DoorwayPlan {
@@ -47,7 +47,7 @@ export function doorwaysOf(house: House, rooms: readonly LaidRoom[]): readonly D
 export function strayDoorways(house: House, rooms: readonly LaidRoom[]): readonly string[] {
   return house.doorways.flatMap(({ room: name, doorway }, i) => {
     if (nameKey(name) === '') return [houseProblems.doorwayWithoutRoom(`Doorway ${i + 1}`)];
-    const room = rooms.find((one) => nameKey(one.name) === nameKey(name));
+    const room = rooms.find((one) => sameName(one.name, name));
     if (!room || room.takeoff.doorways.some((mark) => mark.doorwayNumber === doorway)) return [];
     return [houseProblems.noSuchDoorway(room.name, room.takeoff.doorways.length, doorway)];
   });
@@ -104,14 +104,14 @@ function barOf(
 /** Which of the two heights is missing. */
 function unknownHeight({ room, work, neighbour }: DoorwayEnd, units: Units): string {
   const other = work ? (work.neighbourHeight ?? neighbour?.height ?? null) : null;
-  if (other !== null) return houseProblems.noThickness(productTitle(room.product.name));
-  if (work && neighbour) return houseProblems.noThickness(productTitle(neighbour.product.name));
+  if (other !== null) return houseProblems.noThickness(thicknessesMissing(room));
+  if (work && neighbour) return houseProblems.noThickness(thicknessesMissing(neighbour));
   return countryWords("the neighbouring floor's height is not entered", units);
 }
 
 /** A floor cannot go on into a room of other planks: two floors meet there, and something must cover the joint. */
 function goesOn<Bar>({ room, mark, neighbour }: DoorwayEnd, none: (remark: string, undecided?: boolean) => Bar): Bar {
-  const isOneFloor = nameKey(neighbour?.product.name ?? room.product.name) === nameKey(room.product.name);
+  const isOneFloor = sameName(neighbour?.product.name ?? room.product.name, room.product.name);
   if (isOneFloor || !neighbour || leadsTo(room, mark) === '') return none('the floor goes on');
   return none(`the floor goes on into ${neighbour.name}, which has another product`, true);
 }

@@ -1,5 +1,7 @@
 /** What holds the planks: adhesive by the area a pail covers, nails by the pieces they go into. */
+
 import { type Ticks, ticksOfInches } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import type { Takeoff } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
 import { areaMeasure, areaUnit } from './coverOrder';
@@ -39,7 +41,7 @@ function feltMissing({ felt }: House, rooms: readonly LaidRoom[]): OrderLine[] {
 
 function adhesiveLine({ units, adhesive }: House, rooms: readonly LaidRoom[]): OrderLine[] {
   if (rooms.length === 0) return [];
-  const area = rooms.reduce((sum, room) => sum + areaMeasure(room.takeoff.summary.roomArea, units), 0);
+  const area = sumOf(rooms, (room) => areaMeasure(room.takeoff.summary.roomArea, units));
   return [
     orderLine({
       part: 'other',
@@ -66,7 +68,7 @@ function nailLine(house: House, rooms: readonly LaidRoom[], floors: readonly Tak
   if (!apart) return [orderLine({ ...common, basis: null, reason: 'how far apart they go is not entered' })];
   const nailed = floors.filter(({ entry }) => termsOfProduct(house, entry.product.name).fastening === 'nailed');
   const pieces = nailed.flatMap((floor) => floor.pieces);
-  const basis = pieces.reduce((sum, piece) => sum + nailsIn(piece.length, apart), 0);
+  const basis = sumOf(pieces, (piece) => nailsIn(piece.length, apart));
   const reason = `one every ${lengthText(apart, house.units, 'piece')} of ${pieces.length} pieces, and near both ends`;
   return [orderLine({ ...common, basis, reason })];
 }

@@ -38,8 +38,8 @@ export const rollFields = <const Name extends string>(name: Name, lap: readonly 
     { key: 'overlap', label: 'Overlap', use: 'plank', blank: lap },
     // Strips along the room's length or width; blank = whichever takes less.
     { key: 'direction', label: 'Strips along the', use: 'choice', choices: orNotSaid('length', 'width') },
-    // Plank scale; counts in the height of the floor; blank = 0.
-    { key: 'thickness', label: 'Thickness', use: 'plank', blank: 0 },
+    // Plank scale; counts in the height of the floor. A blank of underlay is told as missing; film and felt are next to nothing.
+    { key: 'thickness', label: 'Thickness', use: 'plank' },
     // Per roll.
     { key: 'price', label: 'Price of a roll', use: 'price' },
     ...SOURCE,

@@ -4,10 +4,10 @@ import { inchesOf, mmOf, type Ticks, type Units } from '../geometry/length';
 import { capital } from '../takeoff/text/capital';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
-import { nameKey } from '../takeoff/text/names';
+import { sameName } from '../takeoff/text/names';
 import type { DoorwayPlan } from './doorways';
 import { applianceShortage, heightLimits, type MeetingVerdict, type StairCheck, stairCheck } from './heights';
-import { type House, type LaidRoom, productTitle } from './house';
+import { type House, type LaidRoom, thicknessesMissing } from './house';
 import { houseProblems } from './houseProblems';
 
 export interface FitLine {
@@ -50,12 +50,12 @@ export function fitLines(
   ];
 }
 
-/** A floor of unknown height fits nowhere until its planks' thickness is entered. */
-function unknownLines({ doorways, appliances, stairs }: House, { name, height, product }: LaidRoom): FitLine[] {
-  const meets = [...doorways, ...appliances, ...stairs].some(({ room }) => nameKey(room) === nameKey(name));
-  if (height !== null || !meets) return [];
-  const reason = sentence(houseProblems.noThickness(productTitle(product.name)));
-  return [{ fits: false, place: name, text: reason }];
+/** A floor of unknown height fits nowhere, nor under its casings, until what is missing is entered. */
+function unknownLines({ doorways, appliances, stairs }: House, room: LaidRoom): FitLine[] {
+  const { name, height, takeoff } = room;
+  const meets = [...doorways, ...appliances, ...stairs].some((place) => sameName(place.room, name));
+  if (height !== null || !(meets || takeoff.doorways.length > 0)) return [];
+  return [{ fits: false, place: name, text: sentence(houseProblems.noThickness(thicknessesMissing(room))) }];
 }
 
 function stairText(floorAt: 'foot' | 'head', { riser, spread }: StairCheck, units: Units): string {
@@ -70,7 +70,7 @@ function stairText(floorAt: 'foot' | 'head', { riser, spread }: StairCheck, unit
 }
 
 function heightOf(rooms: readonly LaidRoom[], name: string): Ticks | null {
-  return rooms.find((room) => nameKey(room.name) === nameKey(name))?.height ?? null;
+  return rooms.find((room) => sameName(room.name, name))?.height ?? null;
 }
 
 function doorwayLines(units: Units, doorway: DoorwayPlan): FitLine[] {

@@ -1,6 +1,8 @@
 /** Planks -> boxes with spares by reason, and beside them what area + 10 % would have ordered. */
+
 import type { Ticks } from '../geometry/length';
-import { nameKey } from '../takeoff/text/names';
+import { sumOf } from '../geometry/lists';
+import { nameKey, sameName } from '../takeoff/text/names';
 import { areaNumber } from './coverOrder';
 import { type House, type LaidRoom, type PlannedProduct, type Price, productTitle, termsOfProduct } from './house';
 import { amountOf, type Cents, wholeUp } from './money';
@@ -46,7 +48,7 @@ export function floorOrders(
   prices: ReadonlyMap<string, Price>,
 ): readonly FloorOrder[] {
   return products.map((product) => {
-    const own = rooms.filter((room) => nameKey(room.product.name) === nameKey(product.name));
+    const own = rooms.filter((room) => sameName(room.product.name, product.name));
     return floorOrder(house, own, product, boxPrice(house, own, prices.get(nameKey(product.name)) ?? null));
   });
 }
@@ -65,7 +67,7 @@ function boxPrice(house: House, rooms: readonly LaidRoom[], roomPrice: Price): P
 function floorOrder(house: House, rooms: readonly LaidRoom[], product: PlannedProduct, price: Price): FloorOrder {
   const terms = termsOfProduct(house, product.name);
   const perBox = rooms[0].product.planksPerBox;
-  const roomSpares = rooms.reduce((sum, room) => sum + room.spare, 0);
+  const roomSpares = sumOf(rooms, (room) => room.spare);
   const line = orderLine({
     part: 'floor',
     item: productTitle(product.name),
@@ -98,7 +100,7 @@ function floorOrder(house: House, rooms: readonly LaidRoom[], product: PlannedPr
 /** Area of the rooms as measured x 1.1, in whole planks and whole boxes of the product. */
 function tenPercentOf(rooms: readonly LaidRoom[], line: OrderLine, price: Price): TenPercent {
   const { plankLength, plankWidth, planksPerBox } = rooms[0].product;
-  const area = rooms.reduce((sum, room) => sum + room.takeoff.summary.roomArea, 0);
+  const area = sumOf(rooms, (room) => room.takeoff.summary.roomArea);
   const rulePlanks = wholeUp((area * 1.1) / plankArea(plankLength, plankWidth));
   const ruleBoxes = planksPerBox === null ? null : wholeUp(rulePlanks / planksPerBox);
   const known = ruleBoxes !== null && line.packs !== null && price !== null;

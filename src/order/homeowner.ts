@@ -2,11 +2,10 @@
  * What the homeowner reads, as sentences: nothing in it tells what the job costs the person who does it, how long it
  * takes by the hour, or what is earned with it.
  */
-import type { Ticks } from '../geometry/length';
 import { boundsOf } from '../geometry/polygon';
 import type { DayNumber } from '../takeoff/text/calendar';
 import { capital } from '../takeoff/text/capital';
-import { lengthText } from '../takeoff/text/lengthText';
+import { lengthText, pieceText } from '../takeoff/text/lengthText';
 import { numberText } from '../takeoff/text/numberText';
 import { areaNumber, areaUnit } from './coverOrder';
 import type { TestResult } from './houseEntry';
@@ -81,7 +80,7 @@ function namedKind(name: string, kind: string): string {
 
 /** Its name; planks without one by their kind and size: `laminate, 48" by 7 1/2"`. */
 function productWords({ product, takeoff }: Order['rooms'][number], { units }: Order['house']): string {
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   const { plankLength, plankWidth } = product;
   return product.name.trim() || `${takeoff.entry.product.kind}, ${show(plankLength)} by ${show(plankWidth)}`;
 }

@@ -1,6 +1,7 @@
 /** Hours of a room by a plain model: the person's own minutes for each thing that takes time. */
 
-import { nameKey } from '../takeoff/text/names';
+import { sumOf } from '../geometry/lists';
+import { sameName } from '../takeoff/text/names';
 import { areaMeasure } from './coverOrder';
 import type { DoorwayPlan } from './doorways';
 import type { House, LaidRoom, Pace } from './house';
@@ -54,7 +55,7 @@ export function roomHours(
     [counts.tearOut / area, 'perTearOut'],
   ];
   const missing = work.filter(([count, key]) => count > 0 && pace[key] === null).map(([, key]) => paceLabel(key));
-  const minutes = work.reduce((sum, [count, key]) => sum + count * (pace[key] ?? 0), 0);
+  const minutes = sumOf(work, ([count, key]) => count * (pace[key] ?? 0));
   const hours = missing.length > 0 ? null : Math.round((minutes / 60) * 100) / 100;
   return { room: room.name, ...counts, hours, missing };
 }
@@ -68,13 +69,16 @@ function countsOf(
   const { summary, pieces } = takeoff;
   const area = areaMeasure(summary.roomArea, units);
   const layers = [underlay, film, felt].filter((goods) => goods !== null).length;
-  const comesOut = site.tearOut.some((room) => nameKey(room) === nameKey(name));
+  const comesOut = site.tearOut.some((room) => sameName(room, name));
   return {
     rows: summary.rowCount,
     cuts: summary.cutCount,
     notches: pieces.flatMap((piece) => piece.cuts).filter((cut) => cut === 'notch' || cut === 'angled crosscut').length,
     doorways: takeoff.doorways.length,
-    trims: trims.filter((part) => part.room === name).reduce((sum, { run }) => sum + run.lengths.length, 0),
+    trims: sumOf(
+      trims.filter((part) => part.room === name),
+      ({ run }) => run.lengths.length,
+    ),
     doors: doorways.filter((doorway) => doorway.room === name && doorway.doorTrim).length,
     layers: layers * area,
     tearOut: comesOut ? area : 0,

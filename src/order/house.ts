@@ -4,7 +4,7 @@ import type { Ticks } from '../geometry/length';
 import type { ReadFields } from '../takeoff/reading/readFields';
 import type { Product, ReadRoom } from '../takeoff/reading/readRoom';
 import type { Takeoff } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
+import { sameName } from '../takeoff/text/names';
 import type { GroupAt, ListAt, SectionAt } from './houseFields';
 import type { Roll } from './underlay';
 
@@ -80,7 +80,7 @@ export interface LaidRoom {
   readonly underlay: RollGoods | null;
   readonly film: RollGoods | null;
   readonly felt: RollGoods | null;
-  /** New floor above the subfloor, ticks: planks and what lies under them; null where the planks' thickness is not entered. */
+  /** New floor above the subfloor, ticks: planks and what lies under them; null where a thickness is not entered. */
   readonly height: Ticks | null;
   /** Whole planks its own rules ask for on top. */
   readonly spare: number;
@@ -93,9 +93,17 @@ export function productTitle(name: string): string {
   return name.trim() || 'Unnamed planks';
 }
 
+/** Whose thickness is not entered, so that a floor's height is not known: planks, underlay, or both. */
+export function thicknessesMissing({ product, underlay }: Pick<LaidRoom, 'product' | 'underlay'>): readonly string[] {
+  return [
+    ...(product.thickness > 0 ? [] : [productTitle(product.name)]),
+    ...(underlay && underlay.thickness === null ? [underlay.name] : []),
+  ];
+}
+
 /** What the job adds to a product; nothing when it has no line of its own. */
 export function termsOfProduct(house: House, product: string): FloorTerms {
-  const terms = house.floors.find((floor) => nameKey(floor.product) === nameKey(product));
+  const terms = house.floors.find((floor) => sameName(floor.product, product));
   return terms ?? { ...NO_TERMS, product };
 }
 

@@ -35,7 +35,7 @@ export const houseProblems = {
     `${product}: ${goods} is to be laid but none is ordered, because the size of its roll is not entered.`,
 
   /** Why heights cannot be worked out. */
-  noThickness: (product: string) => `the thickness of ${product} is not entered`,
+  noThickness: (missing: readonly string[]) => `the thickness of ${missing.join(' and of ')} is not entered`,
 
   /** A note in the cut list of a room that shares its planks. */
   sharedPlanks: (otherRooms: readonly string[]) =>

@@ -1,6 +1,7 @@
 /** Asbestos in old floors and lead in old paint: what is presumed, what a test has shown, how much paint is disturbed. */
 
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import { numberText } from '../takeoff/text/numberText';
 import { plural } from '../takeoff/text/plural';
 import type { BeforeLine, BeforeState } from './beforeLine';
@@ -95,7 +96,7 @@ function leadLines(house: House, room: LaidRoom, work: OldWork): BeforeLine[] {
   if (house.site.leadTest === 'none found') {
     return [told('do', 'Lead paint', `${room.name}: tested, none found, as entered.`)];
   }
-  const surface = parts.reduce((sum, part) => sum + (part.surface ?? 0), 0);
+  const surface = sumOf(parts, (part) => part.surface ?? 0);
   const unknown = parts.filter((part) => part.surface === null);
   const { state, rule } = leadRule(house, surface, unknown.length > 0);
   const findOut = unknown.map(({ wanted }) => ` Find out: ${wanted}.`).join('');
@@ -139,7 +140,7 @@ function disturbedIn({ units, site }: House, room: LaidRoom, { trims, doorways }
   return [
     ...(trims.length === 0 ? [UNKNOWN_TRIM] : []),
     ...own.map(({ trim, run }): Disturbed => {
-      const length = run.lengths.reduce((total, wall) => total + wall.length, 0);
+      const length = sumOf(run.lengths, (wall) => wall.length);
       const name = trim.name.toLowerCase();
       return {
         what: trim.buy === 'new' ? `old trim under the new ${name}` : name,
@@ -160,7 +161,7 @@ function disturbedIn({ units, site }: House, room: LaidRoom, { trims, doorways }
       ? [
           {
             what: plural(shortened.length, 'door to shorten', 'doors to shorten'),
-            surface: shortened.reduce((sum, { width, doorTrim }) => sum + width * (doorTrim as Ticks), 0),
+            surface: sumOf(shortened, ({ width, doorTrim }) => width * (doorTrim as Ticks)),
             wanted: '',
           },
         ]

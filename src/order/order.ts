@@ -1,10 +1,11 @@
 /** The whole takeoff after the cut plan: what to order, what it costs, what to do before the first plank. */
 
+import { addedUp } from '../geometry/lists';
 import type { Takeoff } from '../takeoff/result';
 import { countryDay } from '../takeoff/text/countryDate';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
-import { nameKey } from '../takeoff/text/names';
+import { nameKey, sameName } from '../takeoff/text/names';
 import type { BeforeLine } from './beforeLine';
 import { beforeYouBegin } from './beforeYouBegin';
 import { areaMeasure, areaUnit, type CoverOrder, coverOrders, tapeLines } from './coverOrder';
@@ -18,7 +19,7 @@ import { type House, type LaidRoom, type PlannedHouse, type Price, productTitle 
 import { houseProblems } from './houseProblems';
 import { laidRooms } from './laidRooms';
 import { type Totals, totalsOf } from './money';
-import { missingIn, type OrderLine, orderLine, sumOf } from './orderLine';
+import { missingIn, type OrderLine, orderLine, totalOf } from './orderLine';
 import {
   type StickOrder,
   spacerLines,
@@ -90,7 +91,7 @@ export function orderOf(house: House, planned: PlannedHouse, locale: string): Or
     fits: fitLines(house, rooms, doorways),
     hours,
     lines,
-    totals: totalsOf(sumOf(materials), sumOf(labour), { ...house.terms, tax: house.terms.tax ?? 0 }),
+    totals: totalsOf(totalOf(materials), totalOf(labour), { ...house.terms, tax: house.terms.tax ?? 0 }),
     missing: [...lines.map(missingIn).filter((sentence) => sentence !== ''), ...notOrdered],
     notOrdered,
     notes: notesOf(house, rooms, hours, locale),
@@ -125,7 +126,7 @@ function labourLines(
   trims: readonly TrimOfRoom[],
   doorways: readonly DoorwayPlan[],
 ): readonly OrderLine[] {
-  const total = (values: readonly number[]) => Math.round(100 * values.reduce((sum, value) => sum + value, 0)) / 100;
+  const total = (values: readonly number[]) => Math.round(100 * addedUp(values)) / 100;
   const trim = trimMeasure(house, trims);
   const known = hours.every((room) => room.hours !== null);
   const counts = {
@@ -161,7 +162,7 @@ const LABOUR_REASONS = {
 } as const;
 
 function tornOut({ site }: House, rooms: readonly LaidRoom[]): readonly LaidRoom[] {
-  return rooms.filter((room) => site.tearOut.some((name) => nameKey(name) === nameKey(room.name)));
+  return rooms.filter((room) => site.tearOut.some((name) => sameName(name, room.name)));
 }
 
 /** Why no hours are estimated. */

@@ -80,7 +80,7 @@ export function missingIn(line: OrderLine): string {
 }
 
 /** Sum of the totals of lines; lines without a total add nothing. */
-export function sumOf(lines: readonly OrderLine[]): Cents {
+export function totalOf(lines: readonly OrderLine[]): Cents {
   return lines.reduce((total, line) => total + (line.total ?? 0), 0);
 }
 

@@ -1,5 +1,6 @@
 /** Rooms as typed -> all of them planned, and the planks each product takes. */
 
+import { sumOf } from '../geometry/lists';
 import type { RoomEntry } from '../takeoff/entry';
 import { planAwayFromCorners } from '../takeoff/planning/awayFromCorners';
 import { joinDrawn } from '../takeoff/planning/joinedFloor';
@@ -13,7 +14,7 @@ import type { Problem, Takeoff } from '../takeoff/result';
 import { takeoffOf } from '../takeoff/takeoff';
 import { floorTakeoffOf } from '../takeoff/telling/floorTakeoff';
 import { proofOf } from '../takeoff/telling/proof';
-import { nameKey } from '../takeoff/text/names';
+import { nameKey, sameName } from '../takeoff/text/names';
 import type { PlannedHouse, PlannedProduct } from './house';
 import { houseProblems } from './houseProblems';
 import { productProblems } from './sameProduct';
@@ -90,8 +91,8 @@ function plannedOf(
  */
 function connectedRooms(rooms: readonly RoomEntry[]): readonly (readonly RoomEntry[])[] {
   const leads = (from: RoomEntry, to: RoomEntry) =>
-    nameKey(from.product.name) === nameKey(to.product.name) &&
-    from.doorways.some((doorway) => doorway.floor === 'goes on' && nameKey(doorway.leadsTo) === nameKey(to.name));
+    sameName(from.product.name, to.product.name) &&
+    from.doorways.some((doorway) => doorway.floor === 'goes on' && sameName(doorway.leadsTo, to.name));
   const sets: RoomEntry[][] = [];
   for (const room of rooms) {
     const joined = sets.filter((set) => set.some((other) => leads(room, other) || leads(other, room)));
@@ -112,7 +113,7 @@ interface Group {
 function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean, apart: readonly string[]): readonly Group[] {
   const alone = (way: ChosenWay): Group => ({ planned: way.planned, ways: [way] });
   if (!shareOffcuts) return ways.map(alone);
-  const isApart = (name: string) => apart.some((other) => nameKey(other) === nameKey(name));
+  const isApart = (name: string) => apart.some((other) => sameName(other, name));
   const keys = ways.map(({ planned: { floors } }, i) =>
     isApart(floors[0].entry.name) ? `apart ${i}` : shareKey(floors[0]),
   );
@@ -123,7 +124,7 @@ function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean, apart: read
       own.flatMap(({ planned }) => planned.floors),
       {},
     );
-    const apart = own.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
+    const apart = sumOf(own, ({ planned }) => planned.plan.plankCount);
     const saves = together.plan.plankCount < apart && together.markedPlan.broken.length === 0;
     return saves ? [{ planned: together, ways: own }] : own.map(alone);
   });
@@ -159,7 +160,7 @@ function laidFloors(groups: readonly Group[]): LaidFloors {
   const floors = groups.flatMap(({ planned, ways }) =>
     ways.map((way, i): Takeoff => {
       const { name: product } = way.planned.floors[0].read.product;
-      const floorsBefore = ways.slice(0, i).reduce((sum, before) => sum + before.planned.floors.length, 0);
+      const floorsBefore = sumOf(ways.slice(0, i), (before) => before.planned.floors.length);
       const floor = floorTakeoffOf(planned, floorsBefore, way.ways);
       const sameProduct = laidWith(product).filter((other) => other !== way);
       const boughtWith = sameProduct.map(nameOf);
@@ -182,7 +183,7 @@ function productKey({ planned }: Group): string {
 
 function plannedProduct(groups: readonly Group[]): PlannedProduct {
   const { name } = groups[0].planned.floors[0].entry.product;
-  const plankCount = groups.reduce((sum, { planned }) => sum + planned.plan.plankCount, 0);
+  const plankCount = sumOf(groups, ({ planned }) => planned.plan.plankCount);
   const over = groups.reduce((sum, { planned: { plan } }) => sum + plan.plankCount - plan.bound, 0);
   const isLegal = groups.every(({ planned }) => planned.markedPlan.broken.length === 0);
   const proof = proofOf({ plankCount, bound: plankCount - over, broken: [] });

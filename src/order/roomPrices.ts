@@ -1,4 +1,5 @@
 /** The price of the job shared out over its rooms, so that the parts add up to the whole to the cent. */
+import { addedUp } from '../geometry/lists';
 import { nameKey } from '../takeoff/text/names';
 import { type LaidRoom, productTitle } from './house';
 import type { Cents } from './money';
@@ -20,7 +21,7 @@ export function roomPrices({ rooms, lines, hours, totals, house }: Order): reado
   const costs = rooms.map(() => 0);
   for (const line of lines) {
     const weights = weightsOf(line);
-    const sum = weights.reduce((total, weight) => total + weight, 0);
+    const sum = addedUp(weights);
     weights.forEach((weight, i) => {
       costs[i] += sum > 0 ? ((line.total ?? 0) * weight) / sum : 0;
     });
@@ -34,10 +35,10 @@ function isOfProduct({ product }: LaidRoom, item: string): boolean {
 
 /** Whole cents by weight; those that rounding leaves over go to the largest remainders. */
 function sharedOut(total: Cents, weights: readonly number[]): readonly Cents[] {
-  const sum = weights.reduce((all, weight) => all + weight, 0);
+  const sum = addedUp(weights);
   const exact = weights.map((weight) => (total * weight) / sum);
   const shares = exact.map(Math.floor);
-  const left = total - shares.reduce((all, share) => all + share, 0);
+  const left = total - addedUp(shares);
   const byRemainder = exact.map((_, i) => i).sort((a, b) => exact[b] - shares[b] - (exact[a] - shares[a]) || a - b);
   for (const i of byRemainder.slice(0, left)) shares[i]++;
   return shares;

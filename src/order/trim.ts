@@ -1,4 +1,5 @@
 /** Trim along the walls: what each wall needs, and the fewest sticks that give it. */
+
 import { cutStock } from '../cutting/trim/stock';
 import { subtract } from '../geometry/combine';
 import {
@@ -9,7 +10,8 @@ import {
   TICKS_PER_MM,
   type Ticks,
 } from '../geometry/length';
-import { type Point, sideOf } from '../geometry/point';
+import { entryAfter, entryBefore, sumOf } from '../geometry/lists';
+import { distanceBetween, type Point, sideOf } from '../geometry/point';
 
 /** A length of wall between two corners or casings. */
 export interface TrimLength {
@@ -77,7 +79,7 @@ export function trimRunOf(room: WalledRoom, thickness: Ticks, aroundCutouts: boo
     lengths: numbered(lengths),
     insideCorners: turns.flat().filter((turn) => turn > 0).length,
     outsideCorners: turns.flat().filter((turn) => turn < 0).length,
-    roundLength: aroundCutouts ? wholeTicks(round.reduce((length, side) => length + side.size, 0)) : 0,
+    roundLength: aroundCutouts ? wholeTicks(sumOf(round, (side) => side.size)) : 0,
   };
 }
 
@@ -174,7 +176,7 @@ function sidesOf(ring: readonly Point[], room: WalledRoom, aroundCutouts: boolea
 /** Turns at the start of each side where trim meets trim, radians, left (an inside corner) positive; 0 elsewhere. */
 function turnsOf(sides: readonly Side[]): number[] {
   return sides.map((side, i) => {
-    const before = sides[(i + sides.length - 1) % sides.length];
+    const before = entryBefore(sides, i);
     const meets = before.parts.some(([, to]) => to === before.size) && side.parts.some(([from]) => from === 0);
     return meets ? turnAt(before.edge[0], ...side.edge) : 0;
   });
@@ -241,11 +243,11 @@ function turnAt(a: Point, b: Point, c: Point): number {
 }
 
 function edgesOf(ring: readonly Point[]): Edge[] {
-  return ring.map((point, i) => [point, ring[(i + 1) % ring.length]]);
+  return ring.map((point, i) => [point, entryAfter(ring, i)]);
 }
 
 function distance(a: Point, b: Point): number {
-  return Math.hypot(b.x - a.x, b.y - a.y);
+  return distanceBetween(a, b);
 }
 
 /** Upwards, but for the noise of the arithmetic. */

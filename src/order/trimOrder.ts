@@ -1,6 +1,7 @@
 /** Trim, bars and spacers for every room of the job, each kind cut from the same sticks. */
 
 import type { Ticks } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import { usualLength } from '../layout/rules';
 import { capital } from '../takeoff/text/capital';
 import { countryWords } from '../takeoff/text/countryWords';
@@ -134,7 +135,7 @@ export function trimMeasure(
   trims: readonly TrimOfRoom[],
 ): { readonly length: number; readonly unit: string } {
   const walls = trims.flatMap((part) => part.run.lengths);
-  const total = walls.reduce((sum, wall) => sum + wall.length, 0);
+  const total = sumOf(walls, (wall) => wall.length);
   return { length: roomMeasure(total, house.units), unit: roomUnit(house.units) };
 }
 

@@ -1,6 +1,8 @@
 /** Goods from a roll laid in strips over the floor: underlay, vapour film. */
+
 import { cutStock } from '../cutting/trim/stock';
 import { OUTLINE_ROUNDING, type Ticks } from '../geometry/length';
+import { addedUp, lastOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { boundsOf, partsOf, type Region } from '../geometry/polygon';
 import { levelStripOf } from '../geometry/strip';
@@ -111,7 +113,7 @@ export function rollsForRectangle(length: number, width: number, roll: Roll): nu
   ].map(([along, across]) => {
     const stripCount = Math.max(1, Math.ceil((across - roll.overlap) / (roll.width - roll.overlap)));
     const pieces = splitStrip(along, roll, 0);
-    const rest = pieces[pieces.length - 1];
+    const rest = lastOf(pieces);
     // Strips are alike: whole rolls, and as many rests out of one roll as go into it.
     return stripCount * (pieces.length - 1) + Math.ceil(stripCount / Math.floor(roll.length / rest));
   });
@@ -120,7 +122,7 @@ export function rollsForRectangle(length: number, width: number, roll: Roll): nu
 
 function isShorter(a: readonly StripPlan[], b: readonly StripPlan[]): boolean {
   const [stripsA, stripsB] = [a, b].map((plans) => plans.flatMap((plan) => plan.strips));
-  const [lengthA, lengthB] = [sum(stripsA), sum(stripsB)];
+  const [lengthA, lengthB] = [addedUp(stripsA), addedUp(stripsB)];
   return lengthA !== lengthB ? lengthA < lengthB : stripsA.length < stripsB.length;
 }
 
@@ -137,7 +139,7 @@ function stripPlan(floor: Region, roll: Roll, direction: StripDirection): StripP
   const isBare = (y: Ticks, count: number) => y + roll.overlap + OUTLINE_ROUNDING + count < y1;
   for (let y = y0, count = 0; y === y0 || isBare(y, count); y += roll.width - roll.overlap, count++) {
     // A butted seam is measured in a band of one tick.
-    if (y > y0) seamLength += sum(reachesOf(floor, y, y + Math.max(1, roll.overlap)));
+    if (y > y0) seamLength += addedUp(reachesOf(floor, y, y + Math.max(1, roll.overlap)));
     for (const reach of reachesOf(floor, y, Math.min(y + roll.width, y1))) {
       const pieces = splitStrip(reach, roll, OUTLINE_ROUNDING);
       strips.push(...pieces);
@@ -175,8 +177,4 @@ function reachesOf(floor: Region, bottom: Ticks, top: Ticks): readonly Ticks[] {
     reached = Math.max(reached, x1);
   }
   return reaches;
-}
-
-function sum(values: readonly number[]): number {
-  return values.reduce((total, value) => total + value, 0);
 }

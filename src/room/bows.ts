@@ -1,5 +1,7 @@
 /** Walls that are not straight: how far they lie off the line between their corners, place by place. */
+
 import { TICKS_PER_INCH, type Ticks, toTicks } from '../geometry/length';
+import { madeOf } from '../geometry/lists';
 import { bad, type Checked, good, type RoomFault } from './faults';
 import type { MeasuredBow } from './measured';
 
@@ -69,7 +71,7 @@ export function curveOf(rise: Ticks, chord: Ticks): readonly FacePlace[] {
   const step = Math.acos(Math.max(0, 1 - CURVE_STEP / radius));
   const count = Math.min(MOST_PIECES, Math.max(2, Math.ceil(half / step)));
   const reach = rise < 0 ? radius / Math.cos(half / count) : radius;
-  return Array.from({ length: count - 1 }, (_, i) => {
+  return madeOf(count - 1, (i) => {
     const angle = half * ((2 * (i + 1)) / count - 1);
     const out = reach * Math.cos(angle) - (radius - depth);
     return { along: toTicks(chord / 2 + reach * Math.sin(angle)), out: toTicks(Math.sign(rise) * Math.max(0, out)) };

@@ -1,7 +1,9 @@
 /** Cut-outs measured from a wall -> outlines in the room. */
+
 import { intersect, subtract } from '../geometry/combine';
 import { outlineLeftOf } from '../geometry/convex';
 import { TICKS_PER_MM, type Ticks } from '../geometry/length';
+import { madeOf } from '../geometry/lists';
 import { anticlockwise, areaOf, boundsOf, type Outline, type Region } from '../geometry/polygon';
 import { curveOf } from './bows';
 import { bad, type Checked, good, type RoomFault, type RoomNote } from './faults';
@@ -134,7 +136,7 @@ function rectangularOutline({ kind, along, off, length, depth, rise = 0 }: Measu
 function roundOutline({ along, off, length: diameter }: MeasuredCutout, wall: Wall): Outline {
   const radius = diameter / 2;
   const toCorner = radius / Math.cos(Math.PI / ROUND_SIDES);
-  return Array.from({ length: ROUND_SIDES }, (_, i) => {
+  return madeOf(ROUND_SIDES, (i) => {
     const angle = (Math.PI * (2 * i + 1)) / ROUND_SIDES;
     return placeAt(wall, along + radius + toCorner * Math.cos(angle), off + radius + toCorner * Math.sin(angle));
   });

@@ -2,6 +2,7 @@
  * Weighted least squares by Gauss and Newton, damped (Levenberg and Marquardt): unknowns that make a list of observed
  * numbers as true as can be. Dense normal equations; for the few hundred unknowns of a room that is enough.
  */
+import { madeOf, sumOf } from '../geometry/lists';
 
 /** One observed number, at some values of the unknowns: what is missing, and which unknowns sway it by how much. */
 export interface Observation {
@@ -62,7 +63,7 @@ export function leastSquares(
 }
 
 function costOf(observations: readonly Observation[]): number {
-  return observations.reduce((sum, { misfit, weight }) => sum + weight * misfit * misfit, 0);
+  return sumOf(observations, ({ misfit, weight }) => weight * misfit * misfit);
 }
 
 /** How each unknown should move, were everything straight. */
@@ -79,7 +80,7 @@ function moveOf(observations: readonly Observation[], count: number, damping: nu
 }
 
 function normalMatrix(observations: readonly Observation[], count: number): Float64Array[] {
-  const matrix = Array.from({ length: count }, () => new Float64Array(count));
+  const matrix = madeOf(count, () => new Float64Array(count));
   for (const { weight, slopes } of observations) {
     for (const [i, a] of slopes) for (const [j, b] of slopes) matrix[i][j] += weight * a * b;
   }
@@ -126,7 +127,7 @@ function holdOf(observations: readonly Observation[], count: number): Pick<Solut
     const right = new Float64Array(count);
     for (const [i, slope] of slopes) right[i] = slope;
     const swayed = solved(lower, right);
-    const own = slopes.reduce((sum, [i, slope]) => sum + slope * swayed[i], 0);
+    const own = sumOf(slopes, ([i, slope]) => slope * swayed[i]);
     return Math.min(1, Math.max(0, 1 - weight * own));
   });
   return { checkedShares, isHeld };

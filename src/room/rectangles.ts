@@ -1,6 +1,8 @@
 /** Rectangles added and taken away, in the order given -> the corners of what is left. */
+
 import { subtract, unite } from '../geometry/combine';
 import { LONGEST_SIDE } from '../geometry/length';
+import { entryAfter, lastOf } from '../geometry/lists';
 import { anticlockwise, boundsOf, type Outline, partsOf, type Region } from '../geometry/polygon';
 import type { WallCorners } from './corners';
 import { bad, type Checked, good } from './faults';
@@ -23,7 +25,7 @@ export function cornersOfRectangles(rectangles: readonly MeasuredRectangle[]): C
   if (parts.length > 1) return bad({ code: 'parts not connected', partCount: parts.length });
   const corners = clockwiseFromFarLeft(parts[0].outline);
   const measured = corners.map((from, i) => {
-    const to = corners[(i + 1) % corners.length];
+    const to = entryAfter(corners, i);
     return Math.abs(to.x - from.x) + Math.abs(to.y - from.y);
   });
   return good({ corners, measured, holes: parts[0].holes.map(anticlockwise), notes: [] });
@@ -35,7 +37,7 @@ function inStretches(
 ): readonly { readonly change: MeasuredRectangle['change']; readonly outlines: Outline[] }[] {
   const stretches: { change: MeasuredRectangle['change']; outlines: Outline[] }[] = [];
   for (const rectangle of rectangles) {
-    const last = stretches[stretches.length - 1];
+    const last = lastOf(stretches);
     if (last?.change === rectangle.change) last.outlines.push(outlineOfRectangle(rectangle));
     else stretches.push({ change: rectangle.change, outlines: [outlineOfRectangle(rectangle)] });
   }

@@ -1,5 +1,6 @@
 /** Which distances fix the shape of a room: diagonals that divide it into triangles, all inside the room. */
 
+import { entryAfter, entryBefore } from '../geometry/lists';
 import { type Point, sideOf } from '../geometry/point';
 import { isOnEdge, type Outline, signedAreaOf } from '../geometry/polygon';
 
@@ -19,8 +20,8 @@ export function advisedDiagonals(outline: Outline): readonly CornerPair[] {
   while (left.length > 3) {
     const best = roundestEar(outline, left, isClockwise);
     if (best < 0) return pairs;
-    const before = left[(best + left.length - 1) % left.length];
-    const after = left[(best + 1) % left.length];
+    const before = entryBefore(left, best);
+    const after = entryAfter(left, best);
     pairs.push([Math.min(before, after) + 1, Math.max(before, after) + 1]);
     left.splice(best, 1);
   }
@@ -32,9 +33,9 @@ function roundestEar(outline: Outline, left: readonly number[], isClockwise: boo
   let best = -1;
   let bestRoundness = 0;
   left.forEach((corner, i) => {
-    const a = outline[left[(i + left.length - 1) % left.length]];
+    const a = outline[entryBefore(left, i)];
     const b = outline[corner];
-    const c = outline[left[(i + 1) % left.length]];
+    const c = outline[entryAfter(left, i)];
     const side = sideOf(a, b, c) * (isClockwise ? -1 : 1);
     if (side <= 0 || left.some((other) => isInTriangle(outline[other], a, b, c))) return;
     const roundness = roundnessOf(a, b, c);

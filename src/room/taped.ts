@@ -6,7 +6,10 @@
  * (weights 1 / length, as a tape errs by the length). Where there are fewer, the turns as typed hold the rest, as loosely
  * as walls are out of square.
  */
+
 import { type Ticks, toTicks } from '../geometry/length';
+import { addedUp, entryAfter, sumOf } from '../geometry/lists';
+import { distanceBetween } from '../geometry/point';
 import { firstMeeting, signedAreaOf } from '../geometry/polygon';
 import { unitOf } from '../geometry/turn';
 import { allowedMisfit, TAPE_READING, type WallCorners } from './corners';
@@ -112,13 +115,13 @@ export function tapesOf(walls: readonly TapedWall[], distances: readonly Measure
 /** The turn at the end of each wall, degrees; the last one as all of them must add up. */
 function turnsOf(walls: readonly TapedWall[]): readonly number[] {
   const turns = walls.map((wall) => wall.turn ?? 0);
-  const before = turns.slice(0, -1).reduce((sum, turn) => sum + turn, 0);
+  const before = addedUp(turns.slice(0, -1));
   return [...turns.slice(0, -1), (before < 0 ? -360 : 360) - before];
 }
 
 /** The walk as drawn; what it misses its start by is taken up evenly on the way round. */
 function drawnCorners(walls: readonly TapedWall[], tapes: readonly Tape[]): readonly Corner[] {
-  const usual = tapes.reduce((sum, tape) => sum + tape.length, 0) / Math.max(1, tapes.length);
+  const usual = sumOf(tapes, (tape) => tape.length) / Math.max(1, tapes.length);
   const corners: Corner[] = [];
   let [x, y] = [0, 0];
   headingsOf(walls).forEach((heading, i) => {
@@ -148,7 +151,7 @@ function fitted(drawn: readonly Corner[], tapes: readonly Tape[], turns: readonl
  */
 function unknownsOf(corners: readonly Corner[]): number[] {
   const [first, second] = corners;
-  const length = Math.hypot(second.x - first.x, second.y - first.y);
+  const length = distanceBetween(first, second);
   const [ux, uy] = [(second.x - first.x) / length, (second.y - first.y) / length];
   const level = corners.map(({ x, y }) => ({
     x: (x - first.x) * ux + (y - first.y) * uy,
@@ -215,11 +218,11 @@ function slopesOf(byCorner: readonly (readonly [number, number, number])[]): Obs
 }
 
 function apart(corners: readonly Corner[], from: number, to: number): number {
-  return Math.hypot(corners[to].x - corners[from].x, corners[to].y - corners[from].y);
+  return distanceBetween(corners[from], corners[to]);
 }
 
 function perimeterOf(corners: readonly Corner[]): number {
-  return corners.reduce((sum, _, i) => sum + apart(corners, i, (i + 1) % corners.length), 0);
+  return sumOf(corners, (_, i) => apart(corners, i, (i + 1) % corners.length));
 }
 
 /** Every distance against what the room as drawn makes it. */
@@ -255,10 +258,10 @@ function slipOf(tapes: readonly Tape[], solution: Solution, perimeter: number): 
 function wrongTurn(corners: readonly Corner[], turns: readonly number[]): number {
   const outline = corners.map(({ x, y }) => ({ x: toTicks(x), y: toTicks(y) }));
   const isClockwise = signedAreaOf(outline) < 0;
-  const wantedClockwise = turns.reduce((sum, turn) => sum + turn, 0) > 0;
+  const wantedClockwise = addedUp(turns) > 0;
   if (isClockwise !== wantedClockwise) return turns.length - 1;
   return turns.findIndex((turn, i) => {
-    const [a, b, c] = [corners[i], corners[(i + 1) % corners.length], corners[(i + 2) % corners.length]];
+    const [a, b, c] = [corners[i], entryAfter(corners, i), corners[(i + 2) % corners.length]];
     const cross = (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
     return Math.abs(turn) >= 5 && Math.sign(cross) === Math.sign(turn);
   });

@@ -1,5 +1,7 @@
 /** Walls in order, each with the turn at its end -> corners, and how far the walk misses its start. */
+
 import { type Ticks, toTicks } from '../geometry/length';
+import { lastOf, sumOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { firstMeeting, isSimple, signedAreaOf } from '../geometry/polygon';
 import { unitOf } from '../geometry/turn';
@@ -28,10 +30,10 @@ export function cornersOfWalk(walls: readonly MeasuredWall[]): Checked<WallCorne
   if (walls.length < 3) return bad({ code: 'too few walls', found: walls.length });
   const missing = walls.findIndex((wall, i) => wall.turn === null && i < walls.length - 1);
   if (missing >= 0) return bad({ code: 'turn missing', wallNumber: missing + 1 });
-  const turned = walls.reduce((sum, wall) => sum + (wall.turn ?? 0), 0);
+  const turned = sumOf(walls, (wall) => wall.turn ?? 0);
   const wanted = turned < 0 ? -360 : 360;
   // Without its last turn the walk still says where it ends; with it, the sum shows a turn misread.
-  if (walls[walls.length - 1].turn && Math.abs(turned - wanted) > 1) {
+  if (lastOf(walls).turn && Math.abs(turned - wanted) > 1) {
     return bad({ code: 'turns do not add up', found: turned, wanted });
   }
   return closedWalk(walls);
@@ -42,10 +44,10 @@ function closedWalk(walls: readonly MeasuredWall[]): Checked<WallCorners> {
   const end = endOf(legs);
   const by = toTicks(Math.sqrt(end.x * end.x + end.y * end.y));
   // A walk to the left is turned half round when it is drawn (`farSideUp`), and so is what it misses.
-  const heading = walls.reduce((sum, wall) => sum + (wall.turn ?? 0), 0) < 0 ? -1 : 1;
+  const heading = sumOf(walls, (wall) => wall.turn ?? 0) < 0 ? -1 : 1;
   const right = 0 + heading * toTicks(end.x);
   const far = 0 + heading * toTicks(end.y);
-  const allowed = allowedMisfit(legs.reduce((sum, leg) => sum + leg.length, 0));
+  const allowed = allowedMisfit(sumOf(legs, (leg) => leg.length));
   const corners = farSideUp(cornersOfLegs(spread(legs, takersOf(legs, by), end)));
   if (by > allowed) {
     const advised = corners.length <= MOST_ADVISED && isSimple(corners) ? advisedDiagonals(corners) : [];

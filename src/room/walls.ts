@@ -1,6 +1,8 @@
 /** The walls of a room and places measured along them. */
+
 import { inwards } from '../geometry/inwards';
 import { type Ticks, toTicks } from '../geometry/length';
+import { entryAfter } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { type FacePlace, outAt } from './bows';
 import type { WallCorners } from './corners';
@@ -34,7 +36,7 @@ export function wallsOf(
   faces: readonly (readonly FacePlace[])[] = [],
 ): readonly Wall[] {
   return corners.map((from, i) => {
-    const to = corners[(i + 1) % corners.length];
+    const to = entryAfter(corners, i);
     const exact = Math.sqrt((to.x - from.x) ** 2 + (to.y - from.y) ** 2);
     const along = { x: (to.x - from.x) / exact, y: (to.y - from.y) / exact };
     const inward = isClockwise ? { x: along.y, y: 0 - along.x } : { x: 0 - along.y, y: along.x };

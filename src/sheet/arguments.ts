@@ -2,8 +2,10 @@
  * The arguments of a custom function, declared in a table and read in one place: which cells go together, what a blank
  * means, and one message for all that is wrong.
  */
+
 import type { Units } from '../geometry/length';
 import { problems } from '../takeoff/reading/problems';
+import { plural } from '../takeoff/text/plural';
 import { type Fault, isBlank, isFault, type Reader, unitsOf } from './cells';
 
 /** One argument that may be a single value or a range. */
@@ -158,8 +160,7 @@ export function cellsOf(given: unknown): readonly (readonly unknown[])[] {
 
 /** `3 rows and 1 column`. */
 export function sizeText(cells: readonly (readonly unknown[])[]): string {
-  const counted = (n: number, noun: string) => `${n} ${noun}${n === 1 ? '' : 's'}`;
-  return `${counted(cells.length, 'row')} and ${counted(cells[0].length, 'column')}`;
+  return `${plural(cells.length, 'row')} and ${plural(cells[0].length, 'column')}`;
 }
 
 /** How many there are up to the last that is not blank. */

@@ -1,5 +1,7 @@
 /** The custom function that sets several products side by side for the same rooms. */
+
 import type { Units } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import { type ComparedProduct, compareRectangles, type RefusedProduct } from '../order/compare';
 import { isDate } from '../tabs/dates';
 import { fieldReader } from '../takeoff/reading/fieldReader';
@@ -64,8 +66,8 @@ export function PLANK_COMPARE(
 }
 
 function rowsToPlan(rooms: readonly Rectangle[], products: readonly (Product | RefusedProduct)[]): number {
-  const depth = rooms.reduce((sum, room) => sum + room.width, 0);
-  return products.reduce((sum, product) => sum + ('problem' in product ? 0 : Math.ceil(depth / product.plankWidth)), 0);
+  const depth = sumOf(rooms, (room) => room.width);
+  return sumOf(products, (product) => ('problem' in product ? 0 : Math.ceil(depth / product.plankWidth)));
 }
 
 /** One rectangle per row of the ranges; a blank row is not a room. */

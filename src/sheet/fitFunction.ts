@@ -61,7 +61,7 @@ export function PLANK_FIT(
         : `: begin the row with ${show(other)}, end it with ${show(lastAfter(open, other, job.plankLength))}`;
     return `${show(-over)} too short${change}`;
   };
-  const pieces = inHandIn(in_hand, system);
+  const pieces = inHandIn(in_hand, values.plank_length, system);
   if (pieces.length === 0) throw new Error(problems.emptyList('in_hand'));
   const lines = pieces.map((piece) => {
     const stock = stockOf(piece, grid);

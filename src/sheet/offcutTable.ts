@@ -1,7 +1,9 @@
 /** Planned runs as the table that `PLANK_OFFCUTS` answers. */
+
 import type { PlannedPiece } from '../cutting/job';
 import { ledgerOf } from '../cutting/plan/ledger';
 import type { Ticks, Units } from '../geometry/length';
+import { lastOf } from '../geometry/lists';
 import { brokenRuleTexts } from '../takeoff/telling/brokenRules';
 import { proofNotes } from '../takeoff/telling/proof';
 import type { CellAnswer } from './arguments';
@@ -50,7 +52,7 @@ function plannedLines(planned: PlannedRuns, units: Units): CellAnswer[][] {
 function leftOverByRow({ job, plan }: PlannedRuns): readonly Ticks[] {
   const leftOver = plan.rows.map(() => 0);
   for (const plank of ledgerOf(job, plan).planks) {
-    leftOver[plank.pieces[plank.pieces.length - 1].rowIndex] += plank.leftOver;
+    leftOver[lastOf(plank.pieces).rowIndex] += plank.leftOver;
   }
   return leftOver;
 }

@@ -10,6 +10,7 @@ import { onwardProblems } from '../takeoff/reading/onwardProblems';
 import { problems } from '../takeoff/reading/problems';
 import { type CellAnswer, cellsOf, filledList, singleValues } from './arguments';
 import { count, type Fault, fineLengthAbove0, isBlank, isFault, plankLength, wordsIn } from './cells';
+import { typedLengthText } from './lengthFunctions';
 import { onwardTable, type PieceInHand } from './onwardTable';
 import { checkSteps } from './plannedRuns';
 import { runRules } from './rulesRange';
@@ -65,7 +66,7 @@ export function PLANK_ONWARD(
   const gaps = 2 * read.expansionGap;
   const covered = lengths.map((length) => Math.max(read.markingStep, ticksUnrounded(length) - gaps));
   const { job, grid } = cutJobOfRuns(covered, ticksUnrounded(plank), read);
-  const pieces = inHandIn(in_hand, system);
+  const pieces = inHandIn(in_hand, plank, system);
   const onward: OnwardJob = {
     job,
     before: [{ room: 0, ...beforeIn('laid', laid, grid, system) }],
@@ -122,8 +123,10 @@ export function beforeIn(
   return { joints, joints2 };
 }
 
-export function inHandIn(given: unknown, units: Units): readonly PieceInHand[] {
+/** @param plank length of a plank: no offcut is longer */
+export function inHandIn(given: unknown, plank: FineTicks, units: Units): readonly PieceInHand[] {
   if (isBlank(given)) return [];
+  const show = (length: FineTicks) => typedLengthText(length, units);
   const pieces = cellsOf(given).flatMap((row, i): PieceInHand[] => {
     if (row.every(isBlank)) return [];
     const where = `in_hand, row ${i + 1}`;
@@ -134,7 +137,9 @@ export function inHandIn(given: unknown, units: Units): readonly PieceInHand[] {
       .replace(/ (end|ends)$/, '');
     const ends = ENDS.find((end) => end === typed);
     if (!ends) throw new Error(onwardProblems.inHandEnd(where, wordsIn(row[2])));
-    return [{ mark: wordsIn(row[0]) || `${i + 1}`, length: readIn(where, row[1], units), ends }];
+    const length = readIn(where, row[1], units);
+    if (length > plank) throw new Error(onwardProblems.longerThanPlank(where, show(length), show(plank)));
+    return [{ mark: wordsIn(row[0]) || `${i + 1}`, length, ends }];
   });
   if (pieces.length > MOST.inHand) throw new Error(problems.tooManyRows('in_hand', pieces.length, MOST.inHand));
   return pieces;

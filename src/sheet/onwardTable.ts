@@ -1,12 +1,14 @@
 /** The rest of a floor as the table that `PLANK_ONWARD` answers: what to do next, what is needed, a line per piece. */
+
 import type { FewerOver } from '../cutting/onward/inParts';
 import { jointsThatLie, type OnwardJob, type OnwardPiece, type OnwardPlan } from '../cutting/onward/onwardJob';
 import type { FineTicks, Ticks, Units } from '../geometry/length';
 import { dayWords, layingDays } from '../tabs/layingDays';
 import { type Grid, markedLengths } from '../takeoff/planning/cutJob';
 import { problems } from '../takeoff/reading/problems';
-import { carriedWords } from '../takeoff/telling/carriedWords';
+import { carriedWords, partLiesWords } from '../takeoff/telling/carriedWords';
 import { lengthText } from '../takeoff/text/lengthText';
+import { plural } from '../takeoff/text/plural';
 import type { CellAnswer } from './arguments';
 import { lengthNumber } from './lengthFunctions';
 
@@ -29,7 +31,7 @@ export interface OnwardAnswer {
   readonly units: Units;
   /** 0 where nothing is to be said of days. */
   readonly rowsADay: number;
-  /** The last row of a part that is laid first, where there is one. */
+  /** The last row of a part that is laid first; 0 where there is none. */
   readonly layFirst: number;
   readonly isInParts: boolean;
   readonly fewerOver: FewerOver | null;
@@ -90,7 +92,9 @@ interface WaitingRow {
   readonly waiting: readonly string[];
 }
 
-function partWords({ isInParts, layFirst, fewerOver }: OnwardAnswer, rows: readonly WaitingRow[]): readonly string[] {
+function partWords(answer: OnwardAnswer, rows: readonly WaitingRow[]): readonly string[] {
+  const { isInParts, layFirst, fewerOver, nextRow } = answer;
+  if (layFirst > 0 && layFirst < nextRow) return [partLiesWords(layFirst)];
   const last = rows.find(({ rowNumber }) => rowNumber === layFirst);
   return isInParts && last ? [carriedWords(layFirst, last.waiting, fewerOver)] : [];
 }
@@ -145,9 +149,9 @@ function wholeTicks(ticks: number): Ticks {
 
 function needed({ plan, onward }: OnwardAnswer): string {
   const { plankCount, short } = plan;
-  const planks = (count: number) => `${count} ${count === 1 ? 'plank' : 'planks'}`;
-  if (short > 0) return `${planks(plankCount)} needed, ${onward.whole} left: ${planks(short)} more to buy.`;
-  return `${planks(plankCount)} needed, ${onward.whole} left: ${onward.whole - plankCount} over.`;
+  const { whole = 0 } = onward;
+  const left = `${plural(plankCount, 'plank')} needed, ${whole} left`;
+  return short > 0 ? `${left}: ${plural(short, 'plank')} more to buy.` : `${left}: ${whole - plankCount} over.`;
 }
 
 function brokenTexts({ plan, nextRow, units, grid }: OnwardAnswer): readonly string[] {

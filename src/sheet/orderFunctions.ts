@@ -1,5 +1,7 @@
 /** Custom functions for what is ordered besides planks, and for wood that moves. */
+
 import { type FineTicks, fineTicksOf, type Units } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import { usualLength } from '../layout/rules';
 import { moistureContent } from '../order/moisture';
 import { DRIEST_MOISTURE, WETTEST_MOISTURE, widthChange } from '../order/movement';
@@ -80,7 +82,7 @@ export function PLANK_TRIM(lengths: unknown, stock_length: unknown, kerf?: unkno
   };
   const { values, units: system } = singleValues(table, units);
   const wanted = listOf('lengths', lengths, fineLengthAbove0('room'), system).filter((length) => length !== null);
-  const pieceCount = wanted.reduce((sum, length) => sum + Math.ceil(length / values.stock_length), 0);
+  const pieceCount = sumOf(wanted, (length) => Math.ceil(length / values.stock_length));
   if (pieceCount > MOST_TRIM_PIECES) throw new Error(problems.tooManyPieces('lengths', pieceCount, MOST_TRIM_PIECES));
   return sticksFor(wanted, values.stock_length, values.kerf);
 }

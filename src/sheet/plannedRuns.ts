@@ -1,14 +1,16 @@
 /** Rows of single runs, read from a range and planned, in ticks: what `PLANK_OFFCUTS` shows and `PLANK_COUNT` counts. */
+
 import type { BrokenRule, CutJob, CutPlan } from '../cutting/job';
 import { type PlanOptions, planCutsQuickly } from '../cutting/search';
 import { type FineTicks, fineTicksOf, type Ticks, ticksOf, ticksUnrounded, type Units } from '../geometry/length';
+import { addedUp } from '../geometry/lists';
 import type { Rules } from '../layout/rules';
 import { cutJobOfRuns, markedLengths } from '../takeoff/planning/cutJob';
 import { planInTicks } from '../takeoff/planning/planFloors';
 import { STEPS_OF_A_CALL } from '../takeoff/planning/stepsOfACall';
 import { MOST_PLANKS, MOST_STEPS } from '../takeoff/reading/limits';
 import { problems } from '../takeoff/reading/problems';
-import { lengthText } from '../takeoff/text/lengthText';
+import { lengthText, pieceText } from '../takeoff/text/lengthText';
 import { filledList } from './arguments';
 import { fineLengthAbove0 } from './cells';
 import { typedLengthText } from './lengthFunctions';
@@ -58,14 +60,14 @@ export function plannedRuns(
   const plan = planCutsQuickly(job, { mostSteps: STEPS_OF_A_CALL / planCount, secondGoals });
   const stretches = inTicks.map((length) => ({ width: 0, runs: [{ x0: 0, x1: length }] }));
   const lengths = markedLengths(plan, stretches, 0, grid);
-  const marked = lengths.map(([pieces]) => pieces.reduce((sum, piece) => sum + piece, 0));
+  const marked = lengths.map(([pieces]) => addedUp(pieces));
   const markedJob = jobInTicks(job, marked, ticksOf(plankLength), rules);
   return { runs, job: markedJob, plan: planInTicks(plan, markedJob, lengths) };
 }
 
 /** Where a plan breaks a rule, in words. */
 export function brokenRuleText(broken: BrokenRule, units: Units): string {
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   const where = `runs, row ${broken.rowIndex + 1}`;
   return problems.brokenRule(where, broken.rule, show(broken.found), show(broken.wanted));
 }
@@ -80,7 +82,7 @@ function checkSize(covered: readonly FineTicks[], plankLength: FineTicks, planCo
   if (rowCount * planCount > MOST_RUNS) {
     throw new Error(problems.tooMuchToPlan('plank_length', rowCount * planCount, MOST_RUNS));
   }
-  const plankCount = Math.ceil(covered.reduce((sum, length) => sum + length, 0) / plankLength);
+  const plankCount = Math.ceil(addedUp(covered) / plankLength);
   if (plankCount > MOST_PLANKS) throw new Error(problems.tooManyPlanks('runs', plankCount, MOST_PLANKS));
 }
 

@@ -1,5 +1,7 @@
 /** First pieces read from cells -> a verdict for each row, against the row before it. */
+
 import type { FineTicks, Units } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import { type JointPair, jointsWalked, nearestJoints, type StartedRow } from '../takeoff/planning/staggerCheck';
 import { problems } from '../takeoff/reading/problems';
 import type { Answers, CellAnswer } from './arguments';
@@ -49,7 +51,7 @@ const MOST_JOINTS = 1_000_000;
  */
 export function staggerVerdicts(rows: Answers<GivenRow>): Answers<CellAnswer> {
   const list = rows.flat();
-  const jointCount = list.reduce((sum, row, i) => sum + (i > 0 ? walkedBeside(row, list[i - 1]) : 0), 0);
+  const jointCount = sumOf(list, (row, i) => (i > 0 ? walkedBeside(row, list[i - 1]) : 0));
   if (jointCount > MOST_JOINTS) throw new Error(problems.tooManyJoints('first_pieces', jointCount, MOST_JOINTS));
   const firstFilled = list.findIndex((row) => row !== '');
   const verdicts = list.map((row, i) => {

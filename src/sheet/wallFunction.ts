@@ -1,4 +1,5 @@
 /** The custom function for the last row at a wall that is not straight. */
+
 import {
   type FineTicks,
   fineTicksOf,
@@ -8,6 +9,7 @@ import {
   ticksOfMm,
   type Units,
 } from '../geometry/length';
+import { addedUp } from '../geometry/lists';
 import { usualLength } from '../layout/rules';
 import { type MeasuredWall, type WallRules, wallRipsOf } from '../layout/wallRips';
 import { wallProblems } from '../takeoff/reading/wallProblems';
@@ -59,7 +61,7 @@ export function PLANK_LAST_RIPS(
   const reach = wall.places[measured.length - 1];
   const show = (ticks: Ticks) => lengthText(ticks, system, 'piece');
   if (measured.length < 2) throw new Error(wallProblems.twoDistances());
-  const row = lengths.reduce((sum, length) => sum + length, 0);
+  const row = addedUp(lengths);
   if (row > reach) throw new Error(wallProblems.reach(show(row), show(reach)));
   const rules: WallRules = {
     plankWidth: ticksOf(values.plank_width),

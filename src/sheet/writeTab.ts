@@ -7,6 +7,7 @@
  * ours (`='Cut list - Den'!D2`) stays true, which it would not if the old tab were deleted.
  */
 
+import { madeOf } from '../geometry/lists';
 import type { Cell, Look, TabBlock } from '../tabs/block';
 import { inputEntry, lineEntry, memoryOf, tokenOf } from '../tabs/lineMemory';
 import {
@@ -180,7 +181,7 @@ function writeCells(sheet: Sheet, block: TabBlock): void {
 /** The notes of a person, and no others; where the tab had none, nothing is asked of the service. */
 function setNotes(sheet: Sheet, { notes }: TabBlock, { rows, columns }: TabSize): void {
   if (!notes) return;
-  const texts = Array.from({ length: rows }, () => new Array<string>(columns).fill(''));
+  const texts = madeOf(rows, () => new Array<string>(columns).fill(''));
   for (const [row, column, text] of notes) if (row < rows && column < columns) texts[row][column] = text;
   sheet.getRange(1, 1, rows, columns).setNotes(texts);
 }

@@ -6,6 +6,7 @@ import { HOUSE_SECTIONS } from '../order/houseFields';
 import { readHouse } from '../order/readHouse';
 import { rememberedPlan } from '../order/rememberedPlan';
 import { checkedHouse } from '../tabs/checkedHouse';
+import { jobItems } from '../tabs/job';
 import {
   changedJob,
   fillHomeowner,
@@ -24,7 +25,7 @@ import { besidesWords, wayTo } from './filling/fillView';
 import { fieldId } from './form/fieldView';
 import { FormProgress } from './form/formProgress';
 import { moveButtonId } from './form/itemButtons';
-import { jobItems, shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './form/job';
+import { shownValue, withJobItemMoved, withJobItems, withJobUnits, withJobValue } from './form/job';
 import { JOB, type JobFormEvents, jobSections, roomsWords, stateId } from './form/jobFormView';
 import { namesOf, withLinesOf } from './form/jobRooms';
 import { stateOf, unneededParts } from './form/jobState';
@@ -75,7 +76,7 @@ class JobPage implements JobPart {
   private readonly reached = new FormProgress(this.form);
   private readonly told = toldLine();
   private readonly question = element('div', { class: 'question', role: 'alert' });
-  private readonly results = element('div', { class: 'ways-to-tabs' });
+  private readonly results = element('div', 'ways-to-tabs');
   private readonly turn = newTurn();
   private readonly plan = rememberedPlan();
   private readonly progress = fillProgress((words) => {
@@ -106,7 +107,7 @@ class JobPage implements JobPart {
       ),
       element(
         'div',
-        { class: 'steps' },
+        'steps',
         at("Fill the homeowner's page", "Filling the homeowner's page", (store) =>
           fillHomeowner(store, this.job, this.plan),
         ),
@@ -361,10 +362,10 @@ class JobPage implements JobPart {
     if (missing.length === 0) return [];
     const items = missing.map((sentence) => {
       const path = fieldOfMissing(sentence, this.job);
-      const words = path === '' ? sentence : button(sentence, () => this.goTo(path), { class: 'way' });
+      const words = path === '' ? sentence : button(sentence, () => this.goTo(path), 'way');
       return element('li', {}, words);
     });
-    return [element('ul', { class: 'notes' }, ...items)];
+    return [element('ul', 'notes', ...items)];
   }
 
   private goTo(path: string): void {
@@ -388,5 +389,5 @@ function placeOf(path: string, paths: ReadonlySet<string>): string {
 /** A list of sentences; none where there is nothing to say. */
 function sentences(texts: readonly string[]): readonly HTMLElement[] {
   if (texts.length === 0) return [];
-  return [element('ul', { class: 'notes' }, ...texts.map((text) => element('li', {}, text)))];
+  return [element('ul', 'notes', ...texts.map((text) => element('li', {}, text)))];
 }

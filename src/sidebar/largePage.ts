@@ -12,8 +12,8 @@ export function largeViewData(text: string): LargeViewData | null {
 
 /** Plans the floor again, as the page at the side did, and shows it. */
 export function startLargePage({ question, piece }: LargeViewData, planner: Planner): void {
-  const page = element('main', { class: 'large-page' }, element('p', {}, 'Opening ...'));
-  byId('page').replaceChildren(element('h1', { class: 'heard' }, 'Plank Ledger: the floor, large'), page);
+  const page = element('main', 'large-page', element('p', {}, 'Opening ...'));
+  byId('page').replaceChildren(element('h1', 'heard', 'Plank Ledger: the floor, large'), page);
   const close = button('Close', () => closeDialog());
   window.addEventListener('keydown', ({ key }) => {
     // A marking drawing that is open is closed first, by itself.

@@ -56,8 +56,8 @@ function showPages(units: Units, around: Spreadsheet | null): void {
     }
     if (isJob) job.shown();
   };
-  const oneRoom = button('One room', () => show(false), { class: 'page-choice' });
-  const wholeJob = button('The whole job', () => show(true), { class: 'page-choice' });
+  const oneRoom = button('One room', () => show(false), 'page-choice');
+  const wholeJob = button('The whole job', () => show(true), 'page-choice');
   byId('pages').append(oneRoom, wholeJob);
   show(false);
 }

@@ -10,7 +10,7 @@ import { type ListedPiece, listedPieces, lostWords } from './keptMarks';
 const KEPT: Readonly<Record<string, KeptEnd>> = { left: 'left', right: 'right', whole: 'whole', none: 'middle' };
 
 export type AsLaidAnswer =
-  | { readonly pieces: readonly ListedCut[] }
+  | { readonly pieces: readonly ListedCut[]; readonly problems?: undefined }
   /** Sentences, at the piece each is about. */
   | { readonly problems: readonly string[] };
 

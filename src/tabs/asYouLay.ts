@@ -1,11 +1,13 @@
 /** The lines of a cut list in which a person types what they find and want while the floor is laid. */
+
 import { TICKS_PER_FOOT, TICKS_PER_MM, type Ticks, type Units } from '../geometry/length';
+import { lastOf, sumOf } from '../geometry/lists';
 import { AS_PLANNED, type AsYouLay, wallPlaces } from '../takeoff/planning/asYouLay';
 import { asYouLayProblems as text } from '../takeoff/reading/asYouLayProblems';
 import type { Takeoff } from '../takeoff/result';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText, readLength } from '../takeoff/text/lengthText';
-import { blankCell, type Cell, HEADED, lookWith, ownedCell, PLAIN, textCell } from './block';
+import { blankCell, blankCells, type Cell, HEADED, lookWith, ownedCell, PLAIN, textCell } from './block';
 import { dateText, isDate } from './dates';
 import type { KeptMark, KeptMarks } from './keptMarks';
 import { aboveKept, placeKey } from './oldTab';
@@ -50,7 +52,7 @@ function typedKey(label: string): string {
 /** The lines, with what is kept of what was typed in them. */
 export function asYouLayRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
   const labels = [...Object.values(LINES), ...placesOf(takeoff).map((at) => wallLabel(at, takeoff.units))];
-  const blanks = (count: number, look = PLAIN) => Array.from({ length: count }, () => blankCell(look));
+  const blanks = (count: number, look = PLAIN) => blankCells(count, look);
   const line = (label: Cell, typed: Cell) => [
     ...blanks(LABEL_COLUMN, label.look),
     label,
@@ -75,9 +77,9 @@ function wallLabel(at: Ticks, units: Units): string {
 
 /** Every 4 ft or 1.2 m along the last row, where it is one run. */
 function placesOf({ pieces, rows, units }: Takeoff): readonly Ticks[] {
-  const last = pieces.filter(({ rowNumber }) => rowNumber === rows[rows.length - 1].rowNumber);
+  const last = pieces.filter(({ rowNumber }) => rowNumber === lastOf(rows).rowNumber);
   if (last.some(({ runNumber }) => runNumber !== last[0].runNumber)) return [];
-  const length = last.reduce((sum, piece) => sum + piece.length, 0);
+  const length = sumOf(last, (piece) => piece.length);
   return wallPlaces(length, units === 'us' ? 4 * TICKS_PER_FOOT : 1200 * TICKS_PER_MM);
 }
 
@@ -132,7 +134,9 @@ export function paceIn(kept: KeptMarks): number | null {
   return paceOf(lines, []);
 }
 
-type AsYouLayAnswer = { readonly found: AsYouLay } | { readonly problems: readonly string[] };
+type AsYouLayAnswer =
+  | { readonly found: AsYouLay; readonly problems?: undefined }
+  | { readonly problems: readonly string[] };
 
 /** @param rowCount of the floor */
 export function readAsYouLay(values: readonly (readonly unknown[])[], units: Units, rowCount: number): AsYouLayAnswer {
@@ -182,9 +186,8 @@ function wallOf(
   const places = lines.filter(({ label }) => label.startsWith(WALL));
   const typed = places.filter((line) => line.typed !== '');
   if (typed.length === 0) return null;
-  if (places[0].typed === '' || places[places.length - 1].typed === '') {
-    problems.push(text.bothEnds(places[0].label, places[places.length - 1].label));
-  }
+  const open = [places[0], lastOf(places)].filter((line) => line.typed === '');
+  if (open.length > 0) problems.push(text.bothEnds(open.map(({ label }) => label)));
   const read = typed.flatMap((line) => {
     const at = readLength(line.label.slice(WALL.length), 'room', units);
     const distance = readLength(line.typed, 'plank', units);

@@ -2,6 +2,7 @@
  * A tab as data: a rectangle of cells with their looks. Tab files make blocks, `writeTab.ts` writes them; nothing else
  * in the project calls a service to write a cell.
  */
+import { lastOf, madeOf } from '../geometry/lists';
 export interface TabBlock {
   /** Tab name wanted; another is used when a tab of that name is not ours. */
   readonly title: string;
@@ -93,6 +94,11 @@ export function blankCell(look: Look = PLAIN): Cell {
   return { value: { kind: 'blank' }, look };
 }
 
+/** Blank cells of one look. */
+export function blankCells(count: number, look?: Look): Cell[] {
+  return madeOf(count, () => blankCell(look));
+}
+
 /** Text, shown as it is whatever it starts with. */
 export function textCell(text: string, look: Look = PLAIN): Cell {
   return { value: { kind: 'text', text }, look };
@@ -130,7 +136,7 @@ export function ownedCell(cell: Cell, owner: Owner): Cell {
 /** The same rows, each filled up with blank cells to `columnCount`; a blank cell takes the look of the row's last one. */
 export function filledRows(rows: readonly (readonly Cell[])[], columnCount: number): readonly (readonly Cell[])[] {
   return rows.map((row) => {
-    const last = row.length > 0 ? row[row.length - 1].look : PLAIN;
-    return [...row, ...Array.from({ length: columnCount - row.length }, () => blankCell(last))];
+    const last = row.length > 0 ? lastOf(row).look : PLAIN;
+    return [...row, ...blankCells(columnCount - row.length, last)];
   });
 }

@@ -3,7 +3,7 @@ import { houseProblems } from '../order/houseProblems';
 import type { RoomEntry } from '../takeoff/entry';
 import { problems } from '../takeoff/reading/problems';
 import type { Problem } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
+import { nameKey, sameName } from '../takeoff/text/names';
 import type { SavedRoom, SavedRooms } from './rooms';
 import { tabProblems } from './tabProblems';
 
@@ -19,7 +19,7 @@ export function chosenRooms(saved: SavedRooms, names: readonly string[]): Chosen
     return { rooms: [], problems: atRooms(saved.problems.length > 0 ? saved.problems : [houseProblems.noRooms()]) };
   }
   const known = saved.rooms.map(({ name }) => name).filter((name) => nameKey(name) !== '');
-  const namedBy = (name: string) => saved.rooms.filter((room) => nameKey(room.name) === nameKey(name));
+  const namedBy = (name: string) => saved.rooms.filter((room) => sameName(room.name, name));
   const unknown = names.filter((name) => namedBy(name).length === 0);
   const wanted = names.length === 0 ? saved.rooms : names.flatMap(namedBy);
   return {

@@ -2,15 +2,18 @@
  * The `Cut list - <room>` tab: what to order, then one line per piece in laying order, then the same cuts by plank for the
  * person at the saw, then cautions.
  */
-import type { Ticks, Units } from '../geometry/length';
+
+import type { Units } from '../geometry/length';
+import { madeOf } from '../geometry/lists';
 import type { Summary, Takeoff } from '../takeoff/result';
 import { countryWords } from '../takeoff/text/countryWords';
-import { lengthText } from '../takeoff/text/lengthText';
+import { pieceText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import { plural } from '../takeoff/text/plural';
 import { asYouLayRows, paceIn } from './asYouLay';
 import {
   blankCell,
+  blankCells,
   type Cell,
   filledRows,
   HEADING,
@@ -146,7 +149,7 @@ function topRows(takeoff: Takeoff, words: readonly string[]): Row[] {
     ...words.flatMap((text) => brokenLines(text, STRONG_LETTERS).map((line) => told(textCell(line, STRONG)))),
   ];
   const right = planRows(takeoff);
-  return Array.from({ length: Math.max(left.length, right.length) }, (_, i) => {
+  return madeOf(Math.max(left.length, right.length), (i) => {
     return [...padded(left[i] ?? [], IN_VIEW.length), ...(right[i] ?? [])];
   });
 }
@@ -154,7 +157,7 @@ function topRows(takeoff: Takeoff, words: readonly string[]): Row[] {
 /** Labels and figures from the end of the first view on. */
 function planRows(takeoff: Takeoff): Row[] {
   const { entry, units, summary } = takeoff;
-  const piece = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const piece = pieceText(units);
   const stagger = summary.tightestStagger === null ? 'no joints side by side' : piece(summary.tightestStagger);
   const widths = `${summary.rowCount}: first ${piece(summary.firstRowWidth)}, last ${piece(summary.lastRowWidth)}`;
   const spares = summary.planksToBuy - summary.plankCount;
@@ -186,7 +189,7 @@ function besideRows(label: string, text: string): Row[] {
 }
 
 function padded(row: Row, length: number): Row {
-  return [...row, ...Array.from({ length: length - row.length }, () => blankCell())];
+  return [...row, ...blankCells(length - row.length)];
 }
 
 function count(number: number): Cell {
@@ -260,7 +263,7 @@ function footRows(units: Units): Row[] {
       BESIDE_LETTERS,
     ),
   ];
-  return Array.from({ length: Math.max(left.length, right.length) }, (_, i) => [
+  return madeOf(Math.max(left.length, right.length), (i) => [
     ...padded(told(...left.slice(i, i + 1)), IN_VIEW.length),
     ...right.slice(i, i + 1),
   ]);

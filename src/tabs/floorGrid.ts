@@ -2,7 +2,9 @@
  * The floor as a grid of square cells: each cell is what its centre lies in. The far wall is at the top, as in the
  * sidebar's drawing.
  */
+
 import { type Ticks, ticksOfMm } from '../geometry/length';
+import { lastOf, madeOf } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { type Bounds, boundsOf, contains, type Region } from '../geometry/polygon';
 import type { DoorwayMark, Takeoff } from '../takeoff/result';
@@ -62,7 +64,7 @@ export function doorwayNumberOf(place: GridPlace): number {
 export function floorGrid(takeoff: Takeoff, steps: readonly GridStep[]): FloorGrid {
   const floor = withLevelRows(takeoff);
   const frame = frameOf(floor, steps);
-  const places = Array.from({ length: frame.rows }, () => new Array<GridPlace>(frame.columns).fill(OUTSIDE));
+  const places = madeOf(frame.rows, () => new Array<GridPlace>(frame.columns).fill(OUTSIDE));
   paintRoom(places, frame, floor);
   const isRoom = places.map((row) => row.map((place) => place !== OUTSIDE));
   for (const paint of [paintPiece, paintEdges(STRAIGHT), paintEdges(DIAGONAL), paintSliver(isRoom)]) {
@@ -96,8 +98,8 @@ function frameOf(takeoff: FloorShapes, steps: readonly GridStep[]): GridFrame {
       if (sizes.some((size) => frame.columns <= size.columns && frame.rows <= size.rows)) return { ...frame, pixels };
     }
   }
-  const { pixels, sizes } = steps[steps.length - 1];
-  const { columns, rows } = sizes[sizes.length - 1];
+  const { pixels, sizes } = lastOf(steps);
+  const { columns, rows } = lastOf(sizes);
   // Three cells less: a wall on either side, and a part of a cell.
   const across = (bounds.x1 - bounds.x0) / (columns - 3);
   const cellSize = Math.ceil(Math.max(1, across, (bounds.y1 - bounds.y0) / (rows - 3)));

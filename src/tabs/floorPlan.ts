@@ -3,6 +3,7 @@
  * what the colours mean and which way to lay. It fits one page.
  */
 
+import { lastOf, leastBy, madeOf } from '../geometry/lists';
 import { boundsOf } from '../geometry/polygon';
 import type { FloorPiece, Takeoff } from '../takeoff/result';
 import { lengthText } from '../takeoff/text/lengthText';
@@ -161,8 +162,8 @@ interface Stretch {
 function spotIn(stretches: readonly Stretch[], needed: number): Spot | null {
   const wide = stretches.filter(({ from, to }) => to - from >= needed);
   if (wide.length === 0) return null;
-  const middle = (stretches[0].row + stretches[stretches.length - 1].row) / 2;
-  const best = wide.reduce((a, b) => (Math.abs(b.row - middle) < Math.abs(a.row - middle) ? b : a));
+  const middle = (stretches[0].row + lastOf(stretches).row) / 2;
+  const best = leastBy(wide, (b) => Math.abs(b.row - middle));
   return { row: best.row, column: best.from + Math.floor((best.to - best.from - needed) / 2) };
 }
 
@@ -201,7 +202,7 @@ function tintOf({ rowNumber, pieceNumber }: FloorPiece): string {
 /** Left of the drawing: the number of the row that begins there, where rows run across the page. */
 function rowMargin({ rows, pieces }: Takeoff, { grid }: DrawnFloor, gridRow: number): Cell[] {
   const { size } = numbersIn(grid);
-  const margin = Array.from({ length: MARGIN }, () => blankCell(lookWith({ size })));
+  const margin = madeOf(MARGIN, () => blankCell(lookWith({ size })));
   if (grid.rowAngle % 180 !== 0) return margin;
   const rowNumberAt = (r: number) => firstRowNumber(grid.places[r] ?? [], pieces);
   const rowNumber = rowNumberAt(gridRow);

@@ -4,10 +4,11 @@
  */
 
 import { TICKS_PER_FOOT, TICKS_PER_METRE, type Units } from '../geometry/length';
+import { sumOf } from '../geometry/lists';
 import { type FloorLaid, wasteOnTop } from '../takeoff/planning/floorLaid';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
-import { nameKey } from '../takeoff/text/names';
+import { sameName } from '../takeoff/text/names';
 import { numberText } from '../takeoff/text/numberText';
 import { plural } from '../takeoff/text/plural';
 import {
@@ -65,7 +66,7 @@ export async function fillFloorsLaid(
 ): Promise<{ readonly written: WrittenTab; readonly words: readonly string[] }> {
   let own = 0;
   const written = await rewriteTab(store, { mark: MARK, title: TITLE_WORDS }, (old) => {
-    const others = linesIn(old).filter((line) => nameKey(line.room) !== nameKey(room.name));
+    const others = linesIn(old).filter((line) => !sameName(line.room, room.name));
     const lines = [...others, lineOf(room, laid)];
     own = ownWaste(lines);
     return { block: block(lines, room.units), carried: NOTHING_CARRIED };
@@ -127,8 +128,8 @@ function linesIn({ cells }: Pick<TabAsRead, 'cells'>): readonly LaidLine[] {
 
 function ownWaste(lines: readonly LaidLine[]): number {
   const size = ({ floor, unit }: LaidLine) => (unit === 'm²' ? floor * (TICKS_PER_METRE / TICKS_PER_FOOT) ** 2 : floor);
-  const floor = lines.reduce((sum, line) => sum + size(line), 0);
-  return lines.reduce((sum, line) => sum + size(line) * line.waste, 0) / floor;
+  const floor = sumOf(lines, (line) => size(line));
+  return sumOf(lines, (line) => size(line) * line.waste) / floor;
 }
 
 function block(lines: readonly LaidLine[], units: Units): TabBlock {
@@ -158,13 +159,14 @@ function ownWords(own: number): string {
 /** `61 planks used, 60 planned, 1 spoilt. 3 left: none of them a whole box. Keep ...` */
 function leftWords({ units }: Room, laid: FloorLaid): readonly string[] {
   const { usedCount, plannedCount, spoiltCount, leftCount, unopenedCount } = laid;
-  const planks = (count: number) => plural(count, 'plank');
   const returned = unopenedCount ? `, ${plural(unopenedCount, 'unopened box', 'unopened boxes')} to return` : '';
   const left =
-    leftCount >= 0 ? `${planks(leftCount)} left${returned}.` : `${planks(-leftCount)} more than were bought.`;
+    leftCount >= 0
+      ? `${plural(leftCount, 'plank')} left${returned}.`
+      : `${plural(-leftCount, 'plank')} more than were bought.`;
   const kept = keptWords(laid, units);
   return [
-    `${planks(usedCount)} used, ${plannedCount} planned, ${spoiltCount} ${countryWords('spoilt', units)}.`,
+    `${plural(usedCount, 'plank')} used, ${plannedCount} planned, ${spoiltCount} ${countryWords('spoilt', units)}.`,
     left,
     kept === '' ? 'No offcut is long enough to be kept for repairs.' : `Keep for repairs: ${kept}.`,
   ];

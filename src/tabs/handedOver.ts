@@ -1,8 +1,10 @@
 /** What all pages that are handed over have in common: how lines, headings, tables and lines to sign look. */
+import { lastOf, madeOf } from '../geometry/lists';
 import type { Order } from '../order/order';
 import {
   BAND,
   blankCell,
+  blankCells,
   type Cell,
   filledRows,
   HEADING,
@@ -32,13 +34,13 @@ const SIGN_COLUMNS = 36;
 
 /** A row as wide as the page. */
 export function pageRow(cells: readonly Cell[], pixels: number = ROW_PIXELS, rest: Look = PLAIN): PageRow {
-  const blanks = Array.from({ length: COLUMN_COUNT - cells.length }, () => blankCell(rest));
+  const blanks = blankCells(COLUMN_COUNT - cells.length, rest);
   return { cells: [...cells, ...blanks], pixels };
 }
 
 /** Cells with texts at columns; a text at the last column stands at the right edge. */
 function textsAt(texts: readonly (readonly [column: number, text: string])[], look: Look = PLAIN): readonly Cell[] {
-  const cells = Array.from({ length: COLUMN_COUNT }, () => blankCell(look));
+  const cells = blankCells(COLUMN_COUNT, look);
   for (const [column, text] of texts) {
     const align = column === COLUMN_COUNT - 1 ? 'right' : 'left';
     if (text !== '') cells[column] = textCell(text, { ...look, align });
@@ -62,7 +64,7 @@ export function tableRows(columns: readonly number[], lines: readonly (readonly 
   return lines.flatMap((line, i) => {
     const look = i === 0 ? STRONG : lookWith({ background: i % 2 === 0 ? BAND : PLAIN.background });
     const texts = line.map((text, c) => brokenLines(text, lettersIn(columns, c)));
-    return Array.from({ length: Math.max(...texts.map(({ length }) => length)) }, (_, row) => {
+    return madeOf(Math.max(...texts.map(({ length }) => length)), (row) => {
       const shown = texts.map((own, c) => [columns[c], shortened(own[row] ?? '', lettersIn(columns, c))] as const);
       return pageRow(textsAt(shown, look));
     });
@@ -96,7 +98,7 @@ export function headRows({ house: { homeowner } }: Order, title: string): readon
 /** Two lines to sign on, side by side. */
 export function signRows(words: string, { house: { homeowner } }: Order): readonly PageRow[] {
   const right = COLUMN_COUNT - SIGN_COLUMNS;
-  const line = Array.from({ length: COLUMN_COUNT }, (_, c) =>
+  const line = madeOf(COLUMN_COUNT, (c) =>
     blankCell(lookWith({ background: c < SIGN_COLUMNS || c >= right ? INK : PLAIN.background })),
   );
   const [first] = homeowner.letterhead;
@@ -104,7 +106,7 @@ export function signRows(words: string, { house: { homeowner } }: Order): readon
   const letters = Math.floor((SIGN_COLUMNS * CELL_PIXELS) / LETTER_PIXELS);
   const signed = names.map((name) => brokenLines(`${name}, date`, letters));
   const lineCount = Math.max(...signed.map((lines) => lines.length));
-  const labels = Array.from({ length: lineCount }, (_, i) =>
+  const labels = madeOf(lineCount, (i) =>
     pageRow(
       textsAt([
         [0, signed[0][i] ?? ''],
@@ -124,7 +126,7 @@ export function fitting(rows: readonly PageRow[]): readonly (readonly PageRow[])
       parts.push([]);
       used = 0;
     }
-    parts[parts.length - 1].push(row);
+    lastOf(parts).push(row);
     used += row.pixels;
   }
   return parts;

@@ -43,7 +43,7 @@ export function jobLines(entry: HouseEntry): readonly JobLine[] {
 type JobLine = readonly [label: string, value: string | number];
 
 function linesOf(entry: HouseEntry, section: HouseSection): readonly JobLine[] {
-  return itemsOf(entry, section).flatMap((item, i) =>
+  return jobItems(entry, section).flatMap((item, i) =>
     section.fields.map(
       (field): JobLine => [houseLabel(section, field, i + 1, entry.units), shownValue(item[field.key])],
     ),
@@ -67,12 +67,6 @@ export function houseFromCells(cells: readonly (readonly unknown[])[]): CheckedH
 }
 
 type Item = Readonly<Record<string, unknown>>;
-
-function itemsOf(entry: HouseEntry, { at, isList }: HouseSection): readonly Item[] {
-  const whole: Item = entry;
-  if (at === '') return [whole];
-  return isList ? (whole[at] as readonly Item[]) : [whole[at] as Item];
-}
 
 /** Ours until a person changes it, so that a changed one is never lost. */
 function valueCell(value: string | number): Cell {
@@ -106,4 +100,11 @@ function labelKey(cell: unknown): string {
   return countryWords(String(cell ?? ''), 'us')
     .trim()
     .toLowerCase();
+}
+
+/** The items of a section: one where it is no list. */
+export function jobItems(job: HouseEntry, { at, isList }: HouseSection): readonly Item[] {
+  const whole: Item = job;
+  if (at === '') return [whole];
+  return isList ? (whole[at] as readonly Item[]) : [whole[at] as Item];
 }

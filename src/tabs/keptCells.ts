@@ -2,14 +2,15 @@
  * What a person wrote in a tab of ours is never erased by filling it again. If its line still exists it stays beside
  * that line; if not, the whole line is put at the bottom, under `Kept from before`.
  */
+import { lastOf, leastBy } from '../geometry/lists';
 import {
   blankCell,
+  blankCells,
   type Cell,
   HEADED,
   lookWith,
   numberCell,
   ownedCell,
-  PLAIN,
   type TabBlock,
   textCell,
   tickCell,
@@ -106,7 +107,7 @@ function rowFor({ ours }: OldLine, fresh: readonly FreshLine[], seen: Map<string
   const count = seen.get(key) ?? 0;
   seen.set(key, count + 1);
   if (same.length > 0) return same[Math.min(count, same.length - 1)].row;
-  const longest = wanted.reduce((long, token) => (token.length > long.length ? token : long));
+  const longest = leastBy(wanted, (token) => -token.length);
   for (const has of [
     (tokens: readonly string[]) => tokens[0] === wanted[0],
     (tokens: readonly string[]) => tokens.includes(longest),
@@ -135,7 +136,7 @@ function withOwnBeside(block: TabBlock, placed: ReadonlyMap<number, readonly Own
       if (!isFree && !right.has(cell.column)) right.set(cell.column, next++);
       let column = isFree ? cell.column : (right.get(cell.column) ?? next);
       while (line[column] && cellToken(line[column]) !== '') column++;
-      const look = there?.look ?? lookWith({ background: line[line.length - 1].look.background }, OWN_LOOK);
+      const look = there?.look ?? lookWith({ background: lastOf(line).look.background }, OWN_LOOK);
       while (line.length <= column) line.push(blankCell());
       line[column] = ownCell(cell.content, look);
     }
@@ -178,7 +179,7 @@ function withFoot(block: TabBlock, lines: readonly (readonly Cell[])[]): TabBloc
 function sized(block: TabBlock, rows: readonly (readonly Cell[])[]): TabBlock {
   const width = Math.max(...rows.map((row) => row.length));
   const extra = Math.max(0, width - block.columnWidths.length);
-  const cells = rows.map((row) => [...row, ...Array.from({ length: width - row.length }, () => blankCell(PLAIN))]);
+  const cells = rows.map((row) => [...row, ...blankCells(width - row.length)]);
   return { ...block, cells, columnWidths: [...block.columnWidths, ...new Array<number>(extra).fill(OWN_WIDTH)] };
 }
 

@@ -1,3 +1,4 @@
+import { lastOf } from '../geometry/lists';
 import { boundsOf } from '../geometry/polygon';
 import type { FloorRow, Takeoff } from '../takeoff/result';
 
@@ -7,14 +8,14 @@ export function directionText({ rows, rowAngle }: Takeoff): string {
   const along = wayOf(Math.cos(radians), Math.sin(radians));
   if (rows.length < 2) return `One row, laid ${along.way} ${along.arrow}.`;
   const first = middleOf(rows[0]);
-  const last = middleOf(rows[rows.length - 1]);
+  const last = middleOf(lastOf(rows));
   const turned = rows.filter((row) => row.isReversed);
   if (turned.length > 0) {
-    const [nearest, outermost] = [middleOf(turned[0]), middleOf(turned[turned.length - 1])];
+    const [nearest, outermost] = [middleOf(turned[0]), middleOf(lastOf(turned))];
     const ahead = wayOf(nearest.x - outermost.x, nearest.y - outermost.y);
     const behind = wayOf(outermost.x - nearest.x, outermost.y - nearest.y);
     const back = wayOf(-Math.cos(radians), -Math.sin(radians));
-    const [from, to] = [turned[0].rowNumber, turned[turned.length - 1].rowNumber];
+    const [from, to] = [turned[0].rowNumber, lastOf(turned).rowNumber];
     return `Start at the line between rows 1 and ${from}. Rows 2 to ${from - 1} go on ${ahead.arrow}, each laid ${along.way} ${along.arrow}; rows ${from} to ${to} go on from the line ${behind.arrow}, each laid ${back.way} ${back.arrow}.`;
   }
   const across = wayOf(last.x - first.x, last.y - first.y);
@@ -45,7 +46,8 @@ function wayOf(x: number, y: number): Way {
   return WAYS[(eighth + 8) % 8];
 }
 
-function middleOf({ polygon }: FloorRow): { readonly x: number; readonly y: number } {
+/** The middle of the rectangle around a row or a piece. */
+export function middleOf({ polygon }: Pick<FloorRow, 'polygon'>): { readonly x: number; readonly y: number } {
   const { x0, y0, x1, y1 } = boundsOf([polygon]);
   return { x: (x0 + x1) / 2, y: (y0 + y1) / 2 };
 }

@@ -1,4 +1,5 @@
 /** After which rows the days of a floor end, at the pace of whoever lays it, and what waits overnight. */
+import { lastOf } from '../geometry/lists';
 import type { FloorRow } from '../takeoff/result';
 
 /** A day's work. */
@@ -18,7 +19,7 @@ export function layingDays(
   rowsADay: number,
 ): readonly LayingDay[] {
   const days: LayingDay[] = [];
-  const last = rows[rows.length - 1].rowNumber;
+  const last = lastOf(rows).rowNumber;
   for (let from = firstRow; from <= last; from += rowsADay) {
     const to = Math.min(last, from + rowsADay - 1);
     const waiting = rows.find(({ rowNumber }) => rowNumber === to)?.waiting ?? [];

@@ -6,6 +6,7 @@
  * The memory is a Bloom filter (B. H. Bloom, Space/time trade-offs in hash coding with allowable errors, 1970): it never
  * forgets a line of ours, and takes a strange one for ours once in 10^10 as long as the tab has fewer than 3,500 lines.
  */
+import { madeOf } from '../geometry/lists';
 import type { Cell } from './block';
 import { fingerprint } from './fingerprint';
 
@@ -80,7 +81,7 @@ function bitsOf(entry: string, entryCount: number, size: number): readonly numbe
   const count = Math.max(1, Math.min(30, Math.round((Math.LN2 * bitCount) / Math.max(1, entryCount))));
   const first = stirred(fingerprint(entry));
   const step = stirred(fingerprint(entry, 0x2f0b4a27)) | 1;
-  return Array.from({ length: count }, (_, i) => stirred(first + Math.imul(i, step)) % bitCount);
+  return madeOf(count, (i) => stirred(first + Math.imul(i, step)) % bitCount);
 }
 
 /** Source: the last steps of MurmurHash3, 32 bits (A. Appleby, public domain). */

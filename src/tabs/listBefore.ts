@@ -1,4 +1,5 @@
 /** The tab `Before - <room>`: a cut list as it was before it was last planned again, to be brought back or looked up. */
+import { madeOf } from '../geometry/lists';
 import { nameKey } from '../takeoff/text/names';
 import { type Cell, filledRows, HEADED, lookWith, numberCell, type TabBlock, TITLE, textCell, tickCell } from './block';
 import { CUT_LIST_MARK } from './cutList';
@@ -35,21 +36,51 @@ export function beforeTitle(roomName: string): string {
   return `Before - ${roomName}`;
 }
 
+/** What is remembered with the tab. */
+interface AboutBefore {
+  /** What was remembered with the list that it keeps. */
+  readonly before: string;
+  /** Of a list that was planned on: what the list of the new plan remembers, and how many pieces lay. */
+  readonly next?: PlannedNext;
+}
+
+export interface PlannedNext {
+  readonly about: string;
+  readonly laidCount: number;
+}
+
 /** What was remembered with the list that a tab keeps. @param about what is remembered with that tab */
 export function aboutBefore(about: string): string {
+  return String(readAbout(about)?.before ?? '');
+}
+
+/** Whether the list was planned on to the same before, with no piece laid since, be it to its end or not: the tab has it then. */
+export function isKeptFor(about: string, next: PlannedNext): boolean {
+  const kept = readAbout(about)?.next;
+  return kept?.about === next.about && kept.laidCount === next.laidCount;
+}
+
+function readAbout(about: string): Partial<AboutBefore> | null {
   try {
-    return String((JSON.parse(about) as { readonly before?: string }).before ?? '');
+    return JSON.parse(about) as Partial<AboutBefore> | null;
   } catch {
-    return '';
+    return null;
   }
 }
 
 /**
  * The list as it was read, its cells as they stand.
  *
- * @param about what is remembered with it: not as of a list, for that would be told that it no longer holds
+ * @param before what is remembered with it: not as of a list, for that would be told that it no longer holds
+ * @param next missing where it is not planned on
  */
-export function beforeBlock(roomName: string, { cells }: Pick<TabAsRead, 'cells'>, about = ''): TabBlock {
+export function beforeBlock(
+  roomName: string,
+  { cells }: Pick<TabAsRead, 'cells'>,
+  before = '',
+  next?: PlannedNext,
+): TabBlock {
+  const about: AboutBefore = { before, ...(next && { next }) };
   const width = Math.max(WIDTHS.length, ...cells.map((row) => row.length));
   const rows = cells.slice(1).map((row) => {
     const look = row.includes('Piece') ? lookWith({ wrap: true, size: 7 }, HEADED) : SMALL;
@@ -58,9 +89,9 @@ export function beforeBlock(roomName: string, { cells }: Pick<TabAsRead, 'cells'
   return {
     title: beforeTitle(roomName),
     mark: beforeMark(roomName),
-    about: JSON.stringify({ before: about }),
+    about: JSON.stringify(about),
     cells: filledRows([[textCell(`${beforeTitle(roomName)}: the cut list as it was`, TITLE)], ...rows], width),
-    columnWidths: [...WIDTHS, ...Array.from({ length: width - WIDTHS.length }, () => BESIDE)],
+    columnWidths: [...WIDTHS, ...madeOf(width - WIDTHS.length, () => BESIDE)],
     frozenRows: 1,
     showGridlines: true,
     landscape: true,

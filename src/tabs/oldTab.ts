@@ -1,4 +1,5 @@
 /** The lines of a tab as it was read before it is filled again: what of each is ours and what a person has put in. */
+import { madeOf } from '../geometry/lists';
 import { dateText, isDate } from './dates';
 import { inputEntry, isRemembered, lineEntry, tokenOf } from './lineMemory';
 import type { CellContent, TabAsRead } from './tabStore';
@@ -100,7 +101,7 @@ function ownAmong(tokens: readonly string[], isOurs: (tokens: readonly string[])
 
 /** Every choice of `size` among so many, in order. */
 function* choicesOf(count: number, size: number): Generator<readonly number[]> {
-  const chosen = Array.from({ length: size }, (_, i) => i);
+  const chosen = madeOf(size, (i) => i);
   for (;;) {
     yield [...chosen];
     let last = size - 1;

@@ -3,6 +3,7 @@
  * follows the order: a number made from all that it says tells one page from another, and stays true when a person
  * adds lines of their own.
  */
+import { madeOf } from '../geometry/lists';
 import { type Cell, lookWith, type TabBlock, textCell } from './block';
 import { brokenLines } from './brokenLines';
 import { fingerprint } from './fingerprint';
@@ -62,6 +63,6 @@ export function isLineOfPage(tokens: readonly string[]): boolean {
 export function olderLines(fresh: TabBlock, cells: TabAsRead['cells']): TabBlock {
   const width = Math.max(1, ...cells.map((row) => row.length));
   const lines = brokenLines(`${OLDER_PAGE} ${WHAT_TO_DO}`, LINE_LETTERS);
-  const rows = lines.map((line) => Array.from({ length: width }, (_, i) => textCell(i === 0 ? line : '', WARNING)));
+  const rows = lines.map((line) => madeOf(width, (i) => textCell(i === 0 ? line : '', WARNING)));
   return { ...fresh, cells: rows, place: 'above' };
 }

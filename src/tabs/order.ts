@@ -3,7 +3,9 @@
  * that a changed price, allowance or rate changes the totals; none of them calls a function of ours, so the tab goes on
  * working in any spreadsheet it is copied or downloaded to.
  */
+
 import type { Units } from '../geometry/length';
+import { madeOf, sumOf } from '../geometry/lists';
 import { areaUnit } from '../order/coverOrder';
 import type { MarginOf } from '../order/money';
 import type { Order } from '../order/order';
@@ -13,6 +15,7 @@ import { numberText } from '../takeoff/text/numberText';
 import {
   BAND,
   blankCell,
+  blankCells,
   type Cell,
   filledRows,
   formulaCell,
@@ -111,7 +114,7 @@ export function orderBlock(order: Order): TabBlock {
     order.lines.filter((line) => line.part === 'labour'),
     units,
   );
-  const used = rows.slice(frozenRows).reduce((sum, row) => sum + rowPixels(row), 0);
+  const used = sumOf(rows.slice(frozenRows), (row) => rowPixels(row));
   for (let left = blanksBefore(used, TOTALS_PIXELS); left > 0; left--) rows.push([]);
   addTotals(rows, order, materials, labour);
   addMissing(rows, order);
@@ -310,13 +313,13 @@ function shownCells(values: readonly (string | number | null)[], words: string, 
     if (column > 0 && value) return formulaCell(value, column === TOTAL_COLUMN ? MONEY_FORMAT : WHOLE_FORMAT, right);
     return value ? textCell(value, { ...look, wrap: true }) : blankCell(look);
   });
-  const gap = Array.from({ length: LAST - figures.length }, () => blankCell(look));
+  const gap = blankCells(LAST - figures.length, look);
   return [...figures, ...gap, textCell(words, { ...look, wrap: true, size: 9 })];
 }
 
 /** @param last heading of the last column, where there is one */
 function addHeading(rows: Rows, names: readonly string[], last = ''): void {
-  const gap = last === '' ? [] : Array.from({ length: LAST - names.length }, () => '');
+  const gap = last === '' ? [] : madeOf(LAST - names.length, () => '');
   const isText = (i: number) => i === 0 || i === LAST || ['Pack', 'Unit'].includes(names[i]);
   const look = lookWith({ size: 9, wrap: names.length > 1 }, HEADED);
   rows.push([]);

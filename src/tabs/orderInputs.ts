@@ -4,7 +4,7 @@
  */
 import { type Totals, totalsOf } from '../order/money';
 import type { Order } from '../order/order';
-import { missingIn, type OrderLine, orderLine, sumOf } from '../order/orderLine';
+import { missingIn, type OrderLine, orderLine, totalOf } from '../order/orderLine';
 import { type Cell, ownedCell, type TabBlock } from './block';
 import type { Carried } from './keptCells';
 import { cellToken, inputEntry, isRemembered, tokenOf } from './lineMemory';
@@ -157,7 +157,7 @@ function reckoned(
 
 function totalsFor(lines: readonly OrderLine[], terms: Parameters<typeof totalsOf>[2]): Totals {
   const isLabour = ({ part }: OrderLine) => part === 'labour';
-  return totalsOf(sumOf(lines.filter((line) => !isLabour(line))), sumOf(lines.filter(isLabour)), terms);
+  return totalsOf(totalOf(lines.filter((line) => !isLabour(line))), totalOf(lines.filter(isLabour)), terms);
 }
 
 /** The tab with its coloured cells marked as inputs, and those that hold what a person typed as the person's. */

@@ -3,6 +3,7 @@
  * page as a whole, small blank rows fill up the page before it, and the next page begins with a row so high that it
  * fits on no page but its own, be it A4 or Letter.
  */
+import { lastOf, madeOf, sumOf } from '../geometry/lists';
 import type { Cell, RowHeights } from './block';
 
 /** Pixels of a row, where nothing else is said. */
@@ -65,19 +66,19 @@ const LYING_PAGES = [571, 549, 525, 501];
 export function blanksBefore(used: number, part: number): number {
   const isWhole = (from: number) =>
     LYING_PAGES.every((page) => Math.floor(from / page) === Math.floor((from + part - 1) / page));
-  const counts = Array.from({ length: Math.ceil(part / ROW_PIXELS) + 4 }, (_, count) => count);
+  const counts = madeOf(Math.ceil(part / ROW_PIXELS) + 4, (count) => count);
   return counts.find((count) => isWhole(used + count * ROW_PIXELS)) ?? 0;
 }
 
 function heightOf(rows: readonly PageRow[]): number {
-  return rows.reduce((sum, { pixels }) => sum + pixels, 0);
+  return sumOf(rows, ({ pixels }) => pixels);
 }
 
 /** Low rows, so that at most one of them is left over where a page ends earlier. */
 function fillers(pixels: number): readonly PageRow[] {
   const count = Math.floor(pixels / FILLER);
   const rest = pixels % FILLER;
-  const rows = Array.from({ length: count }, () => ({ cells: [], pixels: FILLER }));
+  const rows = madeOf(count, () => ({ cells: [], pixels: FILLER }));
   return rest > 0 ? [{ cells: [], pixels: rest }, ...rows] : rows;
 }
 
@@ -85,7 +86,7 @@ function fillers(pixels: number): readonly PageRow[] {
 function heightsOf(rows: readonly PageRow[]): readonly RowHeights[] {
   const runs: RowHeights[] = [];
   rows.forEach(({ pixels }, i) => {
-    const last = runs[runs.length - 1];
+    const last = lastOf(runs);
     if (last?.pixels === pixels) runs[runs.length - 1] = { ...last, rowCount: last.rowCount + 1 };
     else runs.push({ firstRowNumber: i + 1, rowCount: 1, pixels });
   });

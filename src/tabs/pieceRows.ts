@@ -3,7 +3,7 @@
 import type { Ticks } from '../geometry/length';
 import type { CutKind, FloorPiece, SawPiece, SawPlank, Takeoff } from '../takeoff/result';
 import { KEPT_WORDS } from '../takeoff/telling/keptWords';
-import { lengthText } from '../takeoff/text/lengthText';
+import { lengthText, pieceText } from '../takeoff/text/lengthText';
 import { plural } from '../takeoff/text/plural';
 import {
   BAND,
@@ -160,7 +160,7 @@ function growthText({ mayGrow }: FloorPiece, { units }: Takeoff): string {
 }
 
 function sizeOf(piece: FloorPiece, units: Takeoff['units']): { readonly length: string; readonly width: string } {
-  const shown = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const shown = pieceText(units);
   const { length, shortPoint, widthLeft, widthRight } = piece;
   const short = shortPoint === 0 ? 'the other edge runs out' : `${shown(shortPoint)} shorter edge`;
   return {

@@ -4,6 +4,7 @@
  * in a tab of its own, and can be brought back. Lists of floors that are cut from the same planks are planned on, and brought back,
  * together.
  */
+import { lastOf } from '../geometry/lists';
 import { togetherNotes } from '../order/planHouse';
 import type { RoomEntry } from '../takeoff/entry';
 import type { ListedCut } from '../takeoff/planning/asLaid';
@@ -15,11 +16,12 @@ import type { Takeoff } from '../takeoff/result';
 import type { FloorPlannedOn, OnwardAnswer, OnwardQuestion } from '../takeoff/telling/onwardAnswer';
 import { asLaid } from './asLaid';
 import { readAsYouLay, spoiltMark, wallAfterMark } from './asYouLay';
+import type { TabBlock } from './block';
 import { cutListMark, cutListTitle } from './cutList';
 import { floorPlanMark } from './floorPlan';
 import { fillFloorsLaid } from './floorsLaid';
-import { beforeBlock } from './listBefore';
-import { type FreshFloor, freshFloors, marksFrom, tellReplaced } from './planMark';
+import { beforeBlock, beforeMark, isKeptFor } from './listBefore';
+import { aboutText, type FreshFloor, freshFloors, marksFrom, tellReplaced } from './planMark';
 import { refillTab } from './rewriteTab';
 import { fillCutList, fillFloorPlan, type ListAsRead, marksIn } from './roomTabs';
 import { type FloorOnTab, floorOnTab, floorsBefore, floorsSharing, type SharingFloors } from './sharedLists';
@@ -59,13 +61,13 @@ const MOST_TRIES = 4;
 export function planOnTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
   return withFloors(store, floor, floorsSharing, async (sharing, kept) => {
     const lists = await listsOf(store, sharing);
-    if ('problems' in lists) return lists;
+    if (lists.problems) return lists;
     const answer = await floor.work({ floors: lists.read, asked: sharing.asked, wanted: 'rest' });
     if (answer.status !== 'planned') return failedWith(answer);
     const fillings = sharing.floors.map((own, i) =>
       plannedFilling(own, lists.read[i], lists.current[i], answer.floors[i], answer.words),
     );
-    return fillAll(store, fillings, answer.words, kept);
+    return fillAll(store, fillings, kept, { words: answer.words, laidCounts: lists.read.map(laidCountOf) });
   });
 }
 
@@ -73,7 +75,7 @@ export function planOnTabs(store: TabStore, floor: FloorBeingLaid): Promise<Plan
 export function bringBackTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
   return withFloors(store, floor, floorsBefore, async (sharing, kept) => {
     const lists = await listsOf(store, sharing);
-    if ('problems' in lists) return lists;
+    if (lists.problems) return lists;
     const asListed = lists.read.map((read) => ({
       ...read,
       listed: read.listed.map(laidAsListed),
@@ -92,7 +94,7 @@ export function bringBackTabs(store: TabStore, floor: FloorBeingLaid): Promise<P
       };
       return { floor: own, takeoff: answer.floors[i].takeoff, current: lists.current[i], as };
     });
-    return fillAll(store, fillings, null, kept);
+    return fillAll(store, fillings, kept, null);
   });
 }
 
@@ -105,7 +107,7 @@ export function tryOffcut(
 ): Promise<PlanOnTabs> {
   return withFloors(store, floor, floorsSharing, async (sharing) => {
     const lists = await listsOf(store, sharing);
-    if ('problems' in lists) return lists;
+    if (lists.problems) return lists;
     const answer = await floor.work({ floors: lists.read, asked: sharing.asked, wanted: { offcut, label } });
     return answer.status === 'told' ? { status: 'told', words: answer.words } : failedWith(answer);
   });
@@ -115,7 +117,7 @@ export function tryOffcut(
 export function finishTabs(store: TabStore, floor: FloorBeingLaid): Promise<PlanOnTabs> {
   return withFloors(store, floor, floorsSharing, async (sharing) => {
     const lists = await listsOf(store, sharing);
-    if ('problems' in lists) return lists;
+    if (lists.problems) return lists;
     const [own, { listed }] = [sharing.floors[sharing.asked], lists.read[sharing.asked]];
     const open = listed.filter(({ isLaid }) => !isLaid).length;
     if (open > 0) return failed([planOnProblems.notDone(own.name, open)]);
@@ -126,13 +128,19 @@ export function finishTabs(store: TabStore, floor: FloorBeingLaid): Promise<Plan
   });
 }
 
-/** The tabs that keep the lists that are filled already, by the names of their floors: a second try leaves those alone. */
-type KeptLists = Map<string, WrittenTab>;
+/** The lists before, over all tries of one call. */
+interface KeptLists {
+  /** What keeps those that are filled already, by the names of their floors: a second try finds the new ones. */
+  readonly filled: Map<string, TabBlock>;
+  /** Whether the tabs have them from the same planning on before; null until that is known. */
+  isAgain: boolean | null;
+}
 
 /** A floor as its list has it. */
 type ReadList = OnwardQuestion['floors'][number];
 
 interface Lists {
+  readonly problems?: undefined;
   readonly read: readonly ReadList[];
   /** The tabs they are read from, and the cut lists of now: mostly the same. */
   readonly from: readonly TabAsRead[];
@@ -158,8 +166,8 @@ async function withFloors(
   const own = floorOnTab(entry, others);
   if (!('name' in own)) return failed(own);
   const sharing = await find(store, own);
-  if ('problems' in sharing) return failed(sharing.problems);
-  const kept: KeptLists = new Map();
+  if (sharing.problems) return failed(sharing.problems);
+  const kept: KeptLists = { filled: new Map(), isAgain: null };
   for (let i = 0; i < MOST_TRIES; i++) {
     const answer = await work(sharing, kept);
     if (answer) return answer;
@@ -179,7 +187,7 @@ async function listsOf(store: TabStore, { floors, asked }: SharingFloors): Promi
     from.push(tab);
     current.push(isBefore ? await store.read(cutListMark(name), cutListTitle(name)) : tab);
     const found = listIn(tab.cells, floor);
-    if ('listed' in found) read.push({ entry: floor.entry, others: floor.others, ...found });
+    if (!found.problems) read.push({ entry: floor.entry, others: floor.others, ...found });
     else return failed(i === asked ? found.problems : found.problems.map((text) => sentences.inRoom(name, text)));
   }
   return { read, from, current };
@@ -188,13 +196,15 @@ async function listsOf(store: TabStore, { floors, asked }: SharingFloors): Promi
 function listIn(
   cells: TabAsRead['cells'],
   { name, units, plankLength }: FloorOnTab,
-): { readonly listed: readonly ListedCut[]; readonly asYouLay: AsYouLay } | { readonly problems: readonly string[] } {
+):
+  | { readonly listed: readonly ListedCut[]; readonly asYouLay: AsYouLay; readonly problems?: undefined }
+  | { readonly problems: readonly string[] } {
   const laid = asLaid(cells, plankLength, units);
-  if ('problems' in laid) return laid;
+  if (laid.problems) return laid;
   if (laid.pieces.length === 0) return { problems: [planOnProblems.noList(name)] };
-  const rowCount = laid.pieces[laid.pieces.length - 1].rowNumber;
+  const rowCount = lastOf(laid.pieces).rowNumber;
   const besides = readAsYouLay(cells, units, rowCount);
-  return 'problems' in besides ? besides : { listed: laid.pieces, asYouLay: besides.found };
+  return besides.problems ? besides : { listed: laid.pieces, asYouLay: besides.found };
 }
 
 /** A floor whose tabs are to be filled, and how. */
@@ -222,39 +232,60 @@ function plannedFilling(
   return { floor, takeoff, current, as };
 }
 
+/** A plan of the rest: what is told of it, and how many pieces of each list lie. */
+interface OnwardTold {
+  readonly words: readonly string[];
+  readonly laidCounts: readonly number[];
+}
+
 /**
- * Keeps all the lists as they are, then fills them. Null when one was changed meanwhile.
+ * Keeps all the lists as they are, then fills them; what is brought back stays in the tabs that keep it until it is in the lists.
+ * Null when a list was changed meanwhile.
  *
- * @param words what is told of the rest; null where the lists before are brought back
+ * @param onward null where the lists before are brought back
  */
 async function fillAll(
   store: TabStore,
   fillings: readonly Filling[],
-  words: readonly string[] | null,
   kept: KeptLists,
+  onward: OnwardTold | null,
 ): Promise<PlanOnTabs | null> {
   const abouts = new Map((await store.tabs()).map(({ mark, about }) => [mark, about]));
   const fresh = freshFloors(fillings.map(({ takeoff }) => withOthers(takeoff, abouts)));
-  const before: WrittenTab[] = [];
-  for (const { floor, current } of fillings) {
-    const block = beforeBlock(floor.name, current, abouts.get(cutListMark(floor.name)));
-    before.push(kept.get(floor.name) ?? (await refillTab(store, block)));
-  }
+  const nexts = onward?.laidCounts.map((laidCount, i) => ({ about: aboutText([fresh[i].mark]), laidCount })) ?? [];
+  const blocks = fillings.map(({ floor: { name }, current }, i) => {
+    return kept.filled.get(name) ?? beforeBlock(name, current, abouts.get(cutListMark(name)), nexts[i]);
+  });
+  // Pressed twice, or failed half way: the lists may be the new ones by now, and those before are kept.
+  const aboutBeforeOf = ({ name }: FloorOnTab) => abouts.get(beforeMark(name)) ?? '';
+  kept.isAgain ??= nexts.length > 0 && fillings.every(({ floor }, i) => isKeptFor(aboutBeforeOf(floor), nexts[i]));
+  const before = onward && !kept.isAgain ? await refillAll(store, blocks) : [];
   const filled: WrittenTab[] = [];
   for (const [i, { floor, as }] of fillings.entries()) {
     const tabs = await fillFloor(store, fresh[i], as);
     if (!tabs) return null;
     filled.push(...tabs);
-    kept.set(floor.name, before[i]);
+    kept.filled.set(floor.name, blocks[i]);
   }
+  if (!onward) before.push(...(await refillAll(store, blocks)));
   const marks = fillings.flatMap(({ floor: { name } }) => [cutListMark(name), floorPlanMark(name)]);
   const replaced = await tellReplaced(store, fresh, marks);
   return {
     status: 'written',
-    words: words ?? before.map(({ tab }) => broughtBack(tab)),
+    words: onward?.words ?? before.map(({ tab }) => broughtBack(tab)),
     written: [...filled, ...before],
     replaced,
   };
+}
+
+async function refillAll(store: TabStore, blocks: readonly TabBlock[]): Promise<WrittenTab[]> {
+  const written: WrittenTab[] = [];
+  for (const block of blocks) written.push(await refillTab(store, block));
+  return written;
+}
+
+function laidCountOf({ listed }: ReadList): number {
+  return listed.filter(({ isLaid }) => isLaid).length;
 }
 
 async function fillFloor(store: TabStore, floor: FreshFloor, as: ListAsRead): Promise<readonly WrittenTab[] | null> {

@@ -9,6 +9,7 @@ import { numberText } from '../takeoff/text/numberText';
 import {
   BAND,
   blankCell,
+  blankCells,
   type Cell,
   filledRows,
   HEADED,
@@ -79,12 +80,8 @@ function supplierRows(supplier: string, lines: readonly OrderLine[], { house }: 
     ...(supplier === '' ? [] : [[textCell(supplier, lookWith({ size: 12 }, STRONG))]]),
     headings,
     ...own.map((line, i) => lineCells(line, unit, i)),
-    ...(isWeighed ? [[textCell(last, STRONG), ...blanks(4), weightCell(total, unit, STRONG)]] : []),
+    ...(isWeighed ? [[textCell(last, STRONG), ...blankCells(4), weightCell(total, unit, STRONG)]] : []),
   ];
-}
-
-function blanks(count: number): readonly Cell[] {
-  return Array.from({ length: count }, () => blankCell());
 }
 
 function lineCells(line: OrderLine, unit: string, index: number): readonly Cell[] {

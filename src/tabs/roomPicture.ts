@@ -1,12 +1,14 @@
 /** A floor as the homeowner sees it: a caption, the drawing with its sizes, and what cannot be seen in it. */
 
 import type { Ticks, Units } from '../geometry/length';
+import { entryAfter } from '../geometry/lists';
 import type { Point } from '../geometry/point';
+import { distanceBetween } from '../geometry/point';
 import { boundsOf } from '../geometry/polygon';
 import type { Takeoff } from '../takeoff/result';
 import { countryWords } from '../takeoff/text/countryWords';
 import { lengthText } from '../takeoff/text/lengthText';
-import { blankCell, type Cell, lookWith, PLAIN, textCell } from './block';
+import { blankCell, blankCells, type Cell, lookWith, PLAIN, textCell } from './block';
 import type { GridPlace, GridStep } from './floorGrid';
 import { drawFloor } from './floorPlan';
 import { CELL_PIXELS, COLUMN_COUNT, pageRow, sectionRows, textRows } from './handedOver';
@@ -58,7 +60,7 @@ function pictureRows(floor: Takeoff): readonly PageRow[] {
   );
   return [
     pageRow([textCell(captionOf(floor), CAPTION)], CAPTION_PIXELS),
-    pageRow([...blanks(middle), textCell(show(x1 - x0), lookWith({ align: 'center' }))]),
+    pageRow([...blankCells(middle), textCell(show(x1 - x0), lookWith({ align: 'center' }))]),
     ...drawing.rows,
     ...(drawing.hasDepth ? [] : textRows(`From the near wall to the far one: ${show(y1 - y0)}.`)),
     ...wordsOf(floor, show).flatMap((line) => textRows(line)),
@@ -68,10 +70,6 @@ function pictureRows(floor: Takeoff): readonly PageRow[] {
 function captionOf({ entry, rooms }: Takeoff): string {
   const product = entry.product.name.trim();
   return `${rooms.length > 1 ? rooms.join(' and ') : entry.name}${product && `: ${product}`}`;
-}
-
-function blanks(count: number): Cell[] {
-  return Array.from({ length: count }, () => blankCell());
 }
 
 /**
@@ -104,7 +102,7 @@ function wallLengths(outline: readonly Point[]): readonly Ticks[] {
   const first = corners.reduce((best, corner, i) => (isBefore(corner, corners[best]) ? i : best), 0);
   const turned = [...corners.slice(first), ...corners.slice(0, first)];
   return turned.map((corner, i) => {
-    const next = turned[(i + 1) % turned.length];
-    return Math.round(Math.hypot(next.x - corner.x, next.y - corner.y));
+    const next = entryAfter(turned, i);
+    return Math.round(distanceBetween(corner, next));
   });
 }

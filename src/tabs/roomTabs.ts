@@ -3,7 +3,7 @@
 import type { RoomEntry, Typed } from '../takeoff/entry';
 import { ROOM_LABEL } from '../takeoff/entryFields';
 import type { Takeoff } from '../takeoff/result';
-import { nameKey } from '../takeoff/text/names';
+import { sameName } from '../takeoff/text/names';
 import { plural } from '../takeoff/text/plural';
 import { typedLines, typedMarks } from './asYouLay';
 import { LONGEST_ROOM_NAME } from './checkedEntry';
@@ -135,8 +135,8 @@ export async function renameRoom(
   if (wanted.length > LONGEST_ROOM_NAME) return [tabProblems.longName(wanted.length, LONGEST_ROOM_NAME)];
   const { rooms, isReadable, problems } = await savedRooms(store);
   if (!isReadable) return problems;
-  const others = rooms.filter((room) => nameKey(room.name) !== nameKey(name));
-  if (others.some((room) => nameKey(room.name) === nameKey(wanted))) return [tabProblems.nameTaken(wanted)];
+  const others = rooms.filter((room) => !sameName(room.name, name));
+  if (others.some((room) => sameName(room.name, wanted))) return [tabProblems.nameTaken(wanted)];
   // The tabs first: when one fails, the room is still found by its old name, and the same again does the rest.
   await store.rename(cutListMark(name), cutListMark(wanted), cutListTitle(wanted));
   await store.rename(floorPlanMark(name), floorPlanMark(wanted), floorPlanTitle(wanted));
@@ -181,10 +181,10 @@ export async function changedRoom(
   opened: RoomEntry | null,
 ): Promise<ChangedRoom | null> {
   const { rooms } = await savedRooms(store);
-  const saved = rooms.find((room) => nameKey(room.name) === nameKey(entry.name));
+  const saved = rooms.find((room) => sameName(room.name, entry.name));
   if (!saved) return null;
   const wanted = roomColumn(entry);
-  const isOther = opened === null || nameKey(opened.name) !== nameKey(entry.name);
+  const isOther = opened === null || !sameName(opened.name, entry.name);
   const before = isOther ? new Map() : roomColumn(opened);
   const lines = [...saved.column]
     .filter(([label]) => label !== ROOM_LABEL && fieldOfLabel(label) !== undefined)

@@ -4,7 +4,7 @@
  */
 import type { RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
 import { ENTRY_SECTIONS, type EntrySection, ROOM_LABEL } from '../takeoff/entryFields';
-import { nameKey } from '../takeoff/text/names';
+import { nameKey, sameName } from '../takeoff/text/names';
 import {
   type Cell,
   filledRows,
@@ -85,7 +85,7 @@ export function roomColumn(entry: RoomEntry): RoomColumn {
 
 /** The same columns with this room put in the place of the one with its name, or at the end. */
 export function withRoom(rooms: readonly SavedRoom[], entry: RoomEntry): readonly RoomColumn[] {
-  const index = rooms.findIndex((room) => nameKey(room.name) === nameKey(entry.name));
+  const index = rooms.findIndex((room) => sameName(room.name, entry.name));
   const columns = rooms.map((room) => room.column);
   if (index < 0) return [...columns, roomColumn(entry)];
   const merged = new Map(roomColumn(entry));
@@ -110,7 +110,7 @@ export function withNewName(rooms: readonly SavedRoom[], name: string, newName: 
 
 /** The same columns without the leftmost room of that name. */
 export function withoutRoom(rooms: readonly SavedRoom[], name: string): readonly RoomColumn[] {
-  const index = rooms.findIndex((room) => nameKey(room.name) === nameKey(name));
+  const index = rooms.findIndex((room) => sameName(room.name, name));
   return rooms.filter((_, i) => i !== index).map(({ column }) => column);
 }
 
@@ -129,7 +129,7 @@ export function entriesFromCells(cells: readonly (readonly unknown[])[]): SavedR
     const cells = values.slice(first).map((row) => row[i] ?? '');
     if (cells.every((cell) => cell === '')) continue;
     const read = savedRoom(labels, cells);
-    const isTwice = rooms.some((other) => nameKey(other.name) === nameKey(read.name));
+    const isTwice = rooms.some((other) => sameName(other.name, read.name));
     const twice = isTwice ? [tabProblems.savedTwice(read.name)] : [];
     const room = { ...read, entry: isTwice ? null : read.entry, problems: [...read.problems, ...twice] };
     problems.push(...room.problems);

@@ -23,6 +23,7 @@ export interface FloorOnTab {
 
 /** Floors in the order of their plan, the rooms as they are saved. */
 export interface SharingFloors {
+  readonly problems?: undefined;
   readonly floors: readonly FloorOnTab[];
   /** The one that is asked for. */
   readonly asked: number;

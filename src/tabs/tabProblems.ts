@@ -1,4 +1,5 @@
 /** Sentences about tabs and about what the sidebar sends: what, where, found, wanted. */
+import { listed } from '../takeoff/text/plural';
 
 export const tabProblems = {
   keptChanging: (title: string) =>
@@ -12,10 +13,10 @@ export const tabProblems = {
 
   nameTaken: (name: string) => `"${shortened(name)}" is saved already. Give the room a name that no other room has.`,
 
-  missing: (where: string, choices: readonly string[]) => `${where} is blank. Choose ${listed(choices)}.`,
+  missing: (where: string, choices: readonly string[]) => `${where} is blank. Choose ${anyOf(choices)}.`,
 
   choice: (where: string, found: string, choices: readonly string[]) =>
-    `${where}: "${shortened(found)}" is not a choice. Choose ${listed(choices)}.`,
+    `${where}: "${shortened(found)}" is not a choice. Choose ${anyOf(choices)}.`,
 
   date: (where: string) =>
     `${where} is a date: the spreadsheet turns 5/8 into one. Clear the cell, set its format to plain text, and type 5/8".`,
@@ -51,11 +52,13 @@ export const tabProblems = {
   inRoom: (name: string, sentence: string) => `${name === '' ? 'A room without a name' : shortened(name)}: ${sentence}`,
 };
 
-function listed(choices: readonly string[]): string {
-  const named = choices.filter((choice) => choice !== '');
-  return named.length < 2 ? named.join('') : `${named.slice(0, -1).join(', ')} or ${named[named.length - 1]}`;
-}
-
 function shortened(found: string): string {
   return found.length > 40 ? `${found.slice(0, 37)}...` : found;
+}
+
+function anyOf(choices: readonly string[]): string {
+  return listed(
+    choices.filter((choice) => choice !== ''),
+    'or',
+  );
 }

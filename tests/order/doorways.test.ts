@@ -242,6 +242,24 @@ describe('planks whose thickness is not entered', () => {
     expect(order.days.map(({ text }) => text).join()).toContain('casings at 5/8"');
   });
 
+  test('are told by underlay that has none, as no height is known then; 0 is a thickness', () => {
+    const under = (thickness: string) => ({ ...job, underlay: { ...job.underlay, thickness } });
+    const open = orderFor([den, thin], { ...under(''), doorways: [at('Den', 1, atDoor)] });
+    expect(open.fits).toEqual([
+      { fits: false, place: 'Den', text: 'The thickness of Underlay is not entered.' },
+      { fits: false, place: 'Den', text: 'The thickness of Plain oak and of Underlay is not entered.' },
+    ]);
+    expect(open.doorways[0]).toMatchObject({ meeting: null, transition: '', doorTrim: null, threshold: null });
+    expect(open.missing.join()).toContain('no transition is ordered, because the thickness of Underlay is not entered');
+    expect(open.days.map(({ text }) => text).join()).not.toMatch(/casings|off the bottom/);
+    // A doorway that nothing is entered for has casings all the same.
+    expect(orderFor([den], { underlay: under('').underlay }).fits).toHaveLength(1);
+    // Planks of 1/2" on nothing: a door 3/8" up needs 1/2" and 3/8" of air, so 1/2" comes off.
+    const flat = orderFor([den], { ...under('0'), doorways: [at('Den', 1, atDoor)] });
+    expect(flat.fits.map(({ text }) => text)).toContain('Take 1/2" off the bottom of the door.');
+    expect(flat.days.map(({ text }) => text).join()).toContain('casings at 1/2"');
+  });
+
   test('of the room behind the doorway are the ones to enter', () => {
     const behind = roomWith('Hall', [], { product: { ...product, name: 'Hall oak', thickness: '' } });
     const order = orderFor([den, behind], { doorways: [at('Den', 1, { neighbour: 'Hall' })] });

@@ -369,6 +369,42 @@ describe.each(Object.entries(CASES))('%s', (_, one) => {
   });
 });
 
+test(
+  'planning on fails at any call and is done again: the list it began with can still be brought back',
+  async () => {
+    const made = opened(fakeBook());
+    await twoRowsLie();
+    // A plank that is spoilt: the list planned on is another.
+    const list = made.sheets.find(({ name }) => name === LIST_TABS[0]) as FakeSheet;
+    const [head, third] = ['Laid', '3-1'].map((text) => list.values().findIndex((row) => row.includes(text)));
+    list.at(third + 1, list.values()[head].indexOf('Mark') + 1).value = 'spoilt';
+    const planOn = () => thrown(planOnTabs(pageStore, beingLaid(small('Oak'))));
+    const bringBack = () => thrown(bringBackTabs(pageStore, beingLaid(small('Oak'))));
+    const sizes = (book: FakeBook) => {
+      const sheet = book.sheets.find(({ name }) => name === LIST_TABS[0]) as FakeSheet;
+      return JSON.stringify(sheet.values().filter((row) => /^\d+-\d+$/.test(String(row[1]))));
+    };
+    const before = sizes(made);
+    const counting = opened(copyOfBook(made));
+    let callCount = 0;
+    counting.onCall = () => {
+      callCount += 1;
+    };
+    await planOn();
+    const planned = sizes(counting);
+    expect(planned).not.toBe(before);
+    for (const number of numbers(callCount, 3)) {
+      const { book } = await filledWith(made, planOn, number, () => {
+        throw new Error('You are trying to edit a protected cell or object.');
+      });
+      expect([number, (await planOn()).failures, sizes(book)]).toEqual([number, [], planned]);
+      expect([number, (await bringBack()).failures, sizes(book)]).toEqual([number, [], before]);
+      expect([number, (await bringBack()).failures, sizes(book)]).toEqual([number, [], planned]);
+    }
+  },
+  PATIENCE,
+);
+
 /** By a person, with all other tabs but those that are being filled: one tab stays in view. */
 function hidden(sheet: FakeSheet, book: FakeBook): void {
   const others = book.sheets.filter(({ name }) => !name.startsWith('Filling'));

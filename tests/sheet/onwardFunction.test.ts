@@ -139,7 +139,10 @@ describe('days, and a part that is laid first', () => {
     expect(answer).toContain('First up to row 3, then the other side: no offcut goes over to the rest.');
     // A part that lies already, or that is all there is, is no part any more.
     for (const part of [6, 0, '']) expect(told(plan(rows(6, 90), 1, '', part)).join()).not.toContain('the other side');
-    expect(told(plan(rows(3, 90), 4, '', 3)).join()).not.toContain('the other side');
+    const lies = told(plan(rows(3, 90), 4, '', 3));
+    expect(lies.join()).not.toContain('the other side');
+    expect(lies).toContain('Lay first up to row 3: that row lies already, so this changes nothing.');
+    expect(told(plan(rows(3, 90), 3, '', 3)).join()).not.toContain('lies already');
   });
 
   test('the parts keep the count of one go, with an offcut in hand too', () => {
@@ -158,6 +161,15 @@ describe('what cannot be used', () => {
       'a mark that became a date',
       () => PLANK_ONWARD(runs, 48, '', [[new Date(2026, 7, 2), 20, 'left']]),
       /^in_hand, row 1.*is a date/,
+    ],
+    [
+      'an offcut longer than a plank',
+      () =>
+        PLANK_ONWARD(runs, 48, '', [
+          ['a', 48, 'left'],
+          ['b', '48 1/16"', 'left'],
+        ]),
+      /^in_hand, row 2: an offcut of 48 1\/16" is longer than a plank of 48"\. Type the length it has/,
     ],
     ['no length', () => PLANK_ONWARD(runs, 48, '', [['a', '', 'left']]), /^in_hand, row 1 is blank/],
     ['text for a length', () => PLANK_ONWARD(runs, 48, '', [['a', 'long', 'left']]), /^in_hand, row 1/],

@@ -98,7 +98,15 @@ describe('the far wall, measured from the edge of row 6', () => {
   test('what cannot be is told, and nothing is changed', async () => {
     list.tickRows(6);
     measured(['83 5/8"', 'far', '', '']);
-    expect(await problemsOf()).toMatch(/both ends are needed.*Far wall at 4' 0": "far" is not a distance/);
+    // The run of 143 1/4" is measured at 0, 4, 8 and 11' 11 1/4"; only the end that is blank is asked for.
+    const far = '"Far wall at 11\' 11 1/4"" too.';
+    expect(await problemsOf()).toBe(
+      `The distances to the far wall: both ends are needed. Type ${far} Far wall at 4' 0": "far" is not a distance. Type it such as 14 3/8" or 365 mm, from the edge of the row to the wall.`,
+    );
+    measured(['', '83"', '', '83 5/8"']);
+    expect(await problemsOf()).toContain('Type "Far wall at 0"" too.');
+    measured(['', '83"', '', '']);
+    expect(await problemsOf()).toContain(`Type "Far wall at 0"" and ${far}`);
     measured(['83 5/8"', '', '', '83 5/8"']);
     list.typed('Far wall, from the edge of row').value = 9;
     expect(await problemsOf()).toMatch(/^The far wall is measured from the edge of row 9, and that row is not ticked/);
@@ -128,6 +136,11 @@ describe('parts and days', () => {
     const over = [...halves[0]].filter((plank) => halves[1].has(plank)).length;
     expect(over).toBe(0);
     expect(words.at(-1)).toBe('First up to row 10, then the other side: no offcut goes over to the rest.');
+    list.tickRows(9);
+    expect((await list.planOn()).words.at(-1)).toMatch(/^First up to row 10/);
+    list.tickRows(10);
+    const after = await list.planOn();
+    expect(after.words.at(-1)).toBe('Lay first up to row 10: that row lies already, so this changes nothing.');
   });
 
   test('days by rows a day: the list says where each ends and what waits', async () => {

@@ -120,6 +120,22 @@ describe('a bad day', () => {
   });
 });
 
+test('pressed twice, the list before stays the first; with another row laid it is the one that was planned', async () => {
+  list.tickRows(6);
+  list.cell('7-1', 'Mark').value = 'spoilt';
+  const before = list.sizes();
+  await list.planOn();
+  const planned = list.sizes();
+  expect((await list.planOn()).written.map(({ tab }) => tab)).not.toContain('Before - Plain room');
+  await bringBackTabs(list.store, beingLaid(room));
+  expect(list.sizes()).toEqual(before);
+  await list.planOn();
+  list.tickRows(7);
+  await list.planOn();
+  await bringBackTabs(list.store, beingLaid(room));
+  expect(list.sizes()).toEqual(planned);
+});
+
 test('a piece cut shorter than listed moves the joint that the next row keeps away from', async () => {
   list.tickRows(6);
   const [length] = list.lines().get('6-1')?.slice(2, 3) ?? [];

@@ -2,6 +2,7 @@
  * The fewest planks that any legal plan of a job could use: three bounds from cheap to dear.
  */
 
+import { sumOf } from '../../geometry/lists';
 import type { CutJob } from '../job';
 import { type BoundRuns, boundRunsOf } from './boundRuns';
 import { type LastPricing, pricedRunsOf } from './pricedRuns';
@@ -73,7 +74,7 @@ export function boundOf(job: CutJob): Bound {
   const guide = (): Guide | undefined => {
     const pricing = prices?.atBest();
     if (!pricing) return undefined;
-    const wholePlanks = runs.runs.reduce((sum, run) => sum + run.quotient, 0);
+    const wholePlanks = sumOf(runs.runs, (run) => run.quotient);
     return { runs, pricing, spareOf: (planks) => (planks - wholePlanks) * pricing.plank - pricing.least };
   };
   return { raise, guide };
@@ -102,11 +103,11 @@ function patienceFor(job: BoundRuns): number {
  */
 function planksByLength(job: BoundRuns): number {
   const { plankLength, kerf, play, runs, shortLengths } = job;
-  const longs = runs.reduce((sum, { length }) => sum + length + kerf * Math.ceil(length / plankLength), 0);
-  const shorts = shortLengths.reduce((sum, { length, count }) => sum + count * (length + kerf), 0);
+  const longs = sumOf(runs, ({ length }) => length + kerf * Math.ceil(length / plankLength));
+  const shorts = sumOf(shortLengths, ({ length, count }) => count * (length + kerf));
   const byLength = Math.ceil((longs + shorts) / (plankLength + kerf));
   // Every run has one piece that ends at a wall.
-  const ends = runs.length + shortLengths.reduce((sum, { count }) => sum + count, 0);
+  const ends = runs.length + sumOf(shortLengths, ({ count }) => count);
   return Math.max(byLength, Math.ceil((longs + shorts + play * ends) / (plankLength + kerf + play)));
 }
 
@@ -120,7 +121,7 @@ function planksByLength(job: BoundRuns): number {
 function planksByChains({ plankLength, kerf, runs, shortLengths }: BoundRuns): number {
   const { rest, minPiece } = runs[0] ?? { rest: 0, minPiece: 1 };
   if (rest === 0 || shortLengths.length > 0 || runs.some((run) => run.rest !== rest)) return 0;
-  const wholePlanks = runs.reduce((sum, run) => sum + run.quotient, 0);
+  const wholePlanks = sumOf(runs, (run) => run.quotient);
   if (rest >= 2 * minPiece) return rest > plankLength - minPiece - kerf ? wholePlanks + runs.length : 0;
   const lowest = Math.max(minPiece, rest);
   const highest = Math.min(plankLength, plankLength + rest - minPiece);

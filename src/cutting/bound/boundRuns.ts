@@ -10,6 +10,7 @@
  * that needs no play its room, whichever it is, and asks of two wall-to-wall pieces what they need. A first and a last
  * piece are asked for nothing, as the last may be laid first.
  */
+import { sumOf } from '../../geometry/lists';
 import type { CutJob } from '../job';
 import type { JointedRun } from '../runs/staggerCost';
 
@@ -67,8 +68,7 @@ export function boundRunsOf(job: CutJob): BoundRuns {
 function rowsOfStrips(job: CutJob): Set<number> {
   const widthOf = (rowIndex: number): number => job.rows[rowIndex]?.width ?? Number.POSITIVE_INFINITY;
   const fitting = job.ripPairs.filter(([first, last]) => widthOf(first) + widthOf(last) + job.kerf <= job.plankWidth);
-  const lengthOf = (rowIndex: number): number =>
-    (job.rows[rowIndex]?.runs ?? []).reduce((sum, run) => sum + run.length, 0);
+  const lengthOf = (rowIndex: number): number => sumOf(job.rows[rowIndex]?.runs ?? [], (run) => run.length);
   const timesPaired = (rowIndex: number): number => fitting.flat().filter((index) => index === rowIndex).length;
   return new Set(
     fitting.map(([first, last]) => {

@@ -7,6 +7,7 @@
  * included.) The least total is found exactly, by dynamic programming along the forest of runs on every whole unit.
  */
 
+import { sumOf } from '../../geometry/lists';
 import { type RunCosts, type StaggerTable, shutOffsets, staggerTableOf, tellParent, wrap } from '../runs/staggerCost';
 import type { BoundRun, BoundRuns } from './boundRuns';
 import { beginKinds, kindOfRun, type RunKinds, runKindsOf } from './runKinds';
@@ -59,7 +60,7 @@ interface Table extends StaggerTable {
 /** Prepares the pricing of one job; its memory is used again by every pricing. */
 export function pricedRunsOf(job: BoundRuns): PricedRuns {
   const table = tableOf(job);
-  const wholePlanks = job.runs.reduce((sum, run) => sum + run.quotient, 0);
+  const wholePlanks = sumOf(job.runs, (run) => run.quotient);
   const { priceTo, kinds } = table;
   const totalsOf = (index: number) => kinds.costs[kinds.kindOf[index]].totals;
   let last: LastPricing = { plank: 0, least: 0, priceTo, totalsOf };

@@ -8,6 +8,7 @@
  * more than that, when its arc covers a place that is full, or when a neighbour's joints are too near. What was found
  * to lead nowhere is not followed up again in another order of the same arcs.
  */
+import { sumOf } from '../../geometry/lists';
 import type { Guide } from '../bound/bound';
 import { countFull } from '../runs/arcs';
 import { costsByPair, isLaidItself, type PreparedJob, type PreparedRun, paysForItself } from '../runs/prepared';
@@ -61,7 +62,7 @@ interface ExactSearch {
 /** Tries every plan; on `found` the trial is laid so, else it is empty. */
 export function tryEveryPlan(trial: Trial, guide: Guide, { planks, stepLimit }: ExactGoal): ExactAnswer {
   const { prepared } = trial;
-  const wholes = prepared.runs.reduce((sum, run) => sum + (paysForItself(run) ? run.quotient : 0), 0);
+  const wholes = sumOf(prepared.runs, (run) => (paysForItself(run) ? run.quotient : 0));
   clear(trial);
   trial.stagger.fill(prepared.job.minStagger);
   const search: ExactSearch = {

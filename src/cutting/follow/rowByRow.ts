@@ -1,4 +1,5 @@
 /** The fewest offcuts against the wall with which a floor can be laid row by row in so many planks, as far as is found. */
+import { madeOf } from '../../geometry/lists';
 import { sharedOf } from '../plan/pairing';
 import { costsByPair, isLaidItself, type PreparedJob } from '../runs/prepared';
 import type { Trial } from '../search/trial';
@@ -81,7 +82,7 @@ function* layWithin(
   const { prepared } = trial;
   const goal = { planks, width, ...one };
   const rows = prepared.rowRuns.length;
-  const stops = fromBehind ? Array.from({ length: rows - 1 }, (_, row) => row + 1) : [];
+  const stops = fromBehind ? madeOf(rows - 1, (row) => row + 1) : [];
   const lastLaid = prepared.runs.filter(isLaidItself).reduce((last, run) => Math.max(last, run.rowIndex + 1), 0);
   const fronts = yield* sweep(trial, at, worth, pinned, goal, 'front', [...stops, lastLaid]);
   const whole = fronts.get(lastLaid);

@@ -5,6 +5,7 @@
  * Pieces have numbers in laying order: 2r is the first piece of run r, or its only one, and 2r + 1 its last. Whole planks
  * between the ends are not in the books.
  */
+import { madeOf } from '../../geometry/lists';
 import { type Goals, goalsOf } from '../goals/goals';
 import { lastPieceOf, type PreparedRun } from '../runs/prepared';
 import type { Trial } from '../search/trial';
@@ -72,7 +73,7 @@ export function sharingOf(trial: Trial, shared: Shared, priceOf: Int32Array): Sh
     plankOf: shared.plankOf.slice(),
     firstOn: new Int32Array(planks).fill(-1),
     lastOn: new Int32Array(planks).fill(-1),
-    wallsOn: Array.from({ length: planks }, () => []),
+    wallsOn: madeOf(planks, () => []),
     isFixed: new Uint8Array(planks),
     waiting: new Int32Array(job.rows.length),
     priceOf,

@@ -2,7 +2,7 @@
  * Floors laid up to some run, many side by side: the state of a floor laid row by row in many ways at once. What they
  * hold lies in arrays, a stretch for each, and is used again from one run to the next but one.
  */
-
+import { madeOf } from '../../geometry/lists';
 export interface Standings {
   /** First pieces as far as they still matter, by the index of their runs. */
   readonly at: readonly Int32Array[];
@@ -34,7 +34,7 @@ export interface Standings {
 export function standingsFor(runs: number, width: number, room: number): Standings {
   const whole = (length: number): Int32Array => new Int32Array(length);
   return {
-    at: Array.from({ length: width }, () => whole(runs)),
+    at: madeOf(width, () => whole(runs)),
     room,
     counts: whole(width),
     lengths: whole(width * room),

@@ -3,6 +3,7 @@
  * to lay one run more the best are kept (a beam search: P. S. Ow and T. E. Morton, Int. J. of Production Research 26,
  * 1988). What a floor may waste in so many planks is known beforehand, and a way that wastes more is given up.
  */
+import { lastOf } from '../../geometry/lists';
 import { isLaidItself, type PreparedRun, wholesOf } from '../runs/prepared';
 import type { Trial } from '../search/trial';
 import type { Steps } from '../steps';
@@ -67,7 +68,7 @@ export function* sweep(
     count = best.count;
     if (count === 0) break;
     steps.push(stepOf(run, count));
-    for (let i = 0; i < count; i++) layWay(sweeping, next, i, live[run.index], steps[steps.length - 1]);
+    for (let i = 0; i < count; i++) layWay(sweeping, next, i, live[run.index], lastOf(steps));
     const before = sweeping.standings;
     sweeping.standings = next;
     next = isKept ? fresh() : before;

@@ -6,6 +6,7 @@
  * aligned joints; in the end the fewest aligned joints win that cost no more than a few cuts.
  */
 
+import { leastBy } from '../../geometry/lists';
 import { countFull } from '../runs/arcs';
 import { costsByPair, followerOf, isLaidItself, movesFreely, type PreparedRun } from '../runs/prepared';
 import { findOpenings, nearAt, noOpenings, type Openings } from '../runs/stagger';
@@ -318,5 +319,5 @@ function keepStanding(polishing: Polish): void {
 function bestOf(front: readonly Standing[]): Standing {
   const fewest = front.reduce((least, { cuts }) => Math.min(least, cuts), Number.POSITIVE_INFINITY);
   const affordable = front.filter(({ cuts }) => cuts <= Math.floor(fewest * (1 + SPARE_CUTS)));
-  return affordable.reduce((best, one) => (one.aligned < best.aligned ? one : best));
+  return leastBy(affordable, (one) => one.aligned);
 }

@@ -100,7 +100,7 @@ function lyingBefore({ job, before }: OnwardJob, rowIndex: number): readonly num
   return isFirst ? before.filter((lying) => lying.room === room).flatMap(({ joints }) => joints) : [];
 }
 
-function claims({ whole }: OnwardJob, { plankCount, short, bound, stop }: OnwardPlan): readonly string[] {
+function claims({ whole = 0 }: OnwardJob, { plankCount, short, bound, stop }: OnwardPlan): readonly string[] {
   const laws: string[] = [];
   if (short !== Math.max(0, plankCount - whole)) laws.push(`short ${short}, planks ${plankCount}, in hand ${whole}`);
   if (bound > plankCount || (stop === 'proved fewest' && bound !== plankCount))

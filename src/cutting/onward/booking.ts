@@ -1,4 +1,5 @@
 /** Which piece is cut from which plank or piece in hand, for given first pieces. */
+import { addedUp, madeOf } from '../../geometry/lists';
 import type { CutJob, KeptEnd } from '../job';
 import { lastAfter, type OpenRun, wholesAfter } from './firstPieces';
 import type { OnwardJob, OnwardPiece } from './onwardJob';
@@ -60,7 +61,7 @@ function bookEnds(onward: OnwardJob, runs: readonly OpenRun[], firsts: readonly 
     const source = books.held[index];
     const { kerf, play = 0 } = job;
     const need = source.lengths.length > 0 ? kerf + play : 0;
-    if (length + need > source.capacity - source.lengths.reduce((sum, other) => sum + other, 0)) return null;
+    if (length + need > source.capacity - addedUp(source.lengths)) return null;
     source.lengths.push(length);
     if (isGrowing) source.growing += 1;
     return { length, from: kept, plank: -1, stock: index };
@@ -71,9 +72,7 @@ function bookEnds(onward: OnwardJob, runs: readonly OpenRun[], firsts: readonly 
     const plank = fromHeld ? -1 : open();
     if (partnerOfFirst[i] >= 0 && plank >= 0) plankOfTail[partnerOfFirst[i]] = plank;
     const first = fromHeld ?? put(length, 'right', plank, false);
-    const wholes = Array.from({ length: wholesAfter(run, length, plankLength) }, () =>
-      put(plankLength, 'whole', open(), false),
-    );
+    const wholes = madeOf(wholesAfter(run, length, plankLength), () => put(plankLength, 'whole', open(), false));
     books.pieces[index] = [first, ...wholes, null];
   });
   long.forEach(({ index }, i) => {
@@ -113,7 +112,7 @@ function needWith({ kerf, play = 0 }: CutJob, { lengths, growing }: Source, leng
 }
 
 function tightest(sources: readonly Source[], isFit: (source: Source) => boolean): number {
-  const left = ({ capacity, lengths }: Source) => capacity - lengths.reduce((sum, other) => sum + other, 0);
+  const left = ({ capacity, lengths }: Source) => capacity - addedUp(lengths);
   let best = -1;
   sources.forEach((source, i) => {
     if (isFit(source) && (best < 0 || left(source) < left(sources[best]))) best = i;

@@ -4,8 +4,11 @@
  *
  * A move is taken when it costs little more than it saves; what that means is less and less, and nothing in the end.
  */
+
+import { sumOf } from '../../geometry/lists';
+import { leastDistance } from '../runs/joints';
 import { drawBelow, type Seeded, seededFrom } from '../search/seeded';
-import { jointsOf, leastDistance, type OpenRun } from './firstPieces';
+import { jointsOf, type OpenRun } from './firstPieces';
 import { jointsThatLie, type OnwardJob, type OnwardPiece, type OnwardPlan } from './onwardJob';
 
 /** Our choice: what a move may cost at first, and later; moves for every run, and at most. */
@@ -165,13 +168,13 @@ class Rest {
 
   /** @param move done again it is undone */
   private tried(sources: readonly Source[], places: readonly number[], most: number, move: () => void): void {
-    const alignedBefore = places.reduce((sum, place) => sum + this.alignedAt(place), 0);
+    const alignedBefore = sumOf(places, (place) => this.alignedAt(place));
     let cost = 0;
     for (const source of sources) cost += this.count(source, -1);
     move();
     const isLegal = sources.every((source) => this.fits(source)) && places.every((place) => this.isStaggered(place));
     for (const source of sources) cost += this.count(source, 1);
-    cost += ALIGNED * (places.reduce((sum, place) => sum + this.alignedAt(place), 0) - alignedBefore);
+    cost += ALIGNED * (sumOf(places, (place) => this.alignedAt(place)) - alignedBefore);
     if (isLegal && cost <= most) return;
     for (const source of sources) this.count(source, -1);
     move();
@@ -222,7 +225,7 @@ class Rest {
     const { alignedDistance } = this.onward.job;
     const joints = this.jointsAt(place);
     const pairs = (others: readonly number[]): number =>
-      joints.reduce((sum, a) => sum + others.filter((b) => Math.abs(a - b) < alignedDistance).length, 0);
+      sumOf(joints, (a) => others.filter((b) => Math.abs(a - b) < alignedDistance).length);
     return far.reduce((sum, other) => sum + pairs(this.jointsAt(other)), pairs(lyingFar));
   }
 }

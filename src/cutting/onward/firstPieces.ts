@@ -43,10 +43,3 @@ export function jointsOf(run: OpenRun, first: number, plankLength: number): read
   for (let at = run.x + first; at < run.x + run.length; at += plankLength) joints.push(at);
   return joints;
 }
-
-/** The least distance between joints of two rows; infinite where a row has none. */
-export function leastDistance(some: readonly number[], others: readonly number[]): number {
-  let least = Number.POSITIVE_INFINITY;
-  for (const a of some) for (const b of others) least = Math.min(least, Math.abs(a - b));
-  return least;
-}

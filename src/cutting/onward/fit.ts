@@ -1,6 +1,8 @@
 /** An offcut in hand against a run: whether it serves as the first or the last piece, and the least change that makes it serve. */
+
 import type { CutJob } from '../job';
-import { jointsOf, lastAfter, leastDistance, mayBegin, type OpenRun } from './firstPieces';
+import { leastDistance } from '../runs/joints';
+import { jointsOf, lastAfter, mayBegin, type OpenRun } from './firstPieces';
 
 /** What a piece needs: the right end of a first piece, the left end of a last one, none of a piece from wall to wall. */
 export type NeededEnd = 'left' | 'right' | 'none';

@@ -1,4 +1,5 @@
 /** The rest of a floor laid in two parts, the furniture over on the other side in between: few offcuts go over with it. */
+import { madeOf } from '../../geometry/lists';
 import type { CutJob } from '../job';
 import type { PlanOptions } from '../search';
 import { planOnward } from './onward';
@@ -20,7 +21,7 @@ export function rowsInParts(onward: OnwardJob, rowCount: number, options: PlanOp
   const left = leftOvers(onward, first.rows, first.plankCount);
   const ofStock = left.filter(({ source }) => source < stock.length);
   return [left, ofStock].map((kept) => {
-    const rest = { job: part(rowCount), before, stock: kept.map(({ piece }) => piece), whole: 0 };
+    const rest = { job: part(rowCount), before, stock: kept.map(({ piece }) => piece) };
     const second = planOnward(rest, undefined, options);
     return [...first.rows, ...renamed(second.rows, kept, stock.length, first.plankCount)];
   });
@@ -88,7 +89,7 @@ interface LeftOver {
 /** Less the play: what comes from an offcut is measured in place. */
 function leftOvers({ job, stock }: OnwardJob, rows: Rows, plankCount: number): readonly LeftOver[] {
   const { plankLength: length, kerf, play = 0 } = job;
-  const planks = Array.from({ length: plankCount }, (): StockPiece => ({ length, ends: 'both' }));
+  const planks = madeOf(plankCount, (): StockPiece => ({ length, ends: 'both' }));
   const pieces = rows.flatMap(({ runs }) => runs.flat());
   return [...stock, ...planks].flatMap((whole, source): LeftOver[] => {
     const cut = pieces.filter((piece) => (piece.stock ?? piece.plank + stock.length) === source && !piece.isStrip);

@@ -5,13 +5,16 @@
  * chosen anew, one run at a time, where offcuts in hand or shared planks save more. The plan of the whole floor, handed in as
  * a start, is never done worse than.
  */
+
+import { sumOf } from '../../geometry/lists';
 import type { BrokenRule, CutJob, CutPlan } from '../job';
 import { checkOnwardPlan, judgedOnward } from '../judge/onwardLaws';
 import { cutPiecesLast } from '../plan/cutLast';
+import { leastDistance } from '../runs/joints';
 import { type PlanOptions, planCutsQuickly } from '../search';
 import { bookPieces } from './booking';
 import { withFewerWaiting } from './fewerWaiting';
-import { jointsOf, lastAfter, leastDistance, mayBegin, type OpenRun, openRuns, wholesAfter } from './firstPieces';
+import { jointsOf, lastAfter, mayBegin, type OpenRun, openRuns, wholesAfter } from './firstPieces';
 import { jointsThatLie, type OnwardJob, type OnwardPlan } from './onwardJob';
 import { quickSaved } from './quickSaved';
 
@@ -86,7 +89,7 @@ function isBetter(a: OnwardPlan, b: OnwardPlan): boolean {
   return a.broken.length < b.broken.length || (a.broken.length === b.broken.length && a.plankCount < b.plankCount);
 }
 
-function shortOf(plankCount: number, { whole }: OnwardJob): number {
+function shortOf(plankCount: number, { whole = 0 }: OnwardJob): number {
   return Math.max(0, plankCount - whole);
 }
 
@@ -95,7 +98,7 @@ function shortOf(plankCount: number, { whole }: OnwardJob): number {
  * without them are the least. What lies only adds to what must be kept.
  */
 function boundOf({ job, stock }: OnwardJob, withoutStock: number, runs: readonly OpenRun[]): number {
-  const cover = runs.reduce((sum, run) => sum + run.length, 0) - stock.reduce((sum, piece) => sum + piece.length, 0);
+  const cover = sumOf(runs, (run) => run.length) - sumOf(stock, (piece) => piece.length);
   return Math.max(0, withoutStock - stock.length, Math.ceil(cover / job.plankLength));
 }
 

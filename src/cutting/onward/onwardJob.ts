@@ -25,8 +25,8 @@ export interface OnwardJob {
   /** What lies in the rooms of those rows; a room that is not begun is left out. */
   readonly before: readonly RowsBefore[];
   readonly stock: readonly StockPiece[];
-  /** Whole planks in hand; what is needed beyond them has to be bought. */
-  readonly whole: number;
+  /** Whole planks in hand; what is needed beyond them has to be bought. Missing: none, or counted elsewhere. */
+  readonly whole?: number;
 }
 
 /** A piece cut from a plank, or from a piece in hand: then `stock` is its place in the list and `plank` is -1. */

@@ -2,6 +2,7 @@
  * Rows end with the piece that is cut. The last piece is measured in place, so `48, 48, 47 1/4` is laid without knowing the
  * room to a sixteenth, where `47 1/4, 48, 48` is not: its last plank fits, or it does not.
  */
+import { lastOf } from '../../geometry/lists';
 import type { CutJob, CutPlan, PlannedPiece } from '../job';
 import { jointsOfRow } from '../judge/breaches';
 
@@ -27,7 +28,7 @@ export function cutPiecesLast(job: CutJob, plan: CutPlan): CutPlan {
       .flatMap((joint) => jointsOfRow(job, now, rowIndex).filter((own) => Math.abs(own - joint) < distance)).length;
   rows.forEach((row, r) => {
     row.runs.forEach((run, u) => {
-      const [first, last] = [run[0], run[run.length - 1]];
+      const [first, last] = [run[0], lastOf(run)];
       if (first.from !== 'right' || last.from !== 'whole' || !isAlone(first) || !isAlone(last)) return;
       const [before, aligned] = [rows[r], near(r, 2, job.alignedDistance)];
       // Planks keep their numbers in the order in which they are needed.

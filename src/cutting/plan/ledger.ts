@@ -3,6 +3,7 @@
  * judged by. The laws a plan must keep stand in `laws.ts`.
  */
 
+import { lastOf, sumOf } from '../../geometry/lists';
 import type { CutJob, CutPlan, KeptEnd, PlannedPiece } from '../job';
 import { jointsOfRow } from '../judge/breaches';
 import { type Waiting, waitingOf } from './waiting';
@@ -74,11 +75,11 @@ export function ledgerOf(
   const ends = endPieceLengths(job, plan);
   return {
     planks,
-    cutCount: planks.reduce((sum, plank) => sum + plank.cutCount, 0),
+    cutCount: sumOf(planks, (plank) => plank.cutCount),
     alignedJointCount: aligned.length,
     tightestStagger: least(staggers),
     shortestEndPiece: least(ends),
-    waste: planks.reduce((sum, plank) => sum + job.plankLength - plank.pieceLength, 0),
+    waste: sumOf(planks, (plank) => job.plankLength - plank.pieceLength),
     waiting: waitingOf(job, planks, order),
   };
 }
@@ -115,7 +116,7 @@ function bookPlank(
   { own, strips: unbooked }: { own: readonly BookedPiece[]; strips: readonly BookedPiece[] },
 ): PlankBooking {
   const strips = bookStrips(job, own, unbooked);
-  const pieceLength = own.reduce((sum, piece) => sum + piece.length, 0);
+  const pieceLength = sumOf(own, (piece) => piece.length);
   const between = Math.max(0, own.length - 1) * job.kerf;
   const rest = job.plankLength - pieceLength - between;
   // A rest thinner than the blade becomes sawdust.
@@ -166,7 +167,7 @@ function endPieceLengths(job: CutJob, plan: CutPlan): number[] {
   return plan.rows.flatMap((row, rowIndex) =>
     row.runs.flatMap((run, runIndex) => {
       const isLong = (job.rows[rowIndex]?.runs[runIndex]?.length ?? 0) > job.plankLength;
-      const ends = [run[0], run[run.length - 1]];
+      const ends = [run[0], lastOf(run)];
       return isLong ? ends.flatMap((piece) => (piece ? [piece.length] : [])) : [];
     }),
   );

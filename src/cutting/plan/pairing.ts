@@ -6,8 +6,10 @@
  * leaves the choice free for fewer cuts and shorter waits.
  */
 
+import { lastOf, madeOf } from '../../geometry/lists';
 import type { Shared } from '../follow/sharing';
 import type { BrokenRule, CutJob, KeptEnd, PlannedPiece, PlannedRow } from '../job';
+import { leastDistance } from '../runs/joints';
 import { costsByPair, lastPieceOf, type PreparedJob, type PreparedRun, wholesOf } from '../runs/prepared';
 import type { StripRows } from '../runs/stripRows';
 import { matchStrips, type RowEnds, WHOLE_STRIP } from '../runs/strips';
@@ -84,7 +86,7 @@ export function sharedOf(prepared: PreparedJob, at: Int32Array): Shared {
 
 /** First and last piece of a run, or its only one. */
 function endsOf<T>(pieces: readonly T[]): readonly T[] {
-  return pieces.length === 1 ? pieces : [pieces[0], pieces[pieces.length - 1]];
+  return pieces.length === 1 ? pieces : [pieces[0], lastOf(pieces)];
 }
 
 /** Shares out planks that are known for the end pieces; whole planks between get planks of their own. */
@@ -122,7 +124,7 @@ function piecesOf(prepared: PreparedJob, run: PreparedRun, at: number): Piece[] 
   };
   if (run.isWallToWall) return [piece(run.length, 'middle', at - run.length - kerf, at)];
   const last = lastPieceOf(run, at, L);
-  const wholes = Array.from({ length: wholesOf(run, at) }, () => piece(L, 'whole', -1, L));
+  const wholes = madeOf(wholesOf(run, at), () => piece(L, 'whole', -1, L));
   return [piece(at, 'right', -1, at), ...wholes, piece(last, 'left', L - kerf - last, L)];
 }
 
@@ -207,12 +209,11 @@ export function brokenRules(job: CutJob, rows: readonly PlannedRow[]): BrokenRul
     row.runs.forEach((run, runIndex) => {
       const pieces = rows[rowIndex].runs[runIndex];
       const place = { rowIndex, runIndex };
-      const shortest =
-        run.length > job.plankLength ? Math.min(pieces[0].length, pieces[pieces.length - 1].length) : job.minPiece;
+      const shortest = run.length > job.plankLength ? Math.min(pieces[0].length, lastOf(pieces).length) : job.minPiece;
       if (shortest < job.minPiece)
         broken.push({ rule: 'minimum piece', ...place, found: shortest, wanted: job.minPiece });
       const own = jointsOf(run.x, pieces);
-      const nearest = nearestOf(own, before);
+      const nearest = leastDistance(own, before);
       if (nearest < job.minStagger)
         broken.push({ rule: 'minimum stagger', ...place, found: nearest, wanted: job.minStagger });
       joints.push(...own);
@@ -228,10 +229,4 @@ function jointsOf(x: number, pieces: readonly PlannedPiece[]): number[] {
     joint += piece.length;
     return joint;
   });
-}
-
-function nearestOf(joints: readonly number[], others: readonly number[]): number {
-  let nearest = Number.POSITIVE_INFINITY;
-  for (const a of joints) for (const b of others) nearest = Math.min(nearest, Math.abs(a - b));
-  return nearest;
 }

@@ -3,6 +3,7 @@
  * and so does a strip until its row. Rows count in laying order, through all rooms. What is used in the row it was cut
  * in never waits.
  */
+import { lastOf } from '../../geometry/lists';
 import type { CutJob } from '../job';
 
 /** A plank by the rows in which it gives its pieces and the strips ripped from them. */
@@ -45,7 +46,7 @@ export function waitingOf(
   };
   for (const { pieces, strips } of planks) {
     reuseCount += Math.max(0, pieces.length - 1) + strips.length;
-    if (pieces.length > 1) wait(pieces[0].rowIndex, pieces[pieces.length - 1].rowIndex);
+    if (pieces.length > 1) wait(pieces[0].rowIndex, lastOf(pieces).rowIndex);
     for (const { rowIndex, source } of strips) if (source) wait(source.rowIndex, rowIndex);
   }
   return { afterRow, most: afterRow.reduce((a, b) => Math.max(a, b), 0), reuseCount, rowsWaited };

@@ -25,3 +25,10 @@ export function nearPairs({ prepared, at }: LaidRuns, a: PreparedRun, b: Prepare
   }
   return pairs;
 }
+
+/** The least distance between joints of two rows; infinite where a row has none. */
+export function leastDistance(some: readonly number[], others: readonly number[]): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (const a of some) for (const b of others) least = Math.min(least, Math.abs(a - b));
+  return least;
+}

@@ -92,12 +92,6 @@ export function prepareJob(
   return { job, plankLength: job.plankLength, kerf, runs, rowRuns, stripRows, neighbours };
 }
 
-function requireWhole(name: string, value: number, least: number): void {
-  if (!Number.isSafeInteger(value) || value < least) {
-    throw new RangeError(`The ${name} must be a whole number of at least ${least}, found ${value}.`);
-  }
-}
-
 interface RunPlace {
   readonly index: number;
   readonly rowIndex: number;
@@ -201,4 +195,11 @@ export function lastPieceOf(run: PreparedRun, firstPiece: number, plankLength: n
 /** Whole planks between first and last piece of a run longer than a plank. */
 export function wholesOf(run: PreparedRun, firstPiece: number): number {
   return firstPiece < run.rest ? run.quotient : run.quotient - 1;
+}
+
+/** @throws RangeError if a number that a caller gives is not whole, or under `least` */
+export function requireWhole(name: string, value: number, least: number): void {
+  if (!Number.isSafeInteger(value) || value < least) {
+    throw new RangeError(`The ${name} must be a whole number of at least ${least}, found ${value}.`);
+  }
 }

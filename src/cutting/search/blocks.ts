@@ -5,6 +5,7 @@
  * it costs alone and, where its joints shut out the cheapest of the run before, what the next best costs more. Prices of
  * places are added up; since two arcs of a block may meet at one place, a block that turns out dearer is put back.
  */
+import { lastOf, madeOf } from '../../geometry/lists';
 import { type Arc, arcOf, priceOfArc } from '../runs/arcs';
 import type { PreparedRun } from '../runs/prepared';
 import {
@@ -35,7 +36,7 @@ export interface BlockMemory {
 /** A memory in which nothing was tried; `plankLength` in units of the job. */
 export function emptyBlockMemory(plankLength: number, size: number): BlockMemory {
   return {
-    costs: Array.from({ length: size }, () => new Float64Array(plankLength + 1)),
+    costs: madeOf(size, () => new Float64Array(plankLength + 1)),
     stagger: staggerTableOf(plankLength, 0),
     openings: noOpenings(),
     windows: noStretches(),
@@ -51,7 +52,7 @@ export function extendPath(
 ): PreparedRun[] {
   const { prepared, seeded } = trial;
   while (path.length < size) {
-    const run = path[path.length - 1];
+    const run = lastOf(path);
     const next = prepared.neighbours[run.index].filter(
       (index) => prepared.runs[index].rowIndex === run.rowIndex + direction && free(prepared.runs[index]),
     );

@@ -11,6 +11,7 @@
  * Which row gets which of the chain's first pieces changes neither load nor cuts: stagger is a matter of order.
  */
 
+import { sumOf } from '../../geometry/lists';
 import { type Arc, arcOf } from '../runs/arcs';
 import { costsByPair, isLaidItself, type PreparedJob, type PreparedRun } from '../runs/prepared';
 import { nearAt } from '../runs/stagger';
@@ -101,7 +102,7 @@ export function layChain(trial: Trial, chain: Chain): boolean {
   let fewest = Number.POSITIVE_INFINITY;
   for (let stride = 1; stride <= STRIDES && fewest > 0; stride++) {
     setInStrides(trial, runs, sorted, Math.ceil((stride * runs.length) / (STRIDES + 1)));
-    const near = runs.reduce((sum, run) => sum + nearAt(trial, run), 0);
+    const near = sumOf(runs, (run) => nearAt(trial, run));
     if (near >= fewest) continue;
     fewest = near;
     best = trial.at.slice();

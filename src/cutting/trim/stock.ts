@@ -2,6 +2,9 @@
  * Plain one-dimensional cutting: the fewest sticks of one length that give a list of pieces, as for trim. Planks are
  * another matter, because their ends are handed: see `search.ts`.
  */
+
+import { lastOf } from '../../geometry/lists';
+import { requireWhole } from '../runs/prepared';
 import { fractionalPlan, martelloTothBound } from './stockBound';
 import { firstFit, type PatternUse, type StepMeter, type StockDemand, sticksOf } from './stockPatterns';
 import { completeSearch, dive, type StockState } from './stockSearch';
@@ -62,18 +65,12 @@ export function cutStock(
   };
 }
 
-function requireWhole(name: string, value: number, least: number): void {
-  if (!Number.isSafeInteger(value) || value < least) {
-    throw new RangeError(`The ${name} must be a whole number of at least ${least}, found ${value}.`);
-  }
-}
-
 /** Sizes and counts from sizes in descending order. */
 function demandOf(descending: readonly number[], capacity: number): StockDemand {
   const sizes: number[] = [];
   const counts: number[] = [];
   for (const size of descending) {
-    if (size !== sizes[sizes.length - 1]) {
+    if (size !== lastOf(sizes)) {
       sizes.push(size);
       counts.push(0);
     }

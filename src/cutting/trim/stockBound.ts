@@ -1,4 +1,5 @@
 /** The fewest sticks any cutting could use, and the fractional cutting plan that shows it. */
+import { sumOf } from '../../geometry/lists';
 import {
   bestPattern,
   type Pattern,
@@ -67,7 +68,7 @@ export function fractionalPlan(demand: StockDemand, enough: number, meter: StepM
     const prices = pricesOf(basis, demand.sizes.length);
     const best = bestPattern(demand, prices, meter);
     if (!best || !stepsLeft(meter, Math.ceil(basis.rows.length ** 2 / 8))) break;
-    const worthOfDemand = prices.reduce((sum, price, i) => sum + price * demand.counts[i], 0);
+    const worthOfDemand = sumOf(prices, (price, i) => price * demand.counts[i]);
     bound = Math.max(bound, Math.ceil(worthOfDemand / best.worth));
     // Optimal but for the rounding of the prices, which costs a pattern at most one unit per piece.
     if (bound >= enough || best.worth <= PRICE_SCALE * (1 + 1e-7)) break;
@@ -109,7 +110,7 @@ function startBasis({ sizes, counts, capacity }: StockDemand): Basis {
 function pricesOf({ wanted, rows }: Basis, sizeCount: number): number[] {
   const prices = new Array<number>(sizeCount).fill(0);
   wanted.forEach((index, column) => {
-    const price = rows.reduce((sum, row) => sum + row.inverse[column], 0);
+    const price = sumOf(rows, (row) => row.inverse[column]);
     prices[index] = Math.max(0, Math.floor(price * PRICE_SCALE));
   });
   return prices;
@@ -117,7 +118,7 @@ function pricesOf({ wanted, rows }: Basis, sizeCount: number): number[] {
 
 /** One simplex step; false when no row limits it, which only rounding can bring about. */
 function letIn({ wanted, columnOf, rows }: Basis, pattern: Pattern): boolean {
-  const change = rows.map((row) => pattern.reduce((sum, index) => sum + row.inverse[columnOf[index] ?? 0], 0));
+  const change = rows.map((row) => sumOf(pattern, (index) => row.inverse[columnOf[index] ?? 0]));
   let leaving = -1;
   rows.forEach((row, r) => {
     if (change[r] <= 1e-9) return;

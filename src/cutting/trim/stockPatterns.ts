@@ -4,6 +4,7 @@
  * Sizes here carry their kerf (length + kerf, cut from stick + kerf), which is the same thing as one kerf between
  * neighbouring pieces. They are distinct and descend.
  */
+import { sumOf } from '../../geometry/lists';
 
 /** The pieces wanted, by size. */
 export interface StockDemand {
@@ -68,7 +69,7 @@ export function takeFrom(counts: number[], { pattern, times }: PatternUse): void
 
 /** Sticks that some patterns cut. */
 export function sticksOf(uses: readonly PatternUse[]): number {
-  return uses.reduce((sum, use) => sum + use.times, 0);
+  return sumOf(uses, (use) => use.times);
 }
 
 /** A pattern from the count of each size. */

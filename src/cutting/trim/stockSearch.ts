@@ -1,4 +1,5 @@
 /** The searches of plain one-dimensional cutting: diving from the fractional plan, and complete search by sticks. */
+import { sumOf } from '../../geometry/lists';
 import { fractionalPlan } from './stockBound';
 import {
   firstFit,
@@ -63,7 +64,7 @@ function diveFrom({ rest, cut, detours }: Depth, state: StockState, meter: StepM
  * `state`, and raises its bound to the best count when the search ends within the steps.
  */
 export function completeSearch(demand: StockDemand, state: StockState, meter: StepMeter): void {
-  const total = demand.sizes.reduce((sum, size, i) => sum + size * demand.counts[i], 0);
+  const total = sumOf(demand.sizes, (size, i) => size * demand.counts[i]);
   while (state.bestCount > state.bound && state.bestCount <= MOST_STICKS_COMPLETED) {
     const sticks = state.bestCount - 1;
     const found = completeFrom(demand, sticks * demand.capacity - total, meter, new Map());

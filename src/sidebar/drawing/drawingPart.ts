@@ -43,7 +43,7 @@ export function drawingPart(place: HTMLElement, { pressed }: { pressed(path: str
 
 /** Holds what is drawn, so that it can be drawn anew at another size. */
 class FootDrawing implements DrawingPart {
-  readonly foldButton = button('', () => this.choose(), { class: 'icon' });
+  readonly foldButton = button('', () => this.choose(), 'icon');
   private readonly large = button('', () => this.openLarge(), { class: 'icon', hidden: true });
   private spreadsheet: Spreadsheet | null = null;
   private isOpen = true;
@@ -144,7 +144,7 @@ class FootDrawing implements DrawingPart {
   private picture(): Element {
     const { shown } = this;
     const paper = paperFor(this.place);
-    if (shown === null) return element('p', { class: 'help' }, 'The floor is drawn here as you type.');
+    if (shown === null) return element('p', 'help', 'The floor is drawn here as you type.');
     if ('corners' in shown) return walkElement(shown, paper);
     return drawingElement(
       drawingOf(shown, paper, this.areMeasured()),

@@ -1,4 +1,7 @@
 /** A drawing as elements of the page. Pieces can be walked with the arrow keys and opened. */
+
+import { lastOf } from '../../geometry/lists';
+import { distanceBetween } from '../../geometry/point';
 import type { FloorPiece } from '../../takeoff/result';
 import type { RowFault } from '../outcome/rowFaults';
 import { drawn } from '../parts/dom';
@@ -199,7 +202,7 @@ function diagonalWords({ words, middle, turn, isWorst, diagonalNumber }: DrawnDi
 function isClearOf({ diagonals, faults }: Drawing, { x, y }: PaperPoint): boolean {
   if (faults.some((fault) => Math.abs(fault.x - x) < 22 && Math.abs(fault.y - y) < 12)) return false;
   return diagonals.every(({ words, middle, from, to }) => {
-    const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+    const length = distanceBetween(from, to) || 1;
     const [ux, uy] = [(to.x - from.x) / length, (to.y - from.y) / length];
     const [dx, dy] = [x - middle.x, y - middle.y];
     return Math.abs(dx * ux + dy * uy) > words.length * 2.9 + 14 || Math.abs(dy * ux - dx * uy) > 13;
@@ -279,5 +282,5 @@ function nextIndex(key: string, index: number, pieces: readonly DrawnPiece[]): n
   const { rowNumber, pieceNumber } = pieces[index].piece;
   const wanted = rowNumber + (key === 'ArrowUp' ? 1 : -1);
   const row = pieces.flatMap(({ piece }, i) => (piece.rowNumber === wanted ? [{ piece, i }] : []));
-  return (row.find(({ piece }) => piece.pieceNumber >= pieceNumber) ?? row[row.length - 1])?.i ?? index;
+  return (row.find(({ piece }) => piece.pieceNumber >= pieceNumber) ?? lastOf(row))?.i ?? index;
 }

@@ -10,12 +10,12 @@ const KEYS = [
 
 /** One line of samples with their words. */
 export function keyOfTints(): HTMLElement {
-  return element('p', { class: 'key' }, ...KEYS.map(([tint, over, words]) => sampleOf(tint, over, words)));
+  return element('p', 'key', ...KEYS.map(([tint, over, words]) => sampleOf(tint, over, words)));
 }
 
 /** How to read the measures of a room. */
 export function measuresKey(): HTMLElement {
-  return element('p', { class: 'key' }, '+ drawn longer than measured, − shorter');
+  return element('p', 'key', '+ drawn longer than measured, − shorter');
 }
 
 function sampleOf(tint: string, over: string, words: string): HTMLElement {

@@ -42,7 +42,7 @@ class LargeFloor {
     role: 'application',
     'aria-label': 'The floor: plus and minus bring it nearer and further, arrow keys move it, 0 shows all of it',
   });
-  private readonly line = element('p', { class: 'piece-line' });
+  private readonly line = element('p', 'piece-line');
   private readonly measuresKey = measuresKey();
   private readonly view: NearView;
   private areMeasured: boolean;
@@ -66,21 +66,15 @@ class LargeFloor {
     measured.hidden = measures.length === 0;
     const steps = element(
       'div',
-      { class: 'steps' },
+      'steps',
       ...this.view.buttons(),
       measured,
       button('Print', () => printFloor(plan, this.areMeasured)),
       close,
     );
     const heading = element('h2', { id: 'large-heading' }, plan.entry.name || 'The floor');
-    const words = element('p', { class: 'large-headline' }, headline(plan));
-    this.parts = [
-      element('div', { class: 'large-head' }, heading, words, steps),
-      paper,
-      line,
-      keyOfTints(),
-      this.measuresKey,
-    ];
+    const words = element('p', 'large-headline', headline(plan));
+    this.parts = [element('div', 'large-head', heading, words, steps), paper, line, keyOfTints(), this.measuresKey];
     keepReachable(line, 'The piece pointed at');
     this.tell(null);
     this.tellMeasured(measured);

@@ -2,7 +2,9 @@
  * The marking drawing of one piece: its true shape, start edge at the bottom as it is seen with the start wall behind
  * you, and every dimension to mark. Data only.
  */
+
 import type { Ticks, Units } from '../../geometry/length';
+import { sumOf } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
 import { type Bounds, boundsOf, type Region } from '../../geometry/polygon';
 import { frameOf, regionToFrame } from '../../geometry/turn';
@@ -11,7 +13,7 @@ import { type Marking, markingOf } from '../../layout/marking';
 import type { Notch } from '../../layout/notches';
 import type { Slant } from '../../layout/slants';
 import type { FloorPiece, Takeoff } from '../../takeoff/result';
-import { lengthText } from '../../takeoff/text/lengthText';
+import { lengthText, pieceText } from '../../takeoff/text/lengthText';
 import { regionOf } from './drawing';
 
 /** Beside which edge of the piece a dimension stands: start edge at the bottom. */
@@ -102,7 +104,7 @@ function restOf(
 }
 
 function dimensionsOf(piece: FloorPiece, marking: Marking, box: Bounds, units: Units): readonly Dimension[] {
-  const show = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const show = pieceText(units);
   const { slants, notches, bends } = marking;
   const isScribed = bends.some(({ isWhole }) => isWhole);
   return [
@@ -164,7 +166,7 @@ function widthDimensions(piece: FloorPiece, slants: readonly Slant[], box: Bound
   if (widthLeft === widthRight) return [along('left', 0, box.y1, 'Width', show(widthLeft))];
   const at = (end: Slant['end']) => {
     const taken = (edge: Slant['edge']) =>
-      tapers.reduce((sum, taper) => sum + (taper.end === end && taper.edge === edge ? taper.across : 0), 0);
+      sumOf(tapers, (taper) => (taper.end === end && taper.edge === edge ? taper.across : 0));
     return [taken('start'), box.y1 - taken('far')] as const;
   };
   return [

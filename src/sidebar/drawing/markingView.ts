@@ -1,4 +1,5 @@
 /** The marking drawing of a piece on the page, in a dialog that Escape closes. */
+import { distanceBetween } from '../../geometry/point';
 import type { FloorPiece, Takeoff } from '../../takeoff/result';
 import { button, drawn, element } from '../parts/dom';
 import { type Dimension, type MarkedPiece, type MarkedSize, markedPieceOf, type Side } from './marking';
@@ -40,7 +41,7 @@ export function openMarking(first: FloorPiece, plan: Takeoff, large: ((label: st
     });
     const content = contentOf(piece, plan);
     const others = [...(large ? [larger] : []), ...content.view.buttons(), print, close];
-    const steps = element('div', { class: 'steps' }, step('Previous', -1), step('Next', 1), ...others);
+    const steps = element('div', 'steps', step('Previous', -1), step('Next', 1), ...others);
     dialog.replaceChildren(...content.parts, steps);
     const focused = document.getElementById(focusId) as HTMLButtonElement | null;
     (focused && !focused.disabled ? focused : close).focus();
@@ -93,12 +94,12 @@ function partsOf(
   return [
     element('h2', { id: 'marking-heading' }, `Piece ${piece.label}`),
     element('p', {}, `${sizeWords(piece, plan.units)}. ${sourceWords(piece)}`),
-    element('p', { class: 'edge-name' }, `far edge (${plan.startEdge === 'tongue' ? 'groove' : 'tongue'})`),
+    element('p', 'edge-name', `far edge (${plan.startEdge === 'tongue' ? 'groove' : 'tongue'})`),
     picture,
-    element('p', { class: 'edge-name' }, `start edge (${plan.startEdge}), towards the start wall`),
-    element('dl', { class: 'numbers' }, ...lines),
-    ...(marks.length > 0 ? [element('ol', { class: 'notes' }, ...marks)] : []),
-    element('p', { class: 'help' }, cutsWords(piece)),
+    element('p', 'edge-name', `start edge (${plan.startEdge}), towards the start wall`),
+    element('dl', 'numbers', ...lines),
+    ...(marks.length > 0 ? [element('ol', 'notes', ...marks)] : []),
+    element('p', 'help', cutsWords(piece)),
   ];
 }
 
@@ -178,7 +179,7 @@ function sizeElements({ from, to, text }: MarkedSize, scale: Scale, paperWidth: 
   const placed = isSeen ? Math.min(Math.max(middle, half), paperWidth - half) : middle;
   const transform = `translate(${placed},${(a.y + b.y) / 2})`;
   const words = drawn('text', { class: 'dimension-text', transform, dy: '0.35em' }, text);
-  return Math.hypot(b.x - a.x, b.y - a.y) < TIER ? [line] : [line, words];
+  return distanceBetween(a, b) < TIER ? [line] : [line, words];
 }
 
 function restElement({ restFrom, restTo, width }: MarkedPiece, scale: Scale): SVGElement[] {

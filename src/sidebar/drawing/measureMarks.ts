@@ -1,6 +1,8 @@
 /** Numbers of the corners, and diagonals with what each is off by, on paper. */
 
 import type { Units } from '../../geometry/length';
+import { entryAfter, madeOf } from '../../geometry/lists';
+import { distanceBetween } from '../../geometry/point';
 import { lengthText } from '../../takeoff/text/lengthText';
 import { byWords, type Measure } from '../form/measures';
 import { readable } from './labelPlace';
@@ -66,7 +68,7 @@ function leftOf(from: PaperPoint, to: PaperPoint): PaperPoint {
 /** Above 0 where the way goes round to the right on paper. */
 function doubleArea(corners: readonly PaperPoint[]): number {
   return corners.reduce((sum, { x, y }, i) => {
-    const next = corners[(i + 1) % corners.length];
+    const next = entryAfter(corners, i);
     return sum + x * next.y - next.x * y;
   }, 0);
 }
@@ -123,9 +125,9 @@ function placeOfWords(
 /** Places along words, from minus half their length to half, near enough that nothing fits between two. */
 export function stepsOver(half: number): readonly number[] {
   const count = Math.max(1, Math.ceil(half / 5));
-  return Array.from({ length: 2 * count + 1 }, (_, i) => ((i - count) * half) / count);
+  return madeOf(2 * count + 1, (i) => ((i - count) * half) / count);
 }
 
 function distance(a: PaperPoint, b: PaperPoint): number {
-  return Math.hypot(a.x - b.x, a.y - b.y);
+  return distanceBetween(b, a);
 }

@@ -1,7 +1,7 @@
 /** A piece in words, for the line under the drawing and for those who hear the page. */
-import type { Ticks, Units } from '../../geometry/length';
+import type { Units } from '../../geometry/length';
 import type { FloorPiece } from '../../takeoff/result';
-import { lengthText } from '../../takeoff/text/lengthText';
+import { pieceText } from '../../takeoff/text/lengthText';
 
 const KEPT: Readonly<Record<FloorPiece['keeps'], string>> = {
   'left end': 'keep its left factory end',
@@ -25,7 +25,7 @@ export function sourceWords({ plankNumber, keeps, stripOf, offcutOf, rest }: Flo
 
 /** `45 1/2" long, 7 1/2" wide`, with both edges or both ends where they differ. */
 export function sizeWords(piece: FloorPiece, units: Units): string {
-  const show = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const show = pieceText(units);
   const { length, shortPoint, widthLeft, widthRight } = piece;
   const short = shortPoint === 0 ? 'the other edge runs out' : `${show(shortPoint)} along the shorter`;
   const long =

@@ -1,4 +1,5 @@
 /** Rows on paper: where pieces cannot be told apart, and numbers of rows where pieces have no room for theirs. */
+import { distanceBetween } from '../../geometry/point';
 import type { Outline } from '../../geometry/polygon';
 import { type PaperPoint, pathOf, type Scale } from './paper';
 
@@ -44,7 +45,7 @@ export function rowsOnPaper(
 }
 
 function heightOf([low, , , high]: Outline, { perTick }: Scale): number {
-  return Math.hypot(high.x - low.x, high.y - low.y) * perTick;
+  return distanceBetween(low, high) * perTick;
 }
 
 /** Every second group of so many rows as one band. */
@@ -58,7 +59,7 @@ function joined(bands: readonly Outline[], count: number): readonly Outline[] {
 
 function numberOf([low, right, , high]: Outline, rowNumber: number, { place }: Scale): RowNumber {
   const [a, b, c] = [place(low), place(high), place(right)];
-  const length = Math.hypot(c.x - a.x, c.y - a.y) || 1;
+  const length = distanceBetween(a, c) || 1;
   const inwards = Math.min(INWARDS, length / 2);
   return {
     rowNumber,

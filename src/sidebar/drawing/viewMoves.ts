@@ -1,4 +1,5 @@
 /** Looking nearer and elsewhere: by wheel, by keys, by dragging, and with two fingers. */
+import { distanceBetween } from '../../geometry/point';
 import type { PaperPoint } from './paper';
 
 /** What is asked of a view. */
@@ -64,12 +65,12 @@ function watchPointers(place: HTMLElement, moves: ViewMoves): void {
     const before = down.get(event.pointerId);
     if (!before) return;
     const now = fromMiddle(place, event);
-    isDragged ||= Math.hypot(now.x - begun.x, now.y - begun.y) > TREMBLE;
+    isDragged ||= distanceBetween(begun, now) > TREMBLE;
     if (!isDragged) return;
     const other = [...down].find(([id]) => id !== event.pointerId)?.[1];
     down.set(event.pointerId, now);
     if (!other) return moves.moved({ x: now.x - before.x, y: now.y - before.y });
-    const apart = (point: PaperPoint) => Math.hypot(point.x - other.x, point.y - other.y) || 1;
+    const apart = (point: PaperPoint) => distanceBetween(other, point) || 1;
     moves.zoomed(apart(now) / apart(before), { x: (now.x + other.x) / 2, y: (now.y + other.y) / 2 });
   });
   for (const end of ['pointerup', 'pointercancel', 'pointerleave'] as const) {

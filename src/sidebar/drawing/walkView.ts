@@ -1,4 +1,7 @@
 /** Walls as they are walked, with the end that is still open. */
+
+import { lastOf } from '../../geometry/lists';
+import { distanceBetween } from '../../geometry/point';
 import { boundsOf } from '../../geometry/polygon';
 import type { OpenWalk } from '../form/openWalk';
 import { drawn } from '../parts/dom';
@@ -11,7 +14,7 @@ import { lineBetween, type PaperPoint, type PaperSize, scaleFor } from './paper'
 export function walkElement({ corners, lengths, open }: OpenWalk, paper: PaperSize): SVGSVGElement {
   const { scale, width, height } = scaleFor([withSomeDepth(corners)], paper);
   const places = corners.map((corner) => scale.place(corner));
-  const last = places[places.length - 1];
+  const last = lastOf(places);
   const lines = places.slice(1).map((to, i) => {
     const d = lineBetween(places[i], to);
     return [
@@ -41,7 +44,7 @@ export function walkElement({ corners, lengths, open }: OpenWalk, paper: PaperSi
 
 /** Along the wall, on its left as it was walked: outside, where turns go to the right. */
 function numberElement(from: PaperPoint, to: PaperPoint, words: string): SVGElement {
-  const length = Math.hypot(to.x - from.x, to.y - from.y) || 1;
+  const length = distanceBetween(from, to) || 1;
   const out = { x: ((to.y - from.y) / length) * AWAY, y: (-(to.x - from.x) / length) * AWAY };
   const turn = readable((Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI);
   const [x, y] = [(from.x + to.x) / 2 + out.x, (from.y + to.y) / 2 + out.y];

@@ -1,6 +1,8 @@
 /** Numbers and lengths of walls on paper, outside the room along the wall they belong to. */
+
 import { TICKS_PER_MM, toTicks, type Units } from '../../geometry/length';
 import type { Point } from '../../geometry/point';
+import { distanceBetween } from '../../geometry/point';
 import { contains, type Region } from '../../geometry/polygon';
 import type { WallMark } from '../../takeoff/result';
 import { lengthText } from '../../takeoff/text/lengthText';
@@ -75,7 +77,7 @@ function halfWidth(words: string): number {
 function numberOf(wall: WallMark, taken: readonly PaperPoint[], around: Surroundings): WallNumber | null {
   const { scale, outline } = around;
   const [a, b] = [scale.place(wall.from), scale.place(wall.to)];
-  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  const length = distanceBetween(a, b);
   const along = { x: (b.x - a.x) / length, y: (b.y - a.y) / length };
   const beyond = beyondWall(wall, outline);
   const turn = readable((Math.atan2(along.y, along.x) * 180) / Math.PI);
@@ -102,7 +104,7 @@ function placesFor(wall: WallMark, { outline, scale }: Surroundings): readonly (
   const [a, b] = [scale.place(wall.from), scale.place(wall.to)];
   const middle = { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };
   const { isInside, near } = besideWall(wall, outline);
-  const most = isInside(near) && isInside(-near) ? Math.hypot(b.x - a.x, b.y - a.y) / 2 : 0;
+  const most = isInside(near) && isInside(-near) ? distanceBetween(a, b) / 2 : 0;
   let bow = 0;
   while (bow < most && !isOutside(beyond(middle, LETTER_HEIGHT / 2 + 1 + bow), { outline, scale })) bow += 2;
   return [bow, 0].flatMap((by) => [0.5, 0.35, 0.65, 0.2, 0.8].map((part) => [AWAY + by, part] as const));
@@ -111,14 +113,14 @@ function placesFor(wall: WallMark, { outline, scale }: Surroundings): readonly (
 /** From the longest to the shortest: with its length, and what that is off by. */
 function wordsOf({ wallNumber, from, to }: WallMark, measure: Measure | undefined, units: Units): readonly string[] {
   const number = `${measure?.isWorst ? '!' : ''}W${wallNumber}`;
-  const drawn = toTicks(Math.hypot(to.x - from.x, to.y - from.y));
+  const drawn = toTicks(distanceBetween(from, to));
   const length = `${number} ${lengthText(measure?.length ?? drawn, units, 'room')}`;
   const off = measure ? byWords(measure.by, units) : '';
   return off === '' ? [length, number] : [`${length} ${off}`, `${number} ${off}`, number];
 }
 
 function isClear(at: PaperPoint, taken: readonly PaperPoint[]): boolean {
-  return taken.every((other) => Math.hypot(other.x - at.x, other.y - at.y) >= CLEAR);
+  return taken.every((other) => distanceBetween(at, other) >= CLEAR);
 }
 
 /** Places that the words cover. */
@@ -173,7 +175,7 @@ function outwards(wall: Pick<WallMark, 'from' | 'to'>, outline: Region): PaperPo
 
 /** Looks beside the middle of the line between the corners of a wall: a millimetre away, or less on the shortest walls. */
 function besideWall({ from, to }: Pick<WallMark, 'from' | 'to'>, outline: Region) {
-  const length = Math.hypot(to.x - from.x, to.y - from.y);
+  const length = distanceBetween(from, to);
   const left = { x: (from.y - to.y) / length, y: (to.x - from.x) / length };
   const isInside = (by: number) =>
     contains(outline, {

@@ -45,7 +45,7 @@ export function fillPart(
 ): FillPart {
   const question = element('div', { class: 'question', role: 'alert' });
   const told = toldLine();
-  const ways = element('div', { class: 'ways-to-tabs' });
+  const ways = element('div', 'ways-to-tabs');
   const tell = (words: string) => told.replaceChildren(words);
   const progress = fillProgress(tell);
   const mayReplan = async (lists: readonly TickedList[]) => {
@@ -79,8 +79,8 @@ export function fillPart(
   return {
     element: element(
       'div',
-      { class: 'fill' },
-      element('div', { class: 'fill-line' }, start, ...beside),
+      'fill',
+      element('div', 'fill-line', start, ...beside),
       progress.element,
       told,
       question,
@@ -136,7 +136,8 @@ function changedWords(name: string, { lines, isOther }: ChangedRoom): string {
 export function fillingWords({ filled, failures, left, replaced, kept }: Filling, ms: number): string {
   const rest = [...left, ...besidesWords(replaced, kept)];
   if (failures.length === 0) {
-    return [`${plural(filled.length, 'tab')} filled in ${secondsText(ms)}.`, ...rest].join(' ');
+    const count = plural(filled.length, 'tab');
+    return [`${count} filled in ${secondsText(ms)}.`, ...rest].join(' ');
   }
   const done = filled.length === 0 ? 'No tab was filled.' : `Filled: ${filled.map(nameOf).join(', ')}.`;
   const words = `${failures.join(' ')} ${done} Nothing you typed is lost: press the button to try again.`;

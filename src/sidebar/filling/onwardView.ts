@@ -43,8 +43,8 @@ export interface OnwardPart {
 
 export function onwardPart(spreadsheet: Spreadsheet | null, { wanted, work, done }: OnwardEvents): OnwardPart {
   const told = toldLine();
-  const lines = element('ul', { class: 'onward-told' });
-  const ways = element('div', { class: 'ways-to-tabs' });
+  const lines = element('ul', 'onward-told');
+  const ways = element('div', 'ways-to-tabs');
   const turn = newTurn();
   const begin = () => {
     for (const part of [told, lines, ways]) part.replaceChildren();
@@ -75,19 +75,19 @@ export function onwardPart(spreadsheet: Spreadsheet | null, { wanted, work, done
   const finish: typeof finishTabs = (store, floor) => finishTabs(store, floor).finally(done);
   const part = element(
     'details',
-    { class: 'onward' },
+    'onward',
     element('summary', {}, 'The floor is being laid'),
-    element('p', { class: 'help' }, HELP),
+    element('p', 'help', HELP),
     element(
       'div',
-      { class: 'steps' },
+      'steps',
       at('Plan on from what lies', 'plan-on', 'Reading what lies, and planning the rest ...', planOnTabs),
       at('Back to the list before', 'list-before', 'Bringing back the list as it was ...', bringBackTabs),
     ),
     ...trial.fields,
     element(
       'div',
-      { class: 'steps' },
+      'steps',
       at('Does it fit there?', 'try-offcut', 'Trying the offcut ...', (store, floor) =>
         tried(store, floor, trial.typed()),
       ),
@@ -119,7 +119,7 @@ function trialPart(): { readonly fields: readonly HTMLElement[]; typed(): Trial 
   const ends = element('select', { id: 'trial-ends' }, ...choices);
   const label = element('input', { type: 'text', id: 'trial-label', autocomplete: 'off' });
   const field = (words: string, box: HTMLElement) =>
-    element('div', { class: 'field' }, element('label', { for: box.id }, words), box);
+    element('div', 'field', element('label', { for: box.id }, words), box);
   return {
     fields: [
       field('Offcut: what is written on it, or its length', offcut),

@@ -2,7 +2,7 @@
 import { removeRoom, renameRoom, savedRooms } from '../../tabs/roomTabs';
 import type { WrittenTab } from '../../tabs/tabStore';
 import type { RoomEntry } from '../../takeoff/entry';
-import { nameKey } from '../../takeoff/text/names';
+import { nameKey, sameName } from '../../takeoff/text/names';
 import { NOT_CONNECTED, type Spreadsheet } from '../sheetStore';
 
 /** What the page does when something has become of them. */
@@ -63,7 +63,7 @@ export class SavedRooms {
   /** As the tab says: a cell changed there counts. */
   async open(name: string): Promise<readonly string[]> {
     await this.read();
-    const entry = this.all.find((room) => nameKey(room.name) === nameKey(name));
+    const entry = this.all.find((room) => sameName(room.name, name));
     if (!entry) return [`${name} was not opened: see below.`];
     this.events.opened(entry);
     return [];
@@ -94,7 +94,7 @@ export class SavedRooms {
   }
 
   private isOpen(name: string): boolean {
-    return this.opened !== null && nameKey(this.opened.name) === nameKey(name);
+    return this.opened !== null && sameName(this.opened.name, name);
   }
 }
 

@@ -68,9 +68,9 @@ export function savedPart(isUnsaved: () => boolean, events: SavedEvents): SavedP
     title: 'Blank room, same product and rules',
   });
   const label = element('label', { for: 'saved-room' }, 'Saved rooms');
-  const choice = element('div', { class: 'saved' }, label, list, open);
-  const others = element('div', { class: 'steps' }, rename, remove, begin);
-  const names = element('span', { class: 'set' });
+  const choice = element('div', 'saved', label, list, open);
+  const others = element('div', 'steps', rename, remove, begin);
+  const names = element('span', 'set');
   const summary = element('summary', {}, element('h2', {}, 'Rooms'), ' ', names);
   const fold = element('details', { class: 'saved-rooms', hidden: true }, summary, choice, others, question.element);
   const example = examplePart(events);
@@ -82,14 +82,14 @@ export function savedPart(isUnsaved: () => boolean, events: SavedEvents): SavedP
       names.textContent = saved.join(', ');
       offer(list, saved);
       const sentences = problems.map((sentence) => element('li', {}, sentence));
-      problemList.replaceChildren(...(sentences.length > 0 ? [element('ul', { class: 'notes' }, ...sentences)] : []));
+      problemList.replaceChildren(...(sentences.length > 0 ? [element('ul', 'notes', ...sentences)] : []));
     },
   };
 }
 
 /** For the first use: a room to load, and to throw away. */
 function examplePart(events: SavedEvents): HTMLElement {
-  const part = element('p', { class: 'example' });
+  const part = element('p', 'example');
   const offer = () => part.replaceChildren('New here? ', load);
   const load = button(
     'Load an example room',
@@ -97,7 +97,7 @@ function examplePart(events: SavedEvents): HTMLElement {
       events.example();
       part.replaceChildren('An invented room to try things on. ', away);
     },
-    { class: 'take' },
+    'take',
   );
   const away = button(
     'Throw it away',
@@ -105,7 +105,7 @@ function examplePart(events: SavedEvents): HTMLElement {
       events.thrownAway();
       offer();
     },
-    { class: 'take' },
+    'take',
   );
   offer();
   return part;
@@ -132,7 +132,7 @@ function questionBox(): QuestionBox {
       back.focus();
       then();
     };
-    return button(words, leave, { class: 'answer' });
+    return button(words, leave, 'answer');
   };
   return {
     element: box,

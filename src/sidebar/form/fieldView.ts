@@ -65,9 +65,9 @@ export function radioGroup(
     const id = isChosen ? fieldId(path) : `${fieldId(path)}-${i}`;
     const input = element('input', { type: 'radio', name: path, id, value: choice.value, checked: isChosen });
     input.addEventListener('change', () => events.changed(path, choice.value, true));
-    return element('div', { class: 'radio' }, input, element('label', { for: id }, choice.words));
+    return element('div', 'radio', input, element('label', { for: id }, choice.words));
   });
-  return element('fieldset', { class: 'choices' }, element('legend', {}, legend), ...rows, problemBox(path));
+  return element('fieldset', 'choices', element('legend', {}, legend), ...rows, problemBox(path));
 }
 
 function labelled(field: FormField, place: FieldPlace, box: HTMLElement): HTMLElement[] {
@@ -78,7 +78,7 @@ function labelled(field: FormField, place: FieldPlace, box: HTMLElement): HTMLEl
 
 function labelWords(label: string, use: FieldUse, units: Units): (Node | string)[] {
   const unit = unitOf(use, units);
-  return unit === '' ? [label] : [`${label} `, element('span', { class: 'unit' }, `(${unit})`)];
+  return unit === '' ? [label] : [`${label} `, element('span', 'unit', `(${unit})`)];
 }
 
 function helpUnder(box: HTMLElement, path: string, help: string): HTMLElement {

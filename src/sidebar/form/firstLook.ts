@@ -2,7 +2,9 @@
  * What can be said of an entry at once, before anything is planned: its problems, and the room as far as it is known,
  * so that walls are drawn while the product is not typed yet.
  */
+
 import type { Units } from '../../geometry/length';
+import { entryAfter } from '../../geometry/lists';
 import { anticlockwise, type Outline, type Region } from '../../geometry/polygon';
 import { bandOf } from '../../layout/rows';
 import { type Room, roomAreaOf } from '../../room/outline';
@@ -110,7 +112,7 @@ function nearlyOf(entry: RoomEntry): Sketch | null {
   if (!found) return null;
   const { corners, measures } = found;
   const outline = anticlockwise(corners);
-  const walls = corners.map((from, i) => ({ wallNumber: i + 1, from, to: corners[(i + 1) % corners.length] }));
+  const walls = corners.map((from, i) => ({ wallNumber: i + 1, from, to: entryAfter(corners, i) }));
   const nothing = { cutouts: [], covered: [], doorways: [], floor: [], rows: [], rowAngle: 0 };
   return { units: entry.units, roomArea: 0, outline, walls, measures, ...nothing };
 }

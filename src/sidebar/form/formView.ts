@@ -126,13 +126,7 @@ function foldOf(
   parts: readonly HTMLElement[],
   events: FormEvents,
 ): HTMLElement {
-  const summary = element(
-    'summary',
-    {},
-    element('h2', {}, FOLD_HEADINGS[fold]),
-    ' ',
-    element('span', { class: 'set' }, words),
-  );
+  const summary = element('summary', {}, element('h2', {}, FOLD_HEADINGS[fold]), ' ', element('span', 'set', words));
   const told = TOLD_ABOVE.includes(fold) ? [] : [problemBox(fold === 'room' ? '' : fold)];
   const details = element('details', { open: isOpen, 'data-section': fold }, summary, ...told, ...parts);
   details.addEventListener('toggle', () => events.opened(fold, details.open));
@@ -144,7 +138,7 @@ function nameParts(shown: ShownForm, events: FormEvents): HTMLElement[] {
   return [
     fieldGrid('', [NAME_FIELD], shown, events),
     radioGroup('units', UNITS_FIELD.label, choicesOf(UNITS_FIELD), draft.units, events),
-    ...(unitsNote === '' ? [] : [element('p', { class: 'units-note' }, unitsNote)]),
+    ...(unitsNote === '' ? [] : [element('p', 'units-note', unitsNote)]),
     note(LENGTHS_HELP[draft.units]),
   ];
 }
@@ -174,7 +168,7 @@ function section(heading: string, path: string, parts: readonly HTMLElement[]): 
 }
 
 function note(words: string): HTMLElement {
-  return element('p', { class: 'help' }, words);
+  return element('p', 'help', words);
 }
 
 function fieldGrid(under: string, fields: readonly EntryField[], shown: ShownForm, events: FieldEvents): HTMLElement {
@@ -187,7 +181,7 @@ function fieldGrid(under: string, fields: readonly EntryField[], shown: ShownFor
       const made = formField(field, draft.units);
       return fieldBlock(path === 'name' ? { ...made, blank: shown.suggestedName } : made, place, events);
     });
-  return element('div', { class: 'grid' }, ...blocks);
+  return element('div', 'grid', ...blocks);
 }
 
 /** The item of a list that a field belongs to; the others of its fields may leave it nothing to say. */
@@ -202,7 +196,7 @@ function listParts(list: FormList, shown: ShownForm, events: FormEvents): HTMLEl
   const groups = items.map((_, i) => {
     const legend = element('legend', {}, list.heading.replace('#', String(i + 1)));
     const fields = fieldGrid(`${list.list}.${i}`, list.fields, shown, events);
-    return element('fieldset', { class: 'item' }, legend, fields, buttonsOf(list, i, items.length, events));
+    return element('fieldset', 'item', legend, fields, buttonsOf(list, i, items.length, events));
   });
   return [...groups, addButton(list, events)];
 }
@@ -223,7 +217,7 @@ function wallLines(shown: ShownForm, events: FormEvents): HTMLElement[] {
     });
     return line;
   });
-  return [element('div', { class: 'lines' }, ...lines), addButton(WALLS, events)];
+  return [element('div', 'lines', ...lines), addButton(WALLS, events)];
 }
 
 function buttonsOf(list: FormList, index: number, count: number, events: FormEvents, isLine = false): HTMLElement {

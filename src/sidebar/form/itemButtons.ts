@@ -35,7 +35,7 @@ export function itemButtons({ list, index, count, name, isLine = false }: ItemPl
     'aria-label': `Remove ${name}`,
     title: 'Remove',
   });
-  return element('div', { class: 'item-buttons' }, move(-1, '↑', 'up'), move(1, '↓', 'down'), remove);
+  return element('div', 'item-buttons', move(-1, '↑', 'up'), move(1, '↓', 'down'), remove);
 }
 
 /** Id of the button that moves an item up (-1) or down (1). */

@@ -1,8 +1,10 @@
 /** The form of the whole job: what stands in it, by the paths of `Problem.field`. Data only. */
+
 import type { Units } from '../../geometry/length';
 import type { HouseEntry } from '../../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
 import { wordsIn, wordsText } from '../../order/words';
+import { jobItems } from '../../tabs/job';
 import type { Typed } from '../../takeoff/entry';
 import type { EntryField } from '../../takeoff/entryFields';
 import { type FormField, formField } from './fields';
@@ -10,13 +12,6 @@ import { replacedAt } from './replacedAt';
 import { withOwnUnit } from './unitSwitch';
 
 type Fields = Readonly<Record<string, unknown>>;
-
-/** The items of a section: one where it is no list. */
-export function jobItems(job: HouseEntry, { at, isList }: HouseSection): readonly Fields[] {
-  const whole: Fields = job;
-  if (at === '') return [whole];
-  return isList ? (whole[at] as readonly Fields[]) : [whole[at] as Fields];
-}
 
 /** Path of a field of a section, or of its item. */
 export function jobPath({ at, isList }: HouseSection, index: number, key: string): string {

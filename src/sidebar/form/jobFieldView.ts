@@ -4,7 +4,7 @@ import { wordsText } from '../../order/words';
 import type { RoomEntry } from '../../takeoff/entry';
 import type { EntryField } from '../../takeoff/entryFields';
 import { dayOf } from '../../takeoff/text/calendar';
-import { nameKey } from '../../takeoff/text/names';
+import { nameKey, sameName } from '../../takeoff/text/names';
 import { element } from '../parts/dom';
 import { type FieldEvents, type FieldPlace, fieldBlock, fieldId, problemBox } from './fieldView';
 import { jobFormField } from './job';
@@ -67,14 +67,14 @@ function roomTicks(
   value: readonly string[],
   events: FieldEvents,
 ): HTMLElement {
-  const isTicked = (name: string) => value.some((other) => nameKey(other) === nameKey(name));
-  const gone = value.filter((name) => !names.some((other) => nameKey(other) === nameKey(name)));
+  const isTicked = (name: string) => value.some((other) => sameName(other, name));
+  const gone = value.filter((name) => !names.some((other) => sameName(other, name)));
   const rows = [...names, ...gone].map((name, i) => {
     const id = i === 0 ? fieldId(path) : `${fieldId(path)}-${i}`;
     const box = element('input', { type: 'checkbox', id, value: name, checked: isTicked(name) });
     box.addEventListener('change', () => events.changed(path, wordsText(tickedIn(group)), false));
     box.addEventListener('blur', () => events.left(path));
-    return element('div', { class: 'radio' }, box, element('label', { for: id }, name));
+    return element('div', 'radio', box, element('label', { for: id }, name));
   });
   const help = element('p', { class: 'help', id: `help-${path}` }, ticksHelp(path));
   const group = element(

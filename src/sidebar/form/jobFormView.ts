@@ -1,10 +1,11 @@
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
+import { jobItems } from '../../tabs/job';
 import { countryWords } from '../../takeoff/text/countryWords';
 import { button, element } from '../parts/dom';
 import { choicesOf, UNITS_FIELD } from './fields';
 import { type FieldEvents, problemBox, radioGroup } from './fieldView';
 import { type ItemEvents, itemButtons } from './itemButtons';
-import { jobItems, jobPath, shownValue } from './job';
+import { jobPath, shownValue } from './job';
 import { type ChosenFrom, jobFieldBlock } from './jobFieldView';
 import { namesOf } from './jobRooms';
 import { isBlankPart, stateOf, unneededParts } from './jobState';
@@ -66,9 +67,9 @@ function unneededFold(parts: readonly HouseSection[], state: JobFormState, event
       'summary',
       {},
       element('h2', {}, 'Not needed'),
-      element('span', { class: 'state' }, parts.map(({ heading }) => heading.toLowerCase()).join(', ')),
+      element('span', 'state', parts.map(({ heading }) => heading.toLowerCase()).join(', ')),
     ),
-    element('p', { class: 'help' }, 'Said under Products, Fastening: floating, glued or nailed.'),
+    element('p', 'help', 'Said under Products, Fastening: floating, glued or nailed.'),
     ...parts.map((section) => shutSection(section, state, events)),
   );
   details.addEventListener('toggle', () => events.opened(UNNEEDED, details.open));
@@ -156,7 +157,7 @@ function itemBlock(section: HouseSection, index: number, state: JobFormState, ev
       moved: (_, __, by) => events.moved(section.at, index, by),
     },
   );
-  return element('fieldset', { class: 'item' }, element('legend', {}, name), fields, buttons);
+  return element('fieldset', 'item', element('legend', {}, name), fields, buttons);
 }
 
 function itemGrid(section: HouseSection, index: number, state: JobFormState, events: FieldEvents): HTMLElement {
@@ -168,5 +169,5 @@ function itemGrid(section: HouseSection, index: number, state: JobFormState, eve
     const place = { path, value: shownValue(value), units, isOwn: false };
     return jobFieldBlock(section.at, field, value, place, state, events);
   });
-  return element('div', { class: 'grid' }, ...blocks);
+  return element('div', 'grid', ...blocks);
 }

@@ -1,7 +1,7 @@
 /** What the saved rooms know already, so that the form of the job need not ask for it again. Data only. */
 import { blankItem, type HouseEntry } from '../../order/houseEntry';
 import type { RoomEntry } from '../../takeoff/entry';
-import { nameKey } from '../../takeoff/text/names';
+import { sameName } from '../../takeoff/text/names';
 import type { Choice } from './fields';
 
 /** Names of the products to choose from, each once, in the order of the rooms. */
@@ -12,13 +12,13 @@ export function productsOf(rooms: readonly RoomEntry[]): readonly string[] {
 /** The same with a blank name for planks that have none: they are priced too. */
 function productLines(rooms: readonly RoomEntry[]): readonly string[] {
   const names = rooms.map(({ product }) => product.name.trim());
-  return names.filter((name, i) => names.findIndex((other) => nameKey(other) === nameKey(name)) === i);
+  return names.filter((name, i) => names.findIndex((other) => sameName(other, name)) === i);
 }
 
 /** The rooms that the job takes. */
 export function roomsOfJob(job: HouseEntry, rooms: readonly RoomEntry[]): readonly RoomEntry[] {
   if (job.rooms.length === 0) return rooms;
-  return rooms.filter(({ name }) => job.rooms.some((wanted) => nameKey(wanted) === nameKey(name)));
+  return rooms.filter(({ name }) => job.rooms.some((wanted) => sameName(wanted, name)));
 }
 
 /**
@@ -27,13 +27,11 @@ export function roomsOfJob(job: HouseEntry, rooms: readonly RoomEntry[]): readon
  */
 export function withLinesOf(job: HouseEntry, rooms: readonly RoomEntry[]): HouseEntry {
   const own = roomsOfJob(job, rooms);
-  const products = productLines(own).filter(
-    (name) => !job.floors.some(({ product }) => nameKey(product) === nameKey(name)),
-  );
+  const products = productLines(own).filter((name) => !job.floors.some(({ product }) => sameName(product, name)));
   const doorways = own.flatMap((room) =>
     room.doorways.flatMap(({ floor }, i) => {
       const isThere = job.doorways.some(
-        (line) => nameKey(line.room) === nameKey(room.name) && Number(line.doorway || 1) === i + 1,
+        (line) => sameName(line.room, room.name) && Number(line.doorway || 1) === i + 1,
       );
       return floor !== 'transition' || isThere ? [] : [{ room: room.name, doorway: i + 1 }];
     }),

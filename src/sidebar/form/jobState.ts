@@ -1,5 +1,6 @@
 /** How far each part of the job is filled in, in a few words beside its heading. Data only. */
 
+import { sumOf } from '../../geometry/lists';
 import type { HouseEntry } from '../../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
 import type { RoomEntry } from '../../takeoff/entry';
@@ -72,7 +73,7 @@ function isFastened({ floors }: HouseEntry, way: 'glued' | 'nailed'): boolean {
 /** Of all parts that the order is made of. */
 function stateOfAll(job: HouseEntry, rooms: readonly RoomEntry[]): string {
   const parts = HOUSE_SECTIONS.filter(({ at }) => at !== 'alternatives').map(({ at }) => pricedIn(at, job, rooms));
-  const sum = (count: (part: Priced) => number) => parts.reduce((total, part) => total + (part ? count(part) : 0), 0);
+  const sum = (count: (part: Priced) => number) => sumOf(parts, (part) => (part ? count(part) : 0));
   const of = sum((part) => part.of);
   return of === 0 ? '' : `${sum(({ priced }) => priced)} of ${plural(of, 'item')} priced`;
 }

@@ -1,6 +1,8 @@
 /** The measures a room was given by (walls and diagonals), held against the room as it is drawn. */
+
 import { type Ticks, toTicks, type Units } from '../../geometry/length';
 import type { Point } from '../../geometry/point';
+import { distanceBetween } from '../../geometry/point';
 import type { Outline } from '../../geometry/polygon';
 import { TAPE_READING } from '../../room/corners';
 import type { MeasuredDistance, MeasuredShape, TapedWall } from '../../room/measured';
@@ -56,7 +58,7 @@ export function contradictedOf(entry: RoomEntry): Contradicted | null {
 
 /** As drawn less as measured. */
 function offBy({ from, to, length }: Tape, corners: readonly Point[]): Ticks {
-  return toTicks(Math.hypot(corners[to].x - corners[from].x, corners[to].y - corners[from].y)) - length;
+  return toTicks(distanceBetween(corners[from], corners[to])) - length;
 }
 
 /** `+1/8"`, `−1/16"`; `±0` within what a tape can be read to; '' where it is not known. */

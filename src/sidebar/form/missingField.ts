@@ -1,10 +1,12 @@
 /** Which field of the job a sentence about something missing is about. Data only. */
+
 import type { Units } from '../../geometry/length';
 import type { HouseEntry } from '../../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
+import { jobItems } from '../../tabs/job';
 import { countryWords } from '../../takeoff/text/countryWords';
-import { nameKey } from '../../takeoff/text/names';
-import { jobItems, jobPath } from './job';
+import { nameKey, sameName } from '../../takeoff/text/names';
+import { jobPath } from './job';
 
 type Fields = Readonly<Record<string, unknown>>;
 
@@ -37,9 +39,7 @@ export function fieldOfMissing(sentence: string, job: HouseEntry): string {
 }
 
 function doorwayField(room: string, number: number, job: HouseEntry): string {
-  const at = job.doorways.findIndex(
-    (line) => nameKey(line.room) === nameKey(room) && Number(line.doorway || 1) === number,
-  );
+  const at = job.doorways.findIndex((line) => sameName(line.room, room) && Number(line.doorway || 1) === number);
   return at < 0 ? 'doorways' : `doorways.${at}.neighbourHeight`;
 }
 

@@ -1,6 +1,7 @@
 /** Walls in order as far as they are walked: drawn before the last one closes the room. */
 
 import { type Ticks, toTicks, type Units } from '../../geometry/length';
+import { lastOf } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
 import { unitOf } from '../../geometry/turn';
 import type { WallEntry } from '../../takeoff/entry';
@@ -27,7 +28,7 @@ export function openWalkOf(walls: readonly WallEntry[], units: Units): OpenWalk 
     const read = readLength(length, 'room', units);
     if (!read.ok || read.ticks === 0) break;
     const { cosine, sine } = unitOf(heading);
-    const from = corners[corners.length - 1];
+    const from = lastOf(corners);
     corners.push({ x: toTicks(from.x + cosine * read.ticks), y: toTicks(from.y + sine * read.ticks) });
     lengths.push(lengthText(read.ticks, units, 'room'));
     const degrees = degreesOfTurn(turn);
@@ -35,7 +36,7 @@ export function openWalkOf(walls: readonly WallEntry[], units: Units): OpenWalk 
     // Degrees count anticlockwise, a turn to the right is positive.
     heading -= degrees;
   }
-  const last = corners[corners.length - 1];
+  const last = lastOf(corners);
   return corners.length < 2 ? null : { corners, lengths, open: toTicks(Math.hypot(last.x, last.y)) };
 }
 

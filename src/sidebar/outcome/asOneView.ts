@@ -22,5 +22,5 @@ function offer(names: string, isChosen: boolean, chosen: (isAsOne: boolean) => v
   const label = element('label', { for: box.id }, `Lay as one floor with ${names}`);
   const help =
     'The rows run through. The product, rules and direction of this room are used; the tabs carry the names of all.';
-  return [element('div', { class: 'radio' }, box, label), element('p', { class: 'help' }, help)];
+  return [element('div', 'radio', box, label), element('p', 'help', help)];
 }

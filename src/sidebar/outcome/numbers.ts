@@ -1,8 +1,8 @@
 /** The floor in numbers: what is read beside the drawing. */
 
-import { TICKS_PER_FOOT, TICKS_PER_METRE, type Ticks, type Units } from '../../geometry/length';
+import { TICKS_PER_FOOT, TICKS_PER_METRE, type Units } from '../../geometry/length';
 import type { Summary, Takeoff } from '../../takeoff/result';
-import { lengthText, readLength } from '../../takeoff/text/lengthText';
+import { pieceText, readLength } from '../../takeoff/text/lengthText';
 import { numberText } from '../../takeoff/text/numberText';
 import { plural } from '../../takeoff/text/plural';
 
@@ -34,7 +34,7 @@ export function headline({ summary }: Takeoff): string {
  */
 export function numberLines(takeoff: Takeoff, ownWaste: number | null = null): readonly NumberLine[] {
   const { summary, units } = takeoff;
-  const show = (ticks: Ticks) => lengthText(ticks, units, 'piece');
+  const show = pieceText(units);
   const { planksToBuy, plankCount, boxCount, tightestStagger } = summary;
   const spare = planksToBuy - plankCount;
   return [

@@ -6,12 +6,12 @@ import { numberLines } from './numbers';
 /** The list of numbers, and what to know about the floor. */
 export function numbersElement(takeoff: Takeoff, ownWaste: number | null): readonly HTMLElement[] {
   const lines = numberLines(takeoff, ownWaste).map(({ name, value, remark }) => {
-    const remarks = remark === '' ? [] : [element('span', { class: 'remark' }, remark)];
+    const remarks = remark === '' ? [] : [element('span', 'remark', remark)];
     return element('div', {}, element('dt', {}, name), element('dd', {}, element('b', {}, value), ...remarks));
   });
   const notes = takeoff.notes.map((note) => element('li', {}, note));
-  const list = element('dl', { class: 'numbers' }, ...lines);
+  const list = element('dl', 'numbers', ...lines);
   return notes.length === 0
     ? [list]
-    : [list, element('h3', { id: 'to-know' }, 'To know'), element('ul', { class: 'notes' }, ...notes)];
+    : [list, element('h3', { id: 'to-know' }, 'To know'), element('ul', 'notes', ...notes)];
 }

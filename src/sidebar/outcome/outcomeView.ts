@@ -33,7 +33,7 @@ export function showNumbers(
 /** Nothing can be planned yet. */
 export function showSketchNumbers(): void {
   const later = 'They appear here as soon as the room and the planks are typed.';
-  byId('numbers').replaceChildren(element('p', { class: 'help' }, later));
+  byId('numbers').replaceChildren(element('p', 'help', later));
   byId('headline').textContent = '';
 }
 

@@ -1,8 +1,10 @@
 /** What is wrong with the rows of a plan, each at its place in the floor and with the field that changes it. */
+
 import type { Ticks } from '../../geometry/length';
+import { leastBy } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
-import { boundsOf } from '../../geometry/polygon';
 import { unitOf } from '../../geometry/turn';
+import { middleOf } from '../../tabs/layDirectionText';
 import { readRoom } from '../../takeoff/reading/readRoom';
 import type { FloorPiece, Takeoff } from '../../takeoff/result';
 import { lengthText } from '../../takeoff/text/lengthText';
@@ -35,7 +37,7 @@ export function rowFaultsOf(plan: Takeoff): readonly RowFault[] {
       const words = `Row ${row.rowNumber}: a joint is ${show(found.apart)} from one of row ${before.rowNumber}, under the minimum stagger of ${show(minStagger)}.`;
       return [{ at: found.at, words, field: 'rules.minStagger' }];
     }
-    const piece = least(own, ({ length }) => length);
+    const piece = leastBy(own, ({ length }) => length);
     const words = `Piece ${piece.label} is ${show(piece.length)} long, under the minimum piece of ${show(minPiece)}.`;
     return [{ at: middleOf(piece), words, field: 'rules.minPiece' }];
   });
@@ -74,16 +76,7 @@ function closestJoint(
   const theirs = runNumbers.flatMap((number) => jointsOf(others.filter(({ runNumber }) => runNumber === number)));
   const pairs = jointsOf(run).flatMap((own) => theirs.map((other) => ({ own, apart: Math.abs(own - other) })));
   if (pairs.length === 0) return null;
-  const { own, apart } = least(pairs, (pair) => pair.apart);
+  const { own, apart } = leastBy(pairs, (pair) => pair.apart);
   const low = Math.min(...run.flatMap(({ polygon }) => polygon.map(({ x, y }) => y * cosine - x * sine)));
   return { at: { x: own * cosine - low * sine, y: own * sine + low * cosine }, apart };
-}
-
-function least<T>(all: readonly T[], size: (one: T) => number): T {
-  return all.reduce((best, one) => (size(one) < size(best) ? one : best));
-}
-
-function middleOf({ polygon }: Pick<FloorPiece, 'polygon'>): Point {
-  const { x0, y0, x1, y1 } = boundsOf([polygon]);
-  return { x: (x0 + x1) / 2, y: (y0 + y1) / 2 };
 }

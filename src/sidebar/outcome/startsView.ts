@@ -1,7 +1,6 @@
 /** Where the rows could start, as a table: a column for each start, a line for each place where rows stop. */
-import type { Ticks } from '../../geometry/length';
 import type { StartLine, Takeoff } from '../../takeoff/result';
-import { lengthText } from '../../takeoff/text/lengthText';
+import { pieceText } from '../../takeoff/text/lengthText';
 import { button, element } from '../parts/dom';
 import { firstRowText } from './ways';
 
@@ -17,7 +16,7 @@ export function startsElement(takeoff: Takeoff, taken: (firstRow: string) => voi
   const { units } = takeoff;
   const shown = shownStarts(takeoff.starts);
   if (shown.length < 2) return [];
-  const show = (width: Ticks) => lengthText(width, units, 'piece');
+  const show = pieceText(units);
   const line = (name: string, cells: readonly (string | HTMLElement)[]) =>
     element(
       'tr',
@@ -42,7 +41,7 @@ export function startsElement(takeoff: Takeoff, taken: (firstRow: string) => voi
   const narrowest = shown.map((start) => show(start.narrowest));
   const table = element(
     'table',
-    { class: 'ways starts' },
+    'ways starts',
     element(
       'caption',
       {},

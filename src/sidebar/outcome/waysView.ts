@@ -14,7 +14,7 @@ export function waysElement(takeoff: Takeoff, taken: (way: ToldWay) => void): re
   const heads = ['Rows', 'First, last', 'Planks', 'Shortest'].map((head) => element('th', { scope: 'col' }, head));
   const table = element(
     'table',
-    { class: 'ways' },
+    'ways',
     element('caption', {}, captionOf(ways.length)),
     element('thead', {}, element('tr', {}, ...heads)),
     element('tbody', {}, ...shown.map((way) => rowOf(way, taken))),

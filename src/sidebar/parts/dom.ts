@@ -1,9 +1,9 @@
 /** Making elements of the page. */
 
-type Attributes = Readonly<Record<string, string | number | boolean>>;
+type Attributes = Readonly<Record<string, string | number | boolean>> | string;
 type Child = Node | string;
 
-/** An element with its attributes; `true` sets one without a value, `false` leaves it away. */
+/** An element with its attributes, or its class alone; `true` sets one without a value, `false` leaves it away. */
 export function element<K extends keyof HTMLElementTagNameMap>(
   tag: K,
   attributes: Attributes = {},
@@ -23,7 +23,8 @@ export function drawn<K extends keyof SVGElementTagNameMap>(
 
 /** A button that does something and sends nothing. */
 export function button(words: string, onPress: () => void, attributes: Attributes = {}): HTMLButtonElement {
-  const made = element('button', { type: 'button', ...attributes }, words);
+  const made = element('button', attributes, words);
+  made.type = 'button';
   made.addEventListener('click', onPress);
   return made;
 }
@@ -36,7 +37,8 @@ export function byId(id: string): HTMLElement {
 }
 
 function filled<T extends Element>(target: T, attributes: Attributes, children: readonly Child[]): T {
-  for (const [name, value] of Object.entries(attributes)) {
+  const named = typeof attributes === 'string' ? { class: attributes } : attributes;
+  for (const [name, value] of Object.entries(named)) {
     if (value !== false) target.setAttribute(name, value === true ? '' : String(value));
   }
   target.append(...children);

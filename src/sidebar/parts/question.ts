@@ -8,7 +8,7 @@ export function asked(place: HTMLElement, words: string, answers: readonly strin
       place.replaceChildren();
       resolve(index);
     };
-    const buttons = answers.map((answer, i) => button(answer, () => press(i), { class: 'answer' }));
+    const buttons = answers.map((answer, i) => button(answer, () => press(i), 'answer'));
     place.replaceChildren(element('p', {}, words), ...buttons);
   });
 }

@@ -6,7 +6,7 @@ import type { RoomEntry } from '../../takeoff/entry';
 import { takeoffAsOneInSteps } from '../../takeoff/planning/joinedFloor';
 import type { Problem, Takeoff, TakeoffResult } from '../../takeoff/result';
 import { takeoffInSteps } from '../../takeoff/takeoff';
-import { nameKey } from '../../takeoff/text/names';
+import { sameName } from '../../takeoff/text/names';
 
 /** A plan, or why there is none. */
 export type Plan =
@@ -38,7 +38,7 @@ export function* planInSteps(entry: RoomEntry, others: readonly RoomEntry[]): St
 /** The saved rooms that doorways lead into from a room, one after the other, whichever side says so. */
 export function roomsThrough(entry: RoomEntry, saved: readonly RoomEntry[]): readonly RoomEntry[] {
   const found: RoomEntry[] = [entry];
-  const rest = saved.filter((other) => nameKey(other.name) !== nameKey(entry.name));
+  const rest = saved.filter((other) => !sameName(other.name, entry.name));
   for (const room of found) {
     for (const other of rest) {
       if (!found.includes(other) && (leadsInto(room, other) || leadsInto(other, room))) found.push(other);
@@ -48,9 +48,7 @@ export function roomsThrough(entry: RoomEntry, saved: readonly RoomEntry[]): rea
 }
 
 function leadsInto({ doorways }: RoomEntry, { name }: RoomEntry): boolean {
-  return doorways.some(
-    ({ floor, leadsTo }) => floor === 'goes on' && leadsTo.trim() !== '' && nameKey(leadsTo) === nameKey(name),
-  );
+  return doorways.some(({ floor, leadsTo }) => floor === 'goes on' && leadsTo.trim() !== '' && sameName(leadsTo, name));
 }
 
 function* asOne(entries: readonly RoomEntry[]): Steps<TakeoffResult> {

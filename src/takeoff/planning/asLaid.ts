@@ -1,6 +1,8 @@
 /** A floor as it lies: the pieces of a cut list with what a person has put beside them. Lengths in ticks. */
+
 import type { KeptEnd } from '../../cutting/job';
 import type { Ticks } from '../../geometry/length';
+import { lastOf } from '../../geometry/lists';
 
 /** One piece of a cut list, and what became of it. */
 export interface ListedCut {
@@ -36,7 +38,13 @@ export function listedRows(listed: readonly ListedCut[]): readonly (readonly Lis
     const runs = rows.get(piece.rowNumber) ?? [];
     rows.set(piece.rowNumber, runs);
     if (piece.run || runs.length === 0) runs.push({ pieces: [], found: piece.run?.found ?? null });
-    runs[runs.length - 1].pieces.push(piece);
+    lastOf(runs).pieces.push(piece);
   }
   return [...rows.values()];
+}
+
+/** The end that locks there: a piece between two others has both, so it is a whole plank. */
+export function endAt(index: number, pieceCount: number): KeptEnd {
+  if (pieceCount === 1) return 'middle';
+  return index === 0 ? 'right' : index === pieceCount - 1 ? 'left' : 'middle';
 }

@@ -1,5 +1,7 @@
 /** What a person finds and wants while a floor is laid, besides what becomes of each piece. */
+
 import type { Ticks } from '../../geometry/length';
+import { madeOf } from '../../geometry/lists';
 import type { MeasuredWall } from '../../layout/wallRips';
 
 export interface AsYouLay {
@@ -17,6 +19,6 @@ export const AS_PLANNED: AsYouLay = { partEnd: null, boxesBought: null, spoiltBe
 
 /** Places at the far wall, from the left end of the last row: 0, whole steps, and the right end. */
 export function wallPlaces(runLength: Ticks, step: Ticks): readonly Ticks[] {
-  const inner = Array.from({ length: Math.max(0, Math.round(runLength / step) - 1) }, (_, i) => (i + 1) * step);
+  const inner = madeOf(Math.max(0, Math.round(runLength / step) - 1), (i) => (i + 1) * step);
   return [0, ...inner, runLength];
 }

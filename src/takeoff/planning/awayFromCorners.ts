@@ -2,12 +2,14 @@
  * End joints flush with or just past a corner of a hearth, wall or jamb leave a prong that breaks off: they are moved away
  * from it where that costs no plank, no rule, no joint in line and no offcut more that waits, and at most a crosscut.
  */
+
 import type { CutJob, CutPlan } from '../../cutting/job';
 import { judged } from '../../cutting/judge/judged';
 import { checkCutPlan } from '../../cutting/judge/laws';
 import { ledgerOf } from '../../cutting/plan/ledger';
 import { type PlanOptions, planCutsInSteps } from '../../cutting/search';
 import { finished, type Steps } from '../../cutting/steps';
+import { sumOf } from '../../geometry/lists';
 import { cornersInRuns } from '../../layout/corners';
 import {
   exchanges,
@@ -142,5 +144,5 @@ function nearCorners({ job, corners, reach }: Floor, plan: CutPlan, places: read
 }
 
 function nearCount(places: readonly number[], others: readonly number[], distance: number): number {
-  return places.reduce((sum, x) => sum + others.filter((other) => Math.abs(x - other) < distance).length, 0);
+  return sumOf(places, (x) => others.filter((other) => Math.abs(x - other) < distance).length);
 }

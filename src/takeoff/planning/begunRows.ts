@@ -1,8 +1,10 @@
 /** Rows that lie, and the row that is begun: what is still to be cut for it is settled by what lies. */
+
 import type { CutJob, KeptEnd } from '../../cutting/job';
 import type { StockPiece } from '../../cutting/onward/onwardJob';
 import { floorToStep, type Ticks } from '../../geometry/length';
-import type { ListedCut, ListedRun } from './asLaid';
+import { sumOf } from '../../geometry/lists';
+import { endAt, type ListedCut, type ListedRun } from './asLaid';
 import type { PlanksInHand } from './inHand';
 
 /** A piece of such a row: it lies, or it is to be cut next. */
@@ -29,6 +31,8 @@ export interface Books {
   sources: readonly Source[];
   /** Numbers of planks in the list that are begun or gone. */
   readonly opened: Set<number>;
+  /** Those of them that are gone whole. */
+  readonly spoilt: ReadonlySet<number>;
   /** New planks for begun rows that are not those of the list. */
   openedCount: number;
   /** Pieces of begun rows that some other piece in hand might have served. */
@@ -39,7 +43,7 @@ export function beginBooks({ held, begun, spoilt }: PlanksInHand): Books {
   const sources = held.map(({ length, ends, width, plankNumber, mark, keptFor }) => {
     return { length, ends, width, name: `${plankNumber}`, mark, keptFor };
   });
-  return { sources, opened: new Set([...begun, ...spoilt]), openedCount: 0, loose: 0 };
+  return { sources, opened: new Set([...begun, ...spoilt]), spoilt, openedCount: 0, loose: 0 };
 }
 
 interface RunSize {
@@ -56,7 +60,7 @@ export function finishRow(run: ListedRun, size: RunSize, books: Books, job: CutJ
   const laid = lying.map((piece, i) => laidPiece(piece, endAt(i, pieces.length), size, job));
   if (lying.length === pieces.length) return laid;
   const done = [...laid];
-  let left = size.length - laid.reduce((sum, { length }) => sum + length, 0);
+  let left = size.length - sumOf(laid, ({ length }) => length);
   while (left >= size.markingStep || done.length === 0) {
     const listed = pieces[done.length];
     const next = nextPiece(left, done.length === 0 ? listed : null, size, job);
@@ -64,12 +68,6 @@ export function finishRow(run: ListedRun, size: RunSize, books: Books, job: CutJ
     left -= next.length;
   }
   return done;
-}
-
-/** The end that locks there: a piece between two others has both, so it is a whole plank. */
-function endAt(index: number, pieceCount: number): KeptEnd {
-  if (pieceCount === 1) return 'middle';
-  return index === 0 ? 'right' : index === pieceCount - 1 ? 'left' : 'middle';
 }
 
 /** As it was cut: a piece shorter than a plank is no whole one, whatever the list said. @param end that it must have kept */

@@ -5,8 +5,10 @@
  * printed. Any other plank (1210 mm in a sheet of 1/16 in) is divided into as many equal units as steps fit in it, and
  * the rules are made stricter by what marking in whole steps may move, so that the marked pieces still obey them.
  */
+
 import type { CutJob, CutPlan, JobRow } from '../../cutting/job';
 import { floorToStep, OUTLINE_ROUNDING, type Ticks, toTicks } from '../../geometry/length';
+import { addedUp, lastOf } from '../../geometry/lists';
 import type { Rules } from '../../layout/rules';
 
 /** How lengths of one floor go onto whole units. */
@@ -111,7 +113,7 @@ function markedRun(units: readonly number[], length: number, grid: Grid): Ticks[
   );
   const last = marked.length - 1;
   if (units[last] === grid.plankUnits) return marked.map(toTicks);
-  const before = marked.slice(0, last).reduce((sum, piece) => sum + piece, 0);
+  const before = addedUp(marked.slice(0, last));
   const left = Math.max(grid.markingStep, floorToStep(length - before + OUTLINE_ROUNDING, grid.markingStep));
   // What the steps leave may come near a whole plank; the piece is cut all the same.
   marked[last] = Math.min(left, floorToStep(grid.plankLength - 1, grid.markingStep));
@@ -136,7 +138,7 @@ function ripPairsOf(
   let firstRow = 0;
   for (const room of rooms) {
     const lastRow = firstRow + room.length - 1;
-    const fits = room.length > 1 && room[0].width + room[room.length - 1].width + kerf <= plankWidth;
+    const fits = room.length > 1 && room[0].width + lastOf(room).width + kerf <= plankWidth;
     if (fits) pairs.push([firstRow, lastRow]);
     firstRow = lastRow + 1;
   }

@@ -1,6 +1,7 @@
 /** Rows that can be cut: what a layer squares off or leaves off, and a first row moved where a strip cannot be made. */
 
 import { floorToStep, TICKS_PER_MM } from '../../geometry/length';
+import { madeOf } from '../../geometry/lists';
 import { narrowRunsOf, type RowLayout, type RowOptions, rowsOf } from '../../layout/rows';
 import { type LeaveOff, unmakeableStrips } from '../../layout/strips';
 import type { DrawnRoom } from '../reading/drawnRoom';
@@ -25,7 +26,7 @@ export function withoutUnmakeable(plain: RowLayout, drawn: DrawnRoom, options: R
   const unmakeable = (layout: RowLayout) => unmakeableStrips(layout, leastStrip).length;
   if (unmakeable(plain) === 0) return plain;
   const { plankWidth } = options;
-  const widths = Array.from({ length: TRIED_WIDTHS }, (_, i) => {
+  const widths = madeOf(TRIED_WIDTHS, (i) => {
     return floorToStep((plankWidth * (TRIED_WIDTHS - i)) / TRIED_WIDTHS, markingStep);
   }).filter((width) => width >= minRip && width <= plain.depth);
   const others = widths.map((firstRow) => rowsOf(drawn.floor, { ...options, firstRow }));

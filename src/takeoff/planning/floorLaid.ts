@@ -1,5 +1,7 @@
 /** What a floor has taken, once it lies, and what is left of what was bought. */
+
 import type { Ticks } from '../../geometry/length';
+import { sumOf } from '../../geometry/lists';
 import { areaOf } from '../../geometry/polygon';
 import type { ListedCut } from './asLaid';
 import { planksInHand } from './inHand';
@@ -53,7 +55,7 @@ export function floorLaidOf(
   const spoiltCount = [...spoilt].filter((number) => beginsHere(number, gone)).length + spoiltBefore.here;
   const leftCount = bought - begun.size - spoilt.size - spoiltBefore.all;
   return {
-    floorArea: own.reduce((sum, i) => sum + areaOf(planned.floors[i].floor), 0),
+    floorArea: sumOf(own, (i) => areaOf(planned.floors[i].floor)),
     plankArea: product.plankLength * product.plankWidth,
     plannedCount: planned.ledger.planks.filter((plank) => isOwn(plank.pieces[0].rowIndex)).length,
     usedCount: [...begun].filter((number) => beginsHere(number, cut)).length + spoiltCount,

@@ -1,6 +1,8 @@
 /** The rest of a floor as the list has it, as far as its planks and offcuts are still there. */
+
 import type { OnwardJob, OnwardPiece, OnwardPlan } from '../../cutting/onward/onwardJob';
 import type { Ticks } from '../../geometry/length';
+import { addedUp } from '../../geometry/lists';
 import type { ListedCut, ListedRun } from './asLaid';
 import type { Books } from './begunRows';
 
@@ -19,11 +21,13 @@ export function followedRows(
     if (!planks.has(listed)) planks.set(listed, planks.size);
     return planks.get(listed) as number;
   };
-  // In the place of a strip that waits: a plank of its own, until `withStrips` puts it back.
+  // In the place of a strip whose plank is begun: a plank of its own, until `withStrips` puts back what waits.
   const ofPlank = (piece: ListedCut): Pick<OnwardPiece, 'plank' | 'isStrip'> => {
-    const { plankNumber, isStrip, isGone } = piece;
-    if (!books.opened.has(plankNumber)) return { plank: plankOf(plankNumber), ...(isStrip && { isStrip }) };
-    return { plank: plankOf(isStrip && !isGone ? piece : plankNumber) };
+    const { plankNumber, isStrip } = piece;
+    const isBegun = books.opened.has(plankNumber) && !books.spoilt.has(plankNumber);
+    return isStrip && isBegun
+      ? { plank: plankOf(piece) }
+      : { plank: plankOf(plankNumber), ...(isStrip && { isStrip }) };
   };
   const sourceOf = (piece: ListedCut): Pick<OnwardPiece, 'plank' | 'stock' | 'isStrip'> => {
     const { plankNumber, isCut } = piece;
@@ -35,7 +39,7 @@ export function followedRows(
   return rows.map((runs, i) => ({
     runs: runs.map(({ pieces }, j) => {
       const lengths = pieces.map(({ length }, k) => Math.min(job.plankLength, unitsOf(length, i, j, k)));
-      const before = lengths.slice(0, -1).reduce((sum, length) => sum + length, 0);
+      const before = addedUp(lengths.slice(0, -1));
       return pieces.map((piece, k): OnwardPiece => {
         const length = k < pieces.length - 1 ? lengths[k] : job.rows[i].runs[j].length - before;
         const isWhole = length === job.plankLength;

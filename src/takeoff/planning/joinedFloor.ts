@@ -9,8 +9,8 @@ import { joinFaultText, planksUnlikeText } from '../reading/joinProblems';
 import { problems } from '../reading/problems';
 import type { Problem, TakeoffResult } from '../result';
 import { roomInSteps } from '../takeoff';
-import { lengthText } from '../text/lengthText';
-import { nameKey } from '../text/names';
+import { lengthText, pieceText } from '../text/lengthText';
+import { nameKey, sameName } from '../text/names';
 
 /**
  * One floor through several rooms. Which doorways face each other is told by the doorways themselves (`leadsTo`);
@@ -68,7 +68,7 @@ export function joinDrawn(drawn: readonly (Drawing & { readonly entry: RoomEntry
 function planksUnlike([first, ...rest]: readonly DrawnRoom[]): readonly Problem[] {
   const { units } = first.read;
   const sizeOf = ({ read: { product } }: DrawnRoom) =>
-    [product.plankLength, product.plankWidth].map((side) => lengthText(side, units, 'piece')).join(' by ');
+    [product.plankLength, product.plankWidth].map(pieceText(units)).join(' by ');
   const isUnlike = ({ read: { product } }: DrawnRoom) =>
     product.plankLength !== first.read.product.plankLength || product.plankWidth !== first.read.product.plankWidth;
   return rest.filter(isUnlike).map((other) => ({
@@ -103,7 +103,7 @@ function joinsOf(rooms: readonly DrawnRoom[]): {
   const joins: RoomJoin[] = [];
   rooms.forEach(({ read }, i) => {
     for (const { doorwayNumber, leadsTo, itsDoorway, wallThickness } of read.joins) {
-      const toIndex = rooms.findIndex((other) => nameKey(other.read.name) === nameKey(leadsTo));
+      const toIndex = rooms.findIndex((other) => sameName(other.read.name, leadsTo));
       if (toIndex < 0 || toIndex === i) {
         const text = problems.noRoomBehind(`${read.name}, doorway ${doorwayNumber}`, leadsTo);
         faults.push({ field: `doorways.${doorwayNumber - 1}.leadsTo`, text });

@@ -1,9 +1,11 @@
 /** Whether cut lists are of the floors as they are entered now, and what lies in them can be. */
+
 import type { Ticks } from '../../geometry/length';
+import { sumOf } from '../../geometry/lists';
 import type { LaidFloor } from '../reading/drawnRoom';
 import { planOnProblems as text } from '../reading/planOnProblems';
 import { problems } from '../reading/problems';
-import { lengthText } from '../text/lengthText';
+import { pieceText } from '../text/lengthText';
 import { type ListedCut, type ListedRun, listedRows } from './asLaid';
 import { floorsOnLists } from './listedPlan';
 import type { PlannedFloors } from './planFloors';
@@ -23,7 +25,7 @@ export function onwardProblemsOf(
   lists: readonly (readonly ListedCut[])[],
 ): readonly string[] {
   const { read } = planned.floors[0];
-  const show: Show = (ticks) => lengthText(ticks, read.units, 'piece');
+  const show: Show = pieceText(read.units);
   const found = floorsOnLists(planned).flatMap((indices, i) => {
     const floors = indices.map((index) => planned.floors[index]);
     const own = listProblems(planned, floors, listedRows(lists[i]), show);
@@ -51,7 +53,7 @@ function listProblems(
     return runs.flatMap(({ pieces, found }, j): readonly string[] => {
       const { x0, x1 } = row.runs[j];
       const drawn = x1 - x0;
-      const listed = pieces.reduce((sum, { length }) => sum + length, 0);
+      const listed = sumOf(pieces, ({ length }) => length);
       const isSame = Math.abs(drawn - listed) <= STEPS_SHORT * grid.markingStep + grid.unit;
       if (found === null && !isSame) return [text.otherLength(row.rowNumber, show(listed), show(drawn))];
       if (found !== null && Math.abs(found - drawn) > plank / 2)

@@ -3,7 +3,9 @@
  * the line. The frame of the one behind is turned round, and with it every plank: its tongue looks the other way, and
  * its right end lies where the left would.
  */
+
 import { floorToStep, OUTLINE_ROUNDING, type Ticks, ticksUnrounded } from '../../geometry/length';
+import { madeOf } from '../../geometry/lists';
 import { boundsOf, type Region } from '../../geometry/polygon';
 import { levelStripOf } from '../../geometry/strip';
 import { regionToRoom, toFrame, toRoom } from '../../geometry/turn';
@@ -91,7 +93,7 @@ function linesFor(drawn: DrawnRoom, whole: RowLayout): readonly Ticks[] {
   const rest = whole.depth % plankWidth;
   // Either the line is where it is wanted, or the two wall rows share what is left and come out alike.
   const residues = [floorToStep(wanted, markingStep), rest / 2, (rest + plankWidth) / 2].map((y) => y % plankWidth);
-  const steps = Array.from({ length: 2 * TRIED_ROWS + 1 }, (_, i) => i - TRIED_ROWS);
+  const steps = madeOf(2 * TRIED_ROWS + 1, (i) => i - TRIED_ROWS);
   const heights = residues.flatMap((residue) =>
     steps.map((step) => floorToStep(residue + (Math.floor(wanted / plankWidth) + step) * plankWidth, markingStep)),
   );

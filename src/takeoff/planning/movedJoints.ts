@@ -1,5 +1,7 @@
 /** Ways to move the joints of a run in a plan: all of them together, or by a change of places with a run alike. */
+
 import type { CutJob, CutPlan, PlannedPiece } from '../../cutting/job';
+import { lastOf, sumOf } from '../../geometry/lists';
 
 export interface RunPlace {
   readonly rowIndex: number;
@@ -76,8 +78,7 @@ export function* shifts(
       const changes = runs.map((run) => [run, shiftedPieces(piecesOf(plan, run), shift)] as const);
       const next = withRuns(plan, changes);
       const touched = runs.flatMap((run) => piecesOf(plan, run).map(({ plank }) => plank));
-      const cuts = (of: CutPlan) =>
-        [...new Set(touched)].reduce((sum, plank) => sum + cutsOf(job, piecesAt(of, planks, plank)), 0);
+      const cuts = (of: CutPlan) => sumOf([...new Set(touched)], (plank) => cutsOf(job, piecesAt(of, planks, plank)));
       yield { plan: next, runs, cuts: cuts(next) - cuts(plan) };
     }
   }
@@ -97,7 +98,7 @@ function runsShifted(
   const runs: RunPlace[] = [];
   for (let run = place; ; ) {
     const pieces = piecesOf(plan, run);
-    const [first, last] = [pieces[0], pieces[pieces.length - 1]];
+    const [first, last] = [pieces[0], lastOf(pieces)];
     // A whole plank at an end may be cut, and cannot grow.
     const [grown, shrunk] = shift > 0 ? [first, last] : [last, first];
     const [ownEnd, otherEnd] = shift > 0 ? (['right', 'left'] as const) : (['left', 'right'] as const);
@@ -125,7 +126,7 @@ function piecesAt(plan: CutPlan, planks: Planks, plank: number): readonly Planne
 
 /** What a plank has left beyond its pieces and kerfs. */
 function restOf({ plankLength, kerf }: CutJob, pieces: readonly PlannedPiece[]): number {
-  return plankLength - pieces.reduce((sum, { length }) => sum + length, 0) - (pieces.length - 1) * kerf;
+  return plankLength - sumOf(pieces, ({ length }) => length) - (pieces.length - 1) * kerf;
 }
 
 /** The same beyond its play. */

@@ -1,7 +1,9 @@
 /** An offcut in hand against the place it is to go, by the rules and by what lies and is listed around that place. */
-import { jointsOf, lastAfter, leastDistance, type OpenRun } from '../../cutting/onward/firstPieces';
+
+import { jointsOf, lastAfter, type OpenRun } from '../../cutting/onward/firstPieces';
 import { type NeededEnd, nearestFirst, pieceAt } from '../../cutting/onward/fit';
 import type { StockPiece } from '../../cutting/onward/onwardJob';
+import { leastDistance } from '../../cutting/runs/joints';
 import type { Ticks } from '../../geometry/length';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { ListedCut } from './asLaid';
@@ -97,7 +99,7 @@ class ListedFloor {
   offcutOf(asked: AskedOffcut): Offcut | undefined {
     if ('length' in asked) return { mark: '', length: this.unitsDown(asked.length), ends: asked.ends };
     const { held } = planksInHand(this.listed);
-    return held.find(({ mark }) => mark === asked.mark);
+    return held.find(({ mark }) => mark !== '' && mark === asked.mark);
   }
 
   fitOf(place: Place & { readonly needs: NeededEnd }, offcut: Offcut): OffcutFit {

@@ -1,4 +1,5 @@
 /** Floors laid from the same planks -> one cut plan, and that plan as it is marked. */
+
 import type { CutJob, CutPlan } from '../../cutting/job';
 import { judged } from '../../cutting/judge/judged';
 import { type Ledger, ledgerOf } from '../../cutting/plan/ledger';
@@ -6,6 +7,7 @@ import { brokenRules } from '../../cutting/plan/pairing';
 import { type PlanOptions, planCutsQuicklyInSteps } from '../../cutting/search';
 import { finished, type Steps } from '../../cutting/steps';
 import { type Ticks, ticksUnrounded } from '../../geometry/length';
+import { addedUp, lastOf } from '../../geometry/lists';
 import type { RowLayout } from '../../layout/rows';
 import type { LongEdge, Rules } from '../../layout/rules';
 import type { Product, ReadRoom, StartChoice } from '../reading/readRoom';
@@ -86,7 +88,7 @@ export function* planFloorsInSteps<F extends FloorInRows>(
   const markedPlan = planInTicks(plan, markedJob, lengths);
   yield;
   const firstRows = [0];
-  for (const rows of rooms) firstRows.push(firstRows[firstRows.length - 1] + rows.length);
+  for (const rows of rooms) firstRows.push(lastOf(firstRows) + rows.length);
   return { floors, job, plan, grid, markedJob, markedPlan, ledger: ledgerOf(markedJob, markedPlan), firstRows };
 }
 
@@ -131,7 +133,7 @@ function jobInTicks(
     rows: rows.map((row, i) => ({
       room: row.room,
       width: row.width,
-      runs: row.runs.map((run, j) => ({ x: run.x0, length: lengths[i][j].reduce((sum, piece) => sum + piece, 0) })),
+      runs: row.runs.map((run, j) => ({ x: run.x0, length: addedUp(lengths[i][j]) })),
     })),
     ripPairs: job.ripPairs,
   };

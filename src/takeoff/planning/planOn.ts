@@ -6,12 +6,14 @@
  * Rows up to the last one with a tick are finished as they were begun, on each floor and side; the rows after them are planned
  * by `planOnward`.
  */
+
 import type { BrokenRule, CutPlan, KeptEnd, PlannedPiece } from '../../cutting/job';
 import type { FewerOver } from '../../cutting/onward/inParts';
 import type { OnwardJob, OnwardPlan } from '../../cutting/onward/onwardJob';
 import { ledgerOf } from '../../cutting/plan/ledger';
 import { brokenRules } from '../../cutting/plan/pairing';
 import type { Ticks } from '../../geometry/length';
+import { sumOf } from '../../geometry/lists';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { ListedCut, ListedRun } from './asLaid';
 import { type BegunPiece, type Books, beginBooks, finishRow } from './begunRows';
@@ -157,7 +159,6 @@ class FloorsOn {
       before: rowsBefore(this.planned, this.sides, joints),
       // A plank that is no whole number of steps wide is a unit narrower than its rows.
       stock: this.books.sources.map(({ length, ends, width = widest }) => ({ length, ends, width })),
-      whole: 0,
     };
   }
 
@@ -218,7 +219,7 @@ class FloorsOn {
         ...row,
         runs: row.runs.map((run, j) => ({
           ...run,
-          length: rows[i].runs[j].reduce((sum, { length }) => sum + length, 0),
+          length: sumOf(rows[i].runs[j], ({ length }) => length),
         })),
       })),
     };

@@ -2,7 +2,9 @@
  * Floors that are laid from the same planks, and the two sides of a middle line: how far each of them lies, in which order their
  * rows are laid, and which joints the rows still to be laid keep away from.
  */
+
 import type { RowsBefore } from '../../cutting/onward/onwardJob';
+import { madeOf } from '../../geometry/lists';
 import { type Frame, toFrame, toRoom } from '../../geometry/turn';
 import type { ListedPlan } from './listedPlan';
 import type { PlannedFloors } from './planFloors';
@@ -36,7 +38,7 @@ export interface LayingOrder {
 /** Floors that are begun go on before the others. @param first indices of floors that go on before any other */
 export function layingOrderOf(sides: readonly Side[], first: readonly number[]): LayingOrder {
   const rank = ({ begunCount, floorIndex }: Side) => (first.includes(floorIndex) ? 0 : begunCount > 0 ? 1 : 2);
-  const rows = (from: number, to: number) => Array.from({ length: to - from }, (_, i) => from + i);
+  const rows = (from: number, to: number) => madeOf(to - from, (i) => from + i);
   return {
     begun: sides.flatMap(({ firstRow, begunCount }) => rows(firstRow, firstRow + begunCount)),
     rest: [...sides]

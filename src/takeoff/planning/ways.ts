@@ -2,8 +2,10 @@
  * Ways to lay a floor: direction, start wall and width of the first row. What the entry leaves open is searched: each
  * candidate is planned, and the best is kept.
  */
+
 import type { PlanOptions } from '../../cutting/search';
 import { finished, type Steps } from '../../cutting/steps';
+import { lastOf } from '../../geometry/lists';
 import { layChoicesOf } from '../../layout/choices';
 import { degreesOf, directionsIn, type RowDirection } from '../../layout/direction';
 import { narrowRunsOf } from '../../layout/rows';
@@ -171,7 +173,7 @@ function haveRows(floors: readonly LaidFloor[]): boolean {
 
 function wayLineOf(planned: PlannedFloors<LaidFloor>): WayLine {
   const [first] = planned.floors;
-  const last = planned.floors[planned.floors.length - 1];
+  const last = lastOf(planned.floors);
   const isMiddle = last.part === 'behind';
   const lengths = planned.markedPlan.rows.flatMap((row) => row.runs.flat().map((piece) => piece.length));
   const narrowRuns = planned.floors.flatMap(({ layout, read }) => narrowRunsOf(layout, read.rules.minRip));

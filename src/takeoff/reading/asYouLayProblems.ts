@@ -6,8 +6,9 @@ export const asYouLayProblems = {
   distance: (label: string, found: string) =>
     `${label}: "${found.slice(0, 40)}" is not a distance. Type it such as 14 3/8" or 365 mm, from the edge of the row to the wall.`,
 
-  bothEnds: (first: string, last: string) =>
-    `The distances to the far wall: both ends are needed. Type "${first}" and "${last}" too.`,
+  /** @param missing the end, or both, where nothing is typed */
+  bothEnds: (missing: readonly string[]) =>
+    `The distances to the far wall: both ends are needed. Type "${missing.join('" and "')}" too.`,
 
   notLaid: (rowNumber: number) =>
     `The far wall is measured from the edge of row ${rowNumber}, and that row is not ticked to its end. Type the row you measured from.`,

@@ -1,7 +1,7 @@
 /** The sentences about rooms that cannot be joined into one floor. */
 import type { Units } from '../../geometry/length';
 import type { JoinFault, RoomJoin } from '../../room/join';
-import { lengthText } from '../text/lengthText';
+import { roomText } from '../text/lengthText';
 
 /** Rooms of one floor with planks of two sizes. */
 export function planksUnlikeText(room: string, size: string, first: string, firstSize: string): string {
@@ -15,7 +15,7 @@ export function joinFaultText(
   joins: readonly RoomJoin[],
   units: Units,
 ): string {
-  const show = (length: number) => lengthText(length, units, 'room');
+  const show = roomText(units);
   switch (fault.code) {
     case 'no such doorway':
       return `${names[fault.roomNumber - 1]} has no doorway ${fault.found}. Check the numbers of the doorways that face each other.`;

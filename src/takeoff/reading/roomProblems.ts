@@ -4,7 +4,7 @@ import type { Ticks, Units } from '../../geometry/length';
 import type { MeasuredPart, RoomFault } from '../../room/faults';
 import type { CornerPair } from '../../room/tapeAdvice';
 import { capital } from '../text/capital';
-import { lengthText } from '../text/lengthText';
+import { roomText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 import { plural } from '../text/plural';
 
@@ -18,7 +18,7 @@ type SentenceFor = {
 /** What is wrong with a measured room, where, and what is wanted. */
 export function roomFaultText(fault: RoomFault, units: Units): string {
   const sentence = sentences[fault.code] as (fault: RoomFault, show: (length: Ticks) => string) => string;
-  return sentence(fault, (length) => lengthText(length, units, 'room'));
+  return sentence(fault, roomText(units));
 }
 
 const sentences: SentenceFor = {

@@ -1,10 +1,9 @@
 /** Joints of notched pieces that stay beside a corner of a wall, hearth or jamb, since nothing moves them away for nothing: in sentences. */
-import type { Ticks } from '../../geometry/length';
 import { cornersInRuns } from '../../layout/corners';
 import type { PlannedFloors } from '../planning/planFloors';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { FloorPiece } from '../result';
-import { lengthText } from '../text/lengthText';
+import { pieceText } from '../text/lengthText';
 import { jointPlaces } from './cutList';
 
 type ToldPiece = Pick<FloorPiece, 'label' | 'rowNumber' | 'runNumber' | 'leftOff' | 'cuts'>;
@@ -19,7 +18,7 @@ export function cornerNotes(
   pieces: readonly ToldPiece[],
 ): readonly string[] {
   const { read, layout } = planned.floors[floorIndex];
-  const show = (length: Ticks) => lengthText(length, read.units, 'piece');
+  const show = pieceText(read.units);
   const corners = cornersInRuns(layout);
   const near = jointPlaces(planned, floorIndex).flatMap((runs, i) =>
     runs.flatMap((joints, j) => {

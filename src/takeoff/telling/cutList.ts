@@ -1,7 +1,9 @@
 /** Planned floors -> the pieces of one of them for the person who lays it, and the planks for the person at the saw. */
+
 import type { KeptEnd, PlannedPiece } from '../../cutting/job';
 import { finished, type Steps } from '../../cutting/steps';
 import type { Ticks } from '../../geometry/length';
+import { lastOf, leastBy } from '../../geometry/lists';
 import { type Region, signedAreaOf } from '../../geometry/polygon';
 import { jointsOf } from '../../layout/joints';
 import { isAngledEnd, type LaidPiece, piecesOfRow } from '../../layout/pieces';
@@ -188,7 +190,7 @@ export function sawPlanksOf(
   const nameOf = namesFor(planned, indices[0]);
   const uses = plankUses(planned, indices[0]);
   const ownPieces = new Map(own.map((piece) => [piece.label, piece]));
-  const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[indices[indices.length - 1] + 1]];
+  const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[lastOf(indices) + 1]];
   return planned.ledger.planks
     .map((booking) => ({ booking, pieces: [...booking.pieces, ...booking.strips] }))
     .filter(({ pieces }) => pieces.some(({ rowIndex }) => rowIndex >= from && rowIndex < to))
@@ -226,5 +228,5 @@ export function jointPlaces(planned: PlannedFloors, floorIndex: number): readonl
 
 /** The outline round all of a piece; the others are holes in it, or parts that a cut-out divides off. */
 function outerOf(region: Region): Region[number] {
-  return region.reduce((largest, outline) => (signedAreaOf(outline) > signedAreaOf(largest) ? outline : largest));
+  return leastBy(region, (outline) => -signedAreaOf(outline));
 }

@@ -1,7 +1,9 @@
 /** Planned floors -> what is shown of one of them. */
+
 import { ledgerOf } from '../../cutting/plan/ledger';
 import { finished, type Steps } from '../../cutting/steps';
 import { type Ticks, toTicks } from '../../geometry/length';
+import { lastOf, sumOf } from '../../geometry/lists';
 import { areaOf } from '../../geometry/polygon';
 import { toRoom } from '../../geometry/turn';
 import { bandOf, type Row } from '../../layout/rows';
@@ -95,7 +97,7 @@ function summaryOf(
   const { product, rules } = read;
   const plankArea = product.plankLength * product.plankWidth;
   const roomArea = roomAreaOf(room);
-  const floorArea = floors.reduce((sum, { floor }) => sum + areaOf(floor), 0);
+  const floorArea = sumOf(floors, ({ floor }) => areaOf(floor));
   // A plank counts where its first piece is laid, so that rooms that share planks add up to their plan.
   const plankCount = planks.filter((plank) => plank.pieces[0].room === '').length;
   const planksToBuy = plankCount + rules.spare;
@@ -104,7 +106,7 @@ function summaryOf(
   return {
     roomArea,
     floorArea,
-    rowCount: floors.reduce((sum, { layout }) => sum + layout.rows.length, 0),
+    rowCount: sumOf(floors, ({ layout }) => layout.rows.length),
     ...wallRowsOf(floors),
     plankCount,
     planksToBuy,
@@ -128,7 +130,7 @@ function otherRoomsOf({ floors }: PlannedFloors<LaidFloor>, name: string): reado
 /** Of all the floors of a plan: how much of a shared plank is wasted cannot be told of one of them. */
 function wasteOf({ floors, plan }: PlannedFloors<LaidFloor>): number {
   const { plankLength, plankWidth } = floors[0].read.product;
-  const laid = floors.reduce((sum, { floor }) => sum + areaOf(floor), 0);
+  const laid = sumOf(floors, ({ floor }) => areaOf(floor));
   return Math.max(0, 1 - laid / (plan.plankCount * plankLength * plankWidth));
 }
 
@@ -143,7 +145,7 @@ function countsOf(
   planned: PlannedFloors<LaidFloor>,
   indices: readonly number[],
 ): { tightestStagger: Ticks | null; alignedJointCount: number; cutCount: number } {
-  const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[indices[indices.length - 1] + 1]];
+  const [from, to] = [planned.firstRows[indices[0]], planned.firstRows[lastOf(indices) + 1]];
   const ripPairs = planned.markedJob.ripPairs
     .filter(([first, last]) => first >= from && last < to)
     .map(([first, last]) => [first - from, last - from] as const);

@@ -4,7 +4,7 @@ import { type CountRuleKey, type LengthRuleKey, RULES } from '../../layout/rules
 import type { RulesEntry, Typed } from '../entry';
 import type { DrawnRoom } from '../reading/drawnRoom';
 import { lengthText } from '../text/lengthText';
-import { nameKey } from '../text/names';
+import { sameName } from '../text/names';
 
 type Show = (length: Ticks) => string;
 type Read = Pick<DrawnRoom, 'entry' | 'read'>;
@@ -25,7 +25,7 @@ export function joinedNotes(floor: Read & Pick<DrawnRoom, 'others'>): readonly s
 function productOf(other: Read, first: Read, show: Show): string[] {
   const [own, used] = [other.read.product, first.read.product];
   const found: string[] = [];
-  if (own.name.trim() !== '' && nameKey(own.name) !== nameKey(used.name)) found.push(`product ${own.name}`);
+  if (own.name.trim() !== '' && !sameName(own.name, used.name)) found.push(`product ${own.name}`);
   if (other.entry.product.kind !== first.entry.product.kind) found.push(`kind ${other.entry.product.kind}`);
   if (own.thickness > 0 && own.thickness !== used.thickness) found.push(`plank thickness ${show(own.thickness)}`);
   if (own.planksPerBox !== null && own.planksPerBox !== used.planksPerBox)

@@ -1,5 +1,7 @@
 /** The last row of a floor that lies in part, at a far wall that was measured. */
+
 import { type Ticks, ticksOfInches, ticksOfMm } from '../../geometry/length';
+import { addedUp, lastOf } from '../../geometry/lists';
 import { type WallRip, wallRipsOf } from '../../layout/wallRips';
 import type { AsYouLay } from '../planning/asYouLay';
 import { asYouLayProblems as text } from '../reading/asYouLayProblems';
@@ -23,11 +25,11 @@ export function withMeasuredWall(
   show: (ticks: Ticks) => string,
 ): LastRow {
   const { rows, pieces } = takeoff;
-  const last = rows[rows.length - 1];
+  const last = lastOf(rows);
   const ofLast = pieces.filter(({ rowNumber }) => rowNumber === last.rowNumber);
   if (wall.afterRow >= last.rowNumber) return { takeoff, words: [text.lastRowLies()] };
   const lengths = ofLast.map(({ length }) => length);
-  const row = lengths.reduce((sum, length) => sum + length, 0);
+  const row = addedUp(lengths);
   // The run may have been found longer than it was drawn.
   const places = wall.places.map((at, i) => (i === wall.places.length - 1 ? Math.max(at, row) : at));
   const own = {

@@ -2,10 +2,12 @@
  * Pieces that a wall or cut-out divides lengthwise: one plank, ripped into a piece on either side of it. The second, `5-2b`,
  * is a strip of the first, `5-2`, and keeps the same ends.
  */
+
 import type { PlannedPiece } from '../../cutting/job';
 import { floorToStep, type Ticks } from '../../geometry/length';
 import { boundsOf } from '../../geometry/polygon';
 import type { LaidPiece } from '../../layout/pieces';
+import { rowsOf } from '../text/plural';
 import type { PlankUse } from './offcuts';
 
 export interface LabelledPiece {
@@ -88,11 +90,8 @@ export function lengthwiseNotes(
 ): readonly string[] {
   const parts = pieces.filter(({ label }) => /[a-z]$/.test(label));
   if (parts.length === 0) return [];
-  const rows = [...new Set(parts.map(({ rowNumber }) => rowNumber))];
-  const where =
-    rows.length === 1 ? `row ${rows[0]}` : `rows ${rows.slice(0, -1).join(', ')} and ${rows[rows.length - 1]}`;
   const { label } = parts[0];
   return [
-    `A wall or cut-out runs inside ${where}: planks there are ripped into a strip for either side. Piece ${label} is what ripping ${label.slice(0, -1)} leaves, and so on.`,
+    `A wall or cut-out runs inside ${rowsOf(parts)}: planks there are ripped into a strip for either side. Piece ${label} is what ripping ${label.slice(0, -1)} leaves, and so on.`,
   ];
 }

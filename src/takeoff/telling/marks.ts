@@ -5,7 +5,7 @@ import type { LaidPiece } from '../../layout/pieces';
 import type { Row, RowLayout } from '../../layout/rows';
 import type { LongEdge } from '../../layout/rules';
 import type { Slant } from '../../layout/slants';
-import { lengthText } from '../text/lengthText';
+import { pieceText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 
 /** What is told of notches and of what is scribed. */
@@ -20,7 +20,7 @@ type ShapedMarks = (piece: LaidPiece, laid: Laid, show: Show) => readonly string
  */
 export function marksOf(piece: LaidPiece, row: Row, laid: Laid, shaped: ShapedMarks = () => []): readonly string[] {
   const { units } = laid;
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   const tapers = piece.slants.filter((slant) => slant.kind === 'taper');
   const others = piece.slants.filter((slant) => slant.kind !== 'taper');
   return [

@@ -1,5 +1,7 @@
 /** How a floor is laid both ways from a line, in words. */
+
 import type { Ticks } from '../../geometry/length';
+import { entryAfter, lastOf, leastBy, sumOf } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
 import { toFrame, toRoom } from '../../geometry/turn';
 import type { Row } from '../../layout/rows';
@@ -7,7 +9,7 @@ import type { Wall } from '../../room/walls';
 import { staggerAcross } from '../planning/middleStart';
 import type { PlannedFloors } from '../planning/planFloors';
 import type { LaidFloor } from '../reading/drawnRoom';
-import { lengthText } from '../text/lengthText';
+import { lengthText, roomText } from '../text/lengthText';
 
 type Show = (length: Ticks) => string;
 
@@ -15,9 +17,9 @@ type Show = (length: Ticks) => string;
 export function middleNotes(planned: PlannedFloors<LaidFloor>, aheadIndex: number): readonly string[] {
   const [ahead, behind] = [planned.floors[aheadIndex], planned.floors[aheadIndex + 1]];
   const { units, rules } = ahead.read;
-  const show: Show = (length) => lengthText(length, units, 'room');
+  const show: Show = roomText(units);
   const behindRows = behind.layout.rows;
-  const [first, last] = [behindRows[0].rowNumber, behindRows[behindRows.length - 1].rowNumber];
+  const [first, last] = [behindRows[0].rowNumber, lastOf(behindRows).rowNumber];
   const joint = slipTongueLength(ahead, behind);
   const sentence =
     `Snap a line ${lineText(ahead, show)}. Lay rows 1 to ${ahead.layout.rows.length} ahead of it, grooves to the line. ` +
@@ -42,7 +44,7 @@ function lineText({ layout, room }: LaidFloor, show: Show): string {
 
 function placeOnWall(point: Point, walls: readonly Wall[], show: Show): string {
   const places = walls.map((wall) => ({ wall, ...placeAlong(point, wall) }));
-  const { wall, along } = places.reduce((a, b) => (b.distance < a.distance ? b : a));
+  const { wall, along } = leastBy(places, (b) => b.distance);
   return `${show(along)} along wall ${wall.wallNumber}`;
 }
 
@@ -60,7 +62,7 @@ function slipTongueLength(ahead: LaidFloor, behind: LaidFloor): Ticks {
   const one = edgesOnLine(ahead.layout.rows[0]);
   const other = edgesOnLine(behind.layout.rows[0]).map(([x0, x1]) => [seenAhead(x1), seenAhead(x0)] as const);
   const shared = one.flatMap(([a0, a1]) => other.map(([b0, b1]) => Math.min(a1, b1) - Math.max(a0, b0)));
-  return shared.reduce((sum, length) => sum + Math.max(0, length), 0);
+  return sumOf(shared, (length) => Math.max(0, length));
 }
 
 /** Corners turned by an angle are rounded one by one, so an edge on the line may lie this far off it. */
@@ -70,7 +72,7 @@ const ROUNDING: Ticks = 2;
 function edgesOnLine({ runs }: Row): readonly (readonly [Ticks, Ticks])[] {
   return runs.flatMap(({ part }) =>
     part.outline.flatMap((from, i): (readonly [Ticks, Ticks])[] => {
-      const to = part.outline[(i + 1) % part.outline.length];
+      const to = entryAfter(part.outline, i);
       const isOnLine = Math.abs(from.y) <= ROUNDING && Math.abs(to.y) <= ROUNDING;
       return isOnLine ? [[Math.min(from.x, to.x), Math.max(from.x, to.x)]] : [];
     }),

@@ -10,7 +10,7 @@ import type { PlannedFloors } from '../planning/planFloors';
 import type { LaidFloor } from '../reading/drawnRoom';
 import { problems } from '../reading/problems';
 import type { FloorPiece } from '../result';
-import { lengthText } from '../text/lengthText';
+import { lengthText, pieceText, roomText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 import { brokenRuleTexts } from './brokenRules';
 import { cornerNotes } from './cornerNotes';
@@ -47,7 +47,7 @@ export function notesOf(
 /** What the rows and the plan alone have to say. */
 export function planNotesOf(planned: PlannedFloors, floorIndex: number): readonly string[] {
   const { read, layout } = planned.floors[floorIndex];
-  const show = (length: Ticks) => lengthText(length, read.units, 'piece');
+  const show = pieceText(read.units);
   return [
     ...brokenNotes(planned, floorIndex, read.units),
     ...narrowNotes(planned, floorIndex, show),
@@ -71,12 +71,12 @@ function brokenNotes(
 
 /** `Row 3: 6" is less than the minimum stagger of 8".` Lengths of `broken` in ticks. */
 function brokenRuleText({ rule, found, wanted }: BrokenRule, rowNumber: number, units: Units): string {
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   return problems.brokenRule(`Row ${rowNumber}`, rule, show(found), show(wanted));
 }
 
 function roomNote(note: RoomNote, units: Units): string {
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   switch (note.code) {
     case 'misfit spread':
       return `The walls missed their start by ${show(note.by)}; the miss was spread over them. Measure again if it is more than your tape allows.`;
@@ -127,7 +127,7 @@ function narrowNotes(planned: PlannedFloors, floorIndex: number, show: Show): re
 /** Where the floor runs further than its product may, and where the expansion joint goes. */
 function spanNotes(planned: PlannedFloors<LaidFloor>, floorIndex: number): readonly string[] {
   const { entry, read, room, layout } = planned.floors[floorIndex];
-  const show = (length: Ticks) => lengthText(length, read.units, 'room');
+  const show = roomText(read.units);
   const open = room.doorways.filter(({ floor }) => floor === 'goes on').map(({ doorwayNumber }) => doorwayNumber);
   const place = open.length > 0 ? `at doorway ${open.join(' or ')}` : 'where a transition can cover it';
   const usual = `as usual for ${entry.product.kind} (published: ${RUN_LIMITS[entry.product.kind].range})`;
@@ -148,7 +148,7 @@ function gridNotes({ grid }: PlannedFloors, show: Show): readonly string[] {
 
 function casingNotes(planned: PlannedFloors<LaidFloor>, floorIndex: number): readonly string[] {
   const { read, room, through } = planned.floors[floorIndex];
-  const show = (length: Ticks) => lengthText(length, read.units, 'piece');
+  const show = pieceText(read.units);
   const open = room.doorways.filter((doorway) => doorway.tongue !== null).map(({ doorwayNumber }) => doorwayNumber);
   const isGoneThrough = through.length > room.doorways.filter(({ floor }) => floor === 'goes on').length;
   if (open.length === 0 && !isGoneThrough) return [];

@@ -1,5 +1,7 @@
 /** FRONT DOOR of floors that are being laid: what is asked of them, and what is answered. Plain JSON both ways, for another thread. */
+
 import type { Ticks } from '../../geometry/length';
+import { lastOf, sumOf } from '../../geometry/lists';
 import type { RoomEntry } from '../entry';
 import type { ListedCut } from '../planning/asLaid';
 import type { AsYouLay } from '../planning/asYouLay';
@@ -20,7 +22,7 @@ import { problems as sentences } from '../reading/problems';
 import type { ReadRoom } from '../reading/readRoom';
 import type { Takeoff } from '../result';
 import { lengthText } from '../text/lengthText';
-import { carriedWords } from './carriedWords';
+import { carriedWords, partLiesWords } from './carriedWords';
 import { withMeasuredWall } from './lastRow';
 import { fitFaultText, fitWords } from './offcutFit';
 import { onwardNeedOf, onwardTakeoffOf, onwardWords } from './onwardTakeoff';
@@ -127,7 +129,7 @@ class Asking {
     const { floors, asked } = this.question;
     const part = this.part();
     const answer = planOn(this.planned, this.lists, { list: asked, part });
-    if ('problems' in answer) return { status: 'problems', problems: answer.problems };
+    if (!('on' in answer)) return { status: 'problems', problems: answer.problems };
     const measured = floors.map((floor, i) => measuredFrom(floor, this.lastSideFrom(i)));
     const faults = measured.filter((after) => typeof after === 'string');
     if (faults.length > 0) return { status: 'problems', problems: faults };
@@ -161,7 +163,7 @@ class Asking {
   /** The first row of the floor, or of its side behind a middle line. */
   private lastSideFrom(list: number): number {
     const { floors } = this.ways[list].planned;
-    return floors[floors.length - 1].layout.rows[0].rowNumber;
+    return lastOf(floors).layout.rows[0].rowNumber;
   }
 
   /** What is laid first on the floor that is asked for, or else on another one that says so. */
@@ -173,7 +175,7 @@ class Asking {
     return end === null ? null : { list, end };
   }
 
-  /** Where the part is not begun to its end. */
+  /** What goes over after the part, or that it lies. */
   private partWords(
     { rows, entry }: Takeoff,
     { list, end }: NonNullable<Asked['part']>,
@@ -183,18 +185,18 @@ class Asking {
     if (last < 0 || last === rows.length - 1) return [];
     const row = this.planned.firstRows[floorsOnLists(this.planned)[list][0]] + last;
     const isLeft = on.sides.some(({ firstRow, begunCount, endRow }) => row >= firstRow + begunCount && row < endRow);
-    const words = carriedWords(end, rows[last].waiting, on.fewerOver);
-    return isLeft ? [list === this.question.asked ? words : sentences.inRoom(entry.name, words)] : [];
+    const words = isLeft ? carriedWords(end, rows[last].waiting, on.fewerOver) : partLiesWords(end);
+    return [list === this.question.asked ? words : sentences.inRoom(entry.name, words)];
   }
 
   private spoiltBefore(): number {
-    return this.question.floors.reduce((sum, { asYouLay }) => sum + asYouLay.spoiltBefore, 0);
+    return sumOf(this.question.floors, ({ asYouLay }) => asYouLay.spoiltBefore);
   }
 
   /** Planks bought: as typed, in the list that is asked for or in another, or in whole boxes for the plan with its spares. */
   private bought(): number {
     const { floors, asked } = this.question;
-    const spares = this.ways.reduce((sum, { planned }) => sum + planned.floors[0].read.rules.spare, 0);
+    const spares = sumOf(this.ways, ({ planned }) => planned.floors[0].read.rules.spare);
     const planks = this.planned.plan.plankCount + spares;
     const { planksPerBox } = this.read.product;
     if (planksPerBox === null) return planks;
@@ -211,7 +213,7 @@ class Asking {
 function measuredFrom({ asYouLay: { wall }, listed }: FloorOnList, firstRow: number): number | null | string {
   if (!wall) return null;
   const open = listed.find(({ isLaid, rowNumber }) => !isLaid && rowNumber >= firstRow)?.rowNumber;
-  const lying = (open ?? listed[listed.length - 1].rowNumber + 1) - 1;
+  const lying = (open ?? lastOf(listed).rowNumber + 1) - 1;
   if (wall.afterRow !== null && wall.afterRow < firstRow) return asYouLayProblems.otherSide(wall.afterRow, firstRow);
   if (wall.afterRow !== null && wall.afterRow > lying) return asYouLayProblems.notLaid(wall.afterRow);
   return lying < firstRow ? asYouLayProblems.noRowToMeasure() : (wall.afterRow ?? lying);

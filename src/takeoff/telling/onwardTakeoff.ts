@@ -80,15 +80,14 @@ export function onwardWords(
   need: OnwardNeed,
   show: (ticks: number) => string,
 ): readonly string[] {
-  const planks = (count: number) => plural(count, 'plank');
   const boxes = need.boxes === null ? '' : ` (${plural(need.boxes, 'box', 'boxes')})`;
   const counts =
     need.short > 0
-      ? `${planks(need.needed)} needed, ${need.left} left: ${planks(need.short)}${boxes} more to buy.`
-      : `${planks(need.needed)} needed, ${need.left} left: ${need.left - need.needed} over.`;
+      ? `${plural(need.needed, 'plank')} needed, ${need.left} left: ${plural(need.short, 'plank')}${boxes} more to buy.`
+      : `${plural(need.needed, 'plank')} needed, ${need.left} left: ${need.left - need.needed} over.`;
   const slip =
     need.overdrawn > 0
-      ? [`${planks(need.overdrawn)} more than were bought are cut already: correct "Boxes bought".`]
+      ? [`${plural(need.overdrawn, 'plank')} more than were bought are cut already: correct "Boxes bought".`]
       : [];
   return [
     lyingWords(on, asked),

@@ -1,5 +1,7 @@
 /** What a floor calls a piece of the plan: its label, and its room where that is another one. */
+
 import type { BookedPiece } from '../../cutting/plan/ledger';
+import { sumOf } from '../../geometry/lists';
 import { floorIndexAt, type PlannedFloors } from '../planning/planFloors';
 
 export interface PieceName {
@@ -16,7 +18,7 @@ export function namesFor(planned: PlannedFloors, ownIndex: number): (place: Piec
   const { floors, firstRows, markedPlan } = planned;
   return ({ rowIndex, runIndex, pieceIndex }) => {
     const floorIndex = floorIndexAt(planned, rowIndex);
-    const before = markedPlan.rows[rowIndex].runs.slice(0, runIndex).reduce((sum, run) => sum + run.length, 0);
+    const before = sumOf(markedPlan.rows[rowIndex].runs.slice(0, runIndex), (run) => run.length);
     const { layout, read } = floors[floorIndex];
     const { rowNumber } = layout.rows[rowIndex - firstRows[floorIndex]];
     const room = read.name === floors[ownIndex].read.name ? '' : read.name;

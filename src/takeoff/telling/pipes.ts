@@ -1,10 +1,12 @@
 /** A pipe where pieces meet: they are clamped together as they lie and bored at once, told once. */
+
 import { type Ticks, ticksOfInches, type Units } from '../../geometry/length';
 import { anticlockwise, type Bounds, boundsOf, signedAreaOf } from '../../geometry/polygon';
 import type { Notch } from '../../layout/notches';
 import type { LaidPiece } from '../../layout/pieces';
 import { type Circle, circleOf } from '../../layout/round';
 import type { RowLayout } from '../../layout/rows';
+import { listed } from '../text/plural';
 import type { LabelledPiece } from './lengthwise';
 import { placeOfCircle } from './shapedMarks';
 
@@ -61,6 +63,5 @@ function boreMark(pipe: Circle, met: readonly LabelledPiece[], units: Units): st
   const { x0, y0 } = boundsOf(piece.shape);
   const centre = { x: pipe.centre.x - x0, y: pipe.centre.y - y0 };
   const labels = met.map((one) => one.label);
-  const all = `${labels.slice(0, -1).join(', ')} and ${labels[labels.length - 1]}`;
-  return `Pipe: clamp ${all} together as they lie, bore ${placeOfCircle({ ...pipe, centre }, piece, units)} of ${label}.`;
+  return `Pipe: clamp ${listed(labels)} together as they lie, bore ${placeOfCircle({ ...pipe, centre }, piece, units)} of ${label}.`;
 }

@@ -1,5 +1,7 @@
 /** What to mark on a piece of a room as it is: notches, holes, and edges and ends that are scribed. */
+
 import { TICKS_PER_INCH, TICKS_PER_MM, type Ticks, type Units } from '../../geometry/length';
+import { lastOf } from '../../geometry/lists';
 import { type Point, sideOf } from '../../geometry/point';
 import { boundsOf, type Outline } from '../../geometry/polygon';
 import type { Bend } from '../../layout/bends';
@@ -7,7 +9,7 @@ import type { Notch } from '../../layout/notches';
 import type { LaidPiece } from '../../layout/pieces';
 import type { Circle } from '../../layout/round';
 import type { Size } from '../../layout/slants';
-import { lengthText } from '../text/lengthText';
+import { pieceText } from '../text/lengthText';
 import type { Laid, Show } from './marks';
 
 /** Sentences for `marksOf`, in the order in which the cuts are made. */
@@ -65,7 +67,7 @@ function leftBeside(outline: Outline, side: Bend['side'], { length, width }: Siz
   // What lies between it and the side is all missing: upright at both ends, and open along the side.
   const isOnSide = ({ y }: Point) => full - y < step;
   const meets = (at: Point, other: Point | undefined) => isOnSide(at) || Math.abs((other ?? at).x - at.x) < step;
-  const isOpen = high.every(isOnSide) && meets(low[to + 1], high[0]) && meets(first, high[high.length - 1]);
+  const isOpen = high.every(isOnSide) && meets(low[to + 1], high[0]) && meets(first, lastOf(high));
   const isForward = low.every(({ x }, i) => i === 0 || x > low[i - 1].x);
   return isOpen && isForward && low.length > 1 ? low.map(({ x, y }) => ({ at: x, size: y })) : null;
 }
@@ -126,7 +128,7 @@ function roundMark(circle: Circle, what: string, piece: LaidPiece, units: Units)
 
 /** `2" across: center 3" from the left end, 1/4" beyond the far edge`. @param circle from the left end and start edge of the piece */
 export function placeOfCircle({ centre, diameter }: Circle, piece: LaidPiece, units: Units): string {
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   const { y0, y1 } = boundsOf(piece.shape);
   const nearer = (low: string, high: string, fromLow: Ticks, size: Ticks) => {
     const [name, distance] = 2 * fromLow <= size ? [low, fromLow] : [high, size - fromLow];

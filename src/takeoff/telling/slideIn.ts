@@ -3,13 +3,12 @@
  * lip of the lock is planed off, the joint glued and pulled shut, which takes a gap as wide as the tongue.
  */
 import { intersect } from '../../geometry/combine';
-import type { Ticks } from '../../geometry/length';
 import type { LaidPiece } from '../../layout/pieces';
 import type { Row, RowLayout } from '../../layout/rows';
 import { inches } from '../../layout/rules';
 import type { Room } from '../../room/outline';
 import type { LaidFloor } from '../reading/drawnRoom';
-import { lengthText } from '../text/lengthText';
+import { pieceText } from '../text/lengthText';
 
 /** Common practice: about as wide as a tongue. */
 const [US_GAP, METRIC_GAP] = inches(3 / 8, 10);
@@ -55,6 +54,6 @@ export function slideNotes(floors: readonly LaidFloor[]): readonly string[] {
 function gapNote({ rules, units }: LaidFloor['read']): string {
   const needed = units === 'us' ? US_GAP : METRIC_GAP;
   if (rules.expansionGap >= needed) return '';
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   return ` That takes a gap of about ${show(needed)}; this floor has ${show(rules.expansionGap)}.`;
 }

@@ -3,18 +3,19 @@
 import type { Ticks } from '../../geometry/length';
 import { regionToFrame } from '../../geometry/turn';
 import { prongsOf } from '../../layout/prongs';
-import { type Strip, unmakeableStrips } from '../../layout/strips';
+import { unmakeableStrips } from '../../layout/strips';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { FloorPiece } from '../result';
 import { countryWords } from '../text/countryWords';
-import { lengthText } from '../text/lengthText';
+import { pieceText } from '../text/lengthText';
+import { rowsOf } from '../text/plural';
 
 type ToldPiece = Pick<FloorPiece, 'label' | 'length' | 'cuts' | 'polygon' | 'holes' | 'squaredBy'>;
 
 /** Nothing where every piece is cut to the wall. @param pieces of this floor */
 export function squaredNotes(laid: LaidFloor, pieces: readonly ToldPiece[]): readonly string[] {
   const { rules, units } = laid.read;
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   const squared = pieces.filter(({ squaredBy }) => squaredBy > 0);
   const most = Math.max(0, ...squared.map(({ squaredBy }) => squaredBy));
   const gap = rules.expansionGap + most;
@@ -80,9 +81,4 @@ function unmakeableNotes({ layout, read }: LaidFloor, show: (length: Ticks) => s
   return [
     `A strip of ${show(narrowest)} at ${rowsOf(strips)} is narrower than can be made (${show(read.rules.leastStrip)}): start with another first row, or cover the place.`,
   ];
-}
-
-function rowsOf(strips: readonly Strip[]): string {
-  const rows = [...new Set(strips.map(({ rowNumber }) => rowNumber))];
-  return rows.length === 1 ? `row ${rows[0]}` : `rows ${rows.slice(0, -1).join(', ')} and ${rows[rows.length - 1]}`;
 }

@@ -1,12 +1,14 @@
 /** Where the rows could start and what strip that leaves at every line where they stop, in words and for a table. */
+
 import type { Ticks, Units } from '../../geometry/length';
+import { entryAfter } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
 import { contains, type Outline } from '../../geometry/polygon';
 import type { StartTry } from '../../layout/starts';
 import type { StopLine } from '../../layout/stopLines';
 import type { LaidFloor } from '../reading/drawnRoom';
 import type { StartLine } from '../result';
-import { lengthText } from '../text/lengthText';
+import { pieceText } from '../text/lengthText';
 
 /** The starts that were tried, the usual one first; none where the usual one leaves no strip and rooms are not joined. */
 export function startLinesOf(laid: LaidFloor): readonly StartLine[] {
@@ -48,7 +50,7 @@ function placeOf({ middle }: StopLine, laid: LaidFloor): string {
 /** From a point to the nearest edge of an outline. */
 function distanceTo(outline: Outline, { x, y }: Point): number {
   const distances = outline.map((from, i) => {
-    const to = outline[(i + 1) % outline.length];
+    const to = entryAfter(outline, i);
     const [dx, dy] = [to.x - from.x, to.y - from.y];
     const along = ((x - from.x) * dx + (y - from.y) * dy) / (dx * dx + dy * dy || 1);
     const at = Math.min(1, Math.max(0, along));
@@ -63,7 +65,7 @@ export function startNotes(laid: LaidFloor, units: Units): readonly string[] {
   const [usual] = lines;
   const chosen = lines.find(({ isChosen }) => isChosen);
   if (!chosen || chosen.isUsual) return [];
-  const show = (length: Ticks) => lengthText(length, units, 'piece');
+  const show = pieceText(units);
   const narrowest = ({ narrowest, strips }: StartLine) => {
     const at = strips.find(({ width }) => width === narrowest);
     return `${show(narrowest)}${at ? ` (${at.place})` : ''}`;

@@ -1,7 +1,9 @@
 /** The last row at a wall that was measured, in words. */
+
 import type { Ticks } from '../../geometry/length';
 import type { WallRip, WallRips, WallRules } from '../../layout/wallRips';
 import { wallProblems } from '../reading/wallProblems';
+import { plural } from '../text/plural';
 
 /** What is still to be laid; where the last row comes out too narrow, what can still be done about it. */
 export function wallWords(
@@ -11,7 +13,7 @@ export function wallWords(
   show: (ticks: Ticks) => string,
 ): readonly string[] {
   const last = `the last one, ${narrowest === widest ? show(widest) : `${show(Math.max(0, narrowest))} to ${show(widest)}`} wide.`;
-  const rows = wholeRowCount === 1 ? '1 whole row' : `${wholeRowCount} whole rows`;
+  const rows = plural(wholeRowCount, 'whole row', 'whole rows');
   const first = wholeRowCount === 0 ? `Next is ${last}` : `${rows}, then ${last}`;
   if (narrowest >= minRip) return [first];
   const more = minRip - narrowest;

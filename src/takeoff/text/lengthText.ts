@@ -149,6 +149,16 @@ export function lengthText(ticks: number, units: Units, style: LengthStyle): str
   return sign + (style === 'room' ? `${numberText(steps / 1000, 3)} m` : `${steps} mm`);
 }
 
+/** Tells lengths of pieces. */
+export function pieceText(units: Units): (ticks: number) => string {
+  return (ticks) => lengthText(ticks, units, 'piece');
+}
+
+/** Tells lengths of a room. */
+export function roomText(units: Units): (ticks: number) => string {
+  return (ticks) => lengthText(ticks, units, 'room');
+}
+
 function fault(why: LengthFault): { readonly ok: false; readonly why: LengthFault } {
   return { ok: false, why };
 }

@@ -2,3 +2,8 @@
 export function nameKey(name: string): string {
   return String(name).trim().toLowerCase();
 }
+
+/** Whether two names are of the same thing. */
+export function sameName(one: string, other: string): boolean {
+  return nameKey(one) === nameKey(other);
+}

@@ -3,7 +3,6 @@ import { blankItem, emptyHouse } from '../../../src/order/houseEntry';
 import { HOUSE_SECTIONS } from '../../../src/order/houseFields';
 import {
   jobFormField,
-  jobItems,
   jobPath,
   shownValue,
   withJobItemMoved,
@@ -12,6 +11,7 @@ import {
   withJobValue,
 } from '../../../src/sidebar/form/job';
 import { checkedHouse } from '../../../src/tabs/checkedHouse';
+import { jobItems } from '../../../src/tabs/job';
 
 const everyField = HOUSE_SECTIONS.flatMap((section) =>
   section.fields.map((field) => ({ section, field, path: jobPath(section, 0, field.key) })),
