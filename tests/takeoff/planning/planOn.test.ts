@@ -175,7 +175,7 @@ describe('four runs of two planks, half a plank for the stagger, kerf and play 0
       expect(on.planned.markedPlan.broken).toEqual([]);
       const joints = jointsOf(on);
       expect(joints.map(String).sort()).toEqual(['24,72', '24,72', '48', '48']);
-      joints.slice(1).forEach((row, i) => expect(String(row)).not.toBe(String(joints[i])));
+      for (const [i, row] of joints.slice(1).entries()) expect(String(row)).not.toBe(String(joints[i]));
       expect(on.planned.markedPlan.plankCount).toBe(8);
     }
   });
