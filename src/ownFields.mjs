@@ -1,7 +1,7 @@
 // Fields of the page that are only ever our own, although the browser or a text has the same word: `rowIndex`, which a row of a
 // table has too, or `planned`, which is also a status. By the word alone they would keep their names (`shortNames.mjs`).
 // `tests/ownFields.test.ts` asks the compiler about every one, and says which to take out when that is no longer so. A
-// name is worth adding when it stands in the page some ten times.
+// name is worth adding when it stands in the page some ten times. What travels stays in full even when it stands here.
 
 /** In alphabetical order. */
 export const OWN_FIELDS = words(`

@@ -60,9 +60,9 @@ function textsOf(folder, pattern) {
   return files.map((name) => readFileSync(join(folder, name), 'utf8'));
 }
 
-/** The text of an interface that is exported by a source. @throws Error when it is not there */
+/** The text of an interface of a source. @throws Error when it is not there */
 export function interfaceOf(source, name) {
-  const [found] = new RegExp(`^export interface ${name} \\{[^]*?^\\}`, 'm').exec(source) ?? [];
+  const [found] = new RegExp(`^(?:export )?interface ${name} \\{[^]*?^\\}`, 'm').exec(source) ?? [];
   if (!found) throw new Error(`There is no interface ${name} any more`);
   return found;
 }

@@ -38,3 +38,13 @@ export function madeOf<T>(count: number, make: (index: number) => T): T[] {
   for (let i = 0; i + 1 <= count; i++) made.push(make(i));
   return made;
 }
+
+/** Each once, in the order in which they come first. */
+export function distinct<T>(list: Iterable<T>): T[] {
+  return [...new Set(list)];
+}
+
+/** For texts of a list: those that are blank are left out. */
+export function isFilled(text: string): boolean {
+  return text !== '';
+}

@@ -1,7 +1,7 @@
 /** Corners of walls, hearths and jambs that reach into a row: places along it where no end joint should lie. */
 
 import type { Ticks } from '../geometry/length';
-import { entryAfter, entryBefore } from '../geometry/lists';
+import { distinct, entryAfter, entryBefore } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import { turnAt } from '../geometry/turn';
 import type { RowLayout } from './rows';
@@ -22,7 +22,7 @@ export function cornersInRuns({ floor, rows }: RowLayout): readonly (readonly (r
   );
   return rows.map(({ y0, y1, runs }) => {
     const inRow = corners.filter(({ y }) => y >= y0 && y <= y1).map(({ x }) => x);
-    return runs.map(({ x0, x1 }) => [...new Set(inRow.filter((x) => x > x0 && x < x1))].sort((a, b) => a - b));
+    return runs.map(({ x0, x1 }) => distinct(inRow.filter((x) => x > x0 && x < x1)).sort((a, b) => a - b));
   });
 }
 

@@ -1,7 +1,7 @@
 /** The narrowest place of a run or piece. */
 
 import { type Ticks, toTicks } from '../geometry/length';
-import { entryAfter, lastOf, leastBy } from '../geometry/lists';
+import { distinct, entryAfter, lastOf, leastBy } from '../geometry/lists';
 import type { Point } from '../geometry/point';
 import type { Part, Region } from '../geometry/polygon';
 
@@ -110,7 +110,7 @@ function strandsOf(part: Part): readonly Strand[] {
   const edges = [part.outline, ...part.holes].flatMap((outline) =>
     outline.map((from, i): Edge => [from, entryAfter(outline, i)]),
   );
-  const stops = [...new Set(edges.map(([from]) => from.x))].sort((a, b) => a - b);
+  const stops = distinct(edges.map(([from]) => from.x)).sort((a, b) => a - b);
   const strands: Strand[] = [];
   let open: readonly Strand[] = [];
   for (let i = 0; i + 1 < stops.length; i++) {

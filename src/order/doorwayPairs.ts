@@ -4,6 +4,7 @@
  */
 
 import type { Ticks } from '../geometry/length';
+import { distinct } from '../geometry/lists';
 import { distanceBetween } from '../geometry/point';
 import type { DoorwayMark } from '../takeoff/result';
 import { nameKey, sameName } from '../takeoff/text/names';
@@ -51,7 +52,7 @@ export function leadsTo({ takeoff }: LaidRoom, { doorwayNumber, floor }: Doorway
 /** What each end faces; ends of the same two rooms are paired so that their widths and bars agree where they can. */
 export function facingOf(ends: readonly DoorwayEnd[]): ReadonlyMap<DoorwayEnd, Facing> {
   const facing = new Map<DoorwayEnd, Facing>(ends.map((end) => [end, NOTHING_FACING]));
-  const rooms = [...new Set(ends.map(({ room }) => room))];
+  const rooms = distinct(ends.map(({ room }) => room));
   rooms.forEach((room, i) => {
     for (const other of rooms.slice(i + 1)) {
       const here = ends.filter((end) => end.room === room && end.neighbour === other);

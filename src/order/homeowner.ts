@@ -2,6 +2,7 @@
  * What the homeowner reads, as sentences: nothing in it tells what the job costs the person who does it, how long it
  * takes by the hour, or what is earned with it.
  */
+import { distinct, isFilled } from '../geometry/lists';
 import { boundsOf } from '../geometry/polygon';
 import type { DayNumber } from '../takeoff/text/calendar';
 import { capital } from '../takeoff/text/capital';
@@ -55,7 +56,7 @@ export function homeownerHead({ house: { homeowner } }: Order, day: DayWords): r
     quoteNumber && `Quote ${quoteNumber}`,
     quoteDate === null ? '' : `of ${day(quoteDate)}`,
     validUntil === null ? '' : `valid until ${day(validUntil)}`,
-  ].filter((part) => part !== '');
+  ].filter(isFilled);
   const words = quote.join(', ').replace(', of ', ' of ');
   const sentence = words === '' ? '' : `${capital(words)}.`;
   return [name && `For ${name}`, place, layer && `By ${layer}`, sentence].filter((line) => line.trim() !== '');
@@ -87,7 +88,7 @@ function productWords({ product, takeoff }: Order['rooms'][number], { units }: O
 
 /** The products of the rooms, each once. */
 export function productsOf({ rooms, house }: Order): readonly string[] {
-  return [...new Set(rooms.map((room) => productWords(room, house)))];
+  return distinct(rooms.map((room) => productWords(room, house)));
 }
 
 /** `12' 6" by 11'`; of a room that is no rectangle over all. */
@@ -143,7 +144,7 @@ const MATERIALS: readonly (readonly [part: OrderPart, words: string])[] = [
 function includedLines(order: Order): readonly string[] {
   return MATERIALS.flatMap(([part, words]) => {
     const lines = order.lines.filter((line) => line.part === part).map(({ item }) => item);
-    const items = part === 'floor' && lines.length > 0 ? productsOf(order) : [...new Set(lines)];
+    const items = part === 'floor' && lines.length > 0 ? productsOf(order) : distinct(lines);
     return items.length === 0 ? [] : [`${words}: ${items.join(part === 'floor' ? '; ' : ', ')}.`];
   });
 }

@@ -1,12 +1,13 @@
 /** The sentences that only a job of several rooms can need; those of one room are in `takeoff/reading/problems.ts`. */
 
 import type { Units } from '../geometry/length';
+import { checkUnit } from '../takeoff/reading/problems';
 import { bareUnitName } from '../takeoff/text/lengthText';
 import { plural } from '../takeoff/text/plural';
 
 export const houseProblems = {
   rollTooSmall: (where: string, width: string, length: string, units: Units) =>
-    `${where}: a roll of ${width} by ${length} is too small: under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all. Check the unit: a bare number here is in ${bareUnitName('room', units)}.`,
+    `${where}: a roll of ${width} by ${length} is too small: under 4 in (100 mm) wide, or under 11 sq ft (1 m2) in all. ${checkUnit(bareUnitName('room', units))}`,
 
   /** A stick that walls could not be cut from. */
   stickSize: (where: string, found: string, units: Units) =>

@@ -1,4 +1,5 @@
 /** Tools and tasks that follow from how the planks are fastened and from what comes out first. */
+import { distinct } from '../geometry/lists';
 import { lengthText } from '../takeoff/text/lengthText';
 import { nameKey } from '../takeoff/text/names';
 import type { House, LaidRoom } from './house';
@@ -62,5 +63,5 @@ function coverTasks(house: House, rooms: readonly LaidRoom[]): readonly string[]
 }
 
 function fasteningsOf(rooms: readonly LaidRoom[]): readonly Fastening[] {
-  return [...new Set(rooms.map(({ terms }) => terms.fastening))];
+  return distinct(rooms.map(({ terms }) => terms.fastening));
 }

@@ -1,6 +1,6 @@
 /** The whole takeoff after the cut plan: what to order, what it costs, what to do before the first plank. */
 
-import { addedUp } from '../geometry/lists';
+import { addedUp, distinct, isFilled } from '../geometry/lists';
 import type { Takeoff } from '../takeoff/result';
 import { countryDay } from '../takeoff/text/countryDate';
 import { countryWords } from '../takeoff/text/countryWords';
@@ -92,7 +92,7 @@ export function orderOf(house: House, planned: PlannedHouse, locale: string): Or
     hours,
     lines,
     totals: totalsOf(totalOf(materials), totalOf(labour), { ...house.terms, tax: house.terms.tax ?? 0 }),
-    missing: [...lines.map(missingIn).filter((sentence) => sentence !== ''), ...notOrdered],
+    missing: [...lines.map(missingIn).filter(isFilled), ...notOrdered],
     notOrdered,
     notes: notesOf(house, rooms, hours, locale),
     before: beforeYouBegin(house, rooms, trims, doorways),
@@ -167,7 +167,7 @@ function tornOut({ site }: House, rooms: readonly LaidRoom[]): readonly LaidRoom
 
 /** Why no hours are estimated. */
 function noHoursReason(hours: readonly RoomHours[]): string {
-  const missing = [...new Set(hours.flatMap((room) => room.missing))];
+  const missing = distinct(hours.flatMap((room) => room.missing));
   return `minutes for ${missing.length === 0 ? 'rows and cuts' : missing.join(', ')} are not entered`;
 }
 
@@ -202,7 +202,7 @@ function rollsMissing({ underlay, film, units }: House, rooms: readonly LaidRoom
       ? [houseProblems.noRoll(productTitle(product.name), countryWords('film', units))]
       : []),
   ]);
-  return [...new Set(sentences)];
+  return distinct(sentences);
 }
 
 /** Names that are in no room of this order, and what was not entered at all. */
@@ -216,7 +216,7 @@ function notesOf(
   const products = [...rooms.map((room) => room.product), ...house.alternatives].map(({ name }) => nameKey(name));
   const entries = [...house.doorways, ...house.appliances, ...house.stairs].map((entry) => entry.room);
   const asked = [...entries, ...house.trims.flatMap((trim) => trim.rooms), ...house.site.tearOut];
-  const strayRooms = [...new Set(asked.filter((name) => name !== '' && !names.includes(nameKey(name))))];
+  const strayRooms = distinct(asked.filter((name) => name !== '' && !names.includes(nameKey(name))));
   const strayProducts = house.floors
     .map((floor) => floor.product)
     .filter((name) => name !== '' && !products.includes(nameKey(name)));

@@ -1,6 +1,6 @@
 /** Rooms as typed -> all of them planned, and the planks each product takes. */
 
-import { sumOf } from '../geometry/lists';
+import { distinct, sumOf } from '../geometry/lists';
 import type { RoomEntry } from '../takeoff/entry';
 import { planAwayFromCorners } from '../takeoff/planning/awayFromCorners';
 import { joinDrawn } from '../takeoff/planning/joinedFloor';
@@ -74,7 +74,7 @@ function plannedOf(
   groups: readonly Group[],
 ): Omit<PlannedHouse, 'reads'> {
   const { floors, sharing } = laidFloors(groups);
-  const names = [...new Set(drawn.map(({ entry }) => nameKey(entry.product.name)))];
+  const names = distinct(drawn.map(({ entry }) => nameKey(entry.product.name)));
   return {
     // A room of a joined floor is planned alone as well, for its walls and an estimate of its hours.
     rooms: drawn.map((room) => floors.find(({ entry }) => entry === room.entry) ?? takeoffOf(room)),
@@ -117,7 +117,7 @@ function groupsOf(ways: readonly ChosenWay[], shareOffcuts: boolean, apart: read
   const keys = ways.map(({ planned: { floors } }, i) =>
     isApart(floors[0].entry.name) ? `apart ${i}` : shareKey(floors[0]),
   );
-  return [...new Set(keys)].flatMap((key) => {
+  return distinct(keys).flatMap((key) => {
     const own = ways.filter((_, i) => keys[i] === key);
     if (own.length === 1) return own.map(alone);
     const together = planAwayFromCorners(

@@ -1,7 +1,7 @@
 /** Trim, bars and spacers for every room of the job, each kind cut from the same sticks. */
 
 import type { Ticks } from '../geometry/length';
-import { sumOf } from '../geometry/lists';
+import { distinct, isFilled, sumOf } from '../geometry/lists';
 import { usualLength } from '../layout/rules';
 import { capital } from '../takeoff/text/capital';
 import { countryWords } from '../takeoff/text/countryWords';
@@ -84,7 +84,7 @@ function barKey(kind: string): string {
 
 /** Bars at doorways by kind; a kind without an entry is a line that says what is missing. */
 export function transitionOrders(house: House, doorways: readonly DoorwayPlan[]): readonly (StickOrder | OrderLine)[] {
-  const kinds = [...new Set(doorways.map((doorway) => barKey(doorway.transition)).filter((kind) => kind !== ''))];
+  const kinds = distinct(doorways.map((doorway) => barKey(doorway.transition)).filter(isFilled));
   const kerf = usualLength('kerf', house.units);
   return kinds.map((key) => {
     const own = doorways.filter((doorway) => barKey(doorway.transition) === key);

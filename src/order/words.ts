@@ -2,6 +2,7 @@
  * A list of words in one cell or field: `Hall; Den`. A word that has a semicolon of its own, or begins with a double
  * mark, stands between double marks, and a double mark inside is written twice: `"Hall; upstairs"; Den`.
  */
+import { isFilled } from '../geometry/lists';
 
 /** The list as it stands in a cell; `wordsIn` gives it back, blank words left out. */
 export function wordsText(words: readonly string[]): string {
@@ -18,7 +19,7 @@ export function wordsIn(text: string): readonly string[] {
     words.push(marked ? taken[1].replace(/""/g, '"') : taken[1]);
     rest = rest.slice(taken[0].length);
   }
-  return words.map((word) => word.trim()).filter((word) => word !== '');
+  return words.map((word) => word.trim()).filter(isFilled);
 }
 
 const MARKED = /^\s*"((?:[^"]|"")*)"\s*(?:;|$)/;

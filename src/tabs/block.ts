@@ -77,6 +77,11 @@ export const BAND = '#efece4';
 /** Behind headings; ink on it stays readable in black and white. */
 export const HEADING = '#d6d0c0';
 
+/** A tab that is looked at as a page. */
+export const PAGE = { frozenRows: 0, showGridlines: false, landscape: false } as const;
+/** A tab of lines under a line of headings, across the paper. */
+export const LIST = { frozenRows: 1, showGridlines: true, landscape: true } as const;
+
 /** Ordinary cells. */
 export const PLAIN: Look = { bold: false, background: PAPER, color: INK, size: 10, align: 'left', wrap: false };
 export const STRONG: Look = lookWith({ bold: true });

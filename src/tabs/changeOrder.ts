@@ -1,9 +1,11 @@
 /** The `Change order` tab: what was agreed before, what the job comes to now, and why. Values only, to hand over. */
+
 import { homeownerHead, isPriced } from '../order/homeowner';
 import { moneyText } from '../order/money';
 import type { Order } from '../order/order';
 import { countryDay } from '../takeoff/text/countryDate';
 import type { TabBlock } from './block';
+import { PAGE } from './block';
 import {
   CELL_PIXELS,
   COLUMN_COUNT,
@@ -52,8 +54,6 @@ export function changeOrderBlock(order: Order, locale: string): TabBlock | null 
     cells: fullRows(rows),
     columnWidths: new Array(COLUMN_COUNT).fill(CELL_PIXELS),
     heights,
-    frozenRows: 0,
-    showGridlines: false,
-    landscape: false,
+    ...PAGE,
   };
 }

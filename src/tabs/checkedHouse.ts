@@ -4,6 +4,7 @@
  */
 
 import type { Units } from '../geometry/length';
+import { isFilled } from '../geometry/lists';
 import type { HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
 import { wordsIn } from '../order/words';
@@ -110,7 +111,7 @@ function checkedField(
 /** Words as a list, or as one cell divided by semicolons. */
 function wordsOf(value: unknown): readonly string[] {
   if (!Array.isArray(value)) return wordsIn(String(value ?? ''));
-  return value.map((part) => String(part).trim()).filter((part) => part !== '');
+  return value.map((part) => String(part).trim()).filter(isFilled);
 }
 
 /** A date is text only where words are wanted: in a length it is a slip (`5/8`), and is refused. */

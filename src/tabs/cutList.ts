@@ -17,6 +17,7 @@ import {
   type Cell,
   filledRows,
   HEADING,
+  LIST,
   lookWith,
   numberCell,
   STRONG,
@@ -96,10 +97,9 @@ export function cutListBlock(takeoff: Takeoff, kept: KeptMarks = NOTHING_KEPT, n
     mark: cutListMark(name),
     cells: filledRows(rows, columnWidths.length),
     columnWidths,
+    ...LIST,
     frozenRows: FROZEN_ROWS,
     frozenColumns: FROZEN_COLUMNS,
-    showGridlines: true,
-    landscape: true,
     hasExactTickLines: true,
   };
 }

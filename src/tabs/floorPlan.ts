@@ -15,6 +15,7 @@ import {
   INK,
   type Look,
   lookWith,
+  PAGE,
   PAPER,
   PLAIN,
   STRONG,
@@ -106,8 +107,7 @@ export function floorPlanBlock(takeoff: Takeoff): TabBlock {
     cells: filledRows(rows, columnCount),
     columnWidths: new Array(columnCount).fill(pixels),
     heights: [{ firstRowNumber: 2, rowCount: withMargin.length, pixels }],
-    frozenRows: 0,
-    showGridlines: false,
+    ...PAGE,
     landscape: width > PORTRAIT_PIXELS,
   };
 }

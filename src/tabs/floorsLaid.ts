@@ -16,6 +16,7 @@ import {
   type Cell,
   filledRows,
   HEADED,
+  LIST,
   lookWith,
   numberCell,
   STRONG,
@@ -146,9 +147,7 @@ function block(lines: readonly LaidLine[], units: Units): TabBlock {
     mark: MARK,
     cells: filledRows(rows, WIDTHS.length),
     columnWidths: WIDTHS,
-    frozenRows: 1,
-    showGridlines: true,
-    landscape: true,
+    ...LIST,
   };
 }
 

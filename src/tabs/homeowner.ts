@@ -6,7 +6,7 @@ import { homeownerHead, homeownerPage, isPriced, priceWords, productsOf, roomTab
 import { type Cents, moneyText } from '../order/money';
 import type { Order } from '../order/order';
 import { countryDay } from '../takeoff/text/countryDate';
-import { lookWith, PLAIN, type TabBlock, textCell } from './block';
+import { lookWith, PAGE, PLAIN, type TabBlock, textCell } from './block';
 import {
   CELL_PIXELS,
   COLUMN_COUNT,
@@ -71,9 +71,7 @@ export function homeownerBlock(order: Order, handed: HandedOver): TabBlock {
     cells: fullRows(rows),
     columnWidths: new Array(COLUMN_COUNT).fill(CELL_PIXELS),
     heights,
-    frozenRows: 0,
-    showGridlines: false,
-    landscape: false,
+    ...PAGE,
   };
 }
 

@@ -3,11 +3,23 @@
  * open it again. It holds prices and the margin, and is for the person who does the job.
  */
 
+import { distinct } from '../geometry/lists';
 import type { HouseEntry } from '../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection, houseLabel } from '../order/houseFields';
 import { wordsText } from '../order/words';
 import { countryWords } from '../takeoff/text/countryWords';
-import { type Cell, filledRows, HEADED, numberCell, ownedCell, PLAIN, type TabBlock, TITLE, textCell } from './block';
+import {
+  type Cell,
+  filledRows,
+  HEADED,
+  LIST,
+  numberCell,
+  ownedCell,
+  PLAIN,
+  type TabBlock,
+  TITLE,
+  textCell,
+} from './block';
 import { type CheckedHouse, checkedHouse } from './checkedHouse';
 import { aboveKept } from './oldTab';
 
@@ -29,8 +41,7 @@ export function jobBlock(entry: HouseEntry): TabBlock {
     mark: JOB_MARK,
     cells: filledRows(rows, 2),
     columnWidths: [324, 324],
-    frozenRows: 1,
-    showGridlines: true,
+    ...LIST,
     landscape: false,
   };
 }
@@ -86,7 +97,9 @@ function listFrom(values: ReadonlyMap<string, unknown>, section: HouseSection): 
     const isKnown = section.fields.some((field) => labelKey(houseLabel(section, field, number, 'us')) === key);
     return isKnown ? [number] : [];
   });
-  return [...new Set(numbers)].sort((a, b) => a - b).map((number) => fieldsFrom(values, section, number));
+  return distinct(numbers)
+    .sort((a, b) => a - b)
+    .map((number) => fieldsFrom(values, section, number));
 }
 
 function fieldsFrom(values: ReadonlyMap<string, unknown>, section: HouseSection, number: number): Item {

@@ -2,6 +2,7 @@
  * The `Job list` tab, for the person on the floor and at the saw, without a price on it: what to settle before
  * beginning, what to do on which day with a box to tick, where the heights meet, and how strips and sticks are cut.
  */
+import { distinct, isFilled } from '../geometry/lists';
 import type { BeforeState } from '../order/beforeLine';
 import type { DayTask } from '../order/dayList';
 import type { Order } from '../order/order';
@@ -16,6 +17,7 @@ import {
   HEADED,
   type Look,
   lookWith,
+  PAGE,
   PLAIN,
   type TabBlock,
   TITLE,
@@ -52,9 +54,7 @@ export function jobListBlock(order: Order, ticked: ReadonlySet<string>, locale: 
     mark: JOB_LIST_MARK,
     cells: filledRows([[textCell(JOB_LIST_TITLE, TITLE)], ...rows], 3),
     columnWidths: [130, 458, 60],
-    frozenRows: 0,
-    showGridlines: false,
-    landscape: false,
+    ...PAGE,
   };
 }
 
@@ -103,7 +103,7 @@ function cuttingSections(order: Order): readonly Section[] {
 /** Texts of the tasks ticked in the tab as it stands: a tick in a line whose longest text is the task. */
 export function tickedTasks(cells: readonly (readonly unknown[])[]): ReadonlySet<string> {
   const ticked = cells.filter((row) => row.includes(true));
-  return new Set(ticked.map(longestText).filter((text) => text !== ''));
+  return new Set(ticked.map(longestText).filter(isFilled));
 }
 
 function longestText(row: readonly unknown[]): string {
@@ -139,7 +139,9 @@ function stickLines({ cuts }: StickOrder, { house }: Order): readonly (readonly 
 /** `3 of 12' 6", 2 of 4'`. */
 function countedLengths(strips: readonly number[], { house }: Order): string {
   const texts = strips.map((strip) => lengthText(strip, house.units, 'room'));
-  return [...new Set(texts)].map((text) => `${texts.filter((other) => other === text).length} of ${text}`).join(', ');
+  return distinct(texts)
+    .map((text) => `${texts.filter((other) => other === text).length} of ${text}`)
+    .join(', ');
 }
 
 function banded(index: number): Look {

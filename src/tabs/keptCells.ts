@@ -2,7 +2,7 @@
  * What a person wrote in a tab of ours is never erased by filling it again. If its line still exists it stays beside
  * that line; if not, the whole line is put at the bottom, under `Kept from before`.
  */
-import { lastOf, leastBy } from '../geometry/lists';
+import { isFilled, lastOf, leastBy } from '../geometry/lists';
 import {
   blankCell,
   blankCells,
@@ -83,7 +83,7 @@ interface FreshLine {
 function freshLines({ cells, hasExactTickLines }: TabBlock): readonly FreshLine[] {
   return cells.map((line, row) => {
     const ours = line.filter(({ owner }) => owner !== 'person');
-    const tokens = (some: readonly Cell[]) => some.map(cellToken).filter((token) => token !== '');
+    const tokens = (some: readonly Cell[]) => some.map(cellToken).filter(isFilled);
     const base = tokens(ours.filter(({ owner }) => owner === undefined));
     return {
       row,

@@ -6,7 +6,7 @@
  * The memory is a Bloom filter (B. H. Bloom, Space/time trade-offs in hash coding with allowable errors, 1970): it never
  * forgets a line of ours, and takes a strange one for ours once in 10^10 as long as the tab has fewer than 3,500 lines.
  */
-import { madeOf } from '../geometry/lists';
+import { distinct, madeOf } from '../geometry/lists';
 import type { Cell } from './block';
 import { fingerprint } from './fingerprint';
 
@@ -57,13 +57,13 @@ export function inputEntry(tokens: readonly string[], name: string, token: strin
 
 /** The memory of these entries, as text. */
 export function memoryOf(entries: readonly string[]): string {
-  const distinct = [...new Set(entries)];
-  const size = Math.min(MOST_CHARACTERS, Math.max(8, Math.ceil((distinct.length * BITS_PER_ENTRY) / 6)));
+  const once = distinct(entries);
+  const size = Math.min(MOST_CHARACTERS, Math.max(8, Math.ceil((once.length * BITS_PER_ENTRY) / 6)));
   const sixes = new Array<number>(size).fill(0);
-  for (const entry of distinct) {
-    for (const bit of bitsOf(entry, distinct.length, size)) sixes[Math.floor(bit / 6)] |= 1 << (bit % 6);
+  for (const entry of once) {
+    for (const bit of bitsOf(entry, once.length, size)) sixes[Math.floor(bit / 6)] |= 1 << (bit % 6);
   }
-  return `${distinct.length}:${sixes.map((six) => LETTERS[six]).join('')}`;
+  return `${once.length}:${sixes.map((six) => LETTERS[six]).join('')}`;
 }
 
 /** Whether an entry is remembered; nothing is where the memory is blank. */

@@ -1,7 +1,18 @@
 /** The tab `Before - <room>`: a cut list as it was before it was last planned again, to be brought back or looked up. */
 import { madeOf } from '../geometry/lists';
 import { nameKey } from '../takeoff/text/names';
-import { type Cell, filledRows, HEADED, lookWith, numberCell, type TabBlock, TITLE, textCell, tickCell } from './block';
+import {
+  type Cell,
+  filledRows,
+  HEADED,
+  LIST,
+  lookWith,
+  numberCell,
+  type TabBlock,
+  TITLE,
+  textCell,
+  tickCell,
+} from './block';
 import { CUT_LIST_MARK } from './cutList';
 import { dateText, isDate } from './dates';
 import type { TickedList } from './laidWork';
@@ -92,9 +103,7 @@ export function beforeBlock(
     about: JSON.stringify(about),
     cells: filledRows([[textCell(`${beforeTitle(roomName)}: the cut list as it was`, TITLE)], ...rows], width),
     columnWidths: [...WIDTHS, ...madeOf(width - WIDTHS.length, () => BESIDE)],
-    frozenRows: 1,
-    showGridlines: true,
-    landscape: true,
+    ...LIST,
   };
 }
 

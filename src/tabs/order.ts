@@ -23,6 +23,7 @@ import {
   type Look,
   lookWith,
   numberCell,
+  PAGE,
   PLAIN,
   STRONG,
   type TabBlock,
@@ -126,8 +127,8 @@ export function orderBlock(order: Order): TabBlock {
     mark: ORDER_MARK,
     cells: filledRows(rows, COLUMNS.length),
     columnWidths: COLUMNS.map(([, pixels]) => pixels),
+    ...PAGE,
     frozenRows,
-    showGridlines: false,
     landscape: true,
   };
 }

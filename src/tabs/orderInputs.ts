@@ -2,6 +2,7 @@
  * The coloured cells of the `Order` tab. What a person has typed into one holds when the order is filled again, for the
  * line of the same item, and the totals on the page use it too.
  */
+import { isFilled } from '../geometry/lists';
 import { type Totals, totalsOf } from '../order/money';
 import type { Order } from '../order/order';
 import { missingIn, type OrderLine, orderLine, totalOf } from '../order/orderLine';
@@ -136,7 +137,7 @@ function reckoned(
   const now = (line: OrderLine) => replaced.get(line) ?? line;
   const lines = order.lines.map(now);
   const before = new Set([...replaced.keys()].map(missingIn));
-  const missing = [...replaced.values()].map(missingIn).filter((sentence) => sentence !== '');
+  const missing = [...replaced.values()].map(missingIn).filter(isFilled);
   const rate = (wanted: (item: string) => boolean) => rates.find(({ item }) => wanted(item))?.value;
   const { terms } = order.house;
   const margin = rate((item) => item === RATES[1]) ?? terms.margin;

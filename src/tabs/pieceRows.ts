@@ -1,6 +1,7 @@
 /** The two lists of a cut list: one line per piece in laying order, and the same cuts by plank for the person at the saw. */
 
 import type { Ticks } from '../geometry/length';
+import { isFilled } from '../geometry/lists';
 import type { CutKind, FloorPiece, SawPiece, SawPlank, Takeoff } from '../takeoff/result';
 import { KEPT_WORDS } from '../takeoff/telling/keptWords';
 import { lengthText, pieceText } from '../takeoff/text/lengthText';
@@ -59,7 +60,7 @@ export function layingRows(takeoff: Takeoff, kept: KeptMarks): Row[] {
 function waitingText(labels: readonly string[]): string {
   const own = labels.filter((label) => !label.includes(' '));
   const others = labels.length - own.length;
-  const parts = [own.join(', '), others > 0 ? plural(others, 'other') : ''].filter((part) => part !== '');
+  const parts = [own.join(', '), others > 0 ? plural(others, 'other') : ''].filter(isFilled);
   return parts.join('; ') || 'none';
 }
 
@@ -121,7 +122,7 @@ function layingRow(piece: FloorPiece, { told, run }: LineFacts, takeoff: Takeoff
     textCell(size.width, WRAPPED),
     textCell(sourceText(piece), SMALL),
     textCell(growthText(piece, takeoff), WRAPPED),
-    textCell(marksText(piece, size.width), SMALL),
+    textCell(marksText(piece, takeoff.units), SMALL),
     textCell(told, SMALL),
     textCell(piece.room, WRAPPED),
     ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),
@@ -148,10 +149,12 @@ function sourceText({ plankNumber, offcutOf, stripOf }: FloorPiece): string {
   return offcutOf === '' ? `${plankNumber}` : `${plankNumber}: offcut of ${offcutOf}`;
 }
 
-/** A rip told by the width alone begins with the width of the piece, which has a column of its own. */
-function marksText({ marks }: FloorPiece, width: string): string {
-  const told = `Rip to ${width} wide: `;
-  return marks.map((mark) => (mark.startsWith(told) ? mark.slice(told.length) : mark)).join(' ');
+/** Widths have a column of their own: a rip tells no width again that is the piece's, a taper neither of the two. */
+function marksText({ marks, widthLeft, widthRight }: FloorPiece, units: Takeoff['units']): string {
+  const [left, right] = [widthLeft, widthRight].map(pieceText(units));
+  const [told, rest] =
+    left === right ? [`Rip to ${left} wide: `, ''] : [`: ${left} wide at the left end, ${right} at the right.`, '.'];
+  return marks.map((mark) => mark.replace(told, rest)).join(' ');
 }
 
 function growthText({ mayGrow }: FloorPiece, { units }: Takeoff): string {
@@ -225,7 +228,7 @@ function sawRow(plank: SawPlank, cut: SawPiece, list: SawList): Row {
     textCell(size.width, WRAPPED),
     numberCell(plank.plankNumber, '0', lookWith({ align: 'left' })),
     textCell(cutText(plank, cut), SMALL),
-    textCell(marksText(piece, size.width), SMALL),
+    textCell(marksText(piece, list.takeoff.units), SMALL),
     blankCell(),
     blankCell(),
     ownedCell(textCell(mark?.notes ?? '', WRAPPED), 'person'),

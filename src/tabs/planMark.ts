@@ -2,6 +2,7 @@
  * Which plan a tab is of. Lists of rooms that are cut from the same planks are of one plan, and so are the list and the
  * drawing of a floor; when one of them is planned again, the others say that they no longer hold.
  */
+import { distinct } from '../geometry/lists';
 import type { Takeoff } from '../takeoff/result';
 import { nameKey } from '../takeoff/text/names';
 import { cutListTitle } from './cutList';
@@ -37,7 +38,7 @@ export function freshFloors(floors: readonly Takeoff[]): readonly FreshFloor[] {
 export function planMark(takeoff: Takeoff, floors: readonly Takeoff[]): PlanMark {
   const names = takeoff.summary.sharedWith.map(nameKey);
   const sharing = [takeoff, ...floors.filter(({ entry }) => names.includes(nameKey(entry.name)))];
-  const planRooms = [...new Set(sharing.flatMap(({ rooms }) => rooms.map(nameKey)))].sort();
+  const planRooms = distinct(sharing.flatMap(({ rooms }) => rooms.map(nameKey))).sort();
   const pieces = takeoff.pieces.map((piece) => [
     piece.label,
     piece.length,

@@ -2,6 +2,7 @@
  * The `Purchase list` tab: what to buy, supplier by supplier, to be sent to them. No price of ours is on it, nor what
  * anything is needed for.
  */
+import { distinct } from '../geometry/lists';
 import type { Order } from '../order/order';
 import type { OrderLine } from '../order/orderLine';
 import { countryDay } from '../takeoff/text/countryDate';
@@ -15,6 +16,7 @@ import {
   HEADED,
   lookWith,
   numberCell,
+  PAGE,
   PLAIN,
   STRONG,
   type TabBlock,
@@ -43,7 +45,7 @@ export function purchaseListBlock(order: Order, locale: string): TabBlock {
   const { homeowner } = house;
   const lines = order.lines.filter(({ part }) => part !== 'labour');
   // Those without a supplier come last.
-  const suppliers = [...new Set(lines.map(({ supplier }) => supplier.trim()))].sort(
+  const suppliers = distinct(lines.map(({ supplier }) => supplier.trim())).sort(
     (a, b) => (a === '' ? 1 : 0) - (b === '' ? 1 : 0),
   );
   const rows: (readonly Cell[])[] = [
@@ -59,9 +61,7 @@ export function purchaseListBlock(order: Order, locale: string): TabBlock {
     mark: PURCHASE_LIST_MARK,
     cells: filledRows(rows, COLUMNS.length),
     columnWidths: COLUMNS.map(([, pixels]) => pixels),
-    frozenRows: 0,
-    showGridlines: false,
-    landscape: false,
+    ...PAGE,
   };
 }
 

@@ -2,6 +2,7 @@
  * The `Rooms` tab: one column per room, one line per field, everything as it was typed. A person may change any cell, add
  * lines of their own, and open the room again. A room that cannot be read is reported, and kept as it is.
  */
+import { distinct } from '../geometry/lists';
 import type { RoomEntry, ShapeEntry, Typed } from '../takeoff/entry';
 import { ENTRY_SECTIONS, type EntrySection, ROOM_LABEL } from '../takeoff/entryFields';
 import { nameKey, sameName } from '../takeoff/text/names';
@@ -9,6 +10,7 @@ import {
   type Cell,
   filledRows,
   HEADED,
+  LIST,
   lookWith,
   numberCell,
   PLAIN,
@@ -63,9 +65,8 @@ export function roomsBlock(columns: readonly RoomColumn[]): TabBlock {
     mark: ROOMS_MARK,
     cells: filledRows([...top, ...lines], columns.length + 1),
     columnWidths: [260, ...columns.map(() => 150)],
+    ...LIST,
     frozenRows: top.length + 1,
-    showGridlines: true,
-    landscape: true,
   };
 }
 
@@ -201,7 +202,9 @@ function entryOf(found: readonly FoundField[]): Record<string, unknown> {
     Object.fromEntries(found.filter((f) => f.at === at && f.number === number).map((f) => [f.key, f.cell]));
   // An item whose cells were all cleared is gone; those after it move up.
   const items = (at: EntrySection['at']) =>
-    [...new Set(found.filter((f) => f.at === at).map((f) => f.number))].sort((a, b) => a - b).map((n) => fields(at, n));
+    distinct(found.filter((f) => f.at === at).map((f) => f.number))
+      .sort((a, b) => a - b)
+      .map((n) => fields(at, n));
   const shape = fields('shape');
   const isFourWalls = sameLabel(shape.kind, 'four walls');
   return {

@@ -1,11 +1,14 @@
 /** Sentences about tabs and about what the sidebar sends: what, where, found, wanted. */
+import { isFilled } from '../geometry/lists';
 import { listed } from '../takeoff/text/plural';
+
+const TYPE_AGAIN = 'Open the sidebar again and type the room there.';
 
 export const tabProblems = {
   keptChanging: (title: string) =>
     `Somebody else keeps changing the tab "${shortened(title)}". Wait a moment, then try again.`,
 
-  noEntry: () => 'The sidebar sent something that is not a room. Open the sidebar again and type the room there.',
+  noEntry: () => `The sidebar sent something that is not a room. ${TYPE_AGAIN}`,
 
   noRoomName: () => 'Room name is blank. Type a name such as Living room: the tabs are named after it.',
 
@@ -31,7 +34,7 @@ export const tabProblems = {
   fourWalls: (count: number) =>
     `Walls: the room is measured as four walls, but ${count} are typed. Keep four, or measure it as walls in order, with turns.`,
 
-  noList: (where: string) => `${where}: a list is wanted. Open the sidebar again and type the room there.`,
+  noList: (where: string) => `${where}: a list is wanted. ${TYPE_AGAIN}`,
 
   /** The `Rooms` tab, by whichever name it goes now. */
   noRoomLine: (label: string) =>
@@ -57,8 +60,5 @@ function shortened(found: string): string {
 }
 
 function anyOf(choices: readonly string[]): string {
-  return listed(
-    choices.filter((choice) => choice !== ''),
-    'or',
-  );
+  return listed(choices.filter(isFilled), 'or');
 }

@@ -21,6 +21,19 @@ export interface EntryField extends Omit<Rule, 'use' | 'blank' | 'inRange' | 'is
   readonly askedWhen?: readonly [key: string, ...values: string[]];
 }
 
+/** A field, with what not every field has in `more`; a bundle leaves out those that nothing asks for. */
+// @__NO_SIDE_EFFECTS__
+export const field = <
+  const Key extends string,
+  const Use extends FieldUse,
+  const More extends Omit<Partial<EntryField>, 'key' | 'label' | 'use'> = Record<never, never>,
+>(
+  key: Key,
+  label: string,
+  use: Use,
+  more?: More,
+) => ({ key, label, use, ...more }) as { readonly key: Key; readonly label: string; readonly use: Use } & More;
+
 /** Fields that stand together in an entry. */
 export interface EntrySection {
   /** Where in the entry: '' is the entry itself. */
@@ -46,16 +59,13 @@ export const NAME_FIELDS = {
   at: '',
   isList: false,
   fields: [
-    { key: 'name', label: ROOM_LABEL, formLabel: 'Room name', use: 'words', isWide: true },
-    {
-      key: 'units',
-      label: 'Units',
-      use: 'choice',
+    field('name', ROOM_LABEL, 'words', { formLabel: 'Room name', isWide: true }),
+    field('units', 'Units', 'choice', {
       choices: [
         ['us', 'Feet and inches'],
         ['metric', 'Metres and millimetres'],
       ],
-    },
+    }),
   ],
 } as const satisfies EntrySection;
 
@@ -63,18 +73,15 @@ export const SHAPE_KIND_FIELDS = {
   at: 'shape',
   isList: false,
   fields: [
-    {
-      key: 'kind',
-      label: 'Measured as',
+    field('kind', 'Measured as', 'choice', {
       formLabel: 'How was it measured?',
-      use: 'choice',
       choices: [
         ['rectangle', 'Length and width'],
         ['four walls', 'Four walls and a diagonal'],
         ['walls in order', 'Walls in order, with turns'],
         ['rectangles', 'Rectangles added and taken away'],
       ],
-    },
+    }),
   ],
 } as const satisfies EntrySection;
 
@@ -84,10 +91,7 @@ export const SHAPE_KINDS = SHAPE_KIND_FIELDS.fields[0].choices.map(([kind]) => k
 export const RECTANGLE_FIELDS = {
   at: 'shape',
   isList: false,
-  fields: [
-    { key: 'length', label: 'Length', use: 'room!' },
-    { key: 'width', label: 'Width', use: 'room!' },
-  ],
+  fields: [field('length', 'Length', 'room!'), field('width', 'Width', 'room!')],
 } as const satisfies EntrySection;
 
 export const WALL_FIELDS = {
@@ -95,15 +99,8 @@ export const WALL_FIELDS = {
   isList: true,
   fields: [
     // May be blank only where diagonals hold both its corners.
-    { key: 'length', label: 'Wall #', formLabel: 'Length', use: 'room' },
-    {
-      key: 'turn',
-      label: 'Turn after wall #',
-      formLabel: 'Turn at its end',
-      use: 'turn',
-      usual: 'R',
-      hint: 'R, L or degrees',
-    },
+    field('length', 'Wall #', 'room', { formLabel: 'Length' }),
+    field('turn', 'Turn after wall #', 'turn', { formLabel: 'Turn at its end', usual: 'R', hint: 'R, L or degrees' }),
   ],
 } as const satisfies EntrySection;
 
@@ -112,9 +109,9 @@ export const CORNER_DIAGONAL_FIELDS = {
   at: 'shape.diagonals',
   isList: true,
   fields: [
-    { key: 'from', label: 'Diagonal #, from corner', use: 'corner' },
-    { key: 'to', label: 'Diagonal #, to corner', use: 'corner' },
-    { key: 'length', label: 'Diagonal #, length', use: 'room!', isWide: true },
+    field('from', 'Diagonal #, from corner', 'corner'),
+    field('to', 'Diagonal #, to corner', 'corner'),
+    field('length', 'Diagonal #, length', 'room!', { isWide: true }),
   ],
 } as const satisfies EntrySection;
 
@@ -122,22 +119,16 @@ export const DIAGONAL_FIELDS = {
   at: 'shape',
   isList: false,
   fields: [
-    {
-      key: 'diagonal',
-      label: 'Diagonal from wall 1 start to wall 2 end',
+    field('diagonal', 'Diagonal from wall 1 start to wall 2 end', 'room!', {
       formLabel: 'Diagonal',
-      use: 'room!',
       help: 'From corner 1, where wall 1 starts, to corner 3.',
       isWide: true,
-    },
-    {
-      key: 'otherDiagonal',
-      label: 'Other diagonal',
-      use: 'room',
+    }),
+    field('otherDiagonal', 'Other diagonal', 'room', {
       hint: 'if measured',
       help: 'From corner 2 to corner 4.',
       isWide: true,
-    },
+    }),
   ],
 } as const satisfies EntrySection;
 
@@ -145,21 +136,18 @@ export const RECTANGLES_FIELDS = {
   at: 'shape.rectangles',
   isList: true,
   fields: [
-    {
-      key: 'change',
-      label: 'Rectangle #',
+    field('change', 'Rectangle #', 'choice', {
       formLabel: 'This one is',
-      use: 'choice',
       choices: [
         ['add', 'added'],
         ['take away', 'taken away'],
       ],
       isWide: true,
-    },
-    { key: 'fromLeft', label: 'Rectangle #, from left', use: 'offset', blank: 0 },
-    { key: 'fromNear', label: 'Rectangle #, from near', use: 'offset', blank: 0 },
-    { key: 'length', label: 'Rectangle #, length', use: 'room!' },
-    { key: 'width', label: 'Rectangle #, width', use: 'room!' },
+    }),
+    field('fromLeft', 'Rectangle #, from left', 'offset', { blank: 0 }),
+    field('fromNear', 'Rectangle #, from near', 'offset', { blank: 0 }),
+    field('length', 'Rectangle #, length', 'room!'),
+    field('width', 'Rectangle #, width', 'room!'),
   ],
 } as const satisfies EntrySection;
 
@@ -168,29 +156,23 @@ export const BOW_FIELDS = {
   at: 'bows',
   isList: true,
   fields: [
-    {
-      key: 'kind',
-      label: 'Bow #',
+    field('kind', 'Bow #', 'choice', {
       formLabel: 'Measured as',
-      use: 'choice',
       choices: [
         ['place', 'off a straight line, at one place'],
         ['curve', 'a curve, by its rise in the middle'],
       ],
       isWide: true,
-    },
-    { key: 'wall', label: 'Bow #, of wall number', use: 'wall' },
-    {
-      key: 'way',
-      label: 'Bow #, the wall lies',
-      use: 'choice',
+    }),
+    field('wall', 'Bow #, of wall number', 'wall'),
+    field('way', 'Bow #, the wall lies', 'choice', {
       choices: [
         ['out', 'outwards'],
         ['in', 'into the room'],
       ],
-    },
-    { key: 'along', label: 'Bow #, along the wall', use: 'room!', askedWhen: ['kind', 'place'] },
-    { key: 'off', label: 'Bow #, off the line', use: 'plank!', formLabel: 'Off the line, or rise' },
+    }),
+    field('along', 'Bow #, along the wall', 'room!', { askedWhen: ['kind', 'place'] }),
+    field('off', 'Bow #, off the line', 'plank!', { formLabel: 'Off the line, or rise' }),
   ],
 } as const satisfies EntrySection;
 
@@ -198,45 +180,33 @@ export const CUTOUT_FIELDS = {
   at: 'cutouts',
   isList: true,
   fields: [
-    {
-      key: 'kind',
-      label: 'Cut-out #',
+    field('kind', 'Cut-out #', 'choice', {
       formLabel: 'Shape',
-      use: 'choice',
       choices: [
         ['rectangle', 'rectangle'],
         ['round', 'round'],
         ['curved', 'curved front'],
         ['covered', 'floor under it: radiator, toe-kick'],
       ],
-    },
-    { key: 'wall', label: 'Cut-out #, from wall number', use: 'wall' },
+    }),
+    field('wall', 'Cut-out #, from wall number', 'wall'),
     // From the start of the wall, along it, to the near side of the cut-out.
-    {
-      key: 'along',
-      label: 'Cut-out #, along the wall',
-      use: 'room',
+    field('along', 'Cut-out #, along the wall', 'room', {
       blank: 0,
       help: 'From the start of the wall to its near side.',
-    },
+    }),
     // From the wall to the near side of the cut-out; 0 stands against the wall.
-    {
-      key: 'off',
-      label: 'Cut-out #, off the wall',
-      use: 'room',
+    field('off', 'Cut-out #, off the wall', 'room', {
       blank: 0,
       help: 'From the wall to its near side; 0 stands against it.',
-    },
-    { key: 'length', label: 'Cut-out #, length or diameter', use: 'room!' },
+    }),
+    field('length', 'Cut-out #, length or diameter', 'room!'),
     // Of one with a curved front: at its deepest, in the middle.
-    { key: 'depth', label: 'Cut-out #, depth', use: 'room!', askedWhen: ['kind', 'rectangle', 'curved', 'covered'] },
-    {
-      key: 'rise',
-      label: 'Cut-out #, rise of its front',
-      use: 'plank!',
+    field('depth', 'Cut-out #, depth', 'room!', { askedWhen: ['kind', 'rectangle', 'curved', 'covered'] }),
+    field('rise', 'Cut-out #, rise of its front', 'plank!', {
       help: 'How much deeper it is in the middle than at its sides.',
       askedWhen: ['kind', 'curved'],
-    },
+    }),
   ],
 } as const satisfies EntrySection;
 
@@ -256,51 +226,36 @@ export const DOORWAY_FIELDS = {
       ],
       isWide: true,
     },
-    { key: 'wall', label: 'Doorway #, in wall number', use: 'wall' },
+    field('wall', 'Doorway #, in wall number', 'wall'),
     // From the start of the wall, along it, to the first jamb.
-    {
-      key: 'along',
-      label: 'Doorway #, along the wall',
-      use: 'room',
+    field('along', 'Doorway #, along the wall', 'room', {
       blank: 0,
       help: 'From the start of the wall to the first jamb.',
-    },
-    { key: 'width', label: 'Doorway #, width', use: 'room!', help: 'From jamb to jamb.' },
-    {
-      key: 'depth',
-      label: 'Doorway #, depth',
-      use: 'room',
+    }),
+    field('width', 'Doorway #, width', 'room!', { help: 'From jamb to jamb.' }),
+    field('depth', 'Doorway #, depth', 'room', {
       blank: 0,
       most: DEEPEST_DOORWAY,
       help: 'How far the floor runs in from the face of the wall.',
       askedWhen: ['floor', 'transition', 'goes on'],
-    },
-    {
-      key: 'leadsTo',
-      label: 'Doorway #, goes on into room',
-      use: 'words',
+    }),
+    field('leadsTo', 'Doorway #, goes on into room', 'words', {
       hint: 'if laid as one floor',
       offers: 'room-names',
       isWide: true,
       askedWhen: ['floor', 'goes on'],
-    },
-    {
-      key: 'itsDoorway',
-      label: 'Doorway #, its number there',
+    }),
+    field('itsDoorway', 'Doorway #, its number there', 'count', {
       formLabel: 'Number of this doorway in that room',
-      use: 'count',
       blank: 1,
       help: 'The same opening, as it is listed there.',
       askedWhen: ['floor', 'goes on'],
-    },
-    {
-      key: 'wallThickness',
-      label: 'Doorway #, wall thickness',
-      use: 'room',
+    }),
+    field('wallThickness', 'Doorway #, wall thickness', 'room', {
       hint: 'depth here + there',
       help: 'From the face in this room to the face in the other.',
       askedWhen: ['floor', 'goes on'],
-    },
+    }),
   ],
 } as const satisfies EntrySection;
 
@@ -308,11 +263,8 @@ export const PRODUCT_FIELDS = {
   at: 'product',
   isList: false,
   fields: [
-    { key: 'name', label: 'Product', use: 'words', hint: 'as on the box', isWide: true },
-    {
-      key: 'kind',
-      label: 'Kind of floor',
-      use: 'choice',
+    field('name', 'Product', 'words', { hint: 'as on the box', isWide: true }),
+    field('kind', 'Kind of floor', 'choice', {
       choices: [
         ['laminate', 'laminate'],
         ['engineered wood', 'engineered wood'],
@@ -320,14 +272,14 @@ export const PRODUCT_FIELDS = {
         ['rigid vinyl', 'rigid vinyl'],
       ],
       isWide: true,
-    },
-    { key: 'plankLength', label: 'Plank length', use: 'plank side', most: LONGEST_PLANK },
-    { key: 'plankWidth', label: 'Plank width', use: 'plank side', most: WIDEST_PLANK },
-    { key: 'thickness', label: 'Plank thickness', use: 'plank', hint: 'if known' },
+    }),
+    field('plankLength', 'Plank length', 'plank side', { most: LONGEST_PLANK }),
+    field('plankWidth', 'Plank width', 'plank side', { most: WIDEST_PLANK }),
+    field('thickness', 'Plank thickness', 'plank', { hint: 'if known' }),
     // Either of the two tells how many planks are in a box.
-    { key: 'planksPerBox', label: 'Planks in a box', use: 'count', hint: 'or the next' },
-    { key: 'boxCoverage', label: 'A box covers', use: 'area', hint: 'either will do' },
-    { key: 'pricePerBox', label: 'Price of a box', use: 'price', hint: 'if known' },
+    field('planksPerBox', 'Planks in a box', 'count', { hint: 'or the next' }),
+    field('boxCoverage', 'A box covers', 'area', { hint: 'either will do' }),
+    field('pricePerBox', 'Price of a box', 'price', { hint: 'if known' }),
   ],
 } as const satisfies EntrySection;
 

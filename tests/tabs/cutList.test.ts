@@ -160,6 +160,20 @@ describe('a line a piece', () => {
     ]);
   });
 
+  // By hand: over 144" the far wall comes 6" nearer, and the diagonal of 144" by 120" is 187.45".
+  test('what to mark on a tapered piece says no width again that stands beside it', () => {
+    const walls = ['144 1/8"', '114"', '144"', '120"'] as const;
+    const shape = { kind: 'four walls', walls, diagonal: '187 7/16"', otherDiagonal: '' } as const;
+    const planned = planHouse([{ ...plainRoom, shape }], false);
+    if (planned.status === 'problems') throw new Error(planned.problems[0]?.text);
+    const lines = blockValues(cutListBlock(planned.planned.floors[0])).filter((row) =>
+      / left, .* right$/.test(`${row[9]}`),
+    );
+    const marks = lines.map((row) => `${row[12]}`).filter((text) => /to a taper/.test(text));
+    expect(marks.length).toBeGreaterThan(2);
+    for (const text of marks) expect(text).toMatch(/Rip to a taper along the \w+ edge\./);
+  });
+
   test('a tip has no shorter edge of 0 in', () => {
     const found = line(cutListBlock(withPiece('4-2', { shortPoint: 0, cuts: ['angled crosscut'] })), '4-2');
     expect(found[2]).toBe('38 1/8" longer edge, the other edge runs out');

@@ -5,7 +5,7 @@
  * A move is taken when it costs little more than it saves; what that means is less and less, and nothing in the end.
  */
 
-import { sumOf } from '../../geometry/lists';
+import { distinct, sumOf } from '../../geometry/lists';
 import { leastDistance } from '../runs/joints';
 import { drawBelow, type Seeded, seededFrom } from '../search/seeded';
 import { jointsOf, type OpenRun } from './firstPieces';
@@ -152,7 +152,7 @@ class Rest {
   /** Two runs alike change places. */
   private trySwap(a: number, b: number, most: number): void {
     if (!this.areAlike(this.runs[a], this.runs[b])) return;
-    const sources = [...new Set([...this.laid[a], ...this.laid[b]].map(({ source }) => source))];
+    const sources = distinct([...this.laid[a], ...this.laid[b]].map(({ source }) => source));
     const swap = (): void => {
       [this.laid[a], this.laid[b]] = [this.laid[b], this.laid[a]];
       for (const place of [a, b]) for (const cut of this.laid[place]) cut.place = place;

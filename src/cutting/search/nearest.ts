@@ -5,6 +5,7 @@
  * minimum piece is cut as evenly as it can be (see `prepared.ts`).
  */
 
+import { distinct } from '../../geometry/lists';
 import { costsByPair, type PreparedJob, type PreparedRun } from '../runs/prepared';
 import { nearAt } from '../runs/stagger';
 import { type BlockMemory, chooseBlock, emptyBlockMemory, extendPath } from './blocks';
@@ -21,7 +22,7 @@ const MOST_PLACES = 10_000_000;
 /** Mends the rooms whose joints are too near each other. Costs nothing where there are none. */
 export function keepStagger(trial: Trial): void {
   const { prepared } = trial;
-  const rooms = [...new Set(prepared.runs.filter((run) => nearAt(trial, run) > 0).map((run) => run.room))];
+  const rooms = distinct(prepared.runs.filter((run) => nearAt(trial, run) > 0).map((run) => run.room));
   if (rooms.length === 0) return;
   for (const room of rooms)
     mendRoom(

@@ -10,7 +10,7 @@ import { drawingOf, measuresOfPlan } from './drawing';
 import { drawingElement } from './drawingView';
 import { keyOfTints, measuresKey } from './keyOfTints';
 import { openMarking } from './markingView';
-import { NearView } from './nearView';
+import { NearView, nearerByKeys } from './nearView';
 import type { Scale, View } from './paper';
 import { pieceWords } from './pieceWords';
 import { printFloor } from './printedFloor';
@@ -38,9 +38,7 @@ class LargeFloor {
   readonly parts: readonly HTMLElement[];
   private readonly paper = element('div', {
     class: 'large-paper',
-    tabindex: '0',
-    role: 'application',
-    'aria-label': 'The floor: plus and minus bring it nearer and further, arrow keys move it, 0 shows all of it',
+    ...nearerByKeys('floor'),
   });
   private readonly line = element('p', 'piece-line');
   private readonly measuresKey = measuresKey();

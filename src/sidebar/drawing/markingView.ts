@@ -3,7 +3,7 @@ import { distanceBetween } from '../../geometry/point';
 import type { FloorPiece, Takeoff } from '../../takeoff/result';
 import { button, drawn, element } from '../parts/dom';
 import { type Dimension, type MarkedPiece, type MarkedSize, markedPieceOf, type Side } from './marking';
-import { NearView, type SeenPart } from './nearView';
+import { NearView, nearerByKeys, type SeenPart } from './nearView';
 import { pathOf, type Scale } from './paper';
 import { sizeWords, sourceWords } from './pieceWords';
 import { printOnePage } from './printedFloor';
@@ -68,9 +68,7 @@ function contentOf(piece: FloorPiece, plan: Takeoff): { readonly parts: Element[
   const paper = element('div', {
     class: 'large-paper marking-paper',
     style: `height: ${Math.max(LEAST_HEIGHT, heightOf(marked, widthNow()))}px`,
-    tabindex: '0',
-    role: 'application',
-    'aria-label': 'The piece: plus and minus bring it nearer and further, arrow keys move it, 0 shows all of it',
+    ...nearerByKeys('piece'),
   });
   const view = new NearView(paper, NEAREST, (seen) =>
     paper.replaceChildren(markingElement(marked, lettered, piece.label, seen)),

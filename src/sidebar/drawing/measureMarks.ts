@@ -1,7 +1,7 @@
 /** Numbers of the corners, and diagonals with what each is off by, on paper. */
 
 import type { Units } from '../../geometry/length';
-import { entryAfter, madeOf } from '../../geometry/lists';
+import { entryAfter, isFilled, madeOf } from '../../geometry/lists';
 import { distanceBetween } from '../../geometry/point';
 import { lengthText } from '../../takeoff/text/lengthText';
 import { byWords, type Measure } from '../form/measures';
@@ -108,7 +108,7 @@ function placeOfWords(
     x: from.x + ((to.x - from.x) * along) / length,
     y: from.y + ((to.y - from.y) * along) / length,
   });
-  for (const one of words.filter((text) => text !== '')) {
+  for (const one of words.filter(isFilled)) {
     const half = (one.length * LETTER) / 2;
     for (const part of [0.5, 0.4, 0.6, 0.3, 0.7, 0.22, 0.78]) {
       const along = length * part;

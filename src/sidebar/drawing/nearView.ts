@@ -78,3 +78,12 @@ export class NearView {
     this.move({ x: 0, y: 0 });
   }
 }
+
+/** Attributes of a place that takes keys to look nearer. */
+export function nearerByKeys(what: 'floor' | 'piece') {
+  return {
+    tabindex: '0',
+    role: 'application',
+    'aria-label': `The ${what}: plus and minus bring it nearer and further, arrow keys move it, 0 shows all of it`,
+  };
+}

@@ -1,5 +1,6 @@
 /** The button that fills the tabs, how far it has got, and a way to each tab. */
 
+import { distinct } from '../../geometry/lists';
 import { stakeWords, type TickedList } from '../../tabs/laidWork';
 import { type ChangedRoom, changedRoom } from '../../tabs/roomTabs';
 import type { RoomEntry } from '../../takeoff/entry';
@@ -58,7 +59,7 @@ export function fillPart(
     const filling = await progress.during(store, ROOM_TABS, (watched) => fillTabs(room, watched, talk));
     tell(fillingWords(filling, performance.now() - start));
     if (filling.isSaved) events.saved(room.entry);
-    const names = [...new Set([...filling.filled.map(nameOf), ...filling.replaced])];
+    const names = distinct([...filling.filled.map(nameOf), ...filling.replaced]);
     ways.replaceChildren(...names.map((tab) => wayTo(tab, store, tell)));
   };
   const begin = () => {

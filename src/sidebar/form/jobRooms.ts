@@ -1,4 +1,5 @@
 /** What the saved rooms know already, so that the form of the job need not ask for it again. Data only. */
+import { isFilled } from '../../geometry/lists';
 import { blankItem, type HouseEntry } from '../../order/houseEntry';
 import type { RoomEntry } from '../../takeoff/entry';
 import { sameName } from '../../takeoff/text/names';
@@ -6,7 +7,7 @@ import type { Choice } from './fields';
 
 /** Names of the products to choose from, each once, in the order of the rooms. */
 export function productsOf(rooms: readonly RoomEntry[]): readonly string[] {
-  return productLines(rooms).filter((name) => name !== '');
+  return productLines(rooms).filter(isFilled);
 }
 
 /** The same with a blank name for planks that have none: they are priced too. */
@@ -63,7 +64,7 @@ export function choicesFrom(
     case 'stairs.room':
       return among('choose a room', namesOf(rooms));
     case 'doorways.transition': {
-      const kinds = job.transitions.map(({ kind }) => kind.trim()).filter((kind) => kind !== '');
+      const kinds = job.transitions.map(({ kind }) => kind.trim()).filter(isFilled);
       return among('what the heights ask for', kinds.length === 0 ? [] : [...kinds, 'none']);
     }
     default:

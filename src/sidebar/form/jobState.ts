@@ -1,6 +1,6 @@
 /** How far each part of the job is filled in, in a few words beside its heading. Data only. */
 
-import { sumOf } from '../../geometry/lists';
+import { distinct, sumOf } from '../../geometry/lists';
 import type { HouseEntry } from '../../order/houseEntry';
 import { HOUSE_SECTIONS, type HouseSection } from '../../order/houseFields';
 import type { RoomEntry } from '../../takeoff/entry';
@@ -56,7 +56,7 @@ function pricedIn(at: string, job: HouseEntry, rooms: readonly RoomEntry[]): Pri
 /** A product is priced in the job, or in one of its rooms. */
 function pricedProducts(job: HouseEntry, rooms: readonly RoomEntry[]): readonly boolean[] {
   const own = roomsOfJob(job, rooms);
-  const names = [...new Set(own.map(({ product }) => nameKey(product.name)))];
+  const names = distinct(own.map(({ product }) => nameKey(product.name)));
   return names.map((name) => {
     const isOf = (other: string) => nameKey(other) === name;
     return (

@@ -1,7 +1,7 @@
 /** What is wrong with the rows of a plan, each at its place in the floor and with the field that changes it. */
 
 import type { Ticks } from '../../geometry/length';
-import { leastBy } from '../../geometry/lists';
+import { distinct, leastBy } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
 import { unitOf } from '../../geometry/turn';
 import { middleOf } from '../../tabs/layDirectionText';
@@ -72,7 +72,7 @@ function closestJoint(
       .sort((a, b) => a - b)
       .slice(0, -1);
   const others = pieces.filter(({ rowNumber }) => rowNumber === before);
-  const runNumbers = [...new Set(others.map(({ runNumber }) => runNumber))];
+  const runNumbers = distinct(others.map(({ runNumber }) => runNumber));
   const theirs = runNumbers.flatMap((number) => jointsOf(others.filter(({ runNumber }) => runNumber === number)));
   const pairs = jointsOf(run).flatMap((own) => theirs.map((other) => ({ own, apart: Math.abs(own - other) })));
   if (pairs.length === 0) return null;

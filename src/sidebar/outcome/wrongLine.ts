@@ -1,4 +1,5 @@
 /** The line of the foot that says what is wrong, or what is still to be typed, and leads there. */
+import { distinct, isFilled } from '../../geometry/lists';
 import type { Problem, Takeoff } from '../../takeoff/result';
 import { fieldId } from '../form/fieldView';
 import type { ShownProblems } from '../form/problems';
@@ -45,7 +46,7 @@ function wrongOf(shown: ShownProblems): Told | null {
 
 function toDoOf(problems: readonly Problem[]): Told | null {
   if (problems.length === 0) return null;
-  const names = [...new Set(problems.map(({ field }) => labelAt(field)))].filter((name) => name !== '');
+  const names = distinct(problems.map(({ field }) => labelAt(field))).filter(isFilled);
   return { words: `Still to type: ${names.join(', ')}`, look: 'to-do', go: () => goToField(problems[0].field) };
 }
 

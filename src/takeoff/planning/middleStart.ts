@@ -5,7 +5,7 @@
  */
 
 import { floorToStep, OUTLINE_ROUNDING, type Ticks, ticksUnrounded } from '../../geometry/length';
-import { madeOf } from '../../geometry/lists';
+import { distinct, madeOf } from '../../geometry/lists';
 import { boundsOf, type Region } from '../../geometry/polygon';
 import { levelStripOf } from '../../geometry/strip';
 import { regionToRoom, toFrame, toRoom } from '../../geometry/turn';
@@ -102,7 +102,7 @@ function linesFor(drawn: DrawnRoom, whole: RowLayout): readonly Ticks[] {
     const rest = (depth + OUTLINE_ROUNDING) % plankWidth;
     return rest < markingStep || rest >= minRip;
   };
-  const inside = [...new Set(heights)].filter((y) => y > 0 && y < whole.depth);
+  const inside = distinct(heights).filter((y) => y > 0 && y < whole.depth);
   const fit = inside.filter((y) => isFit(y) && isFit(whole.depth - y));
   return (fit.length > 0 ? fit : inside).sort((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted));
 }

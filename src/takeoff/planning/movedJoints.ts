@@ -1,7 +1,7 @@
 /** Ways to move the joints of a run in a plan: all of them together, or by a change of places with a run alike. */
 
 import type { CutJob, CutPlan, PlannedPiece } from '../../cutting/job';
-import { lastOf, sumOf } from '../../geometry/lists';
+import { distinct, lastOf, sumOf } from '../../geometry/lists';
 
 export interface RunPlace {
   readonly rowIndex: number;
@@ -78,7 +78,7 @@ export function* shifts(
       const changes = runs.map((run) => [run, shiftedPieces(piecesOf(plan, run), shift)] as const);
       const next = withRuns(plan, changes);
       const touched = runs.flatMap((run) => piecesOf(plan, run).map(({ plank }) => plank));
-      const cuts = (of: CutPlan) => sumOf([...new Set(touched)], (plank) => cutsOf(job, piecesAt(of, planks, plank)));
+      const cuts = (of: CutPlan) => sumOf(distinct(touched), (plank) => cutsOf(job, piecesAt(of, planks, plank)));
       yield { plan: next, runs, cuts: cuts(next) - cuts(plan) };
     }
   }

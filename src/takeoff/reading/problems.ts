@@ -153,8 +153,7 @@ export const problems = {
   wallsColumns: (size: string) =>
     `walls: the range has ${size}. Give two columns: the length of each wall, and the turn at its end (R, L, or degrees to the right).`,
 
-  turn: (where: string, found: Found) =>
-    `${where}: ${quoted(found)} is not a turn. Type R or L, or degrees: right positive, left negative.`,
+  turn: (where: string, found: Found) => `${where}: ${quoted(found)} is not a turn. ${TURN_WANTED}`,
 
   partNumber: (where: string, found: Found, part: 'wall' | 'corner') =>
     String(found).trim() === ''
@@ -170,7 +169,7 @@ export const problems = {
     `${where}: ${quoted(found)} is wider than a plank. Type the width it is ripped to, or leave it blank.`,
 
   plankTooSmall: (where: string, found: Found, units: Units) =>
-    `${where}: ${quoted(found)} is under 10 mm (3/8 in). Check the unit: a bare number here is in ${bareUnitName('plank', units)}.`,
+    `${where}: ${quoted(found)} is under 10 mm (3/8 in). ${checkUnit(bareUnitName('plank', units))}`,
 
   plankTooLarge: (where: string, found: Found, units: Units) => {
     const other = units === 'us' ? [countryWords('millimetres', units), 'mm', 'metric'] : ['inches', 'in', 'us'];
@@ -279,6 +278,11 @@ function wantedArea(units: Units): string {
   return units === 'us' ? 'square feet such as 132, or 12.3 m2' : 'square metres such as 12.3, or 132 sq ft';
 }
 
+/** Of a wall. */
+export const TURN_WANTED = 'Type R or L, or degrees: right positive, left negative.';
+
+const TEN_PER_CENT = 'Type 10%, 10 or 0.1 for 10 %.';
+
 const lengthSentences: Readonly<
   Record<LengthFault, (where: string, found: string, wanted: string, bareUnit: string) => string>
 > = {
@@ -296,17 +300,18 @@ const lengthSentences: Readonly<
     `${where}: ${found} has too many of the smaller unit. Type fewer than 12 inches after feet, or inches alone.`,
   'unknown unit': (where, found, wanted) => `${where}: ${found} has a unit that is not one of length. Type ${wanted}.`,
   negative: (where, found) => `${where}: ${found} is negative. Type a length of 0 or more.`,
-  'too long': (where, found, _, bareUnit) =>
-    `${where}: ${found} is longer than 100 m (328 ft). Check the unit: a bare number here is in ${bareUnit}.`,
+  'too long': (where, found, _, bareUnit) => `${where}: ${found} is longer than 100 m (328 ft). ${checkUnit(bareUnit)}`,
 };
 
-const areaSentences: Readonly<Record<AreaFault, (where: string, found: string, wanted: string) => string>> = {
-  blank: (where, _, wanted) => `${where} is blank. Type ${wanted}.`,
+type AreaSentence = (where: string, found: string, wanted: string) => string;
+
+const areaSentences: Readonly<Record<AreaFault, AreaSentence>> = {
+  blank: lengthSentences.blank as AreaSentence,
   date: (where) => `${where} is a date. Type the area as a number, and clear the date format.`,
-  'error value': lengthSentences['error value'] as (where: string, found: string) => string,
-  'not finite': (where, _, wanted) => `${where} is not a finite number. Type ${wanted}.`,
+  'error value': lengthSentences['error value'] as AreaSentence,
+  'not finite': lengthSentences['not finite'] as AreaSentence,
   'not an area': (where, found, wanted) => `${where}: ${found} is not an area. Type ${wanted}.`,
-  'two readings': lengthSentences['two readings'] as (where: string, found: string) => string,
+  'two readings': lengthSentences['two readings'] as AreaSentence,
   negative: (where, found) => `${where}: ${found} is negative. Type an area of 0 or more.`,
   'too large': (where, found) => `${where}: ${found} is more than 10,000 m2 (107,639 sq ft). Check the unit.`,
 };
@@ -316,12 +321,17 @@ const percentageSentences: Readonly<Record<PercentageFault, (where: string, foun
   date: (where) => `${where} is a date. Type a percentage such as 10%, and clear the date format.`,
   'error value': areaSentences['error value'] as (where: string, found: string) => string,
   'not finite': (where) => `${where} is not a finite number. Type a percentage such as 10%.`,
-  'not a percentage': (where, found) => `${where}: ${found} is not a percentage. Type 10%, 10 or 0.1 for 10 %.`,
+  'not a percentage': (where, found) => `${where}: ${found} is not a percentage. ${TEN_PER_CENT}`,
   negative: (where, found) => `${where}: ${found} is negative. Type a percentage of 0 or more.`,
-  'too large': (where, found) => `${where}: ${found} is more than 100 %. Type 10%, 10 or 0.1 for 10 %.`,
+  'too large': (where, found) => `${where}: ${found} is more than 100 %. ${TEN_PER_CENT}`,
   'one or all': (where) =>
     `${where}: 1 can be read in two ways, and a cell that shows 100% holds 1. Type 100 for 100 per cent, or 0.01 for 1 per cent.`,
   factor: (where, found) =>
     `${where}: ${found} can be read in two ways. Type 10% if a factor of 1.1 is meant, or "1.1%" if 1.1 per cent is.`,
-  'all of it': (where, found) => `${where}: ${found} is not below 100 %. Type 10%, 10 or 0.1 for 10 %.`,
+  'all of it': (where, found) => `${where}: ${found} is not below 100 %. ${TEN_PER_CENT}`,
 };
+
+/** What stands at the end where a length may be in another unit than it was meant in. */
+export function checkUnit(bareUnit: string): string {
+  return `Check the unit: a bare number here is in ${bareUnit}.`;
+}

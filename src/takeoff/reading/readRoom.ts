@@ -2,6 +2,7 @@
  * A room entry, read once: every field into ticks, counts and choices, or into a problem at that field. What the
  * numbers make together (a room that crosses itself, a gap that eats it) is found later, by `room/` and `takeoff.ts`.
  */
+
 import {
   type FineTicks,
   TICKS_PER_FOOT,
@@ -10,6 +11,7 @@ import {
   ticksOf,
   type Units,
 } from '../../geometry/length';
+import { distinct } from '../../geometry/lists';
 import { type LayDirection, type LongEdge, RULES, RUN_LIMITS, type Rules } from '../../layout/rules';
 import type { MeasuredBow, MeasuredCutout, MeasuredDoorway, MeasuredRoom, MeasuredShape } from '../../room/measured';
 import type { BowEntry, CutoutEntry, ProductEntry, RoomEntry, ShapeEntry, Typed } from '../entry';
@@ -159,7 +161,7 @@ function readBows(bows: readonly BowEntry[], reader: FieldReader): readonly Meas
   const signed = read.map((bow) => ({ ...bow, out: bow.way === 'in' ? 0 - bow.off : bow.off }));
   const curves = signed.filter(({ kind }) => kind === 'curve');
   const places = signed.filter(({ kind }) => kind === 'place');
-  const wallNumbers = [...new Set(places.map(({ wall }) => wall))];
+  const wallNumbers = distinct(places.map(({ wall }) => wall));
   return [
     ...curves.map(({ wall, out }): MeasuredBow => ({ kind: 'curve', wallNumber: wall, rise: out })),
     ...wallNumbers.map((wallNumber): MeasuredBow => {

@@ -1,12 +1,14 @@
 /** The sentences about a room that its measurements cannot make: every fault of `room/` in words. */
 
 import type { Ticks, Units } from '../../geometry/length';
+import { isFilled } from '../../geometry/lists';
 import type { MeasuredPart, RoomFault } from '../../room/faults';
 import type { CornerPair } from '../../room/tapeAdvice';
 import { capital } from '../text/capital';
 import { roomText } from '../text/lengthText';
 import { numberText } from '../text/numberText';
 import { plural } from '../text/plural';
+import { TURN_WANTED } from './problems';
 
 type SentenceFor = {
   readonly [C in RoomFault['code']]: (
@@ -27,8 +29,7 @@ const sentences: SentenceFor = {
 
   'too few walls': ({ found }) => `The room has ${plural(found, 'wall')}. Give at least three.`,
 
-  'turn missing': ({ wallNumber }) =>
-    `Wall ${wallNumber}: the turn at its end is blank. Type R or L, or degrees: right positive, left negative.`,
+  'turn missing': ({ wallNumber }) => `Wall ${wallNumber}: the turn at its end is blank. ${TURN_WANTED}`,
 
   'turns do not add up': ({ found, wanted }) =>
     `The turns add up to ${numberText(found, 2)} degrees; all the way round a room it is ${wanted}. Check where R and L stand.`,
@@ -119,5 +120,5 @@ function adviceText(advised: readonly CornerPair[]): string {
 function sideways(right: Ticks, far: Ticks, show: (length: Ticks) => string): string {
   const across = right === 0 ? '' : `${show(Math.abs(right))} to the ${right > 0 ? 'right' : 'left'}`;
   const along = far === 0 ? '' : `${show(Math.abs(far))} ${far > 0 ? 'beyond it' : 'nearer'}`;
-  return [across, along].filter((part) => part !== '').join(', ');
+  return [across, along].filter(isFilled).join(', ');
 }

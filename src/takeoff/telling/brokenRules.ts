@@ -1,5 +1,7 @@
 /** The rules that a plan breaks, in sentences: every rule with its worst place, and how many more places there are. */
+
 import type { BrokenRule } from '../../cutting/job';
+import { distinct } from '../../geometry/lists';
 import { problems } from '../reading/problems';
 
 /** The worst places of a rule that are told one by one. */
@@ -14,7 +16,7 @@ export function brokenRuleTexts(
   broken: readonly BrokenRule[],
   tell: (broken: BrokenRule) => string,
 ): readonly string[] {
-  return [...new Set(broken.map(({ rule }) => rule))].flatMap((rule) => {
+  return distinct(broken.map(({ rule }) => rule)).flatMap((rule) => {
     const places = worstFirst(broken.filter((entry) => entry.rule === rule));
     const told = places.slice(0, MOST_TOLD).map(tell);
     const more = places.length - told.length;
@@ -30,7 +32,7 @@ export function halfPlankTexts(broken: readonly BrokenRule[], plankLength: numbe
 
 /** The worst place of every rule that is broken. */
 export function worstPlaces(broken: readonly BrokenRule[]): readonly BrokenRule[] {
-  return [...new Set(broken.map(({ rule }) => rule))].map(
+  return distinct(broken.map(({ rule }) => rule)).map(
     (rule) => worstFirst(broken.filter((entry) => entry.rule === rule))[0],
   );
 }

@@ -3,7 +3,7 @@
 import { ledgerOf } from '../../cutting/plan/ledger';
 import { finished, type Steps } from '../../cutting/steps';
 import { type Ticks, toTicks } from '../../geometry/length';
-import { lastOf, sumOf } from '../../geometry/lists';
+import { distinct, lastOf, sumOf } from '../../geometry/lists';
 import { areaOf } from '../../geometry/polygon';
 import { toRoom } from '../../geometry/turn';
 import { bandOf, type Row } from '../../layout/rows';
@@ -124,7 +124,7 @@ function summaryOf(
 }
 
 function otherRoomsOf({ floors }: PlannedFloors<LaidFloor>, name: string): readonly string[] {
-  return [...new Set(floors.map(({ read }) => read.name))].filter((other) => other !== name);
+  return distinct(floors.map(({ read }) => read.name)).filter((other) => other !== name);
 }
 
 /** Of all the floors of a plan: how much of a shared plank is wasted cannot be told of one of them. */

@@ -5,6 +5,7 @@
 
 import type { PlannedPiece } from '../../cutting/job';
 import { floorToStep, type Ticks } from '../../geometry/length';
+import { isFilled } from '../../geometry/lists';
 import { boundsOf } from '../../geometry/polygon';
 import type { LaidPiece } from '../../layout/pieces';
 import { rowsOf } from '../text/plural';
@@ -56,7 +57,7 @@ export function partUse(
 ): PlankUse {
   const [before, next] = [parts[partNumber - 2], parts[partNumber]];
   const strip = next ? `write ${next.label} on the strip` : '';
-  if (!before) return { ...use, rest: [use.rest, strip].filter((text) => text !== '').join(', ') };
+  if (!before) return { ...use, rest: [use.rest, strip].filter(isFilled).join(', ') };
   return {
     ...use,
     stripOf: before.label,

@@ -1,7 +1,9 @@
 /** Where each piece comes from and what becomes of the rest of its plank: offcuts, strips, and what waits after a row. */
+
 import type { PlannedPiece } from '../../cutting/job';
 import type { BookedPiece, PlankBooking } from '../../cutting/plan/ledger';
 import type { Ticks, Units } from '../../geometry/length';
+import { isFilled } from '../../geometry/lists';
 import type { PlannedFloors } from '../planning/planFloors';
 import { lengthText } from '../text/lengthText';
 import { labelsFor, type PiecePlace } from './pieceNames';
@@ -80,7 +82,7 @@ function restText(
   const left = next ? `write ${labelOf(next)} on it` : wasteText(booking, units, rules.markingStep);
   const ripped = booking.strips.filter(({ source }) => source === piece);
   const parts = [left, ...ripped.map((strip) => `write ${labelOf(strip)} on the strip`)];
-  return parts.filter((part) => part !== '').join(', ');
+  return parts.filter(isFilled).join(', ');
 }
 
 function wasteText({ leftOver }: PlankBooking, units: Units, step: Ticks): string {

@@ -1,7 +1,7 @@
 /** Where the rows could start and what strip that leaves at every line where they stop, in words and for a table. */
 
 import type { Ticks, Units } from '../../geometry/length';
-import { entryAfter } from '../../geometry/lists';
+import { distinct, entryAfter } from '../../geometry/lists';
 import type { Point } from '../../geometry/point';
 import { contains, type Outline } from '../../geometry/polygon';
 import type { StartTry } from '../../layout/starts';
@@ -20,7 +20,7 @@ export function startLinesOf(laid: LaidFloor): readonly StartLine[] {
     narrowest: start.narrowest,
     isUsual: i === 0,
     isChosen: start === chosen,
-    strips: [...new Set(places)].map((place) => ({ place, width: stripOf(start, places, place) })),
+    strips: distinct(places).map((place) => ({ place, width: stripOf(start, places, place) })),
   }));
 }
 

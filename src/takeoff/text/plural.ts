@@ -1,4 +1,4 @@
-import { lastOf } from '../../geometry/lists';
+import { distinct, lastOf } from '../../geometry/lists';
 
 /** `1 plank`, `2 planks`. */
 export function plural(count: number, one: string, many = `${one}s`): string {
@@ -12,6 +12,6 @@ export function listed(words: readonly (string | number)[], between = 'and'): st
 
 /** `row 2`, `rows 2, 3 and 5`: each once. */
 export function rowsOf(places: readonly { readonly rowNumber: number }[]): string {
-  const rows = [...new Set(places.map(({ rowNumber }) => rowNumber))];
+  const rows = distinct(places.map(({ rowNumber }) => rowNumber));
   return `row${rows.length === 1 ? '' : 's'} ${listed(rows)}`;
 }

@@ -87,10 +87,10 @@ test('a saved room opens again, after asking when something typed would be lost'
   await page.getByRole('button', { name: 'Open', exact: true }).click();
   await page.waitForSelector('text=/not saved/');
   await page.getByRole('button', { name: 'Open Old room all the same' }).click();
-  await planned();
+  await expect.poll(() => field('name').inputValue()).toBe('Old room');
   // What became of the room before is said no longer.
   expect([await page.locator('#fill .told').textContent(), await ways.count()]).toEqual(['', 0]);
-  expect(await field('name').inputValue()).toBe('Old room');
+  await planned();
   expect(await field('product.name').inputValue()).toBe('Harbour oak');
   expect(await roomArea()).toBe('120 sq ft');
 });
