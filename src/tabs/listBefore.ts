@@ -48,7 +48,7 @@ export function beforeTitle(roomName: string): string {
 }
 
 /** What is remembered with the tab. */
-interface AboutBefore {
+export interface AboutBefore {
   /** What was remembered with the list that it keeps. */
   readonly before: string;
   /** Of a list that was planned on: what the list of the new plan remembers, and how many pieces lay. */
