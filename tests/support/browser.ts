@@ -159,9 +159,11 @@ function whereKeysGo(a1: string): string {
 
 function gridWork(page: Page) {
   const select = (a1: string) =>
-    page.evaluate((address) => {
+    page.evaluate(async (address) => {
       const { spreadsheetApp } = window.plankLedger.workbook;
       spreadsheetApp.getActiveSheet().getRange(address).activate();
+      // Drawn before anybody types: keys that come earlier are put before what the cell holds.
+      for (let frames = 2; frames > 0; frames--) await new Promise(requestAnimationFrame);
     }, a1);
   return {
     async typeInto(a1: string, text: string) {

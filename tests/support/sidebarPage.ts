@@ -160,7 +160,8 @@ export async function openSidebar(shown?: string): Promise<SidebarPage> {
     throw new Error(`The tab key does not lead to ${id}`);
   };
   const planned = async () => {
-    await page.waitForFunction(() => /waste/.test(document.getElementById('headline')?.textContent ?? ''));
+    const isPlanned = () => /waste/.test(document.getElementById('headline')?.textContent ?? '');
+    await page.waitForFunction(isPlanned, undefined, { polling: 25 });
   };
   return {
     page,
