@@ -159,12 +159,18 @@ function whereKeysGo(a1: string): string {
 
 function gridWork(page: Page) {
   const select = (a1: string) =>
-    page.evaluate(async (address) => {
+    page.evaluate((address) => {
       const { spreadsheetApp } = window.plankLedger.workbook;
       spreadsheetApp.getActiveSheet().getRange(address).activate();
-      // Drawn before anybody types: keys that come earlier are put before what the cell holds.
-      for (let frames = 2; frames > 0; frames--) await new Promise(requestAnimationFrame);
     }, a1);
+  /** The first key takes the place of what the cell holds once that is drawn: a second one before then is added to it. */
+  const type = async ([first, ...rest]: string): Promise<void> => {
+    await page.keyboard.type(first);
+    await page.evaluate(async () => {
+      for (let frames = 2; frames > 0; frames--) await new Promise(requestAnimationFrame);
+    });
+    await page.keyboard.type(rest.join(''));
+  };
   return {
     async typeInto(a1: string, text: string) {
       // On a busy machine the grid may take the focus away between two keys: then the cell is typed again.
@@ -172,7 +178,7 @@ function gridWork(page: Page) {
         await select(a1);
         // The grid listens to keys in a hidden field of its own, which has the focus after a click on the canvas.
         await page.focus('.o-grid-composer [contenteditable], .o-grid [contenteditable]');
-        await page.keyboard.type(text);
+        await type(text);
         await page.keyboard.press('Enter');
         const arrived = page.waitForFunction(hasTyped, { a1, text }, { timeout: 8_000, polling: 50 });
         if (await arrived.then(Boolean, () => false)) return;
