@@ -236,7 +236,7 @@ export function cutsCall(draw: Draw): Call {
   };
 }
 
-/** Boxes are planks over planks in a box, the price is boxes times theirs, and the planks cover the floor. */
+/** Boxes are planks over planks in a box, the price is boxes times theirs, and the planks less the spare cover the floor. */
 export function compareCall(draw: Draw): Call {
   const setting = settingOf(draw);
   const { system, size } = setting;
@@ -262,15 +262,14 @@ export function compareCall(draw: Draw): Call {
         const [, planks, boxes, waste, , price] = (answer as Rows)[i + 1];
         const area = size(plank.exact) * size(width.exact);
         // A step all round and a rest under a step may be left in the gap.
-        const least = Math.ceil((floor - 4 * rules.step * size(long.exact)) / area);
+        const least = Math.ceil((floor - 4 * rules.step * size(long.exact)) / area) + rules.spare;
         // Planks of its own for every row, and a row begun with a shorter piece needs one more.
         const rows = Math.ceil((size(short.exact) - 2 * rules.gap) / size(width.exact));
-        const most = rows * (Math.ceil((size(long.exact) - 2 * rules.gap) / size(plank.exact)) + 1);
+        const most = rows * (Math.ceil((size(long.exact) - 2 * rules.gap) / size(plank.exact)) + 1) + rules.spare;
         if (Number(planks) > most) return `takes ${String(planks)} planks where ${most} are enough`;
         if (Number(planks) < least) return `takes ${String(planks)} planks where ${least} are the least`;
         if (inBox === null) return boxes === '' && price === '' ? null : `has ${String(boxes)} boxes of unknown size`;
-        // Spare planks are bought, and not counted among those that are laid.
-        const wanted = Math.ceil((Number(planks) + rules.spare) / inBox);
+        const wanted = Math.ceil(Number(planks) / inBox);
         if (boxes !== wanted) return `has ${String(boxes)} boxes where ${wanted} are right`;
         if (Math.abs(Number(price) - (wanted * cents) / 100) > 1e-6) return `costs ${String(price)}`;
         const wasted = 1 - floor / (area * inBox * wanted);
