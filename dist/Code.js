@@ -31,10 +31,10 @@ Number.isInteger,eW="follows",eD="pair",eq="back",eK="found",eB=Math.sin,eG="all
 "expansion gap",e0="minStagger",e1="trimCover",e2="aligned-joint distance",e3="direction",e4="lay direction",e6="first row",e5="gap by span",e8="not an area",e9=Object.entries,e7="laid alike",te=
 "play everywhere",tt=Math.atan2,tn="under the minimum rip",tr="plank_width",tl="This room",to="as it is",ti="Spreadsheet check",ta="does not close",tu="products",ts="planksPerBox",tf=
 "Planks in a box",th="in_hand",tp="lengths",tc="one row, ripped",tg="formula",td="Sidebar";var tm=el.defineProperty,tw=el.getOwnPropertyDescriptor,tk=el.getOwnPropertyNames,ty=
-el.prototype.hasOwnProperty,tx={},t$={PLANK_AREA:()=>uC,PLANK_BOXES:()=>uN,PLANK_COMPARE:()=>uK,PLANK_COUNT:()=>us,PLANK_CUTS:()=>uf,PLANK_EMC:()=>sT,PLANK_FIT:()=>sg,PLANK_LAST_RIPS:()=>sJ,
-PLANK_LAST_ROW:()=>sD,PLANK_LENGTH:()=>aX,PLANK_LENGTH_TEXT:()=>aQ,PLANK_MOVEMENT:()=>sP,PLANK_OFFCUTS:()=>uu,PLANK_ONWARD:()=>su,PLANK_ROOM_AREA:()=>uR,PLANK_ROWS:()=>sq,PLANK_STAGGER:()=>sK,
-PLANK_TRIM:()=>s_,PLANK_UNDERLAY:()=>sA,checkSpreadsheet:()=>fi,fillTab:()=>fc,onInstall:()=>fl,onOpen:()=>fr,openLedger:()=>fo,putOnTopOfTab:()=>fh,readTabCells:()=>fs,renameTab:()=>fp,
-showLargeView:()=>fk,showTab:()=>fm,spreadsheetLocale:()=>fu,startUnits:()=>fa,tabsOfOurs:()=>ff,tryCalls:()=>uI,tryInCell:()=>u_};for(var tv in t$)tm(tx,tv,{get:t$[tv],enumerable:!0});function tb(
+el.prototype.hasOwnProperty,tx={},t$={PLANK_AREA:()=>uC,PLANK_BOXES:()=>uN,PLANK_COMPARE:()=>uK,PLANK_COUNT:()=>us,PLANK_CUTS:()=>uf,PLANK_EMC:()=>sO,PLANK_FIT:()=>sd,PLANK_LAST_RIPS:()=>sZ,
+PLANK_LAST_ROW:()=>sq,PLANK_LENGTH:()=>aX,PLANK_LENGTH_TEXT:()=>aQ,PLANK_MOVEMENT:()=>sT,PLANK_OFFCUTS:()=>uu,PLANK_ONWARD:()=>ss,PLANK_ROOM_AREA:()=>uR,PLANK_ROWS:()=>sK,PLANK_STAGGER:()=>sB,
+PLANK_TRIM:()=>sP,PLANK_UNDERLAY:()=>s_,checkSpreadsheet:()=>fa,fillTab:()=>fg,onInstall:()=>fo,onOpen:()=>fl,openLedger:()=>fi,putOnTopOfTab:()=>fp,readTabCells:()=>ff,renameTab:()=>fc,
+showLargeView:()=>fy,showTab:()=>fw,spreadsheetLocale:()=>fs,startUnits:()=>fu,tabsOfOurs:()=>fh,tryCalls:()=>uI,tryInCell:()=>u_};for(var tv in t$)tm(tx,tv,{get:t$[tv],enumerable:!0});function tb(
 e){return"[object Date]"===el.prototype.toString.call(e)}function tL(e){return e<0?-x(-e):x(e)}function tE(e){return tL(46875*e)}function tS(e){return e/46875}function tM(e){return tL(e/
 46875)}function tj(e){return tL(16256*e)}function tI(e){return tL(640*e)}function tA(e){return e/16256}function t_(e){return e/640}function tP(e,t){return o(e/t)*t}var tT={"\xbc":"1/4","\xbd":"1/2",
 "\xbe":"3/4","\u2150":"1/7","\u2151":"1/9","\u2152":"1/10","\u2153":"1/3","\u2154":"2/3","\u2155":"1/5","\u2156":"2/5","\u2157":"3/5","\u2158":"4/5","\u2159":"1/6","\u215A":"5/6","\u215B":"1/8",
@@ -222,11 +222,11 @@ t)=>{let n=new i,r=(e,t)=>{var r;let l=null!=(r=n.get(e.plank))?r:{own:[],i:[]};
 rowIndex:n,E:t,ze:l,length:e.length,from:e.from})})});return n})(r,l).entries()].sort(([e],[t])=>e-t).map(([r,l])=>((e,r,{own:l,i:o})=>{let a=((e,t,n)=>{let r=(e,t)=>t.length-e.length,l=[...t].sort(
 r),o=new i;for(let t of[...n].sort(r)){let n=l.findIndex(n=>{let r,l,o;return r=e,l=t,o=n,r.ripPairs.some(([e,t])=>e===o.rowIndex&&t===l.rowIndex)&&(o.from===l.from||m===o.from)&&o.length>=
 l.length});n>=0&&o.set(t,l.splice(n,1)[0])}return n.map(e=>{var t;return{...e,source:null!=(t=o.get(e))?t:null}})})(e,l,o),u=ng(l,e=>e.length),s=t(0,l.length-1)*e.kerf,f=e.plankLength-u-s,h=l.length>
-0&&f>0?n(e.kerf,f):0,p=0===l.length?0:l.length-1+ +(f>0);return{plank:r,pieces:l,i:a,Zo:u,xa:s+h,Ln:f-h,Sr:p+a.filter(({length:e,source:t})=>t&&t.length>e).length}})(e,r,l)),a=e.rows.map((t,n)=>rO(e,
+0&&f>0?n(e.kerf,f):0,p=0===l.length?0:l.length-1+ +(f>0);return{plank:r,pieces:l,i:a,Zo:u,Ta:s+h,Ln:f-h,Sr:p+a.filter(({length:e,source:t})=>t&&t.length>e).length}})(e,r,l)),a=e.rows.map((t,n)=>rO(e,
 r,n)),u=rK(e,a,1),s=rK(e,a,2).filter(t=>t<e.alignedDistance),f=r.rows.flatMap((t,n)=>t.runs.flatMap((t,r)=>{var l,o,i;let a=(null!=(i=null==(o=null==(l=e.rows[n])?void 0:l.runs[r])?void 0:o.length)?
-i:0)>e.plankLength,u=[t[0],nh(t)];return a?u.flatMap(e=>e?[e.length]:[]):[]}));return{r:o,Sr:ng(o,e=>e.Sr),ba:s.length,wa:rB(u),ka:rB(f),waste:ng(o,t=>e.plankLength-t.Zo),Ue:((e,n,r=e.rows.map((e,
+i:0)>e.plankLength,u=[t[0],nh(t)];return a?u.flatMap(e=>e?[e.length]:[]):[]}));return{r:o,Sr:ng(o,e=>e.Sr),wa:s.length,ka:rB(u),xa:rB(f),waste:ng(o,t=>e.plankLength-t.Zo),Ue:((e,n,r=e.rows.map((e,
 t)=>t))=>{let l=[];r.forEach((e,t)=>{l[e]=t});let o=e.rows.map(()=>0),i=0,a=0,u=(e,t)=>{for(let n=l[e];n<l[t];n++)o[r[n]]++;a+=l[t]-l[e]};for(let{pieces:e,i:r}of n)for(let{rowIndex:n,source:l}of(i+=
-t(0,e.length-1)+r.length,e.length>1&&u(e[0].rowIndex,nh(e).rowIndex),r))l&&u(l.rowIndex,n);return{En:o,most:o.reduce((e,n)=>t(e,n),0),ga:i,ln:a}})(e,o,l)}}function rK(e,t,n){var l,o;let i=[];for(
+t(0,e.length-1)+r.length,e.length>1&&u(e[0].rowIndex,nh(e).rowIndex),r))l&&u(l.rowIndex,n);return{En:o,most:o.reduce((e,n)=>t(e,n),0),ba:i,ln:a}})(e,o,l)}}function rK(e,t,n){var l,o;let i=[];for(
 let a=n;a<t.length;a+=1){let u=e.rows.slice(a-n,a+1).map(e=>e.room);if(!u.some(e=>e!==u[0]))for(let e of null!=(l=t[a-n])?l:[])for(let n of null!=(o=t[a])?o:[])i.push(r(e-n))}return i}function rB(e){
 return 0===e.length?null:e.reduce((e,t)=>n(e,t))}function rG({e,at:r},i,a,u){let s=e.plankLength,f=i.x+r[i.index],h=(a.x+r[a.index]-f)%s,p=0;for(let e=h-s*l((h+u)/s);e<u;e+=s){if(e<=-u)continue;
 let r=t(i.x+1,a.x+1-e)-f;p+=t(0,o((n(i.x+i.length-1,a.x+a.length-1-e)-f)/s)-l(r/s)+1)}return p}function rV(e,t){let l=1/0;for(let o of e)for(let e of t)l=n(l,r(o-e));return l}function rH(e,l,i=
@@ -674,17 +674,17 @@ e.markingStep?[]:[`A plank of ${tH(t_(e.plankLength),2)} mm is not a whole numbe
 r two longer, so that marked lengths still meet the rules.`])(e,l),...1===r.rows.length?[`The floor is one row, ${l(r.rows[0].width)} wide.`]:[]]})(p).map(t=>a4.map((n,r)=>0===r?t:e));return[[...a4],
 ...ix(function*(l,o){var a,u;let s,p,d,w=l.U[0],{layout:y,read:x}=w,$=l.en[0],v=e=>e.w-y.rows[0].w,b=e=>l.xe.rows[$+v(e)].runs[e.$e-1][e.rr-1],{markingStep:M,squareCut:j,kerf:I}=x.rules,_={...x.C,
 markingStep:M,squareCut:j,kerf:I},T=(s=l.en[0],l.U[0].layout.rows.map((e,t)=>e.runs.map((e,n)=>{var r,o;let i;return r=e.x0,o=l.xe.rows[s+t].runs[n].map(({length:e})=>e),i=r,o.slice(0,-1).map(e=>i+=
-e)}))),O=[];for(let[e,l]of y.rows.entries()){let i,a,u,s,p;O.push(...(i=y,a=l,u=T[e],s=_,p=null==o?void 0:o.Fa,a.runs.flatMap((e,l)=>{if(!u[l])throw C(`no joints for row ${a.w}, run ${e.$e}`);return(
+e)}))),O=[];for(let[e,l]of y.rows.entries()){let i,a,u,s,p;O.push(...(i=y,a=l,u=T[e],s=_,p=null==o?void 0:o.Ia,a.runs.flatMap((e,l)=>{if(!u[l])throw C(`no joints for row ${a.w}, run ${e.$e}`);return(
 (e,{w:l,y0:o,y1:i},a,u,s,p)=>{let{$e:c,x0:g,x1:d}=a,m=[g,...u,d];if(m.some((e,t)=>t>0&&e<=m[t-1]))throw C(`joints ${u.join(A)} of a run from ${g} to ${d}`);let w=ag(a).flatMap(({h:e,Fe:t})=>[e,...
 t]),{kerf:k=0}=s,y=iC(e.floor),x=[o,i].filter(e=>e>y.y0&&e<y.y1);return m.slice(1).flatMap((o,i)=>{var g,d;let{region:y,most:$}=((e,n,{squareCut:r=0},l)=>{let o=an(e,n,r),[i,a]=[iC(e),iC(o.region)],{
-region:u,most:s}=i.x0===a.x0&&i.x1===a.x1?o:{region:e,most:0},f=r>0?null==l?void 0:l.La(u,n.vn,r):null;return f?{region:f.region,most:t(s,f.most)}:{region:u,most:s}})(0===u.length?w:iX(w,m[i],o),{vn:
-x,mt:u},s,p),v=null==(g=null==p?void 0:p.Aa)?void 0:g.call(p,y),b=null!=(d=null==v?void 0:v.region)?d:y,L=t($,0===i||i===u.length?a.Ve:0),E=e=>((e,l,o)=>{var i,a,u;let{x0:s,y0:p,x1:c,y1:g}=iC(e),d=
+region:u,most:s}=i.x0===a.x0&&i.x1===a.x1?o:{region:e,most:0},f=r>0?null==l?void 0:l.Fa(u,n.vn,r):null;return f?{region:f.region,most:t(s,f.most)}:{region:u,most:s}})(0===u.length?w:iX(w,m[i],o),{vn:
+x,mt:u},s,p),v=null==(g=null==p?void 0:p.Ea)?void 0:g.call(p,y),b=null!=(d=null==v?void 0:v.region)?d:y,L=t($,0===i||i===u.length?a.Ve:0),E=e=>((e,l,o)=>{var i,a,u;let{x0:s,y0:p,x1:c,y1:g}=iC(e),d=
 e.map(e=>e.map(({x:e,y:t})=>({x:e-s,y:t-p}))),m={length:c-s,width:g-p},w=null==o?void 0:o(d,m,l),k=null!=(i=null==w?void 0:w.rest)?i:d,y=((e,t,l)=>{let o=e.flat(),i=e.flatMap(e=>e.map((t,n)=>({from:
 t,to:np(e,n)}))).filter(e=>{let t;return e.from.x!==e.to.x&&e.from.y!==e.to.y&&(t=e,o.every(e=>aP(t,e)>=-2*a_(t)))}).sort((e,t)=>a_(t)-a_(e)),a=[];for(let e of i)a.some(t=>aA(t,e.from)&&aA(t,e.to))||
 a.push(e);return a.map(e=>(({from:e,to:t},{length:l,width:o},i)=>{let a=t.x-e.x,u=t.y-e.y,s={x:u>0?l:0,y:a>0?0:o},p=n(o,tL(r(aT({from:e,to:t},s.x)-s.y))),c=n(l,tL(r(e.x+a*(s.y-e.y)/u-s.x))),[g,d]=[o-
 p<i,l-c<i];return{kind:d&&!i8(a,u)?P:g?eb:eE,end:u>0?h:f,edge:a>0?R:z,l:c,Y:p,Rs:180*tt(r(a),r(u))/ey,from:e,to:t}})(e,t,l))})(k,m,l),x=((e,t,n)=>{let r=[];for(let l of e){let e=-(n/2)*iP(l.from,
 l.to);aj(r,t).some(t=>aP(l,t)<e)&&l.l>=n&&l.Y>=n&&r.push(l)}return r})(y,m,l),{start:$,far:v}=aI(x,m),b={start:aW($,null==w?void 0:w.ro.start),far:aW(v,null==w?void 0:w.ro.far)},L=e=>{var t;
-return x.reduce((t,{kind:n,end:r,Y:l})=>t-(P===n&&r===e?l:0),m.width-(null!=(t=null==w?void 0:w.Ma[e])?t:0))};return{length:m.length,oo:n(b.start.to-b.start.from,b.far.to-b.far.from),he:t(0,L(f)),_e:
+return x.reduce((t,{kind:n,end:r,Y:l})=>t-(P===n&&r===e?l:0),m.width-(null!=(t=null==w?void 0:w.Aa[e])?t:0))};return{length:m.length,oo:n(b.start.to-b.start.from,b.far.to-b.far.from),he:t(0,L(f)),_e:
 t(0,L(h)),ro:b,Ne:x,He:(e=>{let{shape:n,size:l,all:o,step:i}=e;return iO(n)===l.length*l.width?[]:iB([aj(o,l)],n).flatMap(e=>((e,t)=>{if(0>=iT(e)||0===aC([e],t).length)return[];let n=iG((e=>{let{x0:
 t,y0:n,x1:r,y1:l}=iC(e),[o,i]=[{x:t-48,y:n-48},{x:r+48,y:l+48}],a=[o,{x:i.x,y:o.y},i,{x:o.x,y:i.y}];return iB([a],a$(iB([a],e),12))})(a$([e],8)),[e]).filter(e=>iT(e)>0&&aC([e],t).length>0),[l,o]=[iC(
 [e]),iC(n)];return 1===n.length&&aO.every(e=>r(l[e]-o[e])<t/2)?[e]:n})(e,i)).map(n=>((e,n)=>{let{size:l,step:o}=n,i=((e,{size:t,all:n,step:r})=>{let l=aM(t),o=e=>({from:l[e],to:l[(e+1)%4]}),i=(t,l)=>
@@ -693,9 +693,9 @@ l.start>=i?0:t,x1:l.right>=i?o.length:n,y1:l.far>=i?o.width:r}))(a,i,n),s=aR((({
 aE));for(let l=0;l<e.length;l++){let o=t(l+2),i=e=>tL(o[e]+n*(t(l)[e]+t(l+4)[e]-2*o[e])),a={x:i("x"),y:i("y")},u=aS(o,a),s=2*u*eB(aE/2),f=e=>128>r(aS(t(l+e),a)-u)&&128>r(aS(t(l+e),t(l+e+1))-s);if(s>
 512&&[0,1,2,3].every(f)&&e.every(e=>aS(e,a)<u+128))return{Ps:a,Ss:tL(2*u*ex(aE/2))}}return null})(e),c=s?u:a,g=aF([R,z],i,[c.y0,l.width-c.y1]),d=i[g]>=o,m=d&&!((e,t,{all:n})=>az(e,n.filter(e=>aN(
 e)===t),4)>0)(e,g,n)?((e,t,{Os:n,size:r})=>{let l=aI(n,r)[t];return l.from<=e.x0&&e.x1<=l.to?l:null})(c,g,n):null,{from:w,to:k}=null!=m?m:{from:0,to:l.length},y=aF([f,h],i,[c.x0-w,k-c.x1]),x=i[y]>=o,
-$=!x&&(f===y?w:l.length-k)>=o;return{end:y,edge:g,Pa:$,box:c,Sa:s,h:e,xs:d?"edge":x?eb:"nothing",Ra:x?0:t(0,f===y?c.x0-w:k-c.x1),Oa:d?0:t(0,R===g?c.y0:l.width-c.y1),length:c.x1-c.x0,depth:c.y1-c.y0,
+$=!x&&(f===y?w:l.length-k)>=o;return{end:y,edge:g,Sa:$,box:c,Ra:s,h:e,xs:d?"edge":x?eb:"nothing",Oa:x?0:t(0,f===y?c.x0-w:k-c.x1),Ma:d?0:t(0,R===g?c.y0:l.width-c.y1),length:c.x1-c.x0,depth:c.y1-c.y0,
 round:p&&aR((({Ps:e,Ss:t})=>nw(32,n=>({x:tL(e.x+t/2*ex(n*aE/2)),y:tL(e.y+t/2*eB(n*aE/2))})))(p),n)?p:null}})(n,e))})({shape:k,size:m,all:y,Os:x,step:l}),ve:null!=(a=null==w?void 0:w.ve)?a:[],so:
-null!=(u=null==w?void 0:w.so)?u:{left:0,right:0}}})(e,s.markingStep,null==p?void 0:p.Ea),S=E(b),M=((e,t,n)=>{let r=iz(e);if(r.length>1)return ay(r,n)?ak(r).map(e=>aw(e,null)):[{shape:e,nn:null}];let{
+null!=(u=null==w?void 0:w.so)?u:{left:0,right:0}}})(e,s.markingStep,null==p?void 0:p.La),S=E(b),M=((e,t,n)=>{let r=iz(e);if(r.length>1)return ay(r,n)?ak(r).map(e=>aw(e,null)):[{shape:e,nn:null}];let{
 x0:l}=iC(e),o=t.filter(({xs:e,length:t})=>eb===e&&t>am).flatMap(({box:t,end:r})=>{let o=iz(iX(e,l+t.x0,l+t.x1));if(2!==o.length||!ay(o,n))return[];let[i,a]=ak(o);return[aw(ax(i)<ax(a)?i:a,f===r?h:
 f)]});if(0===o.length)return[{shape:e,nn:null}];let i=iB(e,o.flatMap(e=>e.shape));return 1===iz(i).length?[{shape:i,nn:null},...o]:[{shape:e,nn:null}]})(b,S.He,t(k,s.markingStep));return M.map(({
 shape:t,nn:r},a)=>{var p,g;let d=iC(t),w={left:0===i||d.x0>m[i],right:i===u.length||d.x1<o},k=((e,t)=>{let[n,r]=[e.he,e._e].map(e=>ap(e,t));return{...e,he:n,_e:r}})(M.length>1?E(t):S,s.plankWidth),y=
@@ -703,7 +703,7 @@ shape:t,nn:r},a)=>{var p,g;let d=iC(t),w={left:0===i||d.x0>m[i],right:i===u.leng
 r.markingStep&&l.push(en),e.Ne.some(e=>P!==e.kind)&&l.push("angled crosscut"),(e.He.length>0||e.ve.some(({ao:e})=>!e))&&l.push("notch"),l})(k,w,s),x=(g=e.Te,t.map(e=>e.map(e=>(({cosine:e,dt:t,left:n,
 low:r},{x:l,y:o})=>{let i=l+n,a=o+r;return{x:tL(i*e-a*t),y:tL(i*t+a*e)}})(g,e))));return{...{w:l,$e:c,rr:i+1,on:a+1},shape:t,Rn:x,qn:w,nn:r,Ve:L,q:null!=(p=null==v?void 0:v.or)?p:0,c:y,...k}})})})(i,
 a,e,u[l],s,p)}))),yield}let N=(p=0,d=0,O.map(t=>{var n;return 1===t.on&&(d=t.w===p?d+1:1),p=t.w,{piece:t,label:`${p}-${d}${1===(n=t.on)?e:c.fromCharCode(97+n-1)}`}})),F=new i;for(let e of N)F.set(b(
-e.piece),[...null!=(a=F.get(b(e.piece)))?a:[],e]);let W=null!=(u=null==o?void 0:o.Ia(N,y,M,x.units))?u:new i,D={all:l,floor:w,yt:(t=>{let n=aq(t,0),r=new i;for(let l of t.ledger.r)for(let o of(
+e.piece),[...null!=(a=F.get(b(e.piece)))?a:[],e]);let W=null!=(u=null==o?void 0:o.$a(N,y,M,x.units))?u:new i,D={all:l,floor:w,yt:(t=>{let n=aq(t,0),r=new i;for(let l of t.ledger.r)for(let o of(
 l.pieces.forEach((n,o)=>{r.set(aK(t,l.pieces[o]),((t,n,r,l)=>{let{plankLength:o,kerf:i}=t.ft,{pieces:a}=r,[u,s]=[a[l-1],a[l+1]],h=aq(t,n),p=f===a[l].from||S===a[l].from;return{Tn:u?h(u):e,ie:e,sr:
 null,tn:a.slice(0,l).reduce((e,{length:t})=>e-t-i,o),pt:void 0!==s,ar:u&&p?r.Ln:null,rest:((t,n,r,l,o)=>{let{units:i,rules:a}=t.U[n].read,u=aq(t,n);return[o?`write ${u(o)} on it`:(({Ln:t},n,r)=>t<r?
 e:`waste ${no(t,n,k)}`)(r,i,a.markingStep),...r.i.filter(({source:e})=>e===l).map(e=>`write ${u(e)} on the strip`)].filter(ny).join(E)})(t,n,r,a[l],s)}})(t,0,l,o))}),l.i)){let{source:l}=o;r.set(aK(t,
@@ -720,7 +720,7 @@ F),D=e===N.ie?null:aV(d,F)?to:"wider",q=v.get(d),K=d.He.filter(e=>!(null!=q&&q.H
 f,n),!aD(t,h,n)];return r&&l?aJ.whole:r?aJ.left:l?aJ.right:aJ.middle})(n,e,r),Ls:l,Fe:e.Rn.filter(e=>e!==l)}})(d,w,T,A),ie:N.ie,Tn:N.Tn,ar:N.ar,c:W,marks:[...((e,t,{use:r,units:l})=>{if(!e.includes(
 B))return[];let o=B===e[0]&&e.includes(en)?r.tn:n(t,r.tn),i=aB[l];return o>=i?[]:[`Too short to rip on a table saw (under ${no(i,l,k)}): clamp it and cut along \
 the line with a jigsaw or a hand saw.`]})(W,T.length,F),...(({y0:e,y1:t},{depth:n})=>t<=0||e>=n)(o,b)?["Slide in flat: between jambs it cannot be angled in."]:[],...null!=(s=null==(u=i.io)?void 0:
-u.$a(d))?s:[],...((e,t,n,r=()=>[])=>{let{units:l}=n,o=ni(l),i=e.Ne.filter(e=>P===e.kind),a=e.Ne.filter(e=>P!==e.kind);return[...((e,t,n,r)=>{let{layout:l,startEdge:o,step:i,zn:a}=n;if(to===a)return[
+u.Ca(d))?s:[],...((e,t,n,r=()=>[])=>{let{units:l}=n,o=ni(l),i=e.Ne.filter(e=>P===e.kind),a=e.Ne.filter(e=>P!==e.kind);return[...((e,t,n,r)=>{let{layout:l,startEdge:o,step:i,zn:a}=n;if(to===a)return[
 ];let{y0:u,y1:s}=iC(e.shape),f=t.y1<=l.eo?t.y1-l.plankWidth:t.y0,h=f+l.plankWidth,p=e.Ne.length+e.He.length+e.ve.length===1?e.ve.filter(({ao:e})=>e).map(({side:e})=>e):[],c=[[R,o,u-f],[z,ep===o?eN:
 ep,h-s]].filter(([e,,t])=>t>=i&&!p.includes(e));if(0===c.length||1===c.length&&(({Ne:e,ve:t,He:n},r)=>{let[l]=e;return e.length+t.length+n.length===1&&(null==l?void 0:l.kind)===P&&l.edge===r})(e,c[
 0][0]))return[];let g=p.length>0?l.plankWidth-c[0][2]:s-u;if(a&&1===c.length)return[`Rip the strip to ${r(s-u)} wide, off its sawn edge (${c[0][0]} edge).`];let d=c.map(([e,t,n])=>`${r(n)} off the ${
@@ -729,7 +729,7 @@ e} edge (${t})`);return[`Rip to ${r(g)} wide: ${d.join(E)}.`]})(e,t,n,o),...e.Ne
 t} end, nothing at the other.`:`Rip to a taper along the ${n} edge: ${l(o)} wide at the left end, ${l(i)} at the right.`})(e,t,o)),...a.map(e=>(({kind:e,end:t,edge:n,l:r,Y:l,Rs:o},i)=>{let a=`${tH(o,
 1)}\xb0 off square`;return eE===e?`Cut off the ${t} corner at the ${n} edge: ${i(r)} along, ${i(l)} across.`:`Angle the ${t} end, ${a}: the longer edge (long point) is the ${R===n?z:R} edge, the ${
 n} edge is ${i(r)} shorter.`})(e,o)),...r(e,n,o)]})({...d,He:K},o,{layout:b,startEdge:(({read:e,part:t=m})=>m===t?e.start.startEdge:eN)(x),step:A,units:j,zn:D,length:T.length},null==(p=i.io)?void 0:
-p.Ca),...null!=(c=null==q?void 0:q.marks)?c:[],...(({nn:e},t)=>null===e?[]:[`Glue its ${e} end to ${t[0].label}: there is no lock.`])(d,_)],rest:N.rest}})(r,b(l),y.rows[v(l)],D),room:q(
+p._a),...null!=(c=null==q?void 0:q.marks)?c:[],...(({nn:e},t)=>null===e?[]:[`Glue its ${e} end to ${t[0].label}: there is no lock.`])(d,_)],rest:N.rest}})(r,b(l),y.rows[v(l)],D),room:q(
 l)})}return K}(p,void 0)).map(t=>{let n;return n=[...e===t.Tn?[]:[`Offcut of ${t.Tn}.`],...e===t.ie?[]:[`Strip of ${t.ie}.`]],[t.w,t.label,a1(t.length,u),a1(t.he,u),t.ht,aZ[t.gt],t.rest,[...n,...
 t.marks].join(A)]}),...w]})({name:e,length:y.length.read,width:y.width.read},v,ur(p,x),x)}function uh(e){try{e()}catch{}}function up(e){let t=LockService.getDocumentLock();if(!t.tryLock(
 1e4))throw Error("Somebody else is filling tabs of this spreadsheet just now. Wait a moment, then try again.");try{return e()}finally{uh(()=>SpreadsheetApp.flush()),t.releaseLock()}}var[uc,ug]=[
@@ -753,7 +753,7 @@ return t.length>0?t:[0]})(n).forEach((n,r)=>{var l,i;let a=0;for(let u=0;u<t.len
 return`The walls do not meet: the last ends ${a(l)} from the start of wall 1 (${u=t,s=n,p=a,[0===t?e:`${a(r(t))} to the ${t>0?h:f}`,0===n?e:`${a(r(n))} ${n>0?"beyond it":"nearer"}`].filter(ny).join(
 E)}). Up to ${a(o)} is spread over the walls; check their lengths and turns.${0===(c=i).length?e:` If they are right, the room is out of square: add diagonals b\
 etween corners (wall 1 starts at corner 1), best ${i.map(([e,t])=>`${e} to ${t}`).join(E)}.`}`},"walls meet":({$s:[e,t]})=>e===t?`Wall ${e} has no length where \
-it meets the next. Check the wall lengths and turns.`:`Wall ${e} and wall ${t} cross or touch. Check the wall lengths and turns.`,diagonal:({found:e,Na:t,va:n},r)=>`The diagonal is ${r(
+it meets the next. Check the wall lengths and turns.`:`Wall ${e} and wall ${t} cross or touch. Check the wall lengths and turns.`,diagonal:({found:e,va:t,Ba:n},r)=>`The diagonal is ${r(
 e)}. With these walls it is more than ${r(t)} and less than ${r(n)}.`};function uC(e,t,n,r){return rg(rc({length:{given:e,read:n9(n8(s))},width:{given:t,read:n9(n8(s))},waste:uz(n)},r,(e,t)=>{var n,
 r,l;let o=(r=e.length.read,l=e.width.read,{count:{n:r.n*l.n,d:r.d*l.d},unit:1});return null!=(n=n7(e.length,e.width,t))?n:nO(o,uF(e.waste),t)}))}function uR(l,a,u){let f=new i;return rg(rc({waste:uz(
 a)},u,(i,a)=>{var u;let h;return nO({count:{n:(h=null!=(u=f.get(a))?u:((l,i)=>{let a=(e=>{if(e.length<3)return aL({code:"too few walls",found:e.length});let l=e.findIndex((t,n)=>null===t.turn&&n<
@@ -853,180 +853,180 @@ t).length)}function u7(e,{whole:n=0}){return t(0,e-n)}function se(e,t,n,r){let{r
 return{before:[...u1(e,r),...i(-1)],after:i(1)}}function st({job:e,stock:t},n,r){let{plankLength:l}=e,o=[],i=[],a=0;return n.forEach((e,t)=>{e.o||(o.push(r[t]),i.push(uG(e,r[t],l)),a+=uV(e,r[t],
 l))}),a+o.length+i.length-(({plankLength:e,kerf:t,play:n=0},r,l,o)=>{let i=(e,t)=>e-t,a=[...r].sort(i),u=[...l].sort(i),s=0;for(let{length:t,ends:r}of[...o].sort((e,t)=>e.length-t.length))(f!==r&&u6(
 a,t,e)||h!==r&&u6(u,t-n,e))&&(s+=1);let p=0,c=0;for(let r=u.length-1;r>=0;r--){let l=e-t-n-u[r];for(;p<a.length&&a[p]<=l;)p+=1;p>c&&(c+=1)}return s+c})(e,o,i,t)}function sn({plank:e,stock:t,$:n}){
-return`${null!=t?t:-1},${e},${null!=n&&n}`}var sr=e=>`${e} is 0. Rows count from 1.`;function sl({na:e,firstRow:t,ta:n,ra:r,oa:l}){let o=t===n?`row ${t}`:`rows ${t} to ${n}`,i=r.length>0?[
-`Cut today for tomorrow: ${r.join(E)}.`]:[],a=l.length>0?[`Waits for later: ${l.join(E)}.`]:[],u=r.length+l.length===0?["No offcut waits overnight."]:[];return[`Day ${e}: ${o}.`,...i,...a,...u].join(
-A)}var so=[ed,k,O,"keep",eH];function si(e){return o(e)}var sa=[f,h,G,v];function su(l,o,a,p,c,d,w,y,x,b){let{values:L,units:j}=rd({plank_length:{given:o,read:n3},whole_planks:{given:c,read:ro,B:()=>
-0},next_row:{given:d,read:ss,B:()=>1},rows_a_day:{given:x,read:ro,B:()=>0},lay_first:{given:b,read:ro,B:()=>0}},y),I=un(w,j),A=L.plank_length;a6(A,I,j);let _=rw(et,l,n1(s),j);if(_.length>
-200)throw Error(n$.jn(et,_.length,200));let P=2*I.expansionGap,T=_.map(e=>t(I.markingStep,tS(e)-P)),{job:O,ke:C}=iS(T,tS(A),I),R=sh(p,A,j),N={job:O,before:[{room:0,...sf("laid",a,C,j)}],stock:R.map(
-e=>sc(e,C)),whole:L.whole_planks},{next_row:z,rows_a_day:F,lay_first:W}=L;return(t=>{let{plan:l,units:o}=t,a=(({plan:e,ke:t,tr:n,pieces:r,Sn:l})=>{let o=n.map(e=>({width:0,runs:[{x0:0,x1:e}]})),a=iM(
-{rows:e.rows},o,0,t),u=new i;return e.rows.flatMap(({runs:[e]},t)=>e.map((e,n)=>{let o=`${l+t}-${n+1}`,i=u.get(e.plank),s=void 0!==e.stock?`offcut marked ${r[e.stock].mark}`:void 0===i?"new plank":
-`offcut of ${i}`;return void 0===e.stock&&void 0===i&&u.set(e.plank,o),{row:l+t,label:o,length:a[t][0][n],piece:e,from:s}}))})(t),s=(({plan:e,Sn:t},n)=>{var r;let l=e.rows.map((e,n)=>({w:t+n,Ue:[
-]})),o=new i;for(let{row:e,label:i,piece:a}of n){let n=void 0===a.stock?`plank ${a.plank}`:`offcut ${a.stock}`;for(let a=null!=(r=o.get(n))?r:e;a<e;a++)l[a-t].Ue.push(i);o.set(n,e)}return l})(t,a),p=
-0===t.fo?[]:(({rows:t},r,l)=>{var o,i;let a=[],u=nh(t).w;for(let s=r;s<=u;s+=l){let r=n(u,s+l-1),f=null!=(i=null==(o=t.find(({w:e})=>e===r))?void 0:o.Ue)?i:[],h=t=>g.parseInt(t.replace(/^.* /,e),
-10)<=r+l;a.push({na:a.length+1,firstRow:s,ta:r,ra:f.filter(h),oa:f.filter(e=>!h(e))})}return a})({rows:s},t.Sn,t.fo),c=[(({onward:t,plan:l,Sn:o,units:i,ke:a},u)=>{let[{length:s,piece:p,from:c}]=u,g=
-no(s,i,k),d=void 0===p.stock?"a new plank":`the ${c}`,w=m===p.from?"lay a whole plank":`cut ${d} to ${g}`,y=f===p.from||h===p.from?`, keep its ${p.from} end`:e,x=l.rows[0].runs[0].slice(0,-1).map(({
-length:e},t,n)=>n.slice(0,t).reduce((e,t)=>e+t.length,e)),$=u1(t,0),v=n(...x.flatMap(e=>$.map(t=>r(e-t)))),b=v<1/0?` The nearest joint is ${no(si(v*a.unit),i,k)} from row ${o-1}.`:e,L=void 0===
-p.stock?e:" Or cut it from a new plank.";return`Row ${o}: ${w}${y}.${b}${L}`})(t,a),(({plan:e,onward:t})=>{let{f:n,Wn:r}=e,{whole:l=0}=t,o=`${nx(n,u)} needed, ${l} left`;return r>0?`${o}: ${nx(r,
-u)} more to buy.`:`${o}: ${l-n} over.`})(t),...(({plan:e,onward:t,Sn:n,units:r,ke:l})=>{let o=e=>no(si(e*l.unit),r,k);return[...e.P.map(({rule:e,rowIndex:t,found:r,wanted:l})=>n$.Tt(`Row ${n+t}`,e,o(
-r),o(l))),...nV(e.P,t.job.plankLength)]})(t),...((t,n)=>{var r;let l,o,i,{mo:a,sa:u,wt:s,Sn:f}=t;if(u>0&&u<f)return[`Lay first up to row ${u}: that row lies alr\
-eady, so this changes nothing.`];let h=n.find(({w:e})=>e===u);return a&&h?[(r=h.Ue,l=nx(r.length,"offcut goes","offcuts go"),o=0===r.length?"no offcut goes over to the rest":`${
-l} over to the rest: ${r.join(E)}`,i=s?` With ${0===s.co?v:s.co} it takes ${nx(s.r,"more plank")}.`:e,`First up to row ${u}, then the other side: ${o}.${i}`)]:[]})(t,s),...p.slice(0,1).map(sl)],d=t=>
-[t,e,e,e,e];return[...c.map(d),[...so],...a.map(({row:e,label:t,length:n,piece:r,from:l})=>[e,t,a1(n,o),(({from:e})=>S===e?"any":e)(r),l]),...p.slice(1).map(e=>d(sl(e))),...M===l.re?[]:[d(`At most ${
-l.f-l.u} more than the fewest.`)]]})({...((e,t)=>{let n=t>0&&t<e.job.rows.length,r={Ze:4e7/(n?4:1)},l=u8(e,void 0,r);if(!n||l.P.length>0)return{plan:l,mo:n,wt:null};let o=u9(e,((e,t,n={})=>{let{job:
-r,stock:l}=e,o=(e,t)=>({...r,rows:r.rows.slice(e,t),ripPairs:[]}),i=u8({...e,job:o(0,t)},void 0,n),a=(({job:e,before:t},n)=>{var r,l;let{room:o}=e.rows[n.length-1],i=null!=(l=null==(r=t.find(e=>
-e.room===o))?void 0:r.joints)?l:[],a=t=>{var r;return(null==(r=e.rows[t])?void 0:r.room)===o?n[t].runs.flatMap((n,r)=>{let l=e.rows[t].runs[r].x;return n.slice(0,-1).map(({length:e})=>l+=e)}):i};
-return[{room:o,joints:a(n.length-1),joints2:a(n.length-2)},...t.filter(e=>e.room!==o)]})(e,i.rows),u=(({job:e,stock:t},n,r)=>{let{plankLength:l,kerf:o,play:i=0}=e,a=nw(r,()=>({length:l,ends:G})),u=
-n.flatMap(({runs:e})=>e.flat());return[...t,...a].flatMap((e,n)=>{let r=u.filter(e=>{var r;return(null!=(r=e.stock)?r:e.plank+t.length)===n&&!e.$}),l=r.reduce((e,t)=>e-t.length-o,e.length-(r.length>
-0?i:0)),a=t=>(G===e.ends||e.ends===t)&&!r.some(({from:e})=>e===t||m===e),s=a(f)?a(h)?G:f:a(h)?h:v;return l>0?[{source:n,piece:{...e,length:l,ends:s}}]:[]})})(e,i.rows,i.f),s=u.filter(({source:e})=>e<
-l.length);return[u,s].map(e=>{var r,u,s;let f,h=u8({job:o(t),before:a,stock:e.map(({piece:e})=>e)},void 0,n);return[...i.rows,...(r=h.rows,u=l.length,s=i.f,f=t=>{if(void 0===t.stock)return{...t,
-plank:t.plank+s};let{source:n}=e[t.stock],{stock:r,...l}=t;return n<u?{...t,stock:n}:{...l,plank:n-u}},r.map(({runs:e})=>({runs:e.map(e=>e.map(f))})))]})})(e,t,r),l.u),{best:i,wt:a}=((e,t)=>{let n=
-e.map(({rows:e})=>((e,t)=>{let n=e=>new $(e.flatMap(({runs:e})=>e.flat()).map(sn)),[r,l]=[n(e.slice(0,t)),n(e.slice(t))];return[...l].filter(e=>r.has(e)).length})(e,t)),r=e.map((e,t)=>t),[l]=[...
-r].sort((t,r)=>e[t].f-e[r].f||n[t]-n[r]),[o]=[...r].sort((t,r)=>n[t]-n[r]||e[t].f-e[r].f),i=e[o].f-e[l].f,a=n[o]<n[l]?{co:n[o],r:i}:null;return{best:e[l],wt:a}})([l,...o],t);return{plan:i,mo:n,wt:
-a}})(N,W-z+1),onward:N,ke:C,tr:T,pieces:R,Sn:z,units:j,fo:F,sa:W})}function ss(e){let t=ro(e);return 0===t?{says:sr}:t}function sf(e,t,n,r){let l=nX(t)?[]:rk(t).filter(e=>e.some(e=>!nX(e)));if(
-l.length>2){let t;throw Error((t=l.length,`${e} has ${t} rows of cells. Give the pieces of one row of the floor, and below them those of the other row.`))}let[o=[],i=[]]=l.map((t,l)=>{let o=`${
-e}, row ${l+1}`,i=t.reduce((e,t,n)=>nX(t)?e:n,0);if(i>=500){let e;throw Error((e=i+1,`${o}: ${e} pieces are more than any row has. Give the cells of that row, a\
-t most 500.`))}let a=t.slice(0,i+1).map((e,t)=>tS(sp(`${o}, column ${t+1}`,e,r))),u=0;return a.slice(0,-1).map(e=>(u+=e)/n.unit)});return{joints:o,joints2:i}}function sh(t,n,r){if(nX(t))return[];
-let l=rk(t).flatMap((t,l)=>{if(t.every(nX))return[];let o=`in_hand, row ${l+1}`;if(t.length<3){let e;throw Error((e=t.length,`in_hand has ${nx(e,"column")}. Thr\
-ee are wanted: what is written on the offcut, its length, its factory end.`))}if(tb(t[0]))throw Error(`${o}: what is written on the offcut is a date: a spreadsh\
-eet takes 8-2 for a day. Format the cell as plain text first, or write a letter.`);let i=nY(t[2]).toLowerCase().replace(/ (end|ends)$/,e),a=sa.find(e=>e===i);if(!a){let e;throw Error((e=nY(t[2]),`${
-o}: the factory end is "${e.slice(0,40)}". Type left, right, both or none.`))}let u=sp(o,t[1],r);if(u>n){let e,t;throw Error((e=aY(u,r),t=aY(n,r),`${o}: an offcut of ${e} is longer than a plank of ${
-t}. Type the length it has, or leave its row blank.`))}return[{mark:nY(t[0])||`${l+1}`,length:u,ends:a}]});if(l.length>100)throw Error(n$.jn(th,l.length,100));return l}function sp(e,t,n){if(nX(
-t))throw Error(n$.yr(e));let r=n1(u)(t,n);if(nZ(r))throw Error(r.says(e));return r}function sc({length:e,ends:n},r){let l=r.unit===r.markingStep?0:2*r.markingStep;return{length:t(0,o((tS(e)-l)/
-r.unit+1e-9)),ends:n}}function sg(r,o,i,a,p,c,g){var d,m;let{values:w,units:y}=rd({run:{given:o,read:n1(s)},first_piece:{given:i,read:n1(u)},plank_length:{given:a,read:n3}},g),$=un(c,y);a6(
-w.plank_length,$,y);let{job:b,ke:L}=iS([t($.markingStep,tS(w.run)-2*$.expansionGap)],tS(w.plank_length),$),[E]=uB(b),{joints:S,joints2:M}=sf("beside",p,L,y),j=e=>no(x(e*L.unit),y,k),I=n(
-b.plankLength,(d=w.first_piece,m=L.unit,l(tS(d)/m-1e-9))),A=(t,{length:n,ends:r})=>{if(v!==t&&G!==r&&r!==t)return`it has no ${t} end`;let l=n-uJ(E,I,t,b.plankLength);if(l>=0)return`fits, ${j(
-l)} over`;let o=((e,t,n,r,l,o)=>{if(uJ(t,n,r,e.plankLength)<=o)return n;if(v===r)return null;let i=n=>uH(t,n,e)&&uJ(t,n,r,e.plankLength)<=o&&rV(uU(t,n,e.plankLength),l)>=e.minStagger;for(let t=1;t<=
-e.plankLength;t++){let e=[n-t,n+t].find(i);if(void 0!==e)return e}return null})(b,E,I,t,[...S,...M],n),i=null===o?e:`: begin the row with ${j(o)}, end it with ${j(uG(E,o,b.plankLength))}`;return`${j(
--l)} too short${i}`},_=sh(r,w.plank_length,y);if(0===_.length)throw Error(n$.On(th));return[["offcut","as first piece","as last piece"],..._.map(t=>{let n=sc(t,L);return E.o?[t.mark,A(v,n),e]:[
-t.mark,A(h,n),A(f,n)]})]}var sd=["radial","quartersawn","quarter"],sm=["tangential","flatsawn","flat","plain","plainsawn","sawn","commercial","wood"];function sw(t){if(w==typeof t)return D(t)?t:null;
-let n=tD(t),r=tK(n.replace(/^[-+] ?/,e));return d==typeof r||e!==r.rest?null:n.startsWith(L)?-tV(r.value):tV(r.value)}function sk(e,t){return e.s+=t,e.s<=e.limit}function sy(e){let r,l=e.A.slice(),i=
-(r=l.map((e,t)=>t),e=>{let n=e;for(;n<l.length&&0===l[n];)n=t(n+1,r[n]);for(let l=e;l<n;){let e=t(l+1,r[l]);r[l]=n,l=e}return n}),a=[];for(let r=i(0);r<l.length;r=i(r)){let u=[],s=e.Q;for(let a=r;a<
-l.length;a=i(t(a+1,((e,t)=>{let n=0,r=e.length;for(;n<r;){let l=n+r>>1;e[l]<=t?r=l:n=l+1}return n})(e.sizes,s)))){let t=n(l[a],o(s/e.sizes[a]));for(let e=0;e<t;e++)u.push(a);s-=t*e.sizes[a]}let f=((
-e,t)=>{let r=1/0;for(let l=0;l<e.length;){let i=l;for(;e[i]===e[l];)i++;r=n(r,o(t[e[l]]/(i-l))),l=i}return r})(u,l);sx(l,{pattern:u,times:f}),a.push({pattern:u,times:f})}return a}function sx(e,{
-pattern:t,times:n}){for(let r of t)e[r]-=n}function s$(e){return ng(e,e=>e.times)}function sv(e){let t=[];return e.forEach((e,n)=>{for(let r=0;r<e;r++)t.push(n)}),t}function sb(e,r,i){let a=(({sizes:
-e,A:t,Q:r})=>{let l=e.map((e,t)=>t).filter(e=>t[e]>0),i=[],a=l.map((a,u)=>{i[a]=u;let s=n(t[a],o(r/e[a])),f=new y(l.length);return f[u]=1/s,{pattern:eM(s).fill(a),rn:t[a]/s,Gn:f}});return{wanted:l,
-aa:i,rows:a}})(e),u=0;for(;;){let s=(({wanted:e,rows:n},r)=>{let l=eM(r).fill(0);return e.forEach((e,r)=>{let i=ng(n,e=>e.Gn[r]);l[e]=t(0,o(1e8*i))}),l})(a,e.sizes.length),f=((e,t,r)=>{let{sizes:l,A:
-i,Q:a}=e,u=l.map((e,t)=>t).filter(e=>t[e]>0&&i[e]>0);u.sort((e,n)=>t[n]*l[e]-t[e]*l[n]||e-n);let s=u.reduce((e,t)=>n(e,l[t]),1/0),f=l.map(()=>0),h={pattern:[],se:0};return!function e(a,p,c){if(c>
-h.se&&(h={pattern:sv(f),se:c}),!sk(r,1))return!1;for(let r=a;r<u.length&&p>=s;r++){let a=u[r],s=l[a];if(!(s>p)){if(c+o(p*t[a]/s+.01)<=h.se)return!0;for(let l=n(i[a],o(p/s));l>0;l--)if(f[a]=l,!e(r+1,
-p-l*s,c+l*t[a]))return!1;f[a]=0}}return!0}(0,a,0)?void 0:h})(e,s,i);if(!f||!sk(i,l(a.rows.length**2/8))||(u=t(u,l(ng(s,(t,n)=>t*e.A[n])/f.se)))>=r||f.se<=1e8*(1+1e-7)||!(({wanted:e,aa:n,rows:r},l)=>{
-let o=r.map(e=>ng(l,t=>{var r;return e.Gn[null!=(r=n[t])?r:0]})),i=-1;if(r.forEach((e,t)=>{o[t]<=1e-9||(i<0||e.rn/o[t]<r[i].rn/o[i])&&(i=t)}),i<0)return!1;let a=r[i],u=1/o[i];a.pattern=l,a.rn*=u;for(
-let t=0;t<e.length;t++)a.Gn[t]*=u;return r.forEach((n,r)=>{if(r!==i&&0!==o[r]){n.rn=t(0,n.rn-o[r]*a.rn);for(let t=0;t<e.length;t++)n.Gn[t]-=o[r]*a.Gn[t]}}),!0})(a,f.pattern))break}return{yt:
-a.rows.map(({pattern:e,rn:t})=>({pattern:e,times:t})),u:u}}function sL(e,t,n,r){!function e({rest:t,cut:n,cr:r},l,i){sj(l,[...n,...sy(t)]);let a=s$(n);if(l.Z===l.u||a+1>=l.Z)return;let u=sb(t,l.Z-a,
-i);if(i.s>i.limit||a+u.u>=l.Z)return;let s=u.yt.map(({pattern:e,times:t})=>({pattern:e,times:o(t+1e-6)})).filter(e=>e.times>0);if(s.length>0)return void e({rest:sM(t,s),cut:[...n,...s],cr:r},l,i);
-let f=u.yt.slice().sort((e,t)=>t.times-e.times);for(let o=0;o<=r&&o<f.length;o++){let a={pattern:f[o].pattern,times:1};if(e({rest:sM(t,[a]),cut:[...n,a],cr:r-o},l,i),l.Z===l.u||i.s>i.limit)return}}({
-rest:e,cut:[],cr:t},n,r)}function sE(e,t,r){let l=ng(e.sizes,(t,n)=>t*e.A[n]);for(;t.Z>t.u&&t.Z<=sS;){let a=function e(t,r,l,i){var a;let u=t.A.findIndex(e=>e>0);if(u<0)return[];let s=t.A.join();if(
-r<=(null!=(a=i.get(s))?a:-1))return v;let f=((e,t,r,l)=>{var i;let{sizes:a,A:u,Q:s}=e,f=a.map(()=>0);f[t]=1;let h=a.map(()=>0);for(let e=a.length-1;e>=0;e--)h[e]=(null!=(i=h[e+1])?i:0)+a[e]*u[e];
-let p=a.reduce((e,t,n)=>u[n]>0?t:e,0),c=[];if(function i(s,g){if(!sk(l,4))return!1;g<=r&&!((e,t,n,r)=>{let{sizes:l,A:o}=e,i=1/0;for(let e=n;e<l.length;e++){if(t[e]-(e===n)>0&&i-l[e]<=r)return!0;if(o[
-e]!==t[e]){if(l[e]<=r)return!0;i=l[e]}}return!1})(e,f,t,g)&&c.push({pattern:sv(f),waste:g});for(let e=s;e<a.length&&g>=p&&g-h[e]<=r;e++){let r=+(e===t);for(let t=n(u[e]-r,o(g/a[e]));t>0;t--)if(f[e]=
-r+t,!i(e+1,g-t*a[e]))return!1;f[e]=r}return!0}(t,s-a[t]))return c.sort((e,t)=>e.waste-t.waste)})(t,u,r,l);if(!f)return j;for(let{pattern:n,waste:o}of f){let a={pattern:n,times:1},u=e(sM(t,[a]),r-o,l,
-i);if(v!==u)return j===u?u:[a,...u]}return i.set(s,r),v}(e,(t.Z-1)*e.Q-l,r,new i);if(j===a)return;if(v===a){t.u=t.Z;return}sj(t,a)}}var sS=1e3;function sM(e,t){let n=e.A.slice();for(let e of t)sx(n,
-e);return{...e,A:n}}function sj(e,t){let n=s$(t);n>=e.Z||(e.best=t,e.Z=n)}var sI=[[.5,(e,n,r)=>{n.u=t(n.u,sb(e,n.Z,r).u)}],[.6,(e,t,n)=>sL(e,0,t,n)],[.3,sE],[.6,(e,t,n)=>sL(e,2,t,n)],[1,
-sE]];function sA(e,t,n,r,l,o){return rg(rc({length:{given:e,read:n1(s)},width:{given:t,read:n1(s)},roll_width:{given:n,read:n1(s)},roll_length:{given:r,read:n1(s)},overlap:{given:l,read:n2(u),B:()=>
-0}},o,sO))}function s_(e,r,i,a){var u,f;let h,{values:p,units:c}=rd({stock_length:{given:r,read:n1(s)},kerf:{given:i,read:n5(X),B:e=>tE(nP(X,e))}},a),g=rm(tp,e,n1(s),c).filter(e=>null!==e),d=ng(g,e=>
-l(e/p.stock_length));if(d>5e3)throw Error(n$.To(tp,d,5e3));return u=p.stock_length,f=p.kerf,h={length:u,te:0,Cn:tE(195072),fr:0},((e,n,r,o={})=>{var i;for(let t of(r2("stock length",n,1),r2(X,r,0),
-e))r2("piece length",t,1);if(e.some(e=>e>n))throw C("A piece is longer than the stick.");let a=e.map((e,t)=>t).sort((t,n)=>e[n]-e[t]||t-n),u=((e,t)=>{let n=[],r=[];for(let t of e)t!==nh(n)&&(n.push(
-t),r.push(0)),r[r.length-1]++;return{sizes:n,Q:t,A:r}})(a.map(t=>e[t]+r),n+r),s=((e,n)=>{let r,o,i=sy(e),a={best:i,Z:s$(i),u:(o=l((r=e.sizes.filter(t=>2*t<=e.Q)).length/1e3),[0,...r.filter((e,t)=>t%
-o==0)].reduce((n,r)=>t(n,(({sizes:e,A:n,Q:r},o)=>{let i=0,a=0,u=0,s=0;return e.forEach((e,t)=>{e>r-o?i+=n[t]:2*e>r?(a+=n[t],u+=n[t]*(r-e)):e>=o&&(s+=n[t]*e)}),i+a+t(0,l((s-u)/r))})(e,r)),0))},u=0;
-for(let[t,r]of sI){if(a.Z===a.u||e.sizes.length>500)break;let l={s:u,limit:u+t*(n-u)};r(e,a,l),u=l.s}return{...a,s:u}})(u,5e6*(null!=(i=o.Ae)?i:1));return{sticks:((e,t,n)=>{let r=[];t.A.reduce((e,t,
-n)=>(r[n]=e,e+t),0);let l=[];for(let{pattern:t,times:o}of e)for(let e=0;e<o;e++)l.push(t.map(e=>n[r[e]++]));return l})(s.best,u,a),count:s.Z,u:s.u,re:s.Z===s.u?M:j,s:s.s}})(g.flatMap(e=>((e,t)=>{
-let r=[],i=e;for(;i>t.length+(t.fr>0?t.fr+r.length:0);)r.push(t.length),i-=t.length-t.te;if(r.length>0&&i<n(t.Cn,t.length/2)){let e=t.length+i;r[r.length-1]=l(e/2),i=o(e/2)}return[...r,n(i,
-t.length)]})(e,h)),u,f).count}function sP(e,t,n,r,l){return rg(rc({width:{given:e,read:n1(u)},species_or_coefficient:{given:t,read:sC},moisture_from:{given:n,read:sN},moisture_to:{given:r,read:sN}},
-l,(e,t)=>{var n,r,l;return n=a0(e.width,t),r=e.species_or_coefficient,l=e.moisture_from,n*r*(e.moisture_to-l)}))}function sT(e,t,n){return rg(rc({temperature:{given:e,read:sR},humidity:{given:t,read:
-rn}},n,e=>{var t,n;let r,l,o,i;return t=e.temperature,n=e.humidity.n/e.humidity.d,o=(r=6.34+775e-6*t-935e-7*t*t)*(l=(.791+463e-6*t-844e-9*t*t)*n),i=r*(1.09+.0284*t-904e-7*t*t)*l*l,1800/(330+.452*t+
-.00415*t*t)*(l/(1-l)+(o+2*i)/(1+o+i))}))}function sO({length:e,width:r,roll_width:i,roll_length:a,overlap:u},s){if(2*u>n(i,a))return nJ("overlap",e=>n$.xo(e,aY(u,s)));let f=l(t(e,r)/(i-u))*l(t(e,r)/(
-a-u));return f>5e3?{argument:"roll_width",says:e=>n$.Ro(e,f,5e3)}:((e,r,i)=>{if(!(i.overlap<n(i.width,i.length)))throw C("The overlap is as wide as the roll.");return n(...[[e,r],[r,e]].map(([e,r])=>
-{let a=t(1,l((r-i.overlap)/(i.width-i.overlap))),u=((e,t)=>{let r=[],l=e;for(;l>t.length+0;)r.push(t.length),l-=t.length-t.overlap;return[...r,n(l,t.length)]})(e,i),s=nh(u);return a*(u.length-1)+l(a/
-o(i.length/s))}))})(e,r,{width:i,length:a,overlap:u})}function sC(e){return d==typeof e||w==typeof e?(e=>{var t,n;let r,l,o,i,a,u,s=sw(e);if(null!==s)return s>0&&s<=.02?s:{says:t=>n$.wo(t,e)};let f=(
-l=(r=null!=(t=c(e).toLowerCase().match(/[a-z]+/g))?t:[]).some(e=>sd.includes(e)),o=r.filter(e=>!sd.includes(e)&&!sm.includes(e)),a=(i="red alder 151 256,white a\
-sh 169 274,black ash 172 274,quaking aspen 119 234,American basswood 230 330,American beech 190 431,paper birch 219 304,yellow birch 256 338,sweet birch 256 338\
-,black cherry 126 248,eastern cottonwood 133 327,American elm 144 338,pecan hickory 169 315,black locust 158 252,bigleaf maple 126 248,red maple 137 289,silver \
-maple 102 252,black maple 165 353,sugar maple 165 353,hard maple 165 353,red oak 158 369,white oak 180 365,overcup white oak 183 462,sweetgum 183 365,black waln\
-ut 190 274,true hickory 0 411,Douglas fir 0 267,southern yellow pine 0 265".split(_).map(e=>{let[,t,n,r]=/^(.+) (\d+) (\d+)$/.exec(e);return{species:t,radial:g(n)/1e5||null,tangential:g(r)/
-1e5}}).filter(({species:e})=>{let t=e.toLowerCase().split(A);return o.length>0&&o.every(e=>t.includes(e))})).filter(({species:e})=>e.split(A).length===o.length),1!==(u=1===i.length?i:a).length?i.map(
-({species:e})=>e):null!=(n=l?u[0].radial:u[0].tangential)?n:[]);return w==typeof f?f:{says:t=>n$.species(t,e,f)}})(e):{says:t=>n$.species(t,nQ(e),[])}}function sR(e,t){var n=ru(e);let r=sw(n);if(
-null===r)return{says:e=>n$.degrees(e,n)};let l=p===t?r:1.8*r+32;return l>=30&&l<=270?l:{says:e=>n$.temperature(e,n,t)}}function sN(e){let t=rn(e);if(nZ(t))return t;let n=100*t.n/t.d;return n>=6&&n<=
-14?n:{says:t=>n$.ko(t,nQ(e),6,14)}}function sz(e,r){var l,o;let i=t(null!=(l=e.run)?l:0,null!=(o=r.run)?o:0);if(i>0)return i;let a=tE(64e6),u=e.plankLength/function e(t,n){return 0===n?t:e(n,t%n)}(
-e.plankLength,r.plankLength),s=u>a/r.plankLength?a:u*r.plankLength;return n(a,t(e.dr,r.dr)+s+1)}function sF({dr:e,plankLength:t,run:n},r){let l=[];for(let o=e;o<(null!=n?n:r);o+=t)l.push(o);
-return l}function sW(e,t){let{first_pieces:n,plank_length:r,run:l}=e;return n>r?nJ(ej,e=>n$.jo(e,aY(n,t),aY(r,t))):null!==l&&n>l?nJ(ej,e=>n$.Vo(e,aY(n,t),aY(l,t))):{dr:n,plankLength:r,run:l,
-minStagger:e.min_stagger,units:t}}function sD(e,t,n,r){return rg(rc(sB(e,t,n),r,(e,t)=>{let n=sV(e.depth,e.gap,t);if(nZ(n))return n;if(n<e.plank_width){var r;return r=e.plank_width,nJ(tr,e=>n$.Ho(e,
-aY(r,t),aY(n,t)))}let l=sG(ef)(t);return a0(at(n,e.plank_width,{minRip:0,Qr:l}).last,t)}))}function sq(t,n,r,l,o){let i=rc({...sB(t,n,r),min_rip:{given:l,read:n2(u),B:sG(eT)}},o,(e,t)=>{let n=sV(
-e.depth,e.gap,t);return nZ(n)?n:((e,t,n,r)=>{let l=sG(ef)(r),o=at(e,t,{minRip:n,Qr:l}),i=1===o.rowCount?tc:"first and last row ripped alike",[a,u]=[aY(o.Qt,r),aY(n,r)],s=a===u?`just under ${u}`:a,f={
-"all rows full":0===o.Zt?eG:`all rows full, less than ${aY(l,r)} left for the gap at the wall`,"last row ripped":"first row full, last row ripped","first and last row alike":`${
-i}: after a full first row the last would be ${s}`,"one row":tc,"under the minimum rip":`${i}, under the minimum rip of ${u}`};return[o.rowCount,a0(o.first,r),a0(o.last,r),f[o.note]]})(n,
-e.plank_width,e.min_rip,t)});if(i[0].length>1)throw Error(n$.xt("depth",ry(i)));return i.map(([t])=>e===t?[e,e,e,e]:[...t])}function sK(t,n,o,i,a){let f=rk(t);if(f.length>1&&f[0].length>
-1)throw Error(n$.xt(ej,ry(f)));return rg((t=>{let n=t.flat(),o=ng(n,(t,r)=>r>0?((t,n)=>{var r,o;let i;return e===t||e===n?0:(i=sz(t,n),l((null!=(r=t.run)?r:i)/t.plankLength)+l((null!=(o=n.run)?o:i)/
-n.plankLength))})(t,n[r-1]):0);if(o>1e6)throw Error(n$.Po(ej,o,1e6));let i=n.findIndex(t=>e!==t),a=n.map((t,l)=>{let o;if(e===t)return e;let a=l<=i?void 0:n[l-1];return e===a?n$.So(l):void 0===a?
-"OK":null===(o=((e,t)=>{let n=sz(e,t),l=sF(e,n),o=sF(t,n),i=null,a=0;for(let e=0;e<l.length&&o.length>0;e++){for(;a+1<o.length&&r(o[a+1]-l[e])<r(o[a]-l[e]);)a+=1;let t=r(o[a]-l[e]);(null===i||t<
-i.Ce)&&(i={yo:e+1,ia:a+1,Ce:t})}return i})(t,a))||o.Ce>=t.minStagger?"OK":((e,t,n,r)=>{let l=`joint ${e.ia} of row ${t}`;if(0===e.Ce)return`Joint ${e.yo} lines up with ${l}: ${aY(n,r)} is wanted`;
-let o=aY(n-e.Ce,r),i=o===aY(0,r)?`less than ${p===r?'1/16"':"1 mm"}`:o;return`Joint ${e.yo} is ${aY(e.Ce,r)} from ${l}: ${i} too near`})(o,l,t.minStagger,t.units)}),u=t[0].length;return t.map((e,t)=>
-a.slice(t*u,(t+1)*u))})(rc({first_pieces:{given:t,read:n1(u)},plank_length:{given:n,read:n3},min_stagger:{given:o,read:n2(u),B:sG(e0)},run:{given:i,read:n1(s),B:()=>null}},a,sW)))}function sB(e,t,n){
-return{depth:{given:e,read:n1(s)},plank_width:{given:t,read:n4},gap:{given:n,read:n5(Z),B:sG(Z)}}}function sG(e){return t=>tE(nP(e,t))}function sV(e,t,n){return e>2*t?e-2*t:nJ("gap",r=>n$.Pr(r,aY(t,
-n),no(tS(e),n,s)))}function sH({H:e,distances:n},r){let l=t(1,e.findIndex((t,n)=>n===e.length-1||t>r)),[o,i]=[e[l-1],e[l]];return n[l-1]+(n[l]-n[l-1])*(r-o)/(i-o)}var sU=
-"glue each narrow piece to its plank before you set the two.";function sJ(o,i,a,p,c,g,d,m){let{values:w,units:y}=rd({every:{given:i,read:n1(s)},plank_width:{given:p,read:n4},gap:{given:c,read:n5(Z),
-B:sZ(Z)},min_rip:{given:g,read:n2(u),B:sZ(eT)},tolerance:{given:d,read:n2(u),B:sX}},m),x=rw("pieces",o,n1(u),y).map(tM),$=rw("distances",a,n1(u),y).map(tM),v={H:$.map((e,t)=>t*tM(w.every)),distances:
+return`${null!=t?t:-1},${e},${null!=n&&n}`}var sr=e=>`${e} is 0. Rows count from 1.`,sl=e=>`${e} is more than 10,000: no floor has so many rows.`;function so({ta:e,firstRow:t,ra:n,oa:r,sa:l}){let o=
+t===n?`row ${t}`:`rows ${t} to ${n}`,i=r.length>0?[`Cut today for tomorrow: ${r.join(E)}.`]:[],a=l.length>0?[`Waits for later: ${l.join(E)}.`]:[],u=r.length+l.length===0?[
+"No offcut waits overnight."]:[];return[`Day ${e}: ${o}.`,...i,...a,...u].join(A)}var si=[ed,k,O,"keep",eH];function sa(e){return o(e)}var su=[f,h,G,v];function ss(l,o,a,p,c,d,w,y,x,b){let{values:L,
+units:j}=rd({plank_length:{given:o,read:n3},whole_planks:{given:c,read:ro,B:()=>0},next_row:{given:d,read:sf,B:()=>1},rows_a_day:{given:x,read:ro,B:()=>0},lay_first:{given:b,read:ro,B:()=>0}},y),I=
+un(w,j),A=L.plank_length;a6(A,I,j);let _=rw(et,l,n1(s),j);if(_.length>200)throw Error(n$.jn(et,_.length,200));let P=2*I.expansionGap,T=_.map(e=>t(I.markingStep,tS(e)-P)),{job:O,ke:C}=iS(T,tS(A),I),R=
+sp(p,A,j),N={job:O,before:[{room:0,...sh("laid",a,C,j)}],stock:R.map(e=>sg(e,C)),whole:L.whole_planks},{next_row:z,rows_a_day:F,lay_first:W}=L;return(t=>{let{plan:l,units:o}=t,a=(({plan:e,ke:t,tr:n,
+pieces:r,Sn:l})=>{let o=n.map(e=>({width:0,runs:[{x0:0,x1:e}]})),a=iM({rows:e.rows},o,0,t),u=new i;return e.rows.flatMap(({runs:[e]},t)=>e.map((e,n)=>{let o=`${l+t}-${n+1}`,i=u.get(e.plank),s=
+void 0!==e.stock?`offcut marked ${r[e.stock].mark}`:void 0===i?"new plank":`offcut of ${i}`;return void 0===e.stock&&void 0===i&&u.set(e.plank,o),{row:l+t,label:o,length:a[t][0][n],piece:e,from:
+s}}))})(t),s=(({plan:e,Sn:t},n)=>{var r;let l=e.rows.map((e,n)=>({w:t+n,Ue:[]})),o=new i;for(let{row:e,label:i,piece:a}of n){let n=void 0===a.stock?`plank ${a.plank}`:`offcut ${a.stock}`;for(let a=
+null!=(r=o.get(n))?r:e;a<e;a++)l[a-t].Ue.push(i);o.set(n,e)}return l})(t,a),p=0===t.fo?[]:(({rows:t},r,l)=>{var o,i;let a=[],u=nh(t).w;for(let s=r;s<=u;s+=l){let r=n(u,s+l-1),f=null!=(i=null==(o=
+t.find(({w:e})=>e===r))?void 0:o.Ue)?i:[],h=t=>g.parseInt(t.replace(/^.* /,e),10)<=r+l;a.push({ta:a.length+1,firstRow:s,ra:r,oa:f.filter(h),sa:f.filter(e=>!h(e))})}return a})({rows:s},t.Sn,t.fo),c=[(
+({onward:t,plan:l,Sn:o,units:i,ke:a},u)=>{let[{length:s,piece:p,from:c}]=u,g=no(s,i,k),d=void 0===p.stock?"a new plank":`the ${c}`,w=m===p.from?"lay a whole plank":`cut ${d} to ${g}`,y=f===p.from||
+h===p.from?`, keep its ${p.from} end`:e,x=l.rows[0].runs[0].slice(0,-1).map(({length:e},t,n)=>n.slice(0,t).reduce((e,t)=>e+t.length,e)),$=u1(t,0),v=n(...x.flatMap(e=>$.map(t=>r(e-t)))),b=v<1/0?
+` The nearest joint is ${no(sa(v*a.unit),i,k)} from row ${o-1}.`:e,L=void 0===p.stock?e:" Or cut it from a new plank.";return`Row ${o}: ${w}${y}.${b}${L}`})(t,a),(({plan:e,onward:t})=>{let{f:n,Wn:r}=
+e,{whole:l=0}=t,o=`${nx(n,u)} needed, ${l} left`;return r>0?`${o}: ${nx(r,u)} more to buy.`:`${o}: ${l-n} over.`})(t),...(({plan:e,onward:t,Sn:n,units:r,ke:l})=>{let o=e=>no(sa(e*l.unit),r,k);return[
+...e.P.map(({rule:e,rowIndex:t,found:r,wanted:l})=>n$.Tt(`Row ${n+t}`,e,o(r),o(l))),...nV(e.P,t.job.plankLength)]})(t),...((t,n)=>{var r;let l,o,i,{mo:a,aa:u,wt:s,Sn:f}=t;if(u>0&&u<f)return[
+`Lay first up to row ${u}: that row lies already, so this changes nothing.`];let h=n.find(({w:e})=>e===u);return a&&h?[(r=h.Ue,l=nx(r.length,"offcut goes","offcuts go"),o=0===r.length?
+"no offcut goes over to the rest":`${l} over to the rest: ${r.join(E)}`,i=s?` With ${0===s.co?v:s.co} it takes ${nx(s.r,"more plank")}.`:e,`First up to row ${u}, then the other side: ${o}.${i}`)]:[
+]})(t,s),...p.slice(0,1).map(so)],d=t=>[t,e,e,e,e];return[...c.map(d),[...si],...a.map(({row:e,label:t,length:n,piece:r,from:l})=>[e,t,a1(n,o),(({from:e})=>S===e?"any":e)(r),l]),...p.slice(1).map(e=>
+d(so(e))),...M===l.re?[]:[d(`At most ${l.f-l.u} more than the fewest.`)]]})({...((e,t)=>{let n=t>0&&t<e.job.rows.length,r={Ze:4e7/(n?4:1)},l=u8(e,void 0,r);if(!n||l.P.length>0)return{plan:l,mo:n,wt:
+null};let o=u9(e,((e,t,n={})=>{let{job:r,stock:l}=e,o=(e,t)=>({...r,rows:r.rows.slice(e,t),ripPairs:[]}),i=u8({...e,job:o(0,t)},void 0,n),a=(({job:e,before:t},n)=>{var r,l;let{room:o}=e.rows[
+n.length-1],i=null!=(l=null==(r=t.find(e=>e.room===o))?void 0:r.joints)?l:[],a=t=>{var r;return(null==(r=e.rows[t])?void 0:r.room)===o?n[t].runs.flatMap((n,r)=>{let l=e.rows[t].runs[r].x;
+return n.slice(0,-1).map(({length:e})=>l+=e)}):i};return[{room:o,joints:a(n.length-1),joints2:a(n.length-2)},...t.filter(e=>e.room!==o)]})(e,i.rows),u=(({job:e,stock:t},n,r)=>{let{plankLength:l,kerf:
+o,play:i=0}=e,a=nw(r,()=>({length:l,ends:G})),u=n.flatMap(({runs:e})=>e.flat());return[...t,...a].flatMap((e,n)=>{let r=u.filter(e=>{var r;return(null!=(r=e.stock)?r:e.plank+t.length)===n&&!e.$}),l=
+r.reduce((e,t)=>e-t.length-o,e.length-(r.length>0?i:0)),a=t=>(G===e.ends||e.ends===t)&&!r.some(({from:e})=>e===t||m===e),s=a(f)?a(h)?G:f:a(h)?h:v;return l>0?[{source:n,piece:{...e,length:l,ends:s}}]:
+[]})})(e,i.rows,i.f),s=u.filter(({source:e})=>e<l.length);return[u,s].map(e=>{var r,u,s;let f,h=u8({job:o(t),before:a,stock:e.map(({piece:e})=>e)},void 0,n);return[...i.rows,...(r=h.rows,u=l.length,
+s=i.f,f=t=>{if(void 0===t.stock)return{...t,plank:t.plank+s};let{source:n}=e[t.stock],{stock:r,...l}=t;return n<u?{...t,stock:n}:{...l,plank:n-u}},r.map(({runs:e})=>({runs:e.map(e=>e.map(
+f))})))]})})(e,t,r),l.u),{best:i,wt:a}=((e,t)=>{let n=e.map(({rows:e})=>((e,t)=>{let n=e=>new $(e.flatMap(({runs:e})=>e.flat()).map(sn)),[r,l]=[n(e.slice(0,t)),n(e.slice(t))];return[...l].filter(e=>
+r.has(e)).length})(e,t)),r=e.map((e,t)=>t),[l]=[...r].sort((t,r)=>e[t].f-e[r].f||n[t]-n[r]),[o]=[...r].sort((t,r)=>n[t]-n[r]||e[t].f-e[r].f),i=e[o].f-e[l].f,a=n[o]<n[l]?{co:n[o],r:i}:null;return{
+best:e[l],wt:a}})([l,...o],t);return{plan:i,mo:n,wt:a}})(N,W-z+1),onward:N,ke:C,tr:T,pieces:R,Sn:z,units:j,fo:F,aa:W})}function sf(e){let t=ro(e);return 0===t?{says:sr}:w==typeof t&&t>1e4?{says:sl}:
+t}function sh(e,t,n,r){let l=nX(t)?[]:rk(t).filter(e=>e.some(e=>!nX(e)));if(l.length>2){let t;throw Error((t=l.length,`${e} has ${t} rows of cells. Give the pie\
+ces of one row of the floor, and below them those of the other row.`))}let[o=[],i=[]]=l.map((t,l)=>{let o=`${e}, row ${l+1}`,i=t.reduce((e,t,n)=>nX(t)?e:n,0);if(i>=500){let e;throw Error((e=i+1,`${
+o}: ${e} pieces are more than any row has. Give the cells of that row, at most 500.`))}let a=t.slice(0,i+1).map((e,t)=>tS(sc(`${o}, column ${t+1}`,e,r))),u=0;return a.slice(0,-1).map(e=>(u+=e)/
+n.unit)});return{joints:o,joints2:i}}function sp(t,n,r){if(nX(t))return[];let l=rk(t).flatMap((t,l)=>{if(t.every(nX))return[];let o=`in_hand, row ${l+1}`;if(t.length<3){let e;throw Error((e=t.length,
+`in_hand has ${nx(e,"column")}. Three are wanted: what is written on the offcut, its length, its factory end.`))}if(tb(t[0]))throw Error(`${o}: what is written \
+on the offcut is a date: a spreadsheet takes 8-2 for a day. Format the cell as plain text first, or write a letter.`);let i=nY(t[2]).toLowerCase().replace(/ (end|ends)$/,e),a=su.find(e=>e===i);if(!
+a){let e;throw Error((e=nY(t[2]),`${o}: the factory end is "${e.slice(0,40)}". Type left, right, both or none.`))}let u=sc(o,t[1],r);if(u>n){let e,t;throw Error((e=aY(u,r),t=aY(n,r),`${
+o}: an offcut of ${e} is longer than a plank of ${t}. Type the length it has, or leave its row blank.`))}return[{mark:nY(t[0])||`${l+1}`,length:u,ends:a}]});if(l.length>100)throw Error(n$.jn(th,
+l.length,100));return l}function sc(e,t,n){if(nX(t))throw Error(n$.yr(e));let r=n1(u)(t,n);if(nZ(r))throw Error(r.says(e));return r}function sg({length:e,ends:n},r){let l=r.unit===r.markingStep?0:2*
+r.markingStep;return{length:t(0,o((tS(e)-l)/r.unit+1e-9)),ends:n}}function sd(r,o,i,a,p,c,g){var d,m;let{values:w,units:y}=rd({run:{given:o,read:n1(s)},first_piece:{given:i,read:n1(u)},plank_length:{
+given:a,read:n3}},g),$=un(c,y);a6(w.plank_length,$,y);let{job:b,ke:L}=iS([t($.markingStep,tS(w.run)-2*$.expansionGap)],tS(w.plank_length),$),[E]=uB(b),{joints:S,joints2:M}=sh("beside",p,L,y),j=e=>no(
+x(e*L.unit),y,k),I=n(b.plankLength,(d=w.first_piece,m=L.unit,l(tS(d)/m-1e-9))),A=(t,{length:n,ends:r})=>{if(v!==t&&G!==r&&r!==t)return`it has no ${t} end`;let l=n-uJ(E,I,t,b.plankLength);if(l>=
+0)return`fits, ${j(l)} over`;let o=((e,t,n,r,l,o)=>{if(uJ(t,n,r,e.plankLength)<=o)return n;if(v===r)return null;let i=n=>uH(t,n,e)&&uJ(t,n,r,e.plankLength)<=o&&rV(uU(t,n,e.plankLength),l)>=
+e.minStagger;for(let t=1;t<=e.plankLength;t++){let e=[n-t,n+t].find(i);if(void 0!==e)return e}return null})(b,E,I,t,[...S,...M],n),i=null===o?e:`: begin the row with ${j(o)}, end it with ${j(uG(E,o,
+b.plankLength))}`;return`${j(-l)} too short${i}`},_=sp(r,w.plank_length,y);if(0===_.length)throw Error(n$.On(th));return[["offcut","as first piece","as last piece"],..._.map(t=>{let n=sg(t,L);
+return E.o?[t.mark,A(v,n),e]:[t.mark,A(h,n),A(f,n)]})]}var sm=["radial","quartersawn","quarter"],sw=["tangential","flatsawn","flat","plain","plainsawn","sawn","commercial","wood"];function sk(t){if(
+w==typeof t)return D(t)?t:null;let n=tD(t),r=tK(n.replace(/^[-+] ?/,e));return d==typeof r||e!==r.rest?null:n.startsWith(L)?-tV(r.value):tV(r.value)}function sy(e,t){return e.s+=t,e.s<=
+e.limit}function sx(e){let r,l=e.A.slice(),i=(r=l.map((e,t)=>t),e=>{let n=e;for(;n<l.length&&0===l[n];)n=t(n+1,r[n]);for(let l=e;l<n;){let e=t(l+1,r[l]);r[l]=n,l=e}return n}),a=[];for(let r=i(0);r<
+l.length;r=i(r)){let u=[],s=e.Q;for(let a=r;a<l.length;a=i(t(a+1,((e,t)=>{let n=0,r=e.length;for(;n<r;){let l=n+r>>1;e[l]<=t?r=l:n=l+1}return n})(e.sizes,s)))){let t=n(l[a],o(s/e.sizes[a]));for(
+let e=0;e<t;e++)u.push(a);s-=t*e.sizes[a]}let f=((e,t)=>{let r=1/0;for(let l=0;l<e.length;){let i=l;for(;e[i]===e[l];)i++;r=n(r,o(t[e[l]]/(i-l))),l=i}return r})(u,l);s$(l,{pattern:u,times:f}),a.push(
+{pattern:u,times:f})}return a}function s$(e,{pattern:t,times:n}){for(let r of t)e[r]-=n}function sv(e){return ng(e,e=>e.times)}function sb(e){let t=[];return e.forEach((e,n)=>{for(let r=0;r<e;
+r++)t.push(n)}),t}function sL(e,r,i){let a=(({sizes:e,A:t,Q:r})=>{let l=e.map((e,t)=>t).filter(e=>t[e]>0),i=[],a=l.map((a,u)=>{i[a]=u;let s=n(t[a],o(r/e[a])),f=new y(l.length);return f[u]=1/s,{
+pattern:eM(s).fill(a),rn:t[a]/s,Gn:f}});return{wanted:l,ia:i,rows:a}})(e),u=0;for(;;){let s=(({wanted:e,rows:n},r)=>{let l=eM(r).fill(0);return e.forEach((e,r)=>{let i=ng(n,e=>e.Gn[r]);l[e]=t(0,o(
+1e8*i))}),l})(a,e.sizes.length),f=((e,t,r)=>{let{sizes:l,A:i,Q:a}=e,u=l.map((e,t)=>t).filter(e=>t[e]>0&&i[e]>0);u.sort((e,n)=>t[n]*l[e]-t[e]*l[n]||e-n);let s=u.reduce((e,t)=>n(e,l[t]),1/0),f=l.map((
+)=>0),h={pattern:[],se:0};return!function e(a,p,c){if(c>h.se&&(h={pattern:sb(f),se:c}),!sy(r,1))return!1;for(let r=a;r<u.length&&p>=s;r++){let a=u[r],s=l[a];if(!(s>p)){if(c+o(p*t[a]/s+.01)<=
+h.se)return!0;for(let l=n(i[a],o(p/s));l>0;l--)if(f[a]=l,!e(r+1,p-l*s,c+l*t[a]))return!1;f[a]=0}}return!0}(0,a,0)?void 0:h})(e,s,i);if(!f||!sy(i,l(a.rows.length**2/8))||(u=t(u,l(ng(s,(t,n)=>t*e.A[
+n])/f.se)))>=r||f.se<=1e8*(1+1e-7)||!(({wanted:e,ia:n,rows:r},l)=>{let o=r.map(e=>ng(l,t=>{var r;return e.Gn[null!=(r=n[t])?r:0]})),i=-1;if(r.forEach((e,t)=>{o[t]<=1e-9||(i<0||e.rn/o[t]<r[i].rn/o[
+i])&&(i=t)}),i<0)return!1;let a=r[i],u=1/o[i];a.pattern=l,a.rn*=u;for(let t=0;t<e.length;t++)a.Gn[t]*=u;return r.forEach((n,r)=>{if(r!==i&&0!==o[r]){n.rn=t(0,n.rn-o[r]*a.rn);for(let t=0;t<e.length;
+t++)n.Gn[t]-=o[r]*a.Gn[t]}}),!0})(a,f.pattern))break}return{yt:a.rows.map(({pattern:e,rn:t})=>({pattern:e,times:t})),u:u}}function sE(e,t,n,r){!function e({rest:t,cut:n,cr:r},l,i){sI(l,[...n,...sx(
+t)]);let a=sv(n);if(l.Z===l.u||a+1>=l.Z)return;let u=sL(t,l.Z-a,i);if(i.s>i.limit||a+u.u>=l.Z)return;let s=u.yt.map(({pattern:e,times:t})=>({pattern:e,times:o(t+1e-6)})).filter(e=>e.times>0);if(
+s.length>0)return void e({rest:sj(t,s),cut:[...n,...s],cr:r},l,i);let f=u.yt.slice().sort((e,t)=>t.times-e.times);for(let o=0;o<=r&&o<f.length;o++){let a={pattern:f[o].pattern,times:1};if(e({rest:sj(
+t,[a]),cut:[...n,a],cr:r-o},l,i),l.Z===l.u||i.s>i.limit)return}}({rest:e,cut:[],cr:t},n,r)}function sS(e,t,r){let l=ng(e.sizes,(t,n)=>t*e.A[n]);for(;t.Z>t.u&&t.Z<=sM;){let a=function e(t,r,l,i){
+var a;let u=t.A.findIndex(e=>e>0);if(u<0)return[];let s=t.A.join();if(r<=(null!=(a=i.get(s))?a:-1))return v;let f=((e,t,r,l)=>{var i;let{sizes:a,A:u,Q:s}=e,f=a.map(()=>0);f[t]=1;let h=a.map(()=>0);
+for(let e=a.length-1;e>=0;e--)h[e]=(null!=(i=h[e+1])?i:0)+a[e]*u[e];let p=a.reduce((e,t,n)=>u[n]>0?t:e,0),c=[];if(function i(s,g){if(!sy(l,4))return!1;g<=r&&!((e,t,n,r)=>{let{sizes:l,A:o}=e,i=1/0;
+for(let e=n;e<l.length;e++){if(t[e]-(e===n)>0&&i-l[e]<=r)return!0;if(o[e]!==t[e]){if(l[e]<=r)return!0;i=l[e]}}return!1})(e,f,t,g)&&c.push({pattern:sb(f),waste:g});for(let e=s;e<a.length&&g>=p&&g-h[
+e]<=r;e++){let r=+(e===t);for(let t=n(u[e]-r,o(g/a[e]));t>0;t--)if(f[e]=r+t,!i(e+1,g-t*a[e]))return!1;f[e]=r}return!0}(t,s-a[t]))return c.sort((e,t)=>e.waste-t.waste)})(t,u,r,l);if(!f)return j;for(
+let{pattern:n,waste:o}of f){let a={pattern:n,times:1},u=e(sj(t,[a]),r-o,l,i);if(v!==u)return j===u?u:[a,...u]}return i.set(s,r),v}(e,(t.Z-1)*e.Q-l,r,new i);if(j===a)return;if(v===a){t.u=t.Z;
+return}sI(t,a)}}var sM=1e3;function sj(e,t){let n=e.A.slice();for(let e of t)s$(n,e);return{...e,A:n}}function sI(e,t){let n=sv(t);n>=e.Z||(e.best=t,e.Z=n)}var sA=[[.5,(e,n,r)=>{n.u=t(n.u,sL(e,n.Z,
+r).u)}],[.6,(e,t,n)=>sE(e,0,t,n)],[.3,sS],[.6,(e,t,n)=>sE(e,2,t,n)],[1,sS]];function s_(e,t,n,r,l,o){return rg(rc({length:{given:e,read:n1(s)},width:{given:t,read:n1(s)},roll_width:{given:n,read:n1(
+s)},roll_length:{given:r,read:n1(s)},overlap:{given:l,read:n2(u),B:()=>0}},o,sC))}function sP(e,r,i,a){var u,f;let h,{values:p,units:c}=rd({stock_length:{given:r,read:n1(s)},kerf:{given:i,read:n5(X),
+B:e=>tE(nP(X,e))}},a),g=rm(tp,e,n1(s),c).filter(e=>null!==e),d=ng(g,e=>l(e/p.stock_length));if(d>5e3)throw Error(n$.To(tp,d,5e3));return u=p.stock_length,f=p.kerf,h={length:u,te:0,Cn:tE(195072),fr:
+0},((e,n,r,o={})=>{var i;for(let t of(r2("stock length",n,1),r2(X,r,0),e))r2("piece length",t,1);if(e.some(e=>e>n))throw C("A piece is longer than the stick.");let a=e.map((e,t)=>t).sort((t,n)=>e[n]-
+e[t]||t-n),u=((e,t)=>{let n=[],r=[];for(let t of e)t!==nh(n)&&(n.push(t),r.push(0)),r[r.length-1]++;return{sizes:n,Q:t,A:r}})(a.map(t=>e[t]+r),n+r),s=((e,n)=>{let r,o,i=sx(e),a={best:i,Z:sv(i),u:(o=
+l((r=e.sizes.filter(t=>2*t<=e.Q)).length/1e3),[0,...r.filter((e,t)=>t%o==0)].reduce((n,r)=>t(n,(({sizes:e,A:n,Q:r},o)=>{let i=0,a=0,u=0,s=0;return e.forEach((e,t)=>{e>r-o?i+=n[t]:2*e>r?(a+=n[t],u+=n[
+t]*(r-e)):e>=o&&(s+=n[t]*e)}),i+a+t(0,l((s-u)/r))})(e,r)),0))},u=0;for(let[t,r]of sA){if(a.Z===a.u||e.sizes.length>500)break;let l={s:u,limit:u+t*(n-u)};r(e,a,l),u=l.s}return{...a,s:u}})(u,5e6*(
+null!=(i=o.Ae)?i:1));return{sticks:((e,t,n)=>{let r=[];t.A.reduce((e,t,n)=>(r[n]=e,e+t),0);let l=[];for(let{pattern:t,times:o}of e)for(let e=0;e<o;e++)l.push(t.map(e=>n[r[e]++]));return l})(s.best,u,
+a),count:s.Z,u:s.u,re:s.Z===s.u?M:j,s:s.s}})(g.flatMap(e=>((e,t)=>{let r=[],i=e;for(;i>t.length+(t.fr>0?t.fr+r.length:0);)r.push(t.length),i-=t.length-t.te;if(r.length>0&&i<n(t.Cn,t.length/2)){let e=
+t.length+i;r[r.length-1]=l(e/2),i=o(e/2)}return[...r,n(i,t.length)]})(e,h)),u,f).count}function sT(e,t,n,r,l){return rg(rc({width:{given:e,read:n1(u)},species_or_coefficient:{given:t,read:sR},
+moisture_from:{given:n,read:sz},moisture_to:{given:r,read:sz}},l,(e,t)=>{var n,r,l;return n=a0(e.width,t),r=e.species_or_coefficient,l=e.moisture_from,n*r*(e.moisture_to-l)}))}function sO(e,t,n){
+return rg(rc({temperature:{given:e,read:sN},humidity:{given:t,read:rn}},n,e=>{var t,n;let r,l,o,i;return t=e.temperature,n=e.humidity.n/e.humidity.d,o=(r=6.34+775e-6*t-935e-7*t*t)*(l=(.791+463e-6*t-
+844e-9*t*t)*n),i=r*(1.09+.0284*t-904e-7*t*t)*l*l,1800/(330+.452*t+.00415*t*t)*(l/(1-l)+(o+2*i)/(1+o+i))}))}function sC({length:e,width:r,roll_width:i,roll_length:a,overlap:u},s){if(2*u>n(i,
+a))return nJ("overlap",e=>n$.xo(e,aY(u,s)));let f=l(t(e,r)/(i-u))*l(t(e,r)/(a-u));return f>5e3?{argument:"roll_width",says:e=>n$.Ro(e,f,5e3)}:((e,r,i)=>{if(!(i.overlap<n(i.width,i.length)))throw C(
+"The overlap is as wide as the roll.");return n(...[[e,r],[r,e]].map(([e,r])=>{let a=t(1,l((r-i.overlap)/(i.width-i.overlap))),u=((e,t)=>{let r=[],l=e;for(;l>t.length+0;)r.push(t.length),l-=t.length-
+t.overlap;return[...r,n(l,t.length)]})(e,i),s=nh(u);return a*(u.length-1)+l(a/o(i.length/s))}))})(e,r,{width:i,length:a,overlap:u})}function sR(e){return d==typeof e||w==typeof e?(e=>{var t,n;let r,
+l,o,i,a,u,s=sk(e);if(null!==s)return s>0&&s<=.02?s:{says:t=>n$.wo(t,e)};let f=(l=(r=null!=(t=c(e).toLowerCase().match(/[a-z]+/g))?t:[]).some(e=>sm.includes(e)),o=r.filter(e=>!sm.includes(e)&&!
+sw.includes(e)),a=(i="red alder 151 256,white ash 169 274,black ash 172 274,quaking aspen 119 234,American basswood 230 330,American beech 190 431,paper birch 2\
+19 304,yellow birch 256 338,sweet birch 256 338,black cherry 126 248,eastern cottonwood 133 327,American elm 144 338,pecan hickory 169 315,black locust 158 252,\
+bigleaf maple 126 248,red maple 137 289,silver maple 102 252,black maple 165 353,sugar maple 165 353,hard maple 165 353,red oak 158 369,white oak 180 365,overcu\
+p white oak 183 462,sweetgum 183 365,black walnut 190 274,true hickory 0 411,Douglas fir 0 267,southern yellow pine 0 265".split(_).map(e=>{let[,t,n,r]=/^(.+) (\d+) (\d+)$/.exec(e);return{species:t,
+radial:g(n)/1e5||null,tangential:g(r)/1e5}}).filter(({species:e})=>{let t=e.toLowerCase().split(A);return o.length>0&&o.every(e=>t.includes(e))})).filter(({species:e})=>e.split(A).length===o.length),
+1!==(u=1===i.length?i:a).length?i.map(({species:e})=>e):null!=(n=l?u[0].radial:u[0].tangential)?n:[]);return w==typeof f?f:{says:t=>n$.species(t,e,f)}})(e):{says:t=>n$.species(t,nQ(e),[
+])}}function sN(e,t){var n=ru(e);let r=sk(n);if(null===r)return{says:e=>n$.degrees(e,n)};let l=p===t?r:1.8*r+32;return l>=30&&l<=270?l:{says:e=>n$.temperature(e,n,t)}}function sz(e){let t=rn(e);if(
+nZ(t))return t;let n=100*t.n/t.d;return n>=6&&n<=14?n:{says:t=>n$.ko(t,nQ(e),6,14)}}function sF(e,r){var l,o;let i=t(null!=(l=e.run)?l:0,null!=(o=r.run)?o:0);if(i>0)return i;let a=tE(64e6),u=
+e.plankLength/function e(t,n){return 0===n?t:e(n,t%n)}(e.plankLength,r.plankLength),s=u>a/r.plankLength?a:u*r.plankLength;return n(a,t(e.dr,r.dr)+s+1)}function sW({dr:e,plankLength:t,run:n},r){let l=
+[];for(let o=e;o<(null!=n?n:r);o+=t)l.push(o);return l}function sD(e,t){let{first_pieces:n,plank_length:r,run:l}=e;return n>r?nJ(ej,e=>n$.jo(e,aY(n,t),aY(r,t))):null!==l&&n>l?nJ(ej,e=>n$.Vo(e,aY(n,
+t),aY(l,t))):{dr:n,plankLength:r,run:l,minStagger:e.min_stagger,units:t}}function sq(e,t,n,r){return rg(rc(sG(e,t,n),r,(e,t)=>{let n=sH(e.depth,e.gap,t);if(nZ(n))return n;if(n<e.plank_width){var r;
+return r=e.plank_width,nJ(tr,e=>n$.Ho(e,aY(r,t),aY(n,t)))}let l=sV(ef)(t);return a0(at(n,e.plank_width,{minRip:0,Qr:l}).last,t)}))}function sK(t,n,r,l,o){let i=rc({...sG(t,n,r),min_rip:{given:l,read:
+n2(u),B:sV(eT)}},o,(e,t)=>{let n=sH(e.depth,e.gap,t);return nZ(n)?n:((e,t,n,r)=>{let l=sV(ef)(r),o=at(e,t,{minRip:n,Qr:l}),i=1===o.rowCount?tc:"first and last row ripped alike",[a,u]=[aY(o.Qt,r),aY(
+n,r)],s=a===u?`just under ${u}`:a,f={"all rows full":0===o.Zt?eG:`all rows full, less than ${aY(l,r)} left for the gap at the wall`,"last row ripped":"first row full, last row ripped",
+"first and last row alike":`${i}: after a full first row the last would be ${s}`,"one row":tc,"under the minimum rip":`${i}, under the minimum rip of ${u}`};return[o.rowCount,a0(o.first,r),a0(o.last,
+r),f[o.note]]})(n,e.plank_width,e.min_rip,t)});if(i[0].length>1)throw Error(n$.xt("depth",ry(i)));return i.map(([t])=>e===t?[e,e,e,e]:[...t])}function sB(t,n,o,i,a){let f=rk(t);if(f.length>1&&f[
+0].length>1)throw Error(n$.xt(ej,ry(f)));return rg((t=>{let n=t.flat(),o=ng(n,(t,r)=>r>0?((t,n)=>{var r,o;let i;return e===t||e===n?0:(i=sF(t,n),l((null!=(r=t.run)?r:i)/t.plankLength)+l((null!=(o=
+n.run)?o:i)/n.plankLength))})(t,n[r-1]):0);if(o>1e6)throw Error(n$.Po(ej,o,1e6));let i=n.findIndex(t=>e!==t),a=n.map((t,l)=>{let o;if(e===t)return e;let a=l<=i?void 0:n[l-1];return e===a?n$.So(l):
+void 0===a?"OK":null===(o=((e,t)=>{let n=sF(e,t),l=sW(e,n),o=sW(t,n),i=null,a=0;for(let e=0;e<l.length&&o.length>0;e++){for(;a+1<o.length&&r(o[a+1]-l[e])<r(o[a]-l[e]);)a+=1;let t=r(o[a]-l[e]);(
+null===i||t<i.Ce)&&(i={yo:e+1,la:a+1,Ce:t})}return i})(t,a))||o.Ce>=t.minStagger?"OK":((e,t,n,r)=>{let l=`joint ${e.la} of row ${t}`;if(0===e.Ce)return`Joint ${e.yo} lines up with ${l}: ${aY(n,
+r)} is wanted`;let o=aY(n-e.Ce,r),i=o===aY(0,r)?`less than ${p===r?'1/16"':"1 mm"}`:o;return`Joint ${e.yo} is ${aY(e.Ce,r)} from ${l}: ${i} too near`})(o,l,t.minStagger,t.units)}),u=t[0].length;
+return t.map((e,t)=>a.slice(t*u,(t+1)*u))})(rc({first_pieces:{given:t,read:n1(u)},plank_length:{given:n,read:n3},min_stagger:{given:o,read:n2(u),B:sV(e0)},run:{given:i,read:n1(s),B:()=>null}},a,
+sD)))}function sG(e,t,n){return{depth:{given:e,read:n1(s)},plank_width:{given:t,read:n4},gap:{given:n,read:n5(Z),B:sV(Z)}}}function sV(e){return t=>tE(nP(e,t))}function sH(e,t,n){return e>2*t?e-2*t:
+nJ("gap",r=>n$.Pr(r,aY(t,n),no(tS(e),n,s)))}function sU({H:e,distances:n},r){let l=t(1,e.findIndex((t,n)=>n===e.length-1||t>r)),[o,i]=[e[l-1],e[l]];return n[l-1]+(n[l]-n[l-1])*(r-o)/(i-o)}var sJ=
+"glue each narrow piece to its plank before you set the two.";function sZ(o,i,a,p,c,g,d,m){let{values:w,units:y}=rd({every:{given:i,read:n1(s)},plank_width:{given:p,read:n4},gap:{given:c,read:n5(Z),
+B:sX(Z)},min_rip:{given:g,read:n2(u),B:sX(eT)},tolerance:{given:d,read:n2(u),B:sQ}},m),x=rw("pieces",o,n1(u),y).map(tM),$=rw("distances",a,n1(u),y).map(tM),v={H:$.map((e,t)=>t*tM(w.every)),distances:
 $},b=v.H[$.length-1],L=e=>no(e,y,k);if($.length<2)throw Error("distances has one distance. Measure at both ends of the row at least.");let S=nd(x);if(S>b){let e,t;throw Error((e=L(S),t=L(b),
 `The pieces are ${e} together, and the distances reach ${t}. Measure as far as the row goes, or beyond.`))}let M={plankWidth:tM(w.plank_width),gap:tM(w.gap),tolerance:tM(w.tolerance),step:nP(ef,y)},
-j=((e,o,i)=>{let a=[0];for(let t of e)a.push(nh(a)+t);let u=nh(a),s=o.H.filter(e=>e<u),f=t(0,l(t(...[...s,...a].map(e=>sH(o,e)-i.gap))/i.plankWidth)-1),h=i.gap+f*i.plankWidth,p=e=>tP(sH(o,e)-h,
+j=((e,o,i)=>{let a=[0];for(let t of e)a.push(nh(a)+t);let u=nh(a),s=o.H.filter(e=>e<u),f=t(0,l(t(...[...s,...a].map(e=>sU(o,e)-i.gap))/i.plankWidth)-1),h=i.gap+f*i.plankWidth,p=e=>tP(sU(o,e)-h,
 i.step),c=e.map((e,n)=>{let[l,u]=[a[n],a[n+1]],f=s.filter(e=>e>l&&e<u),h=(function e(n,l){let[o,i]=[n[0],nh(n)],a=n.map(e=>r((({x:e,y:t},n,r)=>t-n.y-(r.y-n.y)*(e-n.x)/(r.x-n.x))(e,o,i))),u=t(...a);
-if(!(u>l))return[o,i];let s=a.indexOf(u);return[...e(n.slice(0,s+1),l),...e(n.slice(s),l).slice(1)]})([l,...f,u].map(e=>({x:e,y:sH(o,e)})),i.tolerance).slice(1,-1).map(({x:e})=>({at:e-l,width:p(
-e)}));return{left:p(l),right:p(u),la:h}}),g=[...s,...a].map(p);return{ua:f,ca:c,Ie:n(...g),or:t(...g)}})(x,v,M);return[...(({ua:n,Ie:r,or:l},{plankWidth:o,gap:i},{minRip:a,trimCover:u},s)=>{let f,h,
+if(!(u>l))return[o,i];let s=a.indexOf(u);return[...e(n.slice(0,s+1),l),...e(n.slice(s),l).slice(1)]})([l,...f,u].map(e=>({x:e,y:sU(o,e)})),i.tolerance).slice(1,-1).map(({x:e})=>({at:e-l,width:p(
+e)}));return{left:p(l),right:p(u),ua:h}}),g=[...s,...a].map(p);return{ca:f,fa:c,Ie:n(...g),or:t(...g)}})(x,v,M);return[...(({ca:n,Ie:r,or:l},{plankWidth:o,gap:i},{minRip:a,trimCover:u},s)=>{let f,h,
 p,c=`the last one, ${r===l?s(l):`${s(t(0,r))} to ${s(l)}`} wide.`,g=nx(n,"whole row","whole rows"),d=0===n?`Next is ${c}`:`${g}, then ${c}`;if(r>=a)return[d];let m=a-r,w=`Under the minimum rip of ${
-s(a)}.`,k=l+i<=u?` ${f=s(l+i),`Or leave it off, where trim hides a gap of ${f}.`}`:e;return 0===n?[d,`${w} Take that row up, and ${sU}${k}`]:l+m>o||o-m<a?[d,`${
+s(a)}.`,k=l+i<=u?` ${f=s(l+i),`Or leave it off, where trim hides a gap of ${f}.`}`:e;return 0===n?[d,`${w} Take that row up, and ${sJ}${k}`]:l+m>o||o-m<a?[d,`${
 w} The wall is too far out of line for one row: share the taper over the rows that are left, or fur the wall out.`]:[d,`${w} ${(h=s(o-m),p=s(a),`Rip one of the rows still to be laid to ${
-h}: then the last one is ${p} or more. Its sawn edge has no lock: join it with a glued slip tongue. Or ${sU}`)}${k}`]})(j,M,{minRip:tM(w.min_rip),trimCover:nP(e1,y)},L).map(t=>[t,e,e,e]),[k,f,h,
-"cut"],...j.ca.map((e,t)=>[t+1,a1(e.left,y),a1(e.right,y),(({left:e,right:t,la:r},l)=>0>=n(e,t,...r.map(({width:e})=>e))?"runs out: no piece at the narrow end":0===r.length?e===t?B:"rip, tapered":
-`scribe: ${r.map(({at:e,width:t})=>`${l(t)} at ${l(e)}`).join(E)} from its left end`)(e,L)])]}function sZ(e){return t=>tE(nP(e,t))}function sX(e){return tE(p===e?tj(1/8):tI(3))}function sQ(e,t=
-0x811c9dc5){let n=t;for(let t=0;t<e.length;t++)n=W(n^e.charCodeAt(t),0x1000193);return n>>>0}function sY(e){return`line
-${e.join("\n")}`}function s0(e,t,n){return`input
+h}: then the last one is ${p} or more. Its sawn edge has no lock: join it with a glued slip tongue. Or ${sJ}`)}${k}`]})(j,M,{minRip:tM(w.min_rip),trimCover:nP(e1,y)},L).map(t=>[t,e,e,e]),[k,f,h,
+"cut"],...j.fa.map((e,t)=>[t+1,a1(e.left,y),a1(e.right,y),(({left:e,right:t,ua:r},l)=>0>=n(e,t,...r.map(({width:e})=>e))?"runs out: no piece at the narrow end":0===r.length?e===t?B:"rip, tapered":
+`scribe: ${r.map(({at:e,width:t})=>`${l(t)} at ${l(e)}`).join(E)} from its left end`)(e,L)])]}function sX(e){return t=>tE(nP(e,t))}function sQ(e){return tE(p===e?tj(1/8):tI(3))}function sY(e,t=
+0x811c9dc5){let n=t;for(let t=0;t<e.length;t++)n=W(n^e.charCodeAt(t),0x1000193);return n>>>0}function s0(e){return`line
+${e.join("\n")}`}function s1(e,t,n){return`input
 ${t}
 ${n}
-${e.join("\n")}`}function s1(e){let t=W(e^e>>>16,0x85ebca6b);return((t=W(t^t>>>13,0xc2b2ae35))^t>>>16)>>>0}var s2=/^This (list|floor plan|order) no longer holds: /,s3=/[_-](US|LR|MM)$/,s4=
-"General";function s6(t,n,r){let l=uk(t,n,r);if(!l)return{cells:[],formulas:[],notes:[],memory:e};let o=l.getDataRange(),i=l.getRange(1,1,l.getMaxRows(),l.getMaxColumns()).getNotes();return{cells:
-o.getValues(),formulas:s5(o.getFormulas()),notes:s5(i),memory:u$(l).memory}}function s5(e){let t=[];return e.forEach((e,n)=>{e.forEach((e,r)=>{e&&t.push([n,r,e])})}),t}function s8(e,t){let{cells:n}=
+${e.join("\n")}`}function s2(e){let t=W(e^e>>>16,0x85ebca6b);return((t=W(t^t>>>13,0xc2b2ae35))^t>>>16)>>>0}var s3=/^This (list|floor plan|order) no longer holds: /,s4=/[_-](US|LR|MM)$/,s6=
+"General";function s5(t,n,r){let l=uk(t,n,r);if(!l)return{cells:[],formulas:[],notes:[],memory:e};let o=l.getDataRange(),i=l.getRange(1,1,l.getMaxRows(),l.getMaxColumns()).getNotes();return{cells:
+o.getValues(),formulas:s8(o.getFormulas()),notes:s8(i),memory:u$(l).memory}}function s8(e){let t=[];return e.forEach((e,n)=>{e.forEach((e,r)=>{e&&t.push([n,r,e])})}),t}function s9(e,t){let{cells:n}=
 t,r=n[0].length;if(n.some(e=>e.length!==r))throw Error("Internal: the rows of a tab differ in length.");let l=e=>n.map(t=>t.map(t=>e(t.look))),o=e.getRange(1,1,n.length,r);o.setValues(n.map(e=>e.map(
-s7))),o.setNumberFormats(n.map(e=>e.map(fe))),o.setBackgrounds(l(e=>e.background)),o.setFontColors(l(e=>e.color)),o.setFontWeights(l(e=>e.bold?"bold":"normal")),o.setFontSizes(l(e=>e.size)),
-o.setHorizontalAlignments(l(e=>e.align)),o.setVerticalAlignment(S),o.setWraps(l(e=>e.wrap)),ft(e,t),s9(e,t,{rows:n.length,columns:r})}function s9(t,{notes:n},{rows:r,columns:l}){if(!n)return;let o=
-nw(r,()=>eM(l).fill(e));for(let[e,t,i]of n)e<r&&t<l&&(o[e][t]=i);t.getRange(1,1,r,l).setNotes(o)}function s7({value:t}){switch(t.kind){case q:return e;case er:return e===t.text?e:`'${t.text}`;case w:
-if(!D(t.number))throw Error("Internal: a number of a tab is not finite.");return t.number;case tg:return t.formula.replace(/"[^"]*"|'[^']*'|,/g,e=>_===e?";":e);case eJ:return t.ticked}}function fe({
-value:e}){return er===e.kind?"@":w===e.kind||tg===e.kind?e.format:s4}function ft(e,{cells:t}){let n=({value:e})=>eJ===e.kind||er===e.kind&&void 0!==e.choices;if(!t.some(e=>e.some(n)))return;let r=
+fe))),o.setNumberFormats(n.map(e=>e.map(ft))),o.setBackgrounds(l(e=>e.background)),o.setFontColors(l(e=>e.color)),o.setFontWeights(l(e=>e.bold?"bold":"normal")),o.setFontSizes(l(e=>e.size)),
+o.setHorizontalAlignments(l(e=>e.align)),o.setVerticalAlignment(S),o.setWraps(l(e=>e.wrap)),fn(e,t),s7(e,t,{rows:n.length,columns:r})}function s7(t,{notes:n},{rows:r,columns:l}){if(!n)return;let o=
+nw(r,()=>eM(l).fill(e));for(let[e,t,i]of n)e<r&&t<l&&(o[e][t]=i);t.getRange(1,1,r,l).setNotes(o)}function fe({value:t}){switch(t.kind){case q:return e;case er:return e===t.text?e:`'${t.text}`;case w:
+if(!D(t.number))throw Error("Internal: a number of a tab is not finite.");return t.number;case tg:return t.formula.replace(/"[^"]*"|'[^']*'|,/g,e=>_===e?";":e);case eJ:return t.ticked}}function ft({
+value:e}){return er===e.kind?"@":w===e.kind||tg===e.kind?e.format:s6}function fn(e,{cells:t}){let n=({value:e})=>eJ===e.kind||er===e.kind&&void 0!==e.choices;if(!t.some(e=>e.some(n)))return;let r=
 SpreadsheetApp.newDataValidation().requireCheckbox().build(),l=new i,o=t.map(e=>e.map(({value:e})=>{var t,n;let o,i;return eJ===e.kind?r:er===e.kind&&e.choices?(o=(t=e.choices).join("\n"),i=null!=(n=
-l.get(o))?n:SpreadsheetApp.newDataValidation().requireValueInList([...t]).setAllowInvalid(!0).build(),l.set(o,i),i):null}));e.getRange(1,1,t.length,t[0].length).setDataValidations(o)}function fn(e,
+l.get(o))?n:SpreadsheetApp.newDataValidation().requireValueInList([...t]).setAllowInvalid(!0).build(),l.set(o,i),i):null}));e.getRange(1,1,t.length,t[0].length).setDataValidations(o)}function fr(e,
 t){let n=t.columnWidths;for(let t=0,r=0;t<n.length;t=r){for(;r<n.length&&n[r]===n[t];)r++;e.setColumnWidths(t+1,r-t,n[t])}if(t.heights)for(let{firstRowNumber:n,rowCount:r,pixels:l}of(
 e.setRowHeightsForced(1,e.getMaxRows(),21),t.heights))e.setRowHeightsForced(n,r,l);uh(()=>e.setFrozenRows(t.frozenRows)),uh(()=>{var n;return e.setFrozenColumns(null!=(n=t.frozenColumns)?n:0)}),uh((
-)=>e.setHiddenGridlines(!t.showGridlines))}function fr(){SpreadsheetApp.getUi().createAddonMenu().addItem("Plan a floor","openLedger").addItem("Check this spreadsheet","checkSpreadsheet").addToUi(
-)}function fl(){fr()}function fo(){SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile(td).setTitle("Plank Ledger"))}function fi(){SpreadsheetApp.getUi().showSidebar(
-HtmlService.createHtmlOutputFromFile("Check").setTitle(ti))}function fa(){var e;return e=SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetLocale(),s3.test(e)?p:U}function fu(){
-return SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetLocale()}function fs(e,t){let n=SpreadsheetApp.getActiveSpreadsheet(),r=s6(n,c(e),c(t)),l=fg(n,r);return{...r,cells:l,version:fd(l,
-r)}}function ff(){return uv(SpreadsheetApp.getActiveSpreadsheet()).map(({mark:e,sheet:t})=>({mark:e,tab:t.getName(),about:u$(t).about}))}function fh(e,t){up(()=>{for(let n of uv(
+)=>e.setHiddenGridlines(!t.showGridlines))}function fl(){SpreadsheetApp.getUi().createAddonMenu().addItem("Plan a floor","openLedger").addItem("Check this spreadsheet","checkSpreadsheet").addToUi(
+)}function fo(){fl()}function fi(){SpreadsheetApp.getUi().showSidebar(HtmlService.createHtmlOutputFromFile(td).setTitle("Plank Ledger"))}function fa(){SpreadsheetApp.getUi().showSidebar(
+HtmlService.createHtmlOutputFromFile("Check").setTitle(ti))}function fu(){var e;return e=SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetLocale(),s4.test(e)?p:U}function fs(){
+return SpreadsheetApp.getActiveSpreadsheet().getSpreadsheetLocale()}function ff(e,t){let n=SpreadsheetApp.getActiveSpreadsheet(),r=s5(n,c(e),c(t)),l=fd(n,r);return{...r,cells:l,version:fm(l,
+r)}}function fh(){return uv(SpreadsheetApp.getActiveSpreadsheet()).map(({mark:e,sheet:t})=>({mark:e,tab:t.getName(),about:u$(t).about}))}function fp(e,t){up(()=>{for(let n of uv(
 SpreadsheetApp.getActiveSpreadsheet()))n.mark===c(e)&&((e,t,n)=>{n.test(c(e.getRange(1,1,1,1).getValues()[0][0]))||e.insertRowsBefore(1,1);let r=e.getRange(1,1,1,1);r.setValues([[t]]),
-r.setFontWeights([["bold"]]),r.setFontSizes([[11]]),r.setFontColors([["#a3180e"]]),r.setWraps([[!1]]),uh(()=>e.setFrozenColumns(0)),SpreadsheetApp.flush()})(n.sheet,c(t),s2)})}function fp(e,t,n){up((
+r.setFontWeights([["bold"]]),r.setFontSizes([[11]]),r.setFontColors([["#a3180e"]]),r.setWraps([[!1]]),uh(()=>e.setFrozenColumns(0)),SpreadsheetApp.flush()})(n.sheet,c(t),s3)})}function fc(e,t,n){up((
 )=>{((e,t,n,r)=>{let[l]=r.split(" - ");for(let{sheet:o}of uv(e).filter(e=>e.mark===t)){let t=e.getSheets().filter(e=>e.getSheetId()!==o.getSheetId()),[i,a]=[o.getName(),uS(t,r)];i!==a&&uE(
-i).startsWith(`${l} - `)&&o.setName(a),ub(o,uc,n)}})(SpreadsheetApp.getActiveSpreadsheet(),c(e),c(t),c(n))})}function fc(r,i){let a=eu.now();if(!(t=>{if(F!=typeof t||null===t)return!1;let{title:n,
+i).startsWith(`${l} - `)&&o.setName(a),ub(o,uc,n)}})(SpreadsheetApp.getActiveSpreadsheet(),c(e),c(t),c(n))})}function fg(r,i){let a=eu.now();if(!(t=>{if(F!=typeof t||null===t)return!1;let{title:n,
 mark:r,looks:l,cells:o}=t;return d==typeof n&&d==typeof r&&e!==r&&K(l)&&K(o)&&o.length>0&&o.every(K)})(r))throw Error("The sidebar sent something that is not a \
 tab. Reload the spreadsheet and open the sidebar again.");let u=(({looks:e,...t})=>{let n=t=>{if(w==typeof t)return{value:{kind:q},look:e[t]};let[n,r,l]=t;return void 0===l?{value:r,look:e[n]}:{
-value:r,look:e[n],owner:l}};return{...t,cells:t.cells.map(e=>e.map(n))}})(r);return up(()=>{var r,s;let f=SpreadsheetApp.getActiveSpreadsheet(),{mark:h,title:p}=u,g=()=>{let t;return e===i||(t=s6(f,
-h,p),fd(fg(f,t),t)===i)},d=g()?((r,i,a=()=>!0)=>{if(uL(r),"above"===i.place){var u;let e=uk(r,i.mark,i.title);if(!e)throw Error(`Internal: there is no tab ${i.title} to write above.`);let t=
-i.cells.length;e.insertRowsBefore(1,t);let n=i.cells.map(e=>e.map(()=>s4));return e.getRange(1,1,t,i.cells[0].length).setNumberFormats(n),s8(e,i),SpreadsheetApp.flush(),e.getName()}let s=
+value:r,look:e[n],owner:l}};return{...t,cells:t.cells.map(e=>e.map(n))}})(r);return up(()=>{var r,s;let f=SpreadsheetApp.getActiveSpreadsheet(),{mark:h,title:p}=u,g=()=>{let t;return e===i||(t=s5(f,
+h,p),fm(fd(f,t),t)===i)},d=g()?((r,i,a=()=>!0)=>{if(uL(r),"above"===i.place){var u;let e=uk(r,i.mark,i.title);if(!e)throw Error(`Internal: there is no tab ${i.title} to write above.`);let t=
+i.cells.length;e.insertRowsBefore(1,t);let n=i.cells.map(e=>e.map(()=>s6));return e.getRange(1,1,t,i.cells[0].length).setNumberFormats(n),s9(e,i),SpreadsheetApp.flush(),e.getName()}let s=
 r.getActiveSheet(),f=uk(r,i.mark,i.title);try{let h,p,g=uy(r,i.title);uh(()=>r.setActiveSheet(s));let d=(({cells:e},n)=>{let r=n?n.getMaxRows():0,l=n?n.getMaxColumns():0;return{rows:t(r,e.length),
-columns:t(l,e[0].length)}})(i,f);h=g.getMaxRows(),p=g.getMaxColumns(),h<d.rows&&g.insertRowsAfter(h,d.rows-h),p<d.columns&&g.insertColumnsAfter(p,d.columns-p),f||fn(g,i),s8(g,i),SpreadsheetApp.flush(
+columns:t(l,e[0].length)}})(i,f);h=g.getMaxRows(),p=g.getMaxColumns(),h<d.rows&&g.insertRowsAfter(h,d.rows-h),p<d.columns&&g.insertColumnsAfter(p,d.columns-p),f||fr(g,i),s9(g,i),SpreadsheetApp.flush(
 );let m=((e,{cells:t})=>{let n=e.getRange(1,1,t.length,t[0].length),r=n.getValues();return t.some((e,t)=>e.some((e,n)=>(({value:e},t)=>er===e.kind&&t===`'${e.text}`)(e,r[t][n])))?(n.setValues(t.map(
-e=>e.map(e=>{var t;return null!=(t=er!==e.value.kind||/^[=+]/.test(e.value.text)?null:e.value.text)?t:s7(e)}))),SpreadsheetApp.flush(),n.getValues()):r})(g,i),w={memory:((r,{cells:i},a)=>{let u=
+e=>e.map(e=>{var t;return null!=(t=er!==e.value.kind||/^[=+]/.test(e.value.text)?null:e.value.text)?t:fe(e)}))),SpreadsheetApp.flush(),n.getValues()):r})(g,i),w={memory:((r,{cells:i},a)=>{let u=
 r.getRange(1,1,i.length,i[0].length).getFormulas();var s=i.flatMap((t,n)=>{let r=t.map((t,r)=>{var l,o;let i;return{cell:t,token:(l=a[n][r],e!==(o=u[n][r])?(i=o.replace(/\$?[A-Z]{1,3}\$?\d+/g,
 "@").replace(/\s/g,e)).startsWith("=")?i:`=${i}`:null==l||!1===l?e:!0===l?"TRUE":c(l).trim())}}).filter(({cell:t,token:n})=>e!==n&&"person"!==t.owner),l=r.filter(({cell:e})=>void 0===e.owner).map(({
-token:e})=>e),o=r.flatMap(({cell:{owner:t},token:n})=>F==typeof t?[s0(l,t.input,n),s0(l,e,n)]:[]);return 0===r.length?[]:[sY(r.map(({token:e})=>e)),sY(l),...o]});let f=nk(s),h=n(28e3,t(8,l(48*
-f.length/6))),p=eM(h).fill(0);for(let e of f)for(let r of((e,r,l)=>{let o=6*l,i=t(1,n(30,x(Math.LN2*o/t(1,r)))),a=s1(sQ(e)),u=1|s1(sQ(e,0x2f0b4a27));return nw(i,e=>s1(a+W(e,u))%o)})(e,f.length,h))p[
+token:e})=>e),o=r.flatMap(({cell:{owner:t},token:n})=>F==typeof t?[s1(l,t.input,n),s1(l,e,n)]:[]);return 0===r.length?[]:[s0(r.map(({token:e})=>e)),s0(l),...o]});let f=nk(s),h=n(28e3,t(8,l(48*
+f.length/6))),p=eM(h).fill(0);for(let e of f)for(let r of((e,r,l)=>{let o=6*l,i=t(1,n(30,x(Math.LN2*o/t(1,r)))),a=s2(sY(e)),u=1|s2(sY(e,0x2f0b4a27));return nw(i,e=>s2(a+W(e,u))%o)})(e,f.length,h))p[
 o(r/6)]|=1<<r%6;return`${f.length}:${p.map(e=>"ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_"[e]).join(e)}`})(g,i,m),about:null!=(u=i.about)?u:e};return f?a()?(((e,t,n,r)=>{var l;
 let o=t.getMaxRows(),i=t.getMaxColumns();null==(l=t.getFilter())||l.remove(),uh(()=>t.setFrozenRows(0)),uh(()=>t.setFrozenColumns(0)),t.showRows(1,o),t.showColumns(1,i),t.getRange(1,1,o,
 i).breakApart(),o<r.rows&&t.insertRowsAfter(o,r.rows-o),i<r.columns&&t.insertColumnsAfter(i,r.columns-i);let a=t.getRange(1,1,r.rows,r.columns);e.getRange(1,1,r.rows,r.columns).copyTo(a),
-a.clearDataValidations(),ft(t,n),s9(t,n,r),uh(()=>fn(t,n)),SpreadsheetApp.flush()})(g,f,i,d),ux(f,w),uL(r),uh(()=>{var t;let n;return t=i.title,void((n=f.getName().replace(/ \(\d+\)$/,e)).includes(
+a.clearDataValidations(),fn(t,n),s7(t,n,r),uh(()=>fr(t,n)),SpreadsheetApp.flush()})(g,f,i,d),ux(f,w),uL(r),uh(()=>{var t;let n;return t=i.title,void((n=f.getName().replace(/ \(\d+\)$/,e)).includes(
 ":")&&uE(n)===uE(t)&&f.setName(uS(r.getSheets(),t)))}),f.getName()):(uL(r),null):(ux(g,w),SpreadsheetApp.flush(),((e,t,n,r)=>{for(let l of(t.setName(uS(e.getSheets(),r)),uj(e,ug)))l.setValue(n)})(r,
 g,i.mark,i.title),SpreadsheetApp.flush(),g.getName())}catch(e){throw uh(()=>uL(r)),e}})(f,u,g):null;if(null===d)return{status:"changed"};let m=null!=(s=null==(r=uk(f,h,p))?void 0:r.getSheetId())?s:0;
-return{status:"written",tab:d,spreadsheetId:f.getId(),sheetId:m,ms:eu.now()-a}})}function fg(e,{cells:t}){return t.map((t,n)=>t.map((t,r)=>{if(F!=typeof t||null===t)return t;if(!tb(t)){let e,t;
+return{status:"written",tab:d,spreadsheetId:f.getId(),sheetId:m,ms:eu.now()-a}})}function fd(e,{cells:t}){return t.map((t,n)=>t.map((t,r)=>{if(F!=typeof t||null===t)return t;if(!tb(t)){let e,t;
 throw Error((e=n+1,t=r+1,`There is a picture in row ${e}, column ${t} of the tab, which cannot be kept. Put it over the cells or move it to another tab, then fi\
-ll again.`))}let[l,o,i]=Utilities.formatDate(t,e.getSpreadsheetTimeZone(),"yyyy-M-d").split(L).map(g);return[l,o,i]}))}function fd(e,{formulas:t,notes:n}){let r=e.map(e=>[...e]);for(let[e,n,l]of t)r[
-e][n]=l;let l=em([r,n]);return`${l.length}-${sQ(l)}`}function fm(e){let t=SpreadsheetApp.getActiveSpreadsheet(),n=t.getSheetByName(c(e));if(!n){var r;throw Error((r=c(e),`There is no tab "${r.length>
-40?`${r.slice(0,37)}...`:r}" any more. Fill it again.`))}t.setActiveSheet(n)}var fw='id="large-view" hidden>';function fk(e,r,l){let o=HtmlService.createHtmlOutputFromFile(td).getContent(),i=em(
-e).replace(/</g,"\\u003c").replace(/&/g,"\\u0026"),a=HtmlService.createHtmlOutput(o.replace(fw,()=>fw+i)),u=e=>n(2400,t(300,x(g(e))||0));SpreadsheetApp.getUi().showModalDialog(a.setWidth(u(
+ll again.`))}let[l,o,i]=Utilities.formatDate(t,e.getSpreadsheetTimeZone(),"yyyy-M-d").split(L).map(g);return[l,o,i]}))}function fm(e,{formulas:t,notes:n}){let r=e.map(e=>[...e]);for(let[e,n,l]of t)r[
+e][n]=l;let l=em([r,n]);return`${l.length}-${sY(l)}`}function fw(e){let t=SpreadsheetApp.getActiveSpreadsheet(),n=t.getSheetByName(c(e));if(!n){var r;throw Error((r=c(e),`There is no tab "${r.length>
+40?`${r.slice(0,37)}...`:r}" any more. Fill it again.`))}t.setActiveSheet(n)}var fk='id="large-view" hidden>';function fy(e,r,l){let o=HtmlService.createHtmlOutputFromFile(td).getContent(),i=em(
+e).replace(/</g,"\\u003c").replace(/&/g,"\\u0026"),a=HtmlService.createHtmlOutput(o.replace(fk,()=>fk+i)),u=e=>n(2400,t(300,x(g(e))||0));SpreadsheetApp.getUi().showModalDialog(a.setWidth(u(
 r)).setHeight(u(l)),"The floor")}return((e,t,n)=>{if(t&&F==typeof t||"function"==typeof t)for(let r of tk(t))ty.call(e,r)||void 0===r||tm(e,r,{get:()=>t[r],enumerable:!(n=tw(t,r))||n.enumerable});
 return e})(tm({},"__esModule",{value:!0}),tx)})();
 /**

@@ -78,9 +78,13 @@ export function PLANK_ONWARD(
   return onwardTable({ ...part, onward, grid, covered, pieces, nextRow, units: system, rowsADay, layFirst });
 }
 
+const MOST_ROWS = 10_000;
+
 function rowNumber(cell: unknown): number | Fault {
   const read = count(cell);
-  return read === 0 ? { says: onwardProblems.rowZero } : read;
+  if (read === 0) return { says: onwardProblems.rowZero };
+  // Our choice: ten times the rows of the largest floor. Beyond whole numbers one row more would be the same number.
+  return typeof read === 'number' && read > MOST_ROWS ? { says: onwardProblems.rowTooFar } : read;
 }
 
 /** The rest in one go, or in two parts with few offcuts going over. @param firstPart rows of the first part */

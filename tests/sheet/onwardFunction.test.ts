@@ -197,6 +197,7 @@ describe('what cannot be used', () => {
     ],
     ['half a plank left', () => PLANK_ONWARD(runs, 48, '', '', 2.5), /^whole_planks/],
     ['a row before the first', () => PLANK_ONWARD(runs, 48, '', '', '', 0), /^next_row is 0. Rows count from 1\./],
+    ['a row of no floor', () => PLANK_ONWARD(runs, 48, '', '', 8, 1e118, '', '', 1), /^next_row is more than 10,000/],
     ['half a row a day', () => PLANK_ONWARD(runs, 48, '', '', '', '', '', '', 0.5), /^rows_a_day/],
     ['no row for a part', () => PLANK_ONWARD(runs, 48, '', '', '', '', '', '', '', 'half'), /^lay_first/],
   ])('%s', (_, call, sentence) => {

@@ -18,6 +18,8 @@ export const onwardProblems = {
 
   rowZero: (where: string) => `${where} is 0. Rows count from 1.`,
 
+  rowTooFar: (where: string) => `${where} is more than 10,000: no floor has so many rows.`,
+
   inHandEnd: (where: string, found: string) =>
     `${where}: the factory end is "${found.slice(0, 40)}". Type left, right, both or none.`,
 };
