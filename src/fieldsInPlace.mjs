@@ -1,6 +1,7 @@
 // Reads fields of a parameter where they are used, `e=>e.a===f(e.b)` for `({a:e,b:t})=>e===f(t)`, where that is shorter and the
 // same: a field is then read once at most, and nothing can have changed it in between.
 import { parse } from 'acorn';
+import { edited } from './edited.mjs';
 
 /** Letters of a field as it will be read, `.a` or by a name that it gets, `[ab]`; and of a parameter. */
 const lettersRead = (field) => Math.min(field.length + '.'.length, '[ab]'.length);
@@ -142,13 +143,4 @@ function namedParts(node) {
 
 function partsOf(node) {
   return namedParts(node).map(([, part]) => part);
-}
-
-function edited(code, edits) {
-  let [text, at] = ['', 0];
-  for (const { start, end, put } of edits.toSorted((a, b) => a.start - b.start)) {
-    text += code.slice(at, start) + put;
-    at = end;
-  }
-  return text + code.slice(at);
 }

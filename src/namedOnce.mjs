@@ -4,6 +4,7 @@
 // looking it up made planning some 5 % slower. Comes between the steps that join statements, which would undo it, and those
 // that shorten names.
 import { parse } from 'acorn';
+import { edited } from './edited.mjs';
 
 /** What may be called without the object it belongs to. `Array.from` may too, but is three times slower then. */
 const FREE =
@@ -114,13 +115,4 @@ function bodyOf(program) {
     const body = part.type === 'BlockStatement' ? part : bodyOf(part);
     if (body) return body;
   }
-}
-
-function edited(code, edits) {
-  let [text, at] = ['', 0];
-  for (const { start, end, put } of edits.toSorted((a, b) => a.start - b.start)) {
-    text += code.slice(at, start) + put;
-    at = end;
-  }
-  return text + code.slice(at);
 }

@@ -3,6 +3,7 @@
  * in the project calls a service to write a cell.
  */
 import { lastOf, madeOf } from '../geometry/lists';
+
 export interface TabBlock {
   /** Tab name wanted; another is used when a tab of that name is not ours. */
   readonly title: string;

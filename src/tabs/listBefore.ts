@@ -20,6 +20,7 @@ import { refillTab } from './rewriteTab';
 import type { CellContent, TabAsRead, TabStore } from './tabStore';
 
 const SMALL = lookWith({ size: 9, wrap: true });
+
 /** Keeps lists with ticks as they are, before they are planned again because the person wants it. */
 export async function keepBefore(store: TabStore, lists: readonly TickedList[]): Promise<void> {
   if (lists.length === 0) return;

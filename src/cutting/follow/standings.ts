@@ -3,6 +3,7 @@
  * hold lies in arrays, a stretch for each, and is used again from one run to the next but one.
  */
 import { madeOf } from '../../geometry/lists';
+
 export interface Standings {
   /** First pieces as far as they still matter, by the index of their runs. */
   readonly at: readonly Int32Array[];

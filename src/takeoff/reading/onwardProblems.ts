@@ -1,5 +1,6 @@
 /** Sentences about what lies and what is in hand: what, where, found, wanted. */
 import { plural } from '../text/plural';
+
 export const onwardProblems = {
   tooManyLaid: (where: string, count: number, most: number) =>
     `${where}: ${count} pieces are more than any row has. Give the cells of that row, at most ${most}.`,

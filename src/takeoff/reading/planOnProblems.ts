@@ -1,5 +1,6 @@
 /** Sentences about a cut list that is to be planned on from: what, where, found, wanted. */
 import { plural } from '../text/plural';
+
 export const planOnProblems = {
   noList: (room: string) => `${room} has no cut list with pieces to tick. Fill the tabs first.`,
 
